@@ -1,0 +1,2 @@
+/** Arguments, printing and exit codes. */
+package org.bagwright.cli;

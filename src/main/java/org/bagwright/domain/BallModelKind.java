@@ -1,0 +1,17 @@
+package org.bagwright.domain;
+
+/** The published ball models a book may choose. */
+public enum BallModelKind {
+    BEARMAN_HARVEY("Bearman-Harvey"),
+    SMITS_SMITH("Smits-Smith");
+
+    private final String label;
+
+    BallModelKind(String label) {
+        this.label = label;
+    }
+
+    public String label() {
+        return label;
+    }
+}

@@ -1,0 +1,24 @@
+package org.bagwright.domain;
+
+import java.util.Optional;
+
+/**
+ * What the sheet Start says about the whole book.
+ *
+ * @param title the fitter's title, if any
+ * @param units the units the book is written in
+ * @param air the air for every flight
+ * @param ballModel which published ball model flies
+ * @param lengthLimitM the club length limit to check against, metres
+ */
+public record BookSettings(
+        Optional<String> title, Units units, AirConditions air, BallModelKind ballModel, double lengthLimitM) {
+    private static final double LENGTH_LIMIT_M = 48 * 0.0254;
+
+    public static final BookSettings DEFAULT = new BookSettings(
+            Optional.empty(), Units.DEFAULT, AirConditions.DEFAULT, BallModelKind.BEARMAN_HARVEY, LENGTH_LIMIT_M);
+
+    public BookSettings {
+        Checks.positive(lengthLimitM, "length limit");
+    }
+}

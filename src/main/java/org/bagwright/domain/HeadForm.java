@@ -1,0 +1,27 @@
+package org.bagwright.domain;
+
+import java.util.OptionalDouble;
+
+/**
+ * The form of a head as far as the book states it; what is empty is assumed from the kind of club.
+ *
+ * @param massKg head mass, kilograms
+ * @param soleForeAftRadiusMm radius of the sole from leading to trailing edge, millimetres
+ * @param soleHeelToeRadiusMm radius of the sole from heel to toe, millimetres
+ * @param centreOfGravityHeightMm height of the centre of gravity over the sole, millimetres
+ */
+public record HeadForm(
+        OptionalDouble massKg,
+        OptionalDouble soleForeAftRadiusMm,
+        OptionalDouble soleHeelToeRadiusMm,
+        OptionalDouble centreOfGravityHeightMm) {
+    public static final HeadForm ASSUMED = new HeadForm(
+            OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+    public HeadForm {
+        massKg.ifPresent(value -> Checks.positive(value, "head mass"));
+        soleForeAftRadiusMm.ifPresent(value -> Checks.positive(value, "sole radius"));
+        soleHeelToeRadiusMm.ifPresent(value -> Checks.positive(value, "sole radius"));
+        centreOfGravityHeightMm.ifPresent(value -> Checks.positive(value, "centre of gravity height"));
+    }
+}

@@ -1,0 +1,34 @@
+package org.bagwright.domain;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One way to set one club, with all its numbers.
+ *
+ * @param key text that names it uniquely in the book
+ * @param choice what is set
+ * @param pose what the geometry says
+ * @param shot the shot it gives; empty for a putter
+ * @param changes how many items differ from today
+ * @param terms its own part of the penalty
+ * @param open whether a plan may take it: not closed by a pin, the allowed settings or the golfer's shaft rule
+ */
+public record Option(
+        String key,
+        Choice choice,
+        PoseNumbers pose,
+        Optional<ShotPrediction> shot,
+        int changes,
+        OwnTerms terms,
+        boolean open) {
+    public Option {
+        Checks.named(key, "option");
+        Checks.that(changes >= 0, "changes must be 0 or more");
+    }
+
+    /** The carry in metres; empty for a putter. */
+    public OptionalDouble carryM() {
+        return shot.map(value -> OptionalDouble.of(value.carryM())).orElseGet(OptionalDouble::empty);
+    }
+}

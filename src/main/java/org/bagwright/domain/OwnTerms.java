@@ -1,0 +1,23 @@
+package org.bagwright.domain;
+
+/**
+ * The part of the penalty that one option brings by itself, in points by measure.
+ *
+ * @param loftPoints loft against its target
+ * @param liePoints lie against its target
+ * @param sitsPoints the look at address against the golfer's range
+ * @param carryPoints carry against its target
+ * @param changePoints items changed from today
+ * @param hardBreaks broken musts, thousandths of a tolerance
+ */
+public record OwnTerms(
+        double loftPoints,
+        double liePoints,
+        double sitsPoints,
+        double carryPoints,
+        double changePoints,
+        long hardBreaks) {
+    public double totalPoints() {
+        return loftPoints + liePoints + sitsPoints + carryPoints + changePoints;
+    }
+}

@@ -1,0 +1,23 @@
+package org.bagwright.domain;
+
+import java.util.OptionalDouble;
+
+/**
+ * What one club should have; what is empty is not asked for.
+ *
+ * @param loftDeg gauge loft, degrees
+ * @param lieDeg gauge lie, degrees
+ * @param carryM carry, metres
+ * @param gapWishM gap to the next club, metres
+ */
+public record Targets(OptionalDouble loftDeg, OptionalDouble lieDeg, OptionalDouble carryM, OptionalDouble gapWishM) {
+    public static final Targets NONE =
+            new Targets(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+    public Targets {
+        loftDeg.ifPresent(value -> Checks.within(Limit.LOFT_DEG, value, "loft target"));
+        lieDeg.ifPresent(value -> Checks.within(Limit.LIE_DEG, value, "lie target"));
+        carryM.ifPresent(value -> Checks.within(Limit.CARRY_M, value, "carry target"));
+        gapWishM.ifPresent(value -> Checks.positive(value, "gap wish"));
+    }
+}
