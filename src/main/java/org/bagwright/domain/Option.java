@@ -27,6 +27,18 @@ public record Option(
         Checks.that(changes >= 0, "changes must be 0 or more");
     }
 
+    /** The text that names an option: golfer, slot, club, setting, loft bend and lie bend between bars. */
+    public static String keyOf(Club club, Choice choice) {
+        return String.join(
+                "|",
+                club.golfer(),
+                String.valueOf(club.slot()),
+                club.name(),
+                choice.settingText(),
+                Numbers.trimmed(choice.bend().loftDeg()),
+                Numbers.trimmed(choice.bend().lieDeg()));
+    }
+
     /** The carry in metres; empty for a putter. */
     public OptionalDouble carryM() {
         return shot.map(value -> OptionalDouble.of(value.carryM())).orElseGet(OptionalDouble::empty);

@@ -1,0 +1,151 @@
+package org.bagwright.workbook;
+
+import static org.bagwright.workbook.BookStyles.Role;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.BagResult;
+import org.bagwright.domain.BagState;
+import org.bagwright.domain.BookResult;
+import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.DistanceUnit;
+import org.bagwright.domain.GapTerm;
+
+/** The sheet Ladder: for each golfer a table and two charts, of carries and of gaps. */
+final class LadderSheet {
+    static final String NAME = "Ladder";
+    /** Rows that one golfer's charts need at least. */
+    private static final int BLOCK_ROWS = 44;
+
+    private static final int CHART_COLUMN = 10;
+    private static final int CARRY_COLUMN = 1;
+    private static final int GAP_COLUMN = 5;
+
+    private final SheetPen pen;
+    private final DistanceUnit distance;
+
+    private LadderSheet(SheetPen pen, DistanceUnit distance) {
+        this.pen = pen;
+        this.distance = distance;
+    }
+
+    static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result) {
+        SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
+        LadderSheet ladder =
+                new LadderSheet(pen, result.book().settings().units().distance());
+        pen.text(0, 0, Role.TITLE, "Ladder");
+        pen.text(
+                1,
+                0,
+                Role.FAINT,
+                "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheets.MADE_ANEW);
+        int row = 3;
+        int planRow = PlanSheet.FIRST_ROW;
+        for (BagResult bag : result.bags()) {
+            int end = ladder.golfer(bag, row, planRow);
+            planRow += bag.options().clubs().size();
+            row = Math.max(end, row + BLOCK_ROWS) + 1;
+            pen.sheet().setRowBreak(row - 1);
+        }
+        ResultSheets.printLandscape(pen.sheet(), -1, row - 2, CHART_COLUMN + 9);
+    }
+
+    private int golfer(BagResult bag, int row, int planRow) {
+        pen.text(row, 0, Role.GROUP, bag.golfer().name());
+        for (int column = 1; column < CHART_COLUMN + 10; column++) {
+            pen.blank(row, column, Role.GROUP);
+        }
+        headings(row + 1);
+        List<Integer> carrying = bag.options().carryingIndexes();
+        int first = row + 2;
+        for (int position = 0; position < carrying.size(); position++) {
+            club(bag, first + position, carrying.get(position), planRow);
+        }
+        int last = first + carrying.size() - 1;
+        if (carrying.size() > 1) {
+            charts(bag, row, first, last);
+        }
+        return last + 1;
+    }
+
+    private void headings(int row) {
+        String unit = " [" + distance.label() + "]";
+        List<String> headings = List.of(
+                "Club",
+                "Today carry" + unit,
+                "Planned carry" + unit,
+                "Live carry" + unit,
+                "Gap between",
+                "Today gap" + unit,
+                "Planned gap" + unit,
+                "Live gap" + unit,
+                "Gap wish" + unit);
+        double[] widths = {16, 8.5, 8.5, 8.5, 30, 8.5, 8.5, 8.5, 8.5};
+        for (int column = 0; column < widths.length; column++) {
+            pen.heading(row, column, headings.get(column), widths[column]);
+        }
+        pen.width(widths.length, 2);
+        pen.height(row, 42);
+    }
+
+    private void club(BagResult bag, int row, int index, int planRow) {
+        ClubOptions club = bag.options().clubs().get(index);
+        pen.text(row, 0, Role.TEXT, club.club().name());
+        linked(row, CARRY_COLUMN, PlanColumn.TODAY_CARRY, planRow + index, carry(bag, bag.today(), index));
+        linked(row, CARRY_COLUMN + 1, PlanColumn.PLANNED_CARRY, planRow + index, carry(bag, bag.planned(), index));
+        linked(row, CARRY_COLUMN + 2, PlanColumn.LIVE_CARRY, planRow + index, carry(bag, bag.planned(), index));
+        for (GapTerm gap : bag.today().gaps()) {
+            if (gap.fromIndex() == index) {
+                gap(bag, row, gap, planRow + index);
+            }
+        }
+    }
+
+    private void gap(BagResult bag, int row, GapTerm today, int planRow) {
+        GapTerm planned = bag.planned().gaps().stream()
+                .filter(gap -> gap.fromIndex() == today.fromIndex())
+                .findFirst()
+                .orElseThrow();
+        String next = bag.options().clubs().get(today.toIndex()).club().name();
+        String from = bag.options().clubs().get(today.fromIndex()).club().name();
+        pen.text(row, GAP_COLUMN - 1, Role.TEXT, from + " \u2013 " + next);
+        linked(row, GAP_COLUMN, PlanColumn.TODAY_GAP, planRow, distance.fromM(today.gapM()));
+        linked(row, GAP_COLUMN + 1, PlanColumn.PLANNED_GAP, planRow, distance.fromM(planned.gapM()));
+        linked(row, GAP_COLUMN + 2, PlanColumn.LIVE_GAP, planRow, distance.fromM(planned.gapM()));
+        linked(row, GAP_COLUMN + 3, PlanColumn.GAP_WISH, planRow, distance.fromM(today.wishM()));
+    }
+
+    private double carry(BagResult bag, BagState state, int index) {
+        OptionalDouble carryM = bag.optionsOf(state).get(index).carryM();
+        return distance.fromM(carryM.orElseThrow());
+    }
+
+    private void linked(int row, int column, PlanColumn from, int planRow, double cached) {
+        pen.formula(row, column, Role.NUMBER, "0.0", PlanSheet.NAME + "!" + from.at(planRow), cached);
+    }
+
+    private void charts(BagResult bag, int row, int first, int last) {
+        String name = bag.golfer().name();
+        BookChart carries = new BookChart(pen.sheet(), CHART_COLUMN, row + 1, 10, 21);
+        carries.title("Carry by club, " + name);
+        carries.axes("Club", "Carry [" + distance.label() + "]");
+        carries.lines(series(first, last, 0, CARRY_COLUMN));
+        BookChart gaps = new BookChart(pen.sheet(), CHART_COLUMN, row + 23, 10, 21);
+        gaps.title("Gap to the next club, " + name);
+        gaps.axes("From club to club", "Gap [" + distance.label() + "]");
+        List<BookChart.Series> columns = series(first, last - 1, GAP_COLUMN - 1, GAP_COLUMN);
+        gaps.columns(columns);
+        gaps.line(new BookChart.Series("Wish", first, last - 1, GAP_COLUMN - 1, GAP_COLUMN + 3, BookChart.Look.WISH));
+    }
+
+    private static List<BookChart.Series> series(int first, int last, int categoryColumn, int firstColumn) {
+        List<BookChart.Series> series = new ArrayList<>();
+        series.add(new BookChart.Series("Today", first, last, categoryColumn, firstColumn, BookChart.Look.TODAY));
+        series.add(
+                new BookChart.Series("Planned", first, last, categoryColumn, firstColumn + 1, BookChart.Look.PLANNED));
+        series.add(new BookChart.Series("Live", first, last, categoryColumn, firstColumn + 2, BookChart.Look.LIVE));
+        return series;
+    }
+}

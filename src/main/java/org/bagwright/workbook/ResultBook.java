@@ -1,0 +1,67 @@
+package org.bagwright.workbook;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.BookResult;
+import org.bagwright.domain.Message;
+
+/** Adds the result sheets to a copy of the fitter's book. */
+public final class ResultBook {
+    private ResultBook() {}
+
+    /**
+     * Writes a copy of a book with fresh result sheets; everything else in it stays.
+     *
+     * @param source the fitter's book, only read
+     * @param result what the plan found
+     * @param target where the copy goes
+     * @throws IOException if the source cannot be read or the target not written
+     */
+    public static void write(Path source, BookResult result, OutputStream target) throws IOException {
+        try (InputStream input = Files.newInputStream(source);
+                XSSFWorkbook workbook = new XSSFWorkbook(input)) {
+            add(workbook, result);
+            workbook.write(target);
+        }
+    }
+
+    static void add(XSSFWorkbook workbook, BookResult result) {
+        ResultSheets.remove(workbook);
+        ResultSheets.NAMES.forEach(workbook::createSheet);
+        BookStyles styles = new BookStyles(workbook);
+        SettingsSheet settings = SettingsSheet.write(workbook, styles, result);
+        PlanSheet.write(workbook, styles, result, settings);
+        LadderSheet.write(workbook, styles, result);
+        MessagesSheet.write(workbook, styles, result);
+        ResultSheets.mark(workbook);
+        workbook.setForceFormulaRecalculation(true);
+        show(workbook);
+    }
+
+    private static void show(XSSFWorkbook workbook) {
+        int plan = workbook.getSheetIndex(PlanSheet.NAME);
+        for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
+            workbook.getSheetAt(index).setSelected(index == plan);
+        }
+        workbook.setActiveSheet(plan);
+    }
+
+    /** A problem for every sheet of the fitter's own that has the name of a result sheet. */
+    public static List<Message> clashes(Path source) throws IOException {
+        try (InputStream input = Files.newInputStream(source);
+                XSSFWorkbook workbook = new XSSFWorkbook(input)) {
+            return ResultSheets.NAMES.stream()
+                    .filter(name -> workbook.getSheet(name) != null && !ResultSheets.isMarked(workbook, name))
+                    .map(
+                            name -> Message.problem(
+                                    name,
+                                    "this sheet is your own, but the plan needs its name for a result sheet. Rename it, then plan again"))
+                    .toList();
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package org.bagwright.workbook;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** What all result sheets share: their names, the mark by which they are known again, their print set-up. */
+final class ResultSheets {
+    static final String MADE_ANEW = "Made anew on each run: keep your own notes on your own sheets.";
+    static final List<String> NAMES = List.of(PlanSheet.NAME, SettingsSheet.NAME, LadderSheet.NAME, MessagesSheet.NAME);
+    /** A name that each result sheet has to itself. A sheet without it is the fitter's own. */
+    private static final String MARK = "BW_made_by_the_tool";
+
+    static final String NAME_PREFIX = "BW_";
+
+    private ResultSheets() {}
+
+    static void mark(XSSFWorkbook workbook) {
+        for (String name : NAMES) {
+            XSSFName mark = workbook.createName();
+            mark.setSheetIndex(workbook.getSheetIndex(name));
+            mark.setNameName(MARK);
+            mark.setRefersToFormula(name + "!$A$1");
+        }
+    }
+
+    static boolean isMarked(XSSFWorkbook workbook, String sheetName) {
+        int index = workbook.getSheetIndex(sheetName);
+        return workbook.getAllNames().stream()
+                .anyMatch(name -> name.getSheetIndex() == index && MARK.equals(name.getNameName()));
+    }
+
+    /** Takes the result sheets of an earlier run and their names out of the book. */
+    static void remove(XSSFWorkbook workbook) {
+        List<String> earlier =
+                NAMES.stream().filter(name -> workbook.getSheet(name) != null).toList();
+        for (Name name : List.copyOf(workbook.getAllNames())) {
+            if (name.getSheetIndex() < 0 && name.getNameName().startsWith(NAME_PREFIX)) {
+                workbook.removeName(name);
+            }
+        }
+        for (String name : earlier) {
+            forgetFormulas(workbook.getSheet(name));
+            workbook.removeSheetAt(workbook.getSheetIndex(name));
+        }
+    }
+
+    /** Without this the list of calculations would still name cells of a sheet that is gone. */
+    private static void forgetFormulas(XSSFSheet sheet) {
+        for (Row row : sheet) {
+            for (Cell cell : row) {
+                if (cell.getCellType() == CellType.FORMULA) {
+                    cell.removeFormula();
+                }
+            }
+        }
+    }
+
+    static void printLandscape(XSSFSheet sheet, int headingRow, int lastRow, int lastColumn) {
+        sheet.getPrintSetup().setPaperSize(PaperSize.A4_PAPER);
+        sheet.getPrintSetup().setLandscape(true);
+        sheet.setFitToPage(true);
+        sheet.setAutobreaks(true);
+        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitHeight((short) 0);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.4);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.4);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.5);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.6);
+        sheet.getFooter().setLeft("&F - &A");
+        sheet.getFooter().setRight("&P / &N");
+        if (headingRow >= 0) {
+            sheet.setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(headingRow, headingRow, -1, -1));
+        }
+        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
+        sheet.setDisplayGridlines(false);
+    }
+}

@@ -1,0 +1,108 @@
+package org.bagwright.workbook;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** Writes cells of one sheet; rows and columns count from 0. */
+final class SheetPen {
+    private final XSSFSheet sheet;
+    private final BookStyles styles;
+
+    SheetPen(XSSFSheet sheet, BookStyles styles) {
+        this.sheet = sheet;
+        this.styles = styles;
+    }
+
+    XSSFSheet sheet() {
+        return sheet;
+    }
+
+    XSSFCell text(int row, int column, BookStyles.Role role, String text) {
+        XSSFCell cell = cell(row, column);
+        cell.setCellStyle(styles.of(role));
+        cell.setCellValue(text);
+        return cell;
+    }
+
+    XSSFCell number(int row, int column, BookStyles.Role role, String format, double value) {
+        XSSFCell cell = cell(row, column);
+        cell.setCellStyle(styles.of(role, format));
+        cell.setCellValue(value);
+        return cell;
+    }
+
+    XSSFCell blank(int row, int column, BookStyles.Role role) {
+        XSSFCell cell = cell(row, column);
+        cell.setCellStyle(styles.of(role));
+        return cell;
+    }
+
+    /** A text that is a plain number becomes a number, so that what a person types by hand equals it. */
+    XSSFCell mark(int row, int column, BookStyles.Role role, String mark) {
+        return mark.matches("0|[1-9][0-9]{0,8}")
+                ? number(row, column, role, "General", Double.parseDouble(mark))
+                : text(row, column, role, mark);
+    }
+
+    /** A formula with the value that a reader shows who does not calculate. */
+    XSSFCell formula(int row, int column, BookStyles.Role role, String format, String formula, double cached) {
+        XSSFCell cell = cell(row, column);
+        cell.setCellStyle(styles.of(role, format));
+        cell.setCellFormula(formula);
+        cell.setCellValue(cached);
+        return cell;
+    }
+
+    XSSFCell formula(int row, int column, BookStyles.Role role, String formula, String cached) {
+        XSSFCell cell = cell(row, column);
+        cell.setCellStyle(styles.of(role));
+        cell.setCellFormula(formula);
+        cell.setCellValue(cached);
+        return cell;
+    }
+
+    void heading(int row, int column, String text, double widthChars) {
+        text(row, column, BookStyles.Role.HEADING, text);
+        width(column, widthChars);
+    }
+
+    void width(int column, double widthChars) {
+        sheet.setColumnWidth(column, (int) Math.round(widthChars * 256));
+    }
+
+    void height(int row, double points) {
+        row(row).setHeightInPoints((float) points);
+    }
+
+    void merge(int firstRow, int lastRow, int firstColumn, int lastColumn) {
+        if (firstRow < lastRow || firstColumn < lastColumn) {
+            sheet.addMergedRegion(new CellRangeAddress(firstRow, lastRow, firstColumn, lastColumn));
+        }
+    }
+
+    private XSSFRow row(int row) {
+        XSSFRow found = sheet.getRow(row);
+        return found == null ? sheet.createRow(row) : found;
+    }
+
+    private XSSFCell cell(int row, int column) {
+        return row(row).createCell(column);
+    }
+
+    /** A reference such as {@code $C7}: the column held, the row free. */
+    static String ref(int row, int column) {
+        return new CellReference(row, column, false, true).formatAsString();
+    }
+
+    /** A reference such as {@code $C$7}. */
+    static String held(int row, int column) {
+        return new CellReference(row, column, true, true).formatAsString();
+    }
+
+    static String letters(int column) {
+        return CellReference.convertNumToColString(column);
+    }
+}
