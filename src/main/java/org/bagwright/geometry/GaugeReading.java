@@ -1,0 +1,24 @@
+package org.bagwright.geometry;
+
+import org.bagwright.domain.Bend;
+import org.bagwright.domain.RatedChange;
+
+/**
+ * What a loft-and-lie gauge reads: leading edge square, scorelines level, shaft upright as seen from the front.
+ *
+ * @param loftDeg gauge loft, degrees
+ * @param lieDeg gauge lie, degrees
+ */
+record GaugeReading(double loftDeg, double lieDeg) {
+    GaugeReading plus(Bend bend) {
+        return new GaugeReading(loftDeg + bend.loftDeg(), lieDeg + bend.lieDeg());
+    }
+
+    GaugeReading plus(RatedChange change) {
+        return new GaugeReading(loftDeg + change.loftDeg(), lieDeg + change.lieDeg());
+    }
+
+    GaugeReading minus(RatedChange change) {
+        return new GaugeReading(loftDeg - change.loftDeg(), lieDeg - change.lieDeg());
+    }
+}

@@ -1,0 +1,142 @@
+package org.bagwright.geometry;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.bagwright.domain.Bend;
+import org.bagwright.domain.BendRange;
+import org.bagwright.domain.Choice;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.GapWish;
+import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Hand;
+import org.bagwright.domain.HeadForm;
+import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.RatedChange;
+import org.bagwright.domain.Ring;
+import org.bagwright.domain.SitsRange;
+import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.SleeveSetting;
+import org.bagwright.domain.StatedHead;
+import org.bagwright.domain.Targets;
+
+/** Clubs, sleeves and golfers for the tests of this package. */
+record Bench(ClubKind kind, StatedHead head, double golferLieDeg, double leanDeg, Hand hand, HeadForm form) {
+    static final String MARK = "A";
+    static final String TODAY = "N";
+
+    static Bench driver(double loftDeg, double lieDeg) {
+        return driver(loftDeg, lieDeg, 0);
+    }
+
+    static Bench driver(double loftDeg, double lieDeg, double faceDeg) {
+        StatedHead head = new StatedHead(loftDeg, lieDeg, faceDeg, Optional.empty());
+        return new Bench(ClubKind.DRIVER, head, lieDeg, 0, Hand.RIGHT, HeadForm.ASSUMED);
+    }
+
+    static Bench iron(double loftDeg, double lieDeg) {
+        StatedHead head = new StatedHead(loftDeg, lieDeg, 0, Optional.empty());
+        return new Bench(ClubKind.IRON, head, lieDeg, 0, Hand.RIGHT, HeadForm.ASSUMED);
+    }
+
+    Bench heldAt(double lieDeg, double leanDeg) {
+        return new Bench(kind, head, lieDeg, leanDeg, hand, form);
+    }
+
+    Bench hand(Hand hand) {
+        return new Bench(kind, head, golferLieDeg, leanDeg, hand, form);
+    }
+
+    Bench statedAt(String mark) {
+        StatedHead at = new StatedHead(head.loftDeg(), head.lieDeg(), head.faceDeg(), Optional.of(mark));
+        return new Bench(kind, at, golferLieDeg, leanDeg, hand, form);
+    }
+
+    Bench soled(double foreAftMm, double heelToeMm, double heightMm) {
+        HeadForm soled = new HeadForm(
+                OptionalDouble.empty(),
+                OptionalDouble.of(foreAftMm),
+                OptionalDouble.of(heelToeMm),
+                OptionalDouble.of(heightMm));
+        return new Bench(kind, head, golferLieDeg, leanDeg, hand, soled);
+    }
+
+    /** A sleeve whose today's setting is straight, with one other setting, {@link #MARK}. */
+    static Sleeve sleeve(Ring... rings) {
+        return sleeve(
+                ringed(TODAY, true, Ring.STRAIGHT), new SleeveSetting(MARK, List.of(rings), true, Optional.empty()));
+    }
+
+    static Sleeve sleeve(SleeveSetting... settings) {
+        return new Sleeve("S", List.of(settings));
+    }
+
+    static SleeveSetting ringed(String mark, boolean turnsShaft, Ring... rings) {
+        return new SleeveSetting(mark, List.of(rings), turnsShaft, Optional.empty());
+    }
+
+    static SleeveSetting rated(String mark, double loftDeg, double lieDeg, double faceDeg, Ring... rings) {
+        return new SleeveSetting(mark, List.of(rings), true, Optional.of(new RatedChange(loftDeg, lieDeg, faceDeg)));
+    }
+
+    Club club(Optional<Sleeve> sleeve) {
+        Optional<String> today = sleeve.map(value -> value.settings().get(0).mark());
+        return new Club(
+                "G",
+                1,
+                "C",
+                kind,
+                head,
+                OptionalDouble.empty(),
+                sleeve.map(Sleeve::name),
+                today,
+                Bend.NONE,
+                BendRange.NONE,
+                false,
+                List.of(),
+                Targets.NONE,
+                OptionalDouble.of(golferLieDeg),
+                form,
+                "Clubs!A2");
+    }
+
+    Golfer golfer() {
+        return new Golfer(
+                "G",
+                hand,
+                new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
+                leanDeg,
+                true,
+                true,
+                SitsRange.ANY,
+                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
+                OptionalInt.empty(),
+                "Golfers!A2");
+    }
+
+    ClubGeometry with(Sleeve sleeve) {
+        return ClubGeometry.of(club(Optional.of(sleeve)), Optional.of(sleeve), golfer());
+    }
+
+    ClubGeometry glued() {
+        return ClubGeometry.of(club(Optional.empty()), Optional.empty(), golfer());
+    }
+
+    PoseNumbers ring(double clockH, double bendDeg) {
+        return rings(new Ring(clockH, bendDeg));
+    }
+
+    PoseNumbers rings(Ring... rings) {
+        return with(sleeve(rings)).pose(at(MARK));
+    }
+
+    static Choice at(String mark) {
+        return new Choice(Optional.of(mark), Bend.NONE);
+    }
+
+    static Choice bent(double loftDeg, double lieDeg) {
+        return new Choice(Optional.empty(), new Bend(loftDeg, lieDeg));
+    }
+}
