@@ -1,0 +1,126 @@
+package org.bagwright.workbook;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import org.apache.poi.EncryptedDocumentException;
+import org.apache.poi.UnsupportedFileFormatException;
+import org.apache.poi.ooxml.POIXMLException;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.exceptions.ODFNotOfficeXmlFileException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
+import org.apache.poi.poifs.crypt.Decryptor;
+import org.apache.poi.poifs.filesystem.FileMagic;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.Message;
+
+/** Opens a fitter's file from a copy in memory, so that it may stay open in a spreadsheet program meanwhile. */
+final class BookFile {
+    private static final long MOST_BYTES = 200L << 20;
+    private static final String SAVE_AS = " Open it in a spreadsheet program and save it as an .xlsx workbook.";
+
+    static {
+        // The guard against zip bombs allows 1000 parts; an honest team book of 200 sheets with charts and notes has
+        // more.
+        ZipSecureFile.setMaxFileCount(20_000);
+    }
+
+    private final Path file;
+
+    private BookFile(Path file) {
+        this.file = file;
+    }
+
+    /**
+     * Opens a workbook for reading; the file itself is never opened for writing.
+     *
+     * @throws UnreadableBookException if the file is missing, protected, damaged or of another kind
+     */
+    static XSSFWorkbook open(Path file) throws UnreadableBookException {
+        BookFile book = new BookFile(file);
+        byte[] bytes = book.bytes();
+        book.checkKind(bytes);
+        return book.workbook(bytes);
+    }
+
+    private byte[] bytes() throws UnreadableBookException {
+        try {
+            if (Files.isDirectory(file)) {
+                throw bad("this is a folder; expected an .xlsx workbook.");
+            }
+            if (Files.size(file) > MOST_BYTES) {
+                throw bad("the file is larger than 200 MB; expected a smaller .xlsx workbook.");
+            }
+            return Files.readAllBytes(file);
+        } catch (NoSuchFileException missing) {
+            throw bad("there is no such file; expected an .xlsx workbook.");
+        } catch (AccessDeniedException denied) {
+            throw bad("the file may not be read: you lack the permission, or another program has locked it.");
+        } catch (IOException failed) {
+            throw bad("the file cannot be read: " + failed.getMessage());
+        }
+    }
+
+    private void checkKind(byte[] bytes) throws UnreadableBookException {
+        if (bytes.length == 0) {
+            throw bad("the file is empty; expected an .xlsx workbook.");
+        }
+        switch (FileMagic.valueOf(bytes)) {
+            case OOXML -> {}
+            case OLE2 -> throw bad(oldOrProtected(bytes));
+            case XML, HTML -> throw bad("this is a web page or an XML file, not an .xlsx workbook." + SAVE_AS);
+            case PDF -> throw bad("this is a PDF, not an .xlsx workbook.");
+            default -> throw bad("this is no .xlsx workbook but something else, such as CSV text." + SAVE_AS);
+        }
+    }
+
+    private static String oldOrProtected(byte[] bytes) {
+        try (POIFSFileSystem files = new POIFSFileSystem(new ByteArrayInputStream(bytes))) {
+            if (files.getRoot().hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
+                return "the workbook is protected by a password; save a copy of it without a password.";
+            }
+            return "this is a file of the old .xls kind, not an .xlsx workbook." + SAVE_AS;
+        } catch (IOException | RuntimeException damaged) {
+            return "this is a damaged file of the old .xls kind; expected an .xlsx workbook.";
+        }
+    }
+
+    private XSSFWorkbook workbook(byte[] bytes) throws UnreadableBookException {
+        try {
+            XSSFWorkbook workbook = new XSSFWorkbook(OPCPackage.open(new ByteArrayInputStream(bytes)));
+            checkWhole(workbook);
+            return workbook;
+        } catch (ODFNotOfficeXmlFileException openDocument) {
+            throw bad("this is an OpenDocument file (.ods), not an .xlsx workbook." + SAVE_AS);
+        } catch (EncryptedDocumentException locked) {
+            throw bad("the workbook is protected by a password; save a copy of it without a password.");
+        } catch (UnsupportedFileFormatException other) {
+            throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);
+        } catch (POIXMLException | InvalidFormatException | OpenXML4JRuntimeException broken) {
+            throw bad("the file is damaged or is no .xlsx workbook inside; take an earlier copy, or repair it in a"
+                    + " spreadsheet program.");
+        } catch (IOException | RuntimeException broken) {
+            throw bad(
+                    "the file is damaged or incomplete; take an earlier copy, or repair it in a spreadsheet program.");
+        }
+    }
+
+    private void checkWhole(XSSFWorkbook workbook) throws UnreadableBookException {
+        int named = workbook.getCTWorkbook().getSheets().sizeOfSheetArray();
+        if (workbook.getNumberOfSheets() < named) {
+            throw bad("the file is damaged: it names " + named + " sheets and holds " + workbook.getNumberOfSheets()
+                    + "; take an earlier copy.");
+        }
+    }
+
+    private UnreadableBookException bad(String text) {
+        Path name = file.getFileName();
+        return new UnreadableBookException(Message.problem(name == null ? file.toString() : name.toString(), text));
+    }
+}

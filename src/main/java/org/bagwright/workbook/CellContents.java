@@ -1,0 +1,81 @@
+package org.bagwright.workbook;
+
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.CellValue;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
+
+/** Reads cells; a formula that was saved without its value is calculated. */
+final class CellContents {
+    private final FormulaEvaluator evaluator;
+
+    CellContents(XSSFWorkbook workbook) {
+        evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+    }
+
+    CellContent of(Cell cell) {
+        if (cell == null) {
+            return CellContent.blank();
+        }
+        if (cell.getCellType() != CellType.FORMULA) {
+            return stored(cell, cell.getCellType());
+        }
+        return hasValue((XSSFCell) cell) ? stored(cell, cell.getCachedFormulaResultType()) : calculated(cell);
+    }
+
+    private static boolean hasValue(XSSFCell cell) {
+        if (!cell.getCTCell().isSetV()) {
+            return false;
+        }
+        boolean text = cell.getCTCell().getT() == STCellType.STR;
+        return text || !cell.getCTCell().getV().isBlank();
+    }
+
+    private static CellContent stored(Cell cell, CellType type) {
+        return switch (type) {
+            case STRING -> CellContent.words(cell.getStringCellValue());
+            case NUMERIC -> new CellContent.Amount(cell.getNumericCellValue(), isDated(cell));
+            case BOOLEAN -> new CellContent.Truth(cell.getBooleanCellValue());
+            case ERROR -> broken(cell.getErrorCellValue());
+            default -> CellContent.blank();
+        };
+    }
+
+    private CellContent calculated(Cell cell) {
+        try {
+            CellValue value = evaluator.evaluate(cell);
+            return switch (value.getCellType()) {
+                case STRING -> CellContent.words(value.getStringValue());
+                case NUMERIC -> new CellContent.Amount(value.getNumberValue(), isDated(cell));
+                case BOOLEAN -> new CellContent.Truth(value.getBooleanValue());
+                case ERROR -> broken(value.getErrorValue());
+                default -> CellContent.blank();
+            };
+        } catch (RuntimeException cannot) {
+            return new CellContent.Broken(
+                    "a formula without a saved value that cannot be calculated here, =" + cell.getCellFormula());
+        }
+    }
+
+    private static CellContent broken(byte code) {
+        return new CellContent.Broken("the error " + errorName(code));
+    }
+
+    private static String errorName(byte code) {
+        try {
+            return FormulaError.forInt(code).getString();
+        } catch (IllegalArgumentException unknown) {
+            return "number " + code;
+        }
+    }
+
+    private static boolean isDated(Cell cell) {
+        return DateUtil.isADateFormat(
+                cell.getCellStyle().getDataFormat(), cell.getCellStyle().getDataFormatString());
+    }
+}

@@ -1,0 +1,155 @@
+package org.bagwright.workbook;
+
+import java.util.List;
+import org.bagwright.domain.Limit;
+
+/** The sheet Clubs. */
+final class ClubColumns {
+    static final int MOST_SLOTS = 20;
+    private static final Limit HEAD_MASS_KG = new Limit(0.1, 0.7, "kg");
+    private static final Limit SOLE_RADIUS_MM = new Limit(10, 5000, "mm");
+    private static final Limit CG_HEIGHT_MM = new Limit(5, 60, "mm");
+
+    static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "Whose club, as on the sheet Golfers.")
+            .ifBlank("the golfer, when the book has exactly one");
+    static final Column SLOT = Column.whole(
+                    "Slot", new Limit(1, MOST_SLOTS, ""), "The place in the bag: 1 is the longest club, then 2, 3, ...")
+            .mustBeFilled();
+    static final Column CLUB =
+            Column.of(Column.Kind.TEXT, "Club", "What you call the club.").mustBeFilled();
+    static final Column KIND = Column.of(
+                    Column.Kind.CHOICE, "Kind", "driver, wood (or fairway), hybrid, iron, wedge or putter.")
+            .offering("driver", "wood", "hybrid", "iron", "wedge", "putter")
+            .mustBeFilled();
+    static final Column LOFT =
+            angle("Loft", Limit.LOFT_DEG, "The loft your gauge reads, degrees.").mustBeFilled();
+    static final Column LIE =
+            angle("Lie", Limit.LIE_DEG, "The lie your gauge reads, degrees.").mustBeFilled();
+    static final Column FACE = angle(
+                    "Face", Limit.FACE_DEG, "Face angle of the head soled as designed, degrees, closed is positive.")
+            .ifBlank("0");
+    static final Column STATED_AT = Column.of(
+                    Column.Kind.MARK, "Stated at", "The setting at which Loft, Lie and Face were read.")
+            .ifBlank("on the bore, without the sleeve's bend");
+    static final Column LENGTH = Column.number(
+                    "Length", Quantity.LENGTH, Limit.CLUB_LENGTH_M, "Club length, in the unit of the sheet Start.")
+            .ifBlank("assumed from kind and loft");
+    static final Column SLEEVE = Column.of(Column.Kind.SLEEVE, "Sleeve", "The sleeve, as on the sheet Sleeves.")
+            .ifBlank("a glued shaft");
+    static final Column SETTING = Column.of(
+                    Column.Kind.MARK, "Setting", "Today's setting: the mark, as on the sheet Sleeves.")
+            .ifBlank("only for a club without a sleeve");
+    static final Column LOFT_BEND = angle(
+                    "Loft bend",
+                    Limit.HOSEL_BEND_DEG,
+                    "Irons and wedges: how far the loft is bent today from Loft, degrees, weaker is positive.")
+            .ifBlank("0");
+    static final Column LIE_BEND = angle(
+                    "Lie bend",
+                    Limit.HOSEL_BEND_DEG,
+                    "Irons and wedges: how far the lie is bent today from Lie, degrees, more upright is positive.")
+            .ifBlank("0");
+    static final Column PINNED = Column.yesNo("Pinned", "yes: the club stays exactly as it is today.")
+            .ifBlank("no");
+    static final Column ALLOWED = Column.of(
+                    Column.Kind.MARKS, "Allowed", "The settings a plan may use, with commas between them.")
+            .ifBlank("all settings of the sleeve");
+    static final Column BEND_LIMIT = angle(
+                    "Bend limit",
+                    new Limit(0, Limit.HOSEL_BEND_DEG.mostMeasureUnits(), "degrees"),
+                    "Irons and wedges: the most a plan may bend loft or lie, degrees either way from Loft and Lie.")
+            .ifBlank("0, no bending");
+    static final Column BEND_STEP = angle(
+                    "Bend step", new Limit(0.05, 8, "degrees"), "The steps in which bends are planned, degrees.")
+            .ifBlank("0.5");
+    static final Column LOFT_TARGET =
+            angle("Loft target", Limit.LOFT_DEG, "The gauge loft the club should have, degrees.");
+    static final Column LIE_TARGET = angle("Lie target", Limit.LIE_DEG, "The lie the club should have, degrees.")
+            .ifBlank("the golfer's lie with this club");
+    static final Column CARRY_TARGET = Column.number(
+            "Carry target", Quantity.DISTANCE, Limit.CARRY_M, "The carry the club should have, in the unit of Start.");
+    static final Column GAP_WISH = Column.number(
+                    "Gap wish",
+                    Quantity.DISTANCE,
+                    GolferColumns.GAP_M,
+                    "The carry gap wanted to the next club, in the unit of the sheet Start.")
+            .ifBlank("the golfer's gap wish");
+    static final Column GOLFER_LIE = angle(
+                    "Golfer lie", Limit.LIE_DEG, "The lie at which the golfer holds the shaft with this club, degrees.")
+            .ifBlank("the lie target, or else the club's lie");
+    static final Column HEAD_MASS = Column.number(
+                    "Head mass", Quantity.MASS, HEAD_MASS_KG, "Mass of the head in grams.")
+            .ifBlank("assumed from the kind");
+    static final Column SOLE_RADIUS = Column.number(
+                    "Sole radius",
+                    Quantity.SMALL_LENGTH,
+                    SOLE_RADIUS_MM,
+                    "Radius of the sole in mm, from front to back. Two numbers as 200/250: front to back and heel to"
+                            + " toe. With one number heel to toe is 1.25 times it.")
+            .as(Column.Kind.NUMBER_OR_WORD)
+            .ifBlank("assumed from the kind");
+    static final Column CG_HEIGHT = Column.number(
+                    "CG height",
+                    Quantity.SMALL_LENGTH,
+                    CG_HEIGHT_MM,
+                    "Height of the centre of gravity over the sole, mm.")
+            .ifBlank("assumed from the kind");
+    static final Column NOTE = Column.of(Column.Kind.TEXT, "Note", "Your own words. The tool does not read them.");
+
+    /** Columns that a book may have but that this version does not use. */
+    static final List<Column> NOT_USED = List.of(
+            later("Weighting", "The weighting in the head today, alone or as kit: weighting."),
+            later("Kit", "The kit of weights that fits the head."),
+            later("Optional", "yes: the slot may stay empty."),
+            later("Swingweight target", "The swingweight the club should have, such as D2."),
+            later("Shaft mass", "Mass of the cut shaft in grams."),
+            later("Shaft balance", "Balance point of the cut shaft from its butt end."),
+            later("Grip mass", "Mass of the grip in grams."),
+            later("CG depth", "Depth of the centre of gravity behind the face, mm."),
+            later("Head inertia", "Inertia of the head about the vertical axis, g cm2."));
+
+    /** What a plan can use, in the template's order. */
+    static final List<Column> USED = List.of(
+            GOLFER,
+            SLOT,
+            CLUB,
+            KIND,
+            LOFT,
+            LIE,
+            FACE,
+            STATED_AT,
+            LENGTH,
+            SLEEVE,
+            SETTING,
+            LOFT_BEND,
+            LIE_BEND,
+            PINNED,
+            ALLOWED,
+            BEND_LIMIT,
+            BEND_STEP,
+            LOFT_TARGET,
+            LIE_TARGET,
+            CARRY_TARGET,
+            GAP_WISH,
+            GOLFER_LIE,
+            HEAD_MASS,
+            SOLE_RADIUS,
+            CG_HEIGHT,
+            NOTE);
+
+    static final SheetSchema SHEET = new SheetSchema(
+            "Clubs",
+            "One row a club as it is today, what may be changed on it and what it should have.",
+            java.util.stream.Stream.concat(USED.stream(), NOT_USED.stream()).toList(),
+            List.of(GOLFER, CLUB));
+
+    private ClubColumns() {}
+
+    private static Column angle(String header, Limit limit, String help) {
+        return Column.number(header, Quantity.ANGLE, limit, help);
+    }
+
+    private static Column later(String header, String help) {
+        return Column.of(Column.Kind.TEXT, header, help);
+    }
+}

@@ -1,0 +1,221 @@
+package org.bagwright.workbook;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.bagwright.domain.Units;
+
+/** An input sheet with its headings found: which column is where, in which unit, and the rows below. */
+final class InputTable {
+    private static final int HEADING_ROWS = 10;
+    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*[\\[(]([^\\])]*)[\\])]\\s*");
+
+    private record Place(int index, Optional<Unit> unit) {}
+
+    private record Heading(String name, Optional<String> unit, int index) {}
+
+    private final XSSFSheet sheet;
+    private final SheetSchema schema;
+    private final BookContext context;
+    private final int headingRow;
+    private final Map<Column, Place> places = new HashMap<>();
+    private final List<Heading> foreign = new ArrayList<>();
+
+    private InputTable(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
+        this.sheet = sheet;
+        this.schema = schema;
+        this.context = context;
+        this.headingRow = headingRow;
+    }
+
+    /** The table on a sheet, or nothing when no row among the first ten has a heading that is known. */
+    static Optional<InputTable> on(XSSFSheet sheet, SheetSchema schema, BookContext context) {
+        int best = -1;
+        long most = 0;
+        for (int row = 0; row < HEADING_ROWS; row++) {
+            long known = headings(sheet.getRow(row), context).stream()
+                    .filter(heading -> schema.column(heading.name()).isPresent())
+                    .count();
+            if (known > most) {
+                most = known;
+                best = row;
+            }
+        }
+        if (best < 0) {
+            return Optional.empty();
+        }
+        InputTable table = new InputTable(sheet, schema, context, best);
+        table.placeColumns();
+        return Optional.of(table);
+    }
+
+    private static List<Heading> headings(XSSFRow row, BookContext context) {
+        List<Heading> headings = new ArrayList<>();
+        if (row != null) {
+            for (Cell cell : row) {
+                if (context.contents().of(cell) instanceof CellContent.Words words) {
+                    headings.add(heading(words.text(), cell.getColumnIndex()));
+                }
+            }
+        }
+        return headings;
+    }
+
+    private static Heading heading(String text, int index) {
+        Matcher withUnit = WITH_UNIT.matcher(text);
+        return withUnit.matches()
+                ? new Heading(withUnit.group(1), Optional.of(withUnit.group(2)), index)
+                : new Heading(text, Optional.empty(), index);
+    }
+
+    private void placeColumns() {
+        for (Heading heading : headings(sheet.getRow(headingRow), context)) {
+            Optional<Column> column = schema.column(heading.name());
+            if (column.isEmpty()) {
+                foreign.add(heading);
+            } else if (places.containsKey(column.get())) {
+                context.findings()
+                        .problem(
+                                address(headingRow, heading.index()),
+                                "the column " + column.get().header() + " is there twice, first in "
+                                        + address(
+                                                headingRow,
+                                                places.get(column.get()).index()) + "; expected once.");
+            } else {
+                places.put(column.get(), new Place(heading.index(), unitOf(column.get(), heading)));
+            }
+        }
+    }
+
+    private Optional<Unit> unitOf(Column column, Heading heading) {
+        if (column.quantity() == Quantity.PLAIN || heading.unit().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Unit> unit = column.quantity().unit(heading.unit().get());
+        if (unit.isEmpty()) {
+            context.findings()
+                    .problem(
+                            address(headingRow, heading.index()),
+                            "the unit of " + column.header() + " must be one of "
+                                    + column.quantity().labels() + ", found \""
+                                    + heading.unit().get() + "\".");
+        }
+        return unit;
+    }
+
+    boolean has(Column column) {
+        return places.containsKey(column);
+    }
+
+    /** The unit in which numbers of a column are written, the quantity's own where the row says so. */
+    Unit unit(Column column, Quantity quantity) {
+        Units units = context.units();
+        return Optional.ofNullable(places.get(column)).flatMap(Place::unit).orElseGet(() -> quantity.usual(units));
+    }
+
+    /** One problem, at the first known heading, for all columns that must be there and are not. */
+    boolean requireColumns(List<Column> columns) {
+        List<Column> missing = columns.stream().filter(column -> !has(column)).toList();
+        if (missing.isEmpty()) {
+            return true;
+        }
+        String names = missing.stream().map(Column::header).collect(Collectors.joining(", "));
+        String text = (missing.size() == 1 ? "the column " : "the columns ") + names
+                + (missing.size() == 1 ? " is" : " are") + " missing; expected among the headings of this row."
+                + missing.stream().map(this::maybeMeant).collect(Collectors.joining());
+        context.findings().problem(firstHeadingCell(), text);
+        return false;
+    }
+
+    private String maybeMeant(Column missing) {
+        return foreign.stream()
+                .filter(heading -> CloseNames.closest(heading.name(), List.of(missing.header()))
+                        .isPresent())
+                .findFirst()
+                .map(heading -> " Maybe \"" + heading.name() + "\" in " + address(headingRow, heading.index())
+                        + " is meant as \"" + missing.header() + "\"?")
+                .orElse("");
+    }
+
+    /** Says of each foreign heading that looks like a slip of a column that is not there, that it is not read. */
+    void warnOfCloseHeadings(List<Column> alreadyReported) {
+        for (Heading heading : foreign) {
+            List<String> absent = schema.columns().stream()
+                    .filter(column -> !has(column) && !alreadyReported.contains(column))
+                    .map(Column::header)
+                    .toList();
+            CloseNames.closest(heading.name(), absent).ifPresent(name -> context.findings()
+                    .warning(
+                            address(headingRow, heading.index()),
+                            "no column is called \"" + heading.name() + "\", so it is not read. Maybe \"" + name
+                                    + "\"?"));
+        }
+    }
+
+    /** The rows below the headings that hold something other than a note and are no example. */
+    List<InputRow> rows() {
+        List<InputRow> rows = new ArrayList<>();
+        for (Row row : sheet) {
+            if (row.getRowNum() > headingRow) {
+                InputRow input = new InputRow(this, context, row.getRowNum());
+                if (counts(input) && !isExample(input)) {
+                    rows.add(input);
+                }
+            }
+        }
+        return rows;
+    }
+
+    private boolean counts(InputRow row) {
+        return places.keySet().stream().anyMatch(column -> !column.header().equals("Note") && row.isGiven(column));
+    }
+
+    private boolean isExample(InputRow row) {
+        return schema.nameColumns().stream().filter(row::isGiven).findFirst().stream()
+                .anyMatch(column -> row.content(column) instanceof CellContent.Words words
+                        && CloseNames.key(words.text()).startsWith("example"));
+    }
+
+    CellContent content(int row, Column column) {
+        Place place = places.get(column);
+        XSSFRow cells = sheet.getRow(row);
+        return place == null || cells == null
+                ? CellContent.blank()
+                : context.contents().of(cells.getCell(place.index()));
+    }
+
+    /** The address of a column's cell in a row; where the book lacks the column, the row's first known column. */
+    String cell(int row, Column column) {
+        Place place = places.get(column);
+        return address(row, place == null ? firstIndex() : place.index());
+    }
+
+    String firstHeadingCell() {
+        return address(headingRow, firstIndex());
+    }
+
+    String cellUnder(Column column) {
+        return cell(headingRow + 1, column);
+    }
+
+    SheetSchema schema() {
+        return schema;
+    }
+
+    private int firstIndex() {
+        return places.values().stream().mapToInt(Place::index).min().orElse(0);
+    }
+
+    private String address(int row, int index) {
+        return BookContext.address(sheet, row, index);
+    }
+}

@@ -1,0 +1,63 @@
+package org.bagwright.workbook;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Names of a sheet, found without regard to letter case and repeated space, each with the cell that names it first. */
+final class NameIndex {
+    private record Entry(String name, String cell) {}
+
+    private final Map<String, Entry> byKey = new LinkedHashMap<>();
+
+    /** Takes a name in; gives the cell of the same name when it was there already. */
+    Optional<String> add(String name, String cell) {
+        Entry earlier = byKey.putIfAbsent(CloseNames.key(name), new Entry(name, cell));
+        return Optional.ofNullable(earlier).map(Entry::cell);
+    }
+
+    /** The name as it was first written. */
+    Optional<String> find(String name) {
+        return Optional.ofNullable(byKey.get(CloseNames.key(name))).map(Entry::name);
+    }
+
+    Collection<String> names() {
+        return byKey.values().stream().map(Entry::name).toList();
+    }
+
+    boolean isEmpty() {
+        return byKey.isEmpty();
+    }
+
+    /** The golfer that a row names, or the only golfer of the book where the cell is blank; reports anything else. */
+    Optional<String> golferOf(InputRow row, Column column) {
+        if (isEmpty()) {
+            row.spoil();
+            return Optional.empty();
+        }
+        if (!row.isGiven(column)) {
+            return onlyOne(row, column);
+        }
+        Optional<String> text = row.text(column);
+        Optional<String> known = text.flatMap(this::find);
+        if (text.isPresent() && known.isEmpty()) {
+            row.problem(
+                    column,
+                    "golfer must be a name on the sheet Golfers, found \"" + text.get() + "\"."
+                            + CloseNames.maybe(text.get(), names()));
+        }
+        return known;
+    }
+
+    private Optional<String> onlyOne(InputRow row, Column column) {
+        if (byKey.size() == 1) {
+            return names().stream().findFirst();
+        }
+        row.problem(
+                column,
+                "golfer must be filled in when the book has several, found nothing; expected "
+                        + Words.quotedOneOf(names()) + ".");
+        return Optional.empty();
+    }
+}

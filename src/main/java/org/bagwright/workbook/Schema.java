@@ -1,0 +1,46 @@
+package org.bagwright.workbook;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Every input sheet and column of a book: what the reader looks for and what the template offers. */
+final class Schema {
+    static final String START = "Start";
+
+    /** Sheets that a book may have but that this version does not use. */
+    static final List<SheetSchema> NOT_USED = List.of(
+            sheet("Readings", "One row a gauge reading.", "Golfer", "Club", "Setting", "Loft", "Lie", "Face"),
+            sheet("Weights", "One row a port of a weighting.", "Kit", "Weighting", "Port", "Mass", "X", "Y", "Z"),
+            sheet("Stock", "One row a kind of piece on the bench.", "Item", "Count"));
+
+    /** The sheets with headings that are read, in the template's order. */
+    static final List<SheetSchema> READ =
+            List.of(GolferColumns.SHEET, ClubColumns.SHEET, SleeveColumns.SHEET, ShotColumns.SHEET, AimColumns.SHEET);
+
+    /** The sheets a plan writes, which are never read. */
+    static final List<String> RESULTS =
+            List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Team", "Messages");
+
+    private Schema() {}
+
+    /** Whether the tool knows a sheet of this name, as input or as a result. */
+    static boolean knows(String sheetName) {
+        String key = CloseNames.key(sheetName);
+        return key.equals(CloseNames.key(START))
+                || RESULTS.stream().anyMatch(name -> CloseNames.key(name).equals(key))
+                || input(sheetName).isPresent();
+    }
+
+    static Optional<SheetSchema> input(String sheetName) {
+        return java.util.stream.Stream.concat(READ.stream(), NOT_USED.stream())
+                .filter(schema -> schema.isCalled(sheetName))
+                .findFirst();
+    }
+
+    private static SheetSchema sheet(String name, String about, String... headers) {
+        List<Column> columns = java.util.Arrays.stream(headers)
+                .map(header -> Column.of(Column.Kind.TEXT, header, about))
+                .toList();
+        return new SheetSchema(name, about, columns, columns.subList(0, 1));
+    }
+}

@@ -1,0 +1,50 @@
+package org.bagwright.workbook;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import org.bagwright.domain.Limit;
+import org.bagwright.domain.Numbers;
+
+/**
+ * One way to write a quantity.
+ *
+ * @param label how the tool writes it
+ * @param sizeMeasureUnits its size in the unit that the domain keeps the quantity in
+ * @param names every way a fitter may write it, in lower case without spaces
+ */
+record Unit(String label, double sizeMeasureUnits, List<String> names) {
+    Unit {
+        names = List.copyOf(names);
+    }
+
+    static Unit of(String label, double sizeMeasureUnits, String... names) {
+        return new Unit(label, sizeMeasureUnits, List.of(names));
+    }
+
+    boolean isCalled(String name) {
+        String plain = name.toLowerCase(Locale.ROOT).replaceAll("\\s", "");
+        return names.contains(plain) || names.contains(plain.replaceAll("\\.$", ""));
+    }
+
+    double toDomain(double value) {
+        return value * sizeMeasureUnits;
+    }
+
+    /** A limit of the domain as the fitter writes it, such as {@code 17.9 to 179 mph}. */
+    String inWords(Limit limit) {
+        String least = rounded(limit.leastMeasureUnits(), RoundingMode.CEILING);
+        String most = rounded(limit.mostMeasureUnits(), RoundingMode.FLOOR);
+        return (least + " to " + most + " " + label).strip();
+    }
+
+    /** A bound in this unit, rounded toward the inside to one decimal where the unit is not the domain's own. */
+    private String rounded(double boundMeasureUnits, RoundingMode inward) {
+        double bound = boundMeasureUnits / sizeMeasureUnits;
+        return Numbers.trimmed(BigDecimal.valueOf(bound)
+                .setScale(6, RoundingMode.HALF_UP)
+                .setScale(sizeMeasureUnits == 1 ? 4 : 1, inward)
+                .doubleValue());
+    }
+}
