@@ -1,9 +1,97 @@
 package org.bagwright.cli;
 
-final class Main {
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.bagwright.planning.WorkbookProblems;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The command line: {@code bagwright COMMAND}. */
+@Command(
+        name = "bagwright",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        description = "Plans every setting and bend of a golf bag from a spreadsheet.",
+        subcommands = {
+            DemoCommand.class,
+            NewCommand.class,
+            CheckCommand.class,
+            ChartCommand.class,
+            PlanCommand.class
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done",
+            "1:a fault of the program",
+            "2:wrong arguments",
+            "3:something is wrong in the workbook; nothing was written",
+            "4:not every must can be met; the plan was written all the same",
+            "130:stopped by Ctrl-C; the best plan so far was written"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bagwright demo                    plan an invented bag and see what comes out",
+            "  bagwright new bag.xlsx            a blank book to fill in",
+            "  bagwright check bag.xlsx          list what is wrong in it",
+            "  bagwright plan bag.xlsx           plan it into bag-plan.xlsx"
+        })
+public final class Main implements Runnable {
+    static final int DONE = 0;
+    static final int OUR_FAULT = 1;
+    static final int WRONG_ARGUMENTS = 2;
+    static final int WRONG_WORKBOOK = 3;
+    static final int MUSTS_NOT_MET = 4;
+
+    @Spec
+    private CommandSpec spec;
+
     private Main() {}
 
     public static void main(String[] args) {
-        System.out.println("hi");
+        System.setProperty("java.awt.headless", "true");
+        System.exit(run(
+                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                args));
+    }
+
+    /** Runs one command and gives its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = new CommandLine(new Main());
+        line.setOut(out).setErr(err);
+        line.setExecutionExceptionHandler((fault, command, parsed) -> report(fault, command.getErr()));
+        int code = line.execute(args);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    private static int report(Exception fault, PrintWriter err) {
+        if (fault instanceof WorkbookProblems problems) {
+            MessageText.problems(problems.messages()).forEach(err::println);
+            return WRONG_WORKBOOK;
+        }
+        if (fault instanceof WrongArguments) {
+            err.println(fault.getMessage());
+            return WRONG_ARGUMENTS;
+        }
+        err.println("bagwright: " + FaultText.of(fault));
+        return OUR_FAULT;
+    }
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: give a command.");
+    }
+
+    /** The version from the jar's manifest. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"bagwright " + (version == null ? "(not packaged)" : version)};
+        }
     }
 }

@@ -4,10 +4,12 @@ import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
@@ -80,6 +82,7 @@ final class BookChart {
         categories.setTitle(category);
         values.setTitle(value);
         categories.setCrosses(AxisCrosses.AUTO_ZERO);
+        categories.setTickLabelPosition(AxisTickLabelPosition.LOW);
         values.setCrosses(AxisCrosses.MIN);
         values.setCrossBetween(AxisCrossBetween.BETWEEN);
         values.setNumberFormat("0");
@@ -93,6 +96,11 @@ final class BookChart {
         XDDFRunProperties text = axis.getOrAddTextProperties();
         text.setFontSize(9.0);
         text.setFillProperties(solid(BookStyles.INK));
+    }
+
+    /** Lets the value axis start above 0. */
+    void startAt(double least) {
+        values.setMinimum(least);
     }
 
     void lines(List<Series> many) {
@@ -111,22 +119,18 @@ final class BookChart {
         drawn.setTitle(series.title(), null);
         drawn.setSmooth(false);
         drawn.setMarkerStyle(series.look().marker);
-        drawn.setMarkerSize((short) (series.look() == Look.LIVE ? 5 : 8));
-        drawn.setLineProperties(line(series.look().rgb, series.look() == Look.WISH ? 1.5 : 1.25));
-        drawn.getCTLineSer()
-                .getMarker()
-                .addNewSpPr()
-                .addNewSolidFill()
-                .addNewSrgbClr()
-                .setVal(rgb(series.look().rgb));
-        drawn.getCTLineSer()
-                .getMarker()
-                .getSpPr()
-                .addNewLn()
-                .addNewSolidFill()
-                .addNewSrgbClr()
-                .setVal(rgb(series.look().rgb));
+        drawn.setMarkerSize((short) (series.look() == Look.PLANNED ? 10 : series.look() == Look.LIVE ? 5 : 7));
+        drawn.setLineProperties(
+                series.look() == Look.LIVE ? new XDDFLineProperties(new XDDFNoFillProperties()) : line(series.look().rgb, 1.5));
+        marker(drawn, series.look());
         number(drawn.getCTLineSer().getIdx(), drawn.getCTLineSer().getOrder());
+    }
+
+    private static void marker(XDDFLineChartData.Series drawn, Look look) {
+        var shape = drawn.getCTLineSer().getMarker().addNewSpPr();
+        shape.addNewSolidFill().addNewSrgbClr().setVal(rgb(look.rgb));
+        shape.addNewLn().addNewSolidFill().addNewSrgbClr().setVal(rgb(look.rgb));
+        shape.getLn().setW(19050);
     }
 
     void columns(List<Series> many) {

@@ -28,11 +28,13 @@ final class BookStyles {
         SUBTITLE,
         HEADING,
         GROUP,
+        PLAIN,
         TEXT,
         WRAPPED,
         FAINT,
         INPUT,
         NUMBER,
+        COUNT,
         TOTAL
     }
 
@@ -88,7 +90,15 @@ final class BookStyles {
                 style.setAlignment(HorizontalAlignment.RIGHT);
                 underline(style);
             }
-            case TEXT -> underline(style);
+            case TEXT -> {
+                underline(style);
+                style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
+            }
+            case COUNT -> {
+                underline(style);
+                style.setAlignment(HorizontalAlignment.CENTER);
+            }
             case TOTAL -> {
                 fill(style, MIST);
                 style.setBorderTop(BorderStyle.THIN);

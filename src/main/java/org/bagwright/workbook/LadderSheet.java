@@ -131,6 +131,7 @@ final class LadderSheet {
         BookChart carries = new BookChart(pen.sheet(), CHART_COLUMN, row + 1, 10, 21);
         carries.title("Carry by club, " + name);
         carries.axes("Club", "Carry [" + distance.label() + "]");
+        carries.startAt(axisStart(bag));
         carries.lines(series(first, last, 0, CARRY_COLUMN));
         BookChart gaps = new BookChart(pen.sheet(), CHART_COLUMN, row + 23, 10, 21);
         gaps.title("Gap to the next club, " + name);
@@ -138,6 +139,16 @@ final class LadderSheet {
         List<BookChart.Series> columns = series(first, last - 1, GAP_COLUMN - 1, GAP_COLUMN);
         gaps.columns(columns);
         gaps.line(new BookChart.Series("Wish", first, last - 1, GAP_COLUMN - 1, GAP_COLUMN + 3, BookChart.Look.WISH));
+    }
+
+    /** A round number clearly below the shortest carry of any option. */
+    private double axisStart(BagResult bag) {
+        double leastM = bag.options().clubs().stream()
+                .flatMap(club -> club.options().stream())
+                .flatMapToDouble(option -> option.carryM().stream())
+                .min()
+                .orElse(0);
+        return Math.max(0, Math.floor((distance.fromM(leastM) - 5) / 20) * 20);
     }
 
     private static List<BookChart.Series> series(int first, int last, int categoryColumn, int firstColumn) {

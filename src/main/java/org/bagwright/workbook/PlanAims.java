@@ -20,11 +20,12 @@ final class PlanAims {
     /** Writes the aims from a row on and gives the last row used. */
     static int write(SheetPen pen, Book book, int row) {
         pen.text(row, COLUMN, Role.GROUP, "What counts how much");
-        List<String> headings = List.of("Measure", "Tolerance", "Unit", "Import-ance", "Must");
+        List<String> headings = List.of("Measure", "Tolerance", "Unit", "Impor- tance", "Must");
         for (int column = 0; column < headings.size(); column++) {
             pen.text(row + 1, COLUMN + column, Role.HEADING, headings.get(column));
         }
         DistanceUnit distance = book.settings().units().distance();
+        pen.height(row + 1, 28);
         int next = row + 2;
         for (Measure measure : SHOWN) {
             aim(pen, book.aims().of(measure), distance, next++);

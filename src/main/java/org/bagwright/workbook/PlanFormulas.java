@@ -1,6 +1,5 @@
 package org.bagwright.workbook;
 
-import static org.bagwright.workbook.PlanColumn.of;
 
 /** The formulas of the sheet Plan. Rows count from 0. */
 final class PlanFormulas {
@@ -27,9 +26,9 @@ final class PlanFormulas {
                 PlanColumn.GOLFER.at(row),
                 PlanColumn.SLOT.at(row),
                 PlanColumn.CLUB.at(row),
-                of(state, "SETTING").at(row),
-                of(state, "LOFT_BEND").at(row),
-                of(state, "LIE_BEND").at(row));
+                PlanColumn.of(state, "SETTING").at(row),
+                PlanColumn.of(state, "LOFT_BEND").at(row),
+                PlanColumn.of(state, "LIE_BEND").at(row));
         String sought = hasWildcards ? escaped(key) : key;
         return "IFERROR(MATCH(" + sought + "," + settings.lookup(SettingsSheet.Column.KEY) + ",0),0)";
     }
@@ -39,24 +38,24 @@ final class PlanFormulas {
     }
 
     String looked(String state, SettingsSheet.Column column, int row) {
-        String found = of(state, "ROW").at(row);
+        String found = PlanColumn.of(state, "ROW").at(row);
         return "IF(" + found + "=0,\"?\",INDEX(" + settings.lookup(column) + "," + found + "))";
     }
 
     String gap(String state, int row, int nextRow) {
-        PlanColumn carry = of(state, "CARRY");
+        PlanColumn carry = PlanColumn.of(state, "CARRY");
         return "IFERROR(" + carry.at(row) + "-" + carry.at(nextRow) + ",\"?\")";
     }
 
     String changes(String state, int row) {
-        return differs(of(state, "SETTING").at(row) + "<>" + PlanColumn.TODAY_SETTING.at(row))
+        return differs(PlanColumn.of(state, "SETTING").at(row) + "<>" + PlanColumn.TODAY_SETTING.at(row))
                 + "+" + bendDiffers(state, "LOFT_BEND", row)
                 + "+" + bendDiffers(state, "LIE_BEND", row);
     }
 
     private static String bendDiffers(String state, String bend, int row) {
         return differs(
-                "ABS(" + of(state, bend).at(row) + "-" + of("TODAY", bend).at(row) + ")>0.000001");
+                "ABS(" + PlanColumn.of(state, bend).at(row) + "-" + PlanColumn.of("TODAY", bend).at(row) + ")>0.000001");
     }
 
     private static String differs(String condition) {
@@ -68,8 +67,8 @@ final class PlanFormulas {
             case "LOFT" -> squared("loft", looked(state, SettingsSheet.Column.LOFT, row), PlanColumn.LOFT_TARGET, row);
             case "LIE" -> squared("lie", looked(state, SettingsSheet.Column.LIE, row), PlanColumn.LIE_TARGET, row);
             case "SITS" -> sits(state, row);
-            case "CARRY" -> squared("carry", of(state, "CARRY").at(row), PlanColumn.CARRY_TARGET, row);
-            case "GAP" -> squared("gap", of(state, "GAP").at(row), PlanColumn.GAP_WISH, row);
+            case "CARRY" -> squared("carry", PlanColumn.of(state, "CARRY").at(row), PlanColumn.CARRY_TARGET, row);
+            case "GAP" -> squared("gap", PlanColumn.of(state, "GAP").at(row), PlanColumn.GAP_WISH, row);
             case "CHANGE" -> "(" + changes(state, row) + ")*" + importance("change") + "/" + tolerance("change") + "^2";
             default -> throw new IllegalArgumentException(measure);
         };
@@ -94,8 +93,8 @@ final class PlanFormulas {
     }
 
     String penalty(String state, int row) {
-        return "SUM(" + of(state, "LOFT_TERM").at(row) + ":"
-                + of(state, "CHANGE_TERM").at(row) + ")";
+        return "SUM(" + PlanColumn.of(state, "LOFT_TERM").at(row) + ":"
+                + PlanColumn.of(state, "CHANGE_TERM").at(row) + ")";
     }
 
     /** The greatest miss of the live choice, in tolerances. */

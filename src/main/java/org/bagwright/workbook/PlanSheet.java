@@ -1,7 +1,6 @@
 package org.bagwright.workbook;
 
 import static org.bagwright.workbook.BookStyles.Role;
-import static org.bagwright.workbook.PlanColumn.of;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -61,17 +60,18 @@ final class PlanSheet {
         SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
         PlanSheet plan = new PlanSheet(pen, result, settings);
         plan.headings();
+        int below = FIRST_ROW + plan.rows.size() + 1;
+        int lastAim = PlanAims.write(pen, result.book(), below);
         for (int index = 0; index < plan.rows.size(); index++) {
             plan.row(FIRST_ROW + index, plan.rows.get(index));
         }
-        int below = FIRST_ROW + plan.rows.size() + 1;
-        int end = Math.max(PlanTotals.write(pen, result, below), PlanAims.write(pen, result.book(), below));
+        int end = Math.max(PlanTotals.write(pen, result, below), lastAim);
         plan.finish(end);
     }
 
     private void headings() {
         pen.text(0, 0, Role.TITLE, result.book().settings().title().orElse("The plan"));
-        pen.text(1, 0, Role.TEXT, PlanWords.verdict(result));
+        pen.text(1, 0, Role.PLAIN, PlanWords.verdict(result));
         pen.text(
                 2,
                 0,
@@ -112,7 +112,7 @@ final class PlanSheet {
             choice(row, values, state);
             pen.formula(
                     row,
-                    of(state, "ROW").ordinal(),
+                    PlanColumn.of(state, "ROW").ordinal(),
                     Role.FAINT,
                     "0",
                     formulas.lookupRow(state, row),
@@ -136,7 +136,7 @@ final class PlanSheet {
         boolean live = state.equals("LIVE");
         pen.mark(
                 row,
-                of(state, "SETTING").ordinal(),
+                PlanColumn.of(state, "SETTING").ordinal(),
                 role(values, live, SettingsSheet.Column.SETTING),
                 option.choice().settingText());
         bend(
@@ -154,15 +154,15 @@ final class PlanSheet {
                 SettingsSheet.Column.LIE_BEND,
                 option.choice().bend().lieDeg());
         if (live) {
-            dropDown(row, of(state, "SETTING"), values, SettingsSheet.Column.SETTING);
-            dropDown(row, of(state, "LOFT_BEND"), values, SettingsSheet.Column.LOFT_BEND);
-            dropDown(row, of(state, "LIE_BEND"), values, SettingsSheet.Column.LIE_BEND);
+            dropDown(row, PlanColumn.of(state, "SETTING"), values, SettingsSheet.Column.SETTING);
+            dropDown(row, PlanColumn.of(state, "LOFT_BEND"), values, SettingsSheet.Column.LOFT_BEND);
+            dropDown(row, PlanColumn.of(state, "LIE_BEND"), values, SettingsSheet.Column.LIE_BEND);
         }
     }
 
     private void bend(int row, PlanRow values, String state, String what, SettingsSheet.Column column, double bendDeg) {
         boolean live = state.equals("LIVE");
-        pen.number(row, of(state, what).ordinal(), role(values, live, column), "+0.0##;-0.0##;0", bendDeg);
+        pen.number(row, PlanColumn.of(state, what).ordinal(), role(values, live, column), "+0.0##;-0.0##;0", bendDeg);
     }
 
     private static Role role(PlanRow values, boolean live, SettingsSheet.Column column) {
@@ -190,7 +190,7 @@ final class PlanSheet {
             SettingsSheet.Column column,
             String format,
             double cached) {
-        pen.formula(row, of(state, what).ordinal(), Role.NUMBER, format, formulas.looked(state, column, row), cached);
+        pen.formula(row, PlanColumn.of(state, what).ordinal(), Role.NUMBER, format, formulas.looked(state, column, row), cached);
     }
 
     private void carryAndGap(int row, PlanRow values, String state) {
@@ -205,9 +205,9 @@ final class PlanSheet {
                     "0.0",
                     distance.fromM(carryM.getAsDouble()));
         } else {
-            pen.blank(row, of(state, "CARRY").ordinal(), Role.NUMBER);
+            pen.blank(row, PlanColumn.of(state, "CARRY").ordinal(), Role.NUMBER);
         }
-        int gapColumn = of(state, "GAP").ordinal();
+        int gapColumn = PlanColumn.of(state, "GAP").ordinal();
         values.gap(state)
                 .ifPresentOrElse(
                         gap -> pen.formula(
@@ -224,7 +224,7 @@ final class PlanSheet {
         for (String term : TERMS) {
             pen.formula(
                     row,
-                    of(state, term + "_TERM").ordinal(),
+                    PlanColumn.of(state, term + "_TERM").ordinal(),
                     Role.NUMBER,
                     "0.000",
                     formulas.term(state, term, row),
@@ -232,7 +232,7 @@ final class PlanSheet {
         }
         pen.formula(
                 row,
-                of(state, "PENALTY").ordinal(),
+                PlanColumn.of(state, "PENALTY").ordinal(),
                 Role.NUMBER,
                 "0.00",
                 formulas.penalty(state, row),
@@ -262,7 +262,7 @@ final class PlanSheet {
                                     shot.landingDeg());
                         },
                         () -> List.of("LAUNCH", "SPIN", "LANDING")
-                                .forEach(what -> pen.blank(row, of("LIVE", what).ordinal(), Role.NUMBER)));
+                                .forEach(what -> pen.blank(row, PlanColumn.of("LIVE", what).ordinal(), Role.NUMBER)));
         pen.formula(
                 row,
                 PlanColumn.LIVE_CHANGES.ordinal(),
@@ -300,7 +300,8 @@ final class PlanSheet {
 
     private void optional(int row, PlanColumn column, OptionalDouble value) {
         if (value.isPresent()) {
-            pen.number(row, column.ordinal(), Role.INPUT, "0.0##", value.getAsDouble());
+            String format = column == PlanColumn.GAP_WISH ? "0.0" : "0.0##";
+            pen.number(row, column.ordinal(), Role.INPUT, format, value.getAsDouble());
         } else {
             pen.blank(row, column.ordinal(), Role.INPUT);
         }

@@ -1,7 +1,6 @@
 package org.bagwright.workbook;
 
 import static org.bagwright.workbook.BookStyles.Role;
-import static org.bagwright.workbook.PlanColumn.of;
 
 import java.util.List;
 import java.util.Locale;
@@ -64,6 +63,7 @@ final class PlanTotals {
         for (int column = 0; column < headings.size(); column++) {
             pen.text(row, column, Role.HEADING, headings.get(column));
         }
+        pen.height(row, 28);
     }
 
     private void state(BagResult bag, String state, int first, int last) {
@@ -81,10 +81,10 @@ final class PlanTotals {
                     FIRST_TERM_COLUMN + index,
                     Role.NUMBER,
                     "0.00",
-                    sum(state, of(state, term + "_TERM"), first, last),
+                    sum(state, PlanColumn.of(state, term + "_TERM"), first, last),
                     points);
         }
-        pen.formula(row, TOTAL_COLUMN, Role.TOTAL, "0.00", sum(state, of(state, "PENALTY"), first, last), total);
+        pen.formula(row, TOTAL_COLUMN, Role.TOTAL, "0.00", sum(state, PlanColumn.of(state, "PENALTY"), first, last), total);
         items(bag, state, first, last);
     }
 
@@ -105,13 +105,13 @@ final class PlanTotals {
         String formula = state.equals("LIVE")
                 ? sum(state, PlanColumn.LIVE_CHANGES, first, last)
                 : "IF(" + PlanFormulas.importance("change") + "=0,0,"
-                        + sum(state, of(state, "CHANGE_TERM"), first, last) + "/(" + divided + "))";
+                        + sum(state, PlanColumn.of(state, "CHANGE_TERM"), first, last) + "/(" + divided + "))";
         pen.formula(row, ITEMS_COLUMN, Role.NUMBER, "0", formula, items);
     }
 
     /** The sum over a golfer's rows, or a question mark where a choice is no option. */
     private static String sum(String state, PlanColumn column, int first, int last) {
-        String rows = of(state, "ROW").at(first) + ":" + of(state, "ROW").at(last);
+        String rows = PlanColumn.of(state, "ROW").at(first) + ":" + PlanColumn.of(state, "ROW").at(last);
         return "IF(COUNTIF(" + rows + ",0)>0,\"?\",SUM(" + column.at(first) + ":" + column.at(last) + "))";
     }
 }

@@ -25,7 +25,6 @@ final class SettingsSheet {
 
     /** The columns, in order. */
     enum Column {
-        KEY("Option", 38, "", null),
         GOLFER("Golfer", 14, "", null),
         SLOT("Slot", 6, "0", null),
         CLUB("Club", 16, "", null),
@@ -52,7 +51,8 @@ final class SettingsSheet {
                 .landingDeg()),
         CHANGES("Changes", 9, "0", option -> option.changes()),
         OWN_PENALTY("Own penalty [points]", 10, "0.00", option -> option.terms().totalPoints()),
-        OPEN("May be planned", 9, "", null);
+        OPEN("May be planned", 9, "", null),
+        KEY("Option", 38, "", null);
 
         final String heading;
         final double widthChars;
@@ -142,7 +142,7 @@ final class SettingsSheet {
         rows.put(option.key(), row);
         pen.formula(row, Column.KEY.ordinal(), Role.FAINT, keyFormula(row), option.key());
         pen.text(row, Column.GOLFER.ordinal(), Role.TEXT, club.club().golfer());
-        pen.number(row, Column.SLOT.ordinal(), Role.NUMBER, "0", club.club().slot());
+        pen.number(row, Column.SLOT.ordinal(), Role.COUNT, "0", club.club().slot());
         pen.text(row, Column.CLUB.ordinal(), Role.TEXT, club.club().name());
         pen.mark(row, Column.SETTING.ordinal(), Role.NUMBER, option.choice().settingText());
         for (Column column : Column.values()) {

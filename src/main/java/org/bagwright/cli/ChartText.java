@@ -1,0 +1,74 @@
+package org.bagwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.ChartedBook;
+import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.Numbers;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.Units;
+
+/** Every option of every club as a table on a terminal. */
+final class ChartText {
+    private static final String FORMAT = "%1s %-8s %5s %5s  %6s %6s %6s %7s %7s  %6s %6s %7s %7s";
+
+    private final ChartedBook charted;
+    private final Units units;
+
+    ChartText(ChartedBook charted) {
+        this.charted = charted;
+        this.units = charted.book().settings().units();
+    }
+
+    List<String> lines(String clubPart) {
+        List<String> lines = new ArrayList<>();
+        String part = clubPart.toLowerCase(Locale.ROOT);
+        for (BagOptions bag : charted.bags()) {
+            for (ClubOptions club : bag.clubs()) {
+                if (club.club().name().toLowerCase(Locale.ROOT).contains(part)) {
+                    club(lines, club);
+                }
+            }
+        }
+        lines.add("Bends in degrees: + is weaker or more upright. Sits: + is closed. Shift: - is back. * is today,");
+        lines.add("x is not open to a plan. Carry in " + units.distance().label() + ", angles in degrees, spin in rpm.");
+        return lines;
+    }
+
+    private void club(List<String> lines, ClubOptions club) {
+        lines.add(club.club().golfer() + ", " + club.club().name() + " (" + club.club().kind().label() + ")");
+        lines.add(String.format(
+                FORMAT, "", "setting", "loft", "lie", "loft", "lie", "sits", "shift", "shaft", "launch", "spin", "carry", "own"));
+        lines.add(String.format(
+                FORMAT, "", "", "bend", "bend", "gauge", "gauge", "", "mm", "turn", "", "", "", "penalty"));
+        for (Option option : club.options()) {
+            lines.add(row(club, option));
+        }
+        lines.add("");
+    }
+
+    private String row(ClubOptions club, Option option) {
+        PoseNumbers pose = option.pose();
+        String mark = option.equals(club.today()) ? "*" : option.open() ? "" : "x";
+        return String.format(
+                FORMAT,
+                mark,
+                option.choice().settingText(),
+                Numbers.signed(option.choice().bend().loftDeg(), 1),
+                Numbers.signed(option.choice().bend().lieDeg(), 1),
+                Numbers.fixed(pose.gaugeLoftDeg(), 2),
+                Numbers.fixed(pose.gaugeLieDeg(), 2),
+                Numbers.signed(pose.sitsClosedDeg(), 1),
+                Numbers.signed(pose.contactShiftMm(), 1),
+                Numbers.signed(pose.shaftTurnDeg(), 0),
+                option.shot().map(shot -> Numbers.fixed(shot.launchDeg(), 1)).orElse(""),
+                option.shot().map(shot -> Numbers.fixed(shot.spinRpm(), 0)).orElse(""),
+                option.shot()
+                        .map(shot -> Numbers.fixed(units.distance().fromM(shot.carryM()), 1))
+                        .orElse(""),
+                Numbers.fixed(option.terms().totalPoints(), 2));
+    }
+}

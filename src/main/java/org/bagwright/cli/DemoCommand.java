@@ -1,0 +1,66 @@
+package org.bagwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.bagwright.domain.BookResult;
+import org.bagwright.planning.BookFiles;
+import org.bagwright.planning.Planning;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code demo}: plans the invented books that come with the program. */
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        description = "Plan the invented demo books into a folder and say what to open.",
+        footerHeading = "%nExamples:%n",
+        footer = {"  bagwright demo", "  bagwright demo full -o try-out"})
+final class DemoCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "one demo by name (default: all of them)")
+    private String name;
+
+    @Option(
+            names = "-o",
+            paramLabel = "FOLDER",
+            defaultValue = "bagwright-demo",
+            description = "the folder for the results, made if need be (default: ${DEFAULT-VALUE})")
+    private Path folder;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        List<String> names = name == null ? BookFiles.demoNames() : List.of(known(name));
+        for (String demo : names) {
+            run(demo);
+        }
+        return Main.DONE;
+    }
+
+    private static String known(String name) throws WrongArguments {
+        if (!BookFiles.demoNames().contains(name)) {
+            throw new WrongArguments(
+                    "There is no demo called " + name + ". There is: " + String.join(", ", BookFiles.demoNames()));
+        }
+        return name;
+    }
+
+    private void run(String demo) throws Exception {
+        PrintWriter out = spec.commandLine().getOut();
+        Path book = BookFiles.demo(demo, folder);
+        Path target = PlanCommand.besides(book);
+        BookResult result = new Planning(1, 20).plan(book);
+        Planning.replace(book, result, target);
+        out.println("Demo " + demo + " (invented golfers and clubs)");
+        out.println("Result: " + target + " (open the sheet Plan)");
+        out.println("Book:   " + book);
+        out.println();
+        new PlanText(result).lines().forEach(out::println);
+    }
+}

@@ -1,0 +1,43 @@
+package org.bagwright.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.bagwright.planning.Planning;
+
+/** While open, Ctrl-C ends the search early and waits until the best plan so far is written; the exit code is 130. */
+final class Interrupt implements AutoCloseable {
+    private static final long MOST_WAIT_S = 30;
+
+    private final CountDownLatch written = new CountDownLatch(1);
+    private final Thread hook;
+
+    Interrupt(Planning planning) {
+        hook = new Thread(() -> {
+            planning.stop();
+            await();
+        });
+        Runtime.getRuntime().addShutdownHook(hook);
+    }
+
+    private void await() {
+        try {
+            boolean inTime = written.await(MOST_WAIT_S, TimeUnit.SECONDS);
+            if (!inTime) {
+                System.err.println("bagwright: stopped before the plan was written");
+            }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    public void close() {
+        written.countDown();
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException alreadyStopping) {
+            // The hook runs and has just been let go.
+            return;
+        }
+    }
+}

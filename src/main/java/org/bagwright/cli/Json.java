@@ -1,0 +1,183 @@
+package org.bagwright.cli;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.BagResult;
+import org.bagwright.domain.BagState;
+import org.bagwright.domain.BookResult;
+import org.bagwright.domain.ChartedBook;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.GapTerm;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.Units;
+
+/** The machine-readable documents; their field names are fixed. Distances and speeds are in the book's units. */
+final class Json {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private Json() {}
+
+    static String text(ObjectNode document) {
+        return document.toPrettyString();
+    }
+
+    static ObjectNode parse(String text) throws com.fasterxml.jackson.core.JsonProcessingException {
+        return (ObjectNode) new ObjectMapper().readTree(text);
+    }
+
+    static ObjectNode check(List<Message> messages) {
+        ObjectNode document = NODES.objectNode();
+        ArrayNode problems = document.putArray("problems");
+        ArrayNode notes = document.putArray("notes");
+        for (Message message : messages) {
+            boolean problem = message.severity() == Message.Severity.PROBLEM;
+            (problem ? problems : notes).add(message(message));
+        }
+        return document;
+    }
+
+    static ObjectNode chart(ChartedBook charted) {
+        Units units = charted.book().settings().units();
+        ObjectNode document = NODES.objectNode();
+        document.set("units", units(units));
+        ArrayNode clubs = document.putArray("clubs");
+        for (BagOptions bag : charted.bags()) {
+            bag.clubs().forEach(made -> clubs.add(club(made, units)));
+        }
+        document.set("messages", messages(charted.messages()));
+        return document;
+    }
+
+    static ObjectNode plan(BookResult result) {
+        Units units = result.book().settings().units();
+        ObjectNode document = NODES.objectNode();
+        document.set("units", units(units));
+        document.put("penalty", result.plannedPoints());
+        document.put("bound", result.boundPoints());
+        document.put("proven", result.proven());
+        document.put("brokenMusts", result.plannedBreaks());
+        ObjectNode today = document.putObject("today");
+        today.put("penalty", result.todayPoints());
+        today.put("brokenMusts", result.todayBreaks());
+        document.put("seed", result.seed());
+        document.put("seconds", result.searchS());
+        ArrayNode golfers = document.putArray("golfers");
+        result.bags().forEach(bag -> golfers.add(golfer(bag, units)));
+        document.set("messages", messages(result.messages()));
+        return document;
+    }
+
+    private static ObjectNode units(Units units) {
+        ObjectNode node = NODES.objectNode();
+        node.put("distance", units.distance().label());
+        node.put("speed", units.speed().label());
+        node.put("length", units.length().label());
+        return node;
+    }
+
+    private static ArrayNode messages(List<Message> messages) {
+        ArrayNode array = NODES.arrayNode();
+        messages.forEach(message -> array.add(message(message)));
+        return array;
+    }
+
+    private static ObjectNode message(Message message) {
+        ObjectNode node = NODES.objectNode();
+        node.put("cell", message.cell());
+        node.put("severity", message.severity().name().toLowerCase(Locale.ROOT));
+        node.put("text", message.text());
+        return node;
+    }
+
+    private static ObjectNode club(ClubOptions made, Units units) {
+        Club club = made.club();
+        ObjectNode node = NODES.objectNode();
+        node.put("golfer", club.golfer());
+        node.put("slot", club.slot());
+        node.put("club", club.name());
+        node.put("kind", club.kind().label());
+        node.put("today", made.today().key());
+        ArrayNode options = node.putArray("options");
+        made.options().forEach(option -> options.add(option(option, units)));
+        return node;
+    }
+
+    private static ObjectNode option(Option option, Units units) {
+        ObjectNode node = NODES.objectNode();
+        node.put("option", option.key());
+        node.put("setting", option.choice().settingText());
+        node.put("loftBend", option.choice().bend().loftDeg());
+        node.put("lieBend", option.choice().bend().lieDeg());
+        node.put("gaugeLoftDeg", option.pose().gaugeLoftDeg());
+        node.put("gaugeLieDeg", option.pose().gaugeLieDeg());
+        node.put("addressLoftDeg", option.pose().addressLoftDeg());
+        node.put("faceHeadingDeg", option.pose().faceHeadingDeg());
+        node.put("soleTiltDeg", option.pose().soleTiltDeg());
+        node.put("sitsClosedDeg", option.pose().sitsClosedDeg());
+        node.put("loftAsItSitsDeg", option.pose().loftAsItSitsDeg());
+        node.put("contactShiftMm", option.pose().contactShiftMm());
+        node.put("contactShiftToToeMm", option.pose().contactShiftToToeMm());
+        node.put("shaftTurnDeg", option.pose().shaftTurnDeg());
+        option.shot().ifPresent(shot -> {
+            node.put("launchDeg", shot.launchDeg());
+            node.put("spinRpm", shot.spinRpm());
+            node.put("ballSpeed", units.speed().fromMps(shot.ballSpeedMps()));
+            node.put("carry", units.distance().fromM(shot.carryM()));
+            node.put("landingDeg", shot.landingDeg());
+        });
+        node.put("changes", option.changes());
+        node.put("ownPenalty", option.terms().totalPoints());
+        node.put("open", option.open());
+        return node;
+    }
+
+    private static ObjectNode golfer(BagResult bag, Units units) {
+        ObjectNode node = NODES.objectNode();
+        node.put("golfer", bag.golfer().name());
+        node.put("penalty", bag.planned().score().penaltyPoints());
+        node.put("bound", bag.boundPoints());
+        node.put("proven", bag.proven());
+        node.put("brokenMusts", bag.planned().score().hardBreaks());
+        ObjectNode today = node.putObject("today");
+        today.put("penalty", bag.today().score().penaltyPoints());
+        today.put("brokenMusts", bag.today().score().hardBreaks());
+        today.set("gaps", gaps(bag, bag.today(), units));
+        node.set("choices", choices(bag));
+        node.set("gaps", gaps(bag, bag.planned(), units));
+        return node;
+    }
+
+    private static ArrayNode choices(BagResult bag) {
+        ArrayNode choices = NODES.arrayNode();
+        List<Option> planned = bag.optionsOf(bag.planned());
+        for (int index : IntStream.range(0, planned.size()).toArray()) {
+            Club club = bag.options().clubs().get(index).club();
+            ObjectNode choice = choices.addObject();
+            choice.put("slot", club.slot());
+            choice.put("club", club.name());
+            choice.put("option", planned.get(index).key());
+        }
+        return choices;
+    }
+
+    private static ArrayNode gaps(BagResult bag, BagState state, Units units) {
+        ArrayNode gaps = NODES.arrayNode();
+        for (GapTerm term : state.gaps()) {
+            ObjectNode gap = gaps.addObject();
+            gap.put("from", bag.options().clubs().get(term.fromIndex()).club().name());
+            gap.put("to", bag.options().clubs().get(term.toIndex()).club().name());
+            gap.put("gap", units.distance().fromM(term.gapM()));
+            gap.put("wish", units.distance().fromM(term.wishM()));
+            gap.put("penalty", term.penaltyPoints());
+        }
+        return gaps;
+    }
+}

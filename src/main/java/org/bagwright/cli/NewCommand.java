@@ -1,0 +1,41 @@
+package org.bagwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.bagwright.planning.BookFiles;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code new FILE}: a blank book. */
+@Command(
+        name = "new",
+        mixinStandardHelpOptions = true,
+        description = "Make a blank book with drop-downs and help. An existing file is never overwritten.",
+        footerHeading = "%nExample:%n",
+        footer = "  bagwright new bag.xlsx")
+final class NewCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "the book to make, ending in .xlsx")
+    private Path file;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        PrintWriter out = spec.commandLine().getOut();
+        if (!file.getFileName().toString().endsWith(".xlsx")) {
+            throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe " + file + ".xlsx?");
+        }
+        if (Files.exists(file)) {
+            throw new WrongArguments(file + " exists already. Give another name, or move it away first.");
+        }
+        BookFiles.blank(file);
+        out.println("Made " + file);
+        out.println("Open it in your spreadsheet program and start on the sheet Start. Then: bagwright plan " + file);
+        return Main.DONE;
+    }
+}

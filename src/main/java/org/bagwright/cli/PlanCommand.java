@@ -1,0 +1,126 @@
+package org.bagwright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.bagwright.domain.BookResult;
+import org.bagwright.planning.Planning;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code plan FILE}: the best settings and bends, written into a copy of the book. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description = "Find the best settings and bends for every bag of a book and write them, with live sheets, "
+                + "into a copy of it.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bagwright plan bag.xlsx                 writes bag-plan.xlsx",
+            "  bagwright plan bag.xlsx -o june.xlsx    writes june.xlsx",
+            "  bagwright plan bag.xlsx --in-place      writes into bag.xlsx after a backup"
+        })
+final class PlanCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "the book, an .xlsx or .xlsm file")
+    private Path file;
+
+    @Option(names = "-o", paramLabel = "OUT", description = "where the result goes (default: FILE-plan)")
+    private Path out;
+
+    @Option(names = "--in-place", description = "write into FILE itself, after a backup")
+    private boolean inPlace;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            defaultValue = "20",
+            description = "the most time the search may take (default: ${DEFAULT-VALUE}); it stops as soon as it is done")
+    private double seconds;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "the seed of the search; the same seed gives the same plan (default: ${DEFAULT-VALUE})")
+    private long seed;
+
+    @Option(names = "--json", description = "print one JSON document instead of text")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        check();
+        Path target = target();
+        Planning planning = new Planning(seed, seconds);
+        BookResult result;
+        Path backup;
+        try (Interrupt interrupt = new Interrupt(planning)) {
+            result = planning.plan(file);
+            backup = Planning.write(file, result, target);
+        }
+        tell(planning, result, target, backup);
+        return result.plannedBreaks() > 0 ? Main.MUSTS_NOT_MET : Main.DONE;
+    }
+
+    private void check() throws WrongArguments {
+        if (!(seconds > 0) || Double.isInfinite(seconds)) {
+            throw new WrongArguments("--seconds must be above 0, found " + seconds);
+        }
+        if (inPlace && out != null) {
+            throw new WrongArguments("Give either -o or --in-place, not both.");
+        }
+    }
+
+    private Path target() throws WrongArguments, IOException {
+        if (inPlace) {
+            return file;
+        }
+        Path target = out == null ? besides(file) : out;
+        if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file)) {
+            throw new WrongArguments("The result would replace the book itself. To want that, say --in-place.");
+        }
+        String ending = ending(file);
+        if (!ending(target).equalsIgnoreCase(ending)) {
+            throw new WrongArguments("The result has the same kind of name as the book: let " + target + " end in " + ending);
+        }
+        return target;
+    }
+
+    /** Beside the book: {@code bag.xlsx} becomes {@code bag-plan.xlsx}. */
+    static Path besides(Path file) {
+        String name = file.getFileName().toString();
+        String ending = ending(file);
+        return file.resolveSibling(name.substring(0, name.length() - ending.length()) + "-plan" + ending);
+    }
+
+    private static String ending(Path file) {
+        String name = file.getFileName().toString();
+        int dot = name.lastIndexOf('.');
+        return dot <= 0 ? "" : name.substring(dot);
+    }
+
+    private void tell(Planning planning, BookResult result, Path target, Path backup) {
+        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter people = json ? err : spec.commandLine().getOut();
+        if (json) {
+            spec.commandLine().getOut().println(Json.text(Json.plan(result)));
+        }
+        new PlanText(result).lines().forEach(people::println);
+        people.println("Result: " + target + " (open the sheet Plan)");
+        if (backup != null) {
+            people.println("Kept what stood there before: " + backup);
+        }
+        if (planning.cappedByTime()) {
+            people.println("The time limit ended the search; with more --seconds it may find a better plan.");
+        }
+        MessageText.notes(result.messages()).forEach(err::println);
+    }
+}

@@ -1,0 +1,54 @@
+package org.bagwright.planning;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.bagwright.workbook.SafeFile;
+
+/** The books that come with the program: the blank one and the demos. */
+public final class BookFiles {
+    private static final List<String> DEMOS = List.of("full");
+
+    private BookFiles() {}
+
+    public static List<String> demoNames() {
+        return DEMOS;
+    }
+
+    /** Copies the blank book to a file that does not exist yet. */
+    public static void blank(Path file) throws IOException {
+        byte[] book = resource("/templates/bag.xlsx");
+        SafeFile.replace(file, output -> output.write(book));
+    }
+
+    /**
+     * Copies a demo book into a folder, which is made if need be. A copy that a person has changed is kept as a backup.
+     *
+     * @return the copy
+     */
+    public static Path demo(String name, Path folder) throws IOException {
+        byte[] book = resource("/demo-data/" + name + ".xlsx");
+        Files.createDirectories(folder);
+        Path file = folder.resolve(name + ".xlsx");
+        if (Files.exists(file)) {
+            if (Arrays.equals(Files.readAllBytes(file), book)) {
+                return file;
+            }
+            SafeFile.backup(file);
+        }
+        SafeFile.replace(file, output -> output.write(book));
+        return file;
+    }
+
+    private static byte[] resource(String path) throws IOException {
+        try (InputStream input = BookFiles.class.getResourceAsStream(path)) {
+            if (input == null) {
+                throw new IOException("the program's own file " + path + " is missing");
+            }
+            return input.readAllBytes();
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package org.bagwright.planning;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.BagPlan;
+import org.bagwright.domain.BagResult;
+import org.bagwright.domain.BagState;
+import org.bagwright.domain.BookResult;
+import org.bagwright.domain.ChartedBook;
+import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.Message;
+import org.bagwright.search.BagSearch;
+import org.bagwright.search.SearchLimits;
+import org.bagwright.workbook.BookReader;
+import org.bagwright.workbook.ResultBook;
+import org.bagwright.workbook.SafeFile;
+
+/** The use cases: check a book, chart its options, plan it, write the plan. */
+public final class Planning {
+    private final BagSearch search;
+    private final SearchLimits limits;
+
+    /**
+     * @param seed the seed of the search; the same seed gives the same plan
+     * @param mostS the most time the search may take, seconds, above 0
+     */
+    public Planning(long seed, double mostS) {
+        this.limits = new SearchLimits(seed, mostS);
+        this.search = new BagSearch(limits);
+    }
+
+    /** Everything that is to be said about a book before it is planned, problems first. */
+    public static List<Message> check(Path file) throws IOException {
+        try {
+            return chart(file).messages();
+        } catch (WorkbookProblems problems) {
+            return problems.messages();
+        }
+    }
+
+    /**
+     * Computes every option of every club.
+     *
+     * @throws WorkbookProblems if the book has a problem
+     * @throws IOException if the file cannot be read
+     */
+    public static ChartedBook chart(Path file) throws WorkbookProblems, IOException {
+        BookReader.Result read = BookReader.read(file);
+        if (read.book().isEmpty()) {
+            throw new WorkbookProblems(read.messages());
+        }
+        List<Message> messages = new ArrayList<>(ResultBook.clashes(file));
+        messages.addAll(read.messages());
+        BagMaker maker = new BagMaker(read.book().get());
+        List<BagOptions> bags = maker.bags();
+        messages.addAll(maker.messages());
+        if (messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM)) {
+            throw new WorkbookProblems(messages);
+        }
+        return new ChartedBook(read.book().get(), bags, messages);
+    }
+
+    /**
+     * Chooses the best option for every club.
+     *
+     * @throws WorkbookProblems if the book has a problem
+     * @throws IOException if the file cannot be read
+     */
+    public BookResult plan(Path file) throws WorkbookProblems, IOException {
+        ChartedBook charted = chart(file);
+        long startNs = System.nanoTime();
+        List<BagPlan> plans = search.plan(charted.bags());
+        double searchS = (System.nanoTime() - startNs) / 1e9;
+        List<BagResult> bags = IntStream.range(0, plans.size())
+                .mapToObj(index -> bag(charted.bags().get(index), plans.get(index)))
+                .toList();
+        BookResult bare = new BookResult(charted.book(), bags, charted.messages(), limits.seed(), searchS);
+        List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
+        messages.addAll(charted.messages());
+        return new BookResult(charted.book(), bags, messages, limits.seed(), searchS);
+    }
+
+    private static BagResult bag(BagOptions options, BagPlan plan) {
+        List<Integer> today =
+                options.clubs().stream().map(ClubOptions::todayIndex).toList();
+        return new BagResult(options, state(options, today), state(options, plan.chosen()), plan.boundPoints(), plan.proven());
+    }
+
+    private static BagState state(BagOptions options, List<Integer> chosen) {
+        return new BagState(chosen, BagSearch.score(options, chosen), BagSearch.gaps(options, chosen));
+    }
+
+    /** Whether the time cap ended the last search before it was done. */
+    public boolean cappedByTime() {
+        return search.cappedByTime();
+    }
+
+    /**
+     * Writes the plan into a copy of the book. A file that stands in the target's place is kept as a backup.
+     *
+     * @return the backup, or null if there was nothing to keep
+     */
+    public static Path write(Path source, BookResult result, Path target) throws IOException {
+        Path backup = Files.exists(target) ? SafeFile.backup(target) : null;
+        replace(source, result, target);
+        return backup;
+    }
+
+    /** As {@link #write} without a backup, for files that the tool itself has made. */
+    public static void replace(Path source, BookResult result, Path target) throws IOException {
+        SafeFile.replace(target, output -> ResultBook.write(source, result, output));
+    }
+}

@@ -1,0 +1,48 @@
+package org.bagwright;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+
+/** LibreOffice as the referee of formulas. */
+public final class Spreadsheet {
+    private static final long MOST_WAIT_S = 120;
+
+    private Spreadsheet() {}
+
+    /** Opens a book, calculates all of it and saves it into a folder. Without LibreOffice: aborts, and fails in CI. */
+    public static Path recalculated(Path book, Path folder) throws IOException, InterruptedException {
+        Files.createDirectories(folder);
+        Process process = start(book, folder);
+        assertTrue(process.waitFor(MOST_WAIT_S, TimeUnit.SECONDS), "LibreOffice did not end");
+        assertEquals(0, process.exitValue(), new String(process.getInputStream().readAllBytes()));
+        return folder.resolve(book.getFileName());
+    }
+
+    private static Process start(Path book, Path folder) {
+        try {
+            return new ProcessBuilder(
+                            "soffice",
+                            "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+                            "--headless",
+                            "--convert-to",
+                            "xlsx",
+                            "--outdir",
+                            folder.toString(),
+                            book.toString())
+                    .redirectErrorStream(true)
+                    .start();
+        } catch (IOException missing) {
+            if (System.getenv("CI") != null) {
+                fail("LibreOffice is needed in CI", missing);
+            }
+            return abort("LibreOffice is not installed");
+        }
+    }
+}
