@@ -2,16 +2,16 @@ package org.bagwright.workbook;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import org.apache.poi.EncryptedDocumentException;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.UnsupportedFileFormatException;
-import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.exceptions.ODFNotOfficeXmlFileException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.crypt.Decryptor;
@@ -24,6 +24,9 @@ import org.bagwright.domain.Message;
 final class BookFile {
     private static final long MOST_BYTES = 200L << 20;
     private static final String SAVE_AS = " Open it in a spreadsheet program and save it as an .xlsx workbook.";
+
+    private static final String DAMAGED = "the file is damaged or incomplete, or no .xlsx workbook inside; take an"
+            + " earlier copy, or repair it in a spreadsheet program.";
 
     static {
         // The guard against zip bombs allows 1000 parts; an honest team book of 200 sheets with charts and notes has
@@ -72,11 +75,36 @@ final class BookFile {
             throw bad("the file is empty; expected an .xlsx workbook.");
         }
         switch (FileMagic.valueOf(bytes)) {
-            case OOXML -> {}
+            case OOXML -> checkZip(bytes);
             case OLE2 -> throw bad(oldOrProtected(bytes));
             case XML, HTML -> throw bad("this is a web page or an XML file, not an .xlsx workbook." + SAVE_AS);
             case PDF -> throw bad("this is a PDF, not an .xlsx workbook.");
             default -> throw bad("this is no .xlsx workbook but something else, such as CSV text." + SAVE_AS);
+        }
+    }
+
+    /** A zip cut short may still open as a stream with its last parts missing, so its list of parts is asked first. */
+    private void checkZip(byte[] bytes) throws UnreadableBookException {
+        try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
+            if (isOpenDocument(zip)) {
+                throw bad("this is an OpenDocument file (.ods), not an .xlsx workbook." + SAVE_AS);
+            }
+            if (zip.getEntry("[Content_Types].xml") == null) {
+                throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);
+            }
+        } catch (IOException | RuntimeException broken) {
+            throw bad(DAMAGED);
+        }
+    }
+
+    private static boolean isOpenDocument(ZipFile zip) throws IOException {
+        ZipArchiveEntry kind = zip.getEntry("mimetype");
+        if (kind == null) {
+            return false;
+        }
+        try (InputStream in = zip.getInputStream(kind)) {
+            String text = new String(in.readNBytes(100), StandardCharsets.US_ASCII);
+            return text.startsWith("application/vnd.oasis.opendocument");
         }
     }
 
@@ -96,18 +124,10 @@ final class BookFile {
             XSSFWorkbook workbook = new XSSFWorkbook(OPCPackage.open(new ByteArrayInputStream(bytes)));
             checkWhole(workbook);
             return workbook;
-        } catch (ODFNotOfficeXmlFileException openDocument) {
-            throw bad("this is an OpenDocument file (.ods), not an .xlsx workbook." + SAVE_AS);
-        } catch (EncryptedDocumentException locked) {
-            throw bad("the workbook is protected by a password; save a copy of it without a password.");
         } catch (UnsupportedFileFormatException other) {
             throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);
-        } catch (POIXMLException | InvalidFormatException | OpenXML4JRuntimeException broken) {
-            throw bad("the file is damaged or is no .xlsx workbook inside; take an earlier copy, or repair it in a"
-                    + " spreadsheet program.");
-        } catch (IOException | RuntimeException broken) {
-            throw bad(
-                    "the file is damaged or incomplete; take an earlier copy, or repair it in a spreadsheet program.");
+        } catch (InvalidFormatException | IOException | RuntimeException broken) {
+            throw bad(DAMAGED);
         }
     }
 
