@@ -1,0 +1,63 @@
+package org.bagwright.search;
+
+import org.bagwright.domain.Aim;
+
+/**
+ * What each single term costs. Every term is rounded to whole micropoints once, here, so that the constraint streams,
+ * the plain sum and the chain agree to the last digit.
+ */
+final class PenaltyRules {
+    /** A broken limit that is not measured in tolerances, thousandths. */
+    static final long BREAK_THOUSANDTHS = 1000;
+
+    /** The clubs that the rules of the game allow in a bag. */
+    static final int MOST_CLUBS = 14;
+
+    /** One term can cost no more, so that sums over many bags stay exact: ten million points. */
+    private static final long MOST_MICROPOINTS = 10_000_000_000_000L;
+
+    private static final long MOST_BREAKS = 10_000_000_000_000L;
+    private static final double MICROPOINTS_PER_POINT = 1e6;
+    private static final double MM_PER_M = 1000;
+
+    /** A carry of a hair more than a millimetre's multiple is arithmetic noise, not another millimetre. */
+    private static final double NOISE_MM = 1e-6;
+
+    private PenaltyRules() {}
+
+    static long micropoints(double points) {
+        if (Double.isNaN(points)) {
+            throw new IllegalArgumentException("a penalty is not a number");
+        }
+        return Math.min(MOST_MICROPOINTS, Math.round(points * MICROPOINTS_PER_POINT));
+    }
+
+    static double points(long micropoints) {
+        return micropoints / MICROPOINTS_PER_POINT;
+    }
+
+    static long breaks(long thousandths) {
+        return Math.min(MOST_BREAKS, thousandths);
+    }
+
+    static long gapMicropoints(Aim gapAim, double gapM, double wishM) {
+        return micropoints(gapAim.penaltyPoints(gapM - wishM));
+    }
+
+    static long gapMustBreaks(Aim gapAim, double gapM, double wishM) {
+        return breaks(gapAim.hardBreakThousandths(gapM - wishM));
+    }
+
+    /** What it breaks when a club carries no further than the next one: 1000 and one more for each millimetre missing. */
+    static long carryBreaks(double gapM) {
+        return gapM > 0 ? 0 : BREAK_THOUSANDTHS + (long) Math.ceil(-gapM * MM_PER_M - NOISE_MM);
+    }
+
+    static long clubCountBreaks(int clubs) {
+        return BREAK_THOUSANDTHS * Math.max(0, clubs - MOST_CLUBS);
+    }
+
+    static long changeCountBreaks(int changes, int mostChanges) {
+        return BREAK_THOUSANDTHS * Math.max(0, changes - mostChanges);
+    }
+}
