@@ -36,8 +36,24 @@ public final class DemoBooks {
         Filler.start(book, "Title", "Demo: one full bag (invented)");
         Filler golfers = new Filler(book, "Golfers");
         golfers.row(Map.of(
-                "Golfer", "Golfer A", "Hand", "R", "Driver speed", 96, "Iron speed", 80, "Squares face", "yes",
-                "Most open", -2, "Most closed", 2.5, "Gap wish", "even", "Note", INVENTED));
+                "Golfer",
+                "Golfer A",
+                "Hand",
+                "R",
+                "Driver speed",
+                96,
+                "Iron speed",
+                80,
+                "Squares face",
+                "yes",
+                "Most open",
+                -2,
+                "Most closed",
+                2.5,
+                "Gap wish",
+                "even",
+                "Note",
+                INVENTED));
         sleeves(new Filler(book, "Sleeves"));
         woods(new Filler(book, "Clubs"));
         irons(new Filler(book, "Clubs"));
@@ -54,13 +70,29 @@ public final class DemoBooks {
     private static void sleeves(Filler sleeves) {
         for (int mark = 1; mark <= 8; mark++) {
             sleeves.row(Map.of(
-                    "Sleeve", "Sleeve P", "Setting", mark, "Clock", mark == 1 ? 12 : (mark - 1) * 1.5, "Bend", 1.5,
-                    "Turns shaft", "yes"));
+                    "Sleeve",
+                    "Sleeve P",
+                    "Setting",
+                    mark,
+                    "Clock",
+                    mark == 1 ? 12 : (mark - 1) * 1.5,
+                    "Bend",
+                    1.5,
+                    "Turns shaft",
+                    "yes"));
         }
         for (String[] setting : new String[][] {{"A", "12"}, {"B", "3"}, {"C", "6"}, {"D", "9"}}) {
             sleeves.row(Map.of(
-                    "Sleeve", "Sleeve Q", "Setting", setting[0], "Clock", Integer.parseInt(setting[1]), "Bend", 1.0,
-                    "Turns shaft", "no"));
+                    "Sleeve",
+                    "Sleeve Q",
+                    "Setting",
+                    setting[0],
+                    "Clock",
+                    Integer.parseInt(setting[1]),
+                    "Bend",
+                    1.0,
+                    "Turns shaft",
+                    "no"));
         }
     }
 
@@ -73,7 +105,14 @@ public final class DemoBooks {
     }
 
     private static void wood(
-            Filler clubs, int slot, String club, String kind, double loft, double lie, double length, String sleeve,
+            Filler clubs,
+            int slot,
+            String club,
+            String kind,
+            double loft,
+            double lie,
+            double length,
+            String sleeve,
             Object setting) {
         clubs.row(Map.ofEntries(
                 Map.entry("Golfer", "Golfer A"),
@@ -125,8 +164,20 @@ public final class DemoBooks {
     private static void shot(
             Filler shots, String club, double headSpeed, double ballSpeed, double launch, double spin, double carry) {
         shots.row(Map.of(
-                "Golfer", "Golfer A", "Club", club, "Head speed", headSpeed, "Ball speed", ballSpeed, "Launch", launch,
-                "Spin", spin, "Carry", carry));
+                "Golfer",
+                "Golfer A",
+                "Club",
+                club,
+                "Head speed",
+                headSpeed,
+                "Ball speed",
+                ballSpeed,
+                "Launch",
+                launch,
+                "Spin",
+                spin,
+                "Carry",
+                carry));
     }
 
     /** Fills rows of one sheet under its headings, below the example row. */

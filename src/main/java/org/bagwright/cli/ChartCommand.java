@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "chart",
         mixinStandardHelpOptions = true,
-        description = "Show every option of every club: loft, lie, how it sits, launch, spin, carry. Nothing is written.",
+        description =
+                "Show every option of every club: loft, lie, how it sits, launch, spin, carry. Nothing is written.",
         footerHeading = "%nExample:%n",
         footer = "  bagwright chart bag.xlsx --club driver")
 final class ChartCommand implements Callable<Integer> {

@@ -34,14 +34,17 @@ final class ChartText {
             }
         }
         lines.add("Bends in degrees: + is weaker or more upright. Sits: + is closed. Shift: - is back. * is today,");
-        lines.add("x is not open to a plan. Carry in " + units.distance().label() + ", angles in degrees, spin in rpm.");
+        lines.add(
+                "x is not open to a plan. Carry in " + units.distance().label() + ", angles in degrees, spin in rpm.");
         return lines;
     }
 
     private void club(List<String> lines, ClubOptions club) {
-        lines.add(club.club().golfer() + ", " + club.club().name() + " (" + club.club().kind().label() + ")");
+        lines.add(club.club().golfer() + ", " + club.club().name() + " ("
+                + club.club().kind().label() + ")");
         lines.add(String.format(
-                FORMAT, "", "setting", "loft", "lie", "loft", "lie", "sits", "shift", "shaft", "launch", "spin", "carry", "own"));
+                FORMAT, "", "setting", "loft", "lie", "loft", "lie", "sits", "shift", "shaft", "launch", "spin",
+                "carry", "own"));
         lines.add(String.format(
                 FORMAT, "", "", "bend", "bend", "gauge", "gauge", "", "mm", "turn", "", "", "", "penalty"));
         for (Option option : club.options()) {

@@ -4,8 +4,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.bagwright.planning.Planning;
 
-/** While open, Ctrl-C ends the search early and waits until the best plan so far is written; the exit code is 130. */
-final class Interrupt implements AutoCloseable {
+/** Until closed, Ctrl-C ends the search early and waits until the best plan so far is written; the exit code is 130. */
+final class Interrupt {
     private static final long MOST_WAIT_S = 30;
 
     private final CountDownLatch written = new CountDownLatch(1);
@@ -30,8 +30,7 @@ final class Interrupt implements AutoCloseable {
         }
     }
 
-    @Override
-    public void close() {
+    void close() {
         written.countDown();
         try {
             Runtime.getRuntime().removeShutdownHook(hook);

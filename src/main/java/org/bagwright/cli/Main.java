@@ -14,13 +14,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Plans every setting and bend of a golf bag from a spreadsheet.",
-        subcommands = {
-            DemoCommand.class,
-            NewCommand.class,
-            CheckCommand.class,
-            ChartCommand.class,
-            PlanCommand.class
-        },
+        subcommands = {DemoCommand.class, NewCommand.class, CheckCommand.class, ChartCommand.class, PlanCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",

@@ -39,7 +39,8 @@ final class PlanCommand implements Callable<Integer> {
             names = "--seconds",
             paramLabel = "N",
             defaultValue = "20",
-            description = "the most time the search may take (default: ${DEFAULT-VALUE}); it stops as soon as it is done")
+            description =
+                    "the most time the search may take (default: ${DEFAULT-VALUE}); it stops as soon as it is done")
     private double seconds;
 
     @Option(
@@ -62,9 +63,12 @@ final class PlanCommand implements Callable<Integer> {
         Planning planning = new Planning(seed, seconds);
         BookResult result;
         Path backup;
-        try (Interrupt interrupt = new Interrupt(planning)) {
+        Interrupt interrupt = new Interrupt(planning);
+        try {
             result = planning.plan(file);
             backup = Planning.write(file, result, target);
+        } finally {
+            interrupt.close();
         }
         tell(planning, result, target, backup);
         return result.plannedBreaks() > 0 ? Main.MUSTS_NOT_MET : Main.DONE;
@@ -89,7 +93,8 @@ final class PlanCommand implements Callable<Integer> {
         }
         String ending = ending(file);
         if (!ending(target).equalsIgnoreCase(ending)) {
-            throw new WrongArguments("The result has the same kind of name as the book: let " + target + " end in " + ending);
+            throw new WrongArguments(
+                    "The result has the same kind of name as the book: let " + target + " end in " + ending);
         }
         return target;
     }

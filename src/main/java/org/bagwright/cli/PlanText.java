@@ -69,9 +69,7 @@ final class PlanText {
                 .filter(gap -> gap.fromIndex() == index)
                 .map(gap -> String.format(
                         "%6s %6s %6s",
-                        shown(gap.gapM()),
-                        shown(plannedGap(bag, index).gapM()),
-                        shown(gap.wishM())))
+                        shown(gap.gapM()), shown(plannedGap(bag, index).gapM()), shown(gap.wishM())))
                 .findFirst()
                 .orElse(" ".repeat(20));
         String name = bag.options().clubs().get(index).club().name();
@@ -89,7 +87,13 @@ final class PlanText {
     }
 
     private static double carryM(BagResult bag, List<Integer> chosen, int index) {
-        return bag.options().clubs().get(index).options().get(chosen.get(index)).carryM().orElseThrow();
+        return bag.options()
+                .clubs()
+                .get(index)
+                .options()
+                .get(chosen.get(index))
+                .carryM()
+                .orElseThrow();
     }
 
     private String shown(double valueM) {
@@ -128,7 +132,8 @@ final class PlanText {
         }
         addBend(parts, "loft bend", from.bend().loftDeg(), to.bend().loftDeg());
         addBend(parts, "lie bend", from.bend().lieDeg(), to.bend().lieDeg());
-        return String.format("%-16s %s", shortened(club.club().name(), 16), String.join(", ", parts)) + reading(club, planned);
+        return String.format("%-16s %s", shortened(club.club().name(), 16), String.join(", ", parts))
+                + reading(club, planned);
     }
 
     private static void addBend(List<String> parts, String what, double fromDeg, double toDeg) {
@@ -164,7 +169,8 @@ final class PlanText {
             double least = Double.POSITIVE_INFINITY;
             double most = Double.NEGATIVE_INFINITY;
             for (int index : carrying) {
-                for (List<Integer> chosen : List.of(bag.today().chosen(), bag.planned().chosen())) {
+                for (List<Integer> chosen :
+                        List.of(bag.today().chosen(), bag.planned().chosen())) {
                     least = Math.min(least, carryM(bag, chosen, index));
                     most = Math.max(most, carryM(bag, chosen, index));
                 }

@@ -64,7 +64,8 @@ final class BagMaker {
             options.add(made);
             warnIfClosed(made);
         }
-        return new BagOptions(golfer, options, gapWishesM(golfer, options), book.aims().of(Measure.GAP));
+        return new BagOptions(
+                golfer, options, gapWishesM(golfer, options), book.aims().of(Measure.GAP));
     }
 
     private void warnIfClosed(ClubOptions made) {
@@ -81,8 +82,8 @@ final class BagMaker {
         if (carrying.size() < 2) {
             return List.of();
         }
-        double evenM = (carryTodayM(carrying.get(0)) - carryTodayM(carrying.get(carrying.size() - 1)))
-                / (carrying.size() - 1);
+        double evenM =
+                (carryTodayM(carrying.get(0)) - carryTodayM(carrying.get(carrying.size() - 1))) / (carrying.size() - 1);
         double golferM = golfer.gaps().wish().fixedM().orElse(evenM);
         List<Double> wishes = new ArrayList<>();
         for (ClubOptions club : carrying.subList(0, carrying.size() - 1)) {

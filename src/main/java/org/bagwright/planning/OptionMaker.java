@@ -106,8 +106,8 @@ final class OptionMaker {
 
     private Option option(Club club, Choice choice, PoseNumbers pose, Map<Double, ShotPrediction> flown) {
         Optional<ShotPrediction> shot = club.kind().carries()
-                ? Optional.of(flown.computeIfAbsent(
-                        presentedLoftDeg(golfer, pose), loftDeg -> flight.predict(club, loftDeg)))
+                ? Optional.of(
+                        flown.computeIfAbsent(presentedLoftDeg(golfer, pose), loftDeg -> flight.predict(club, loftDeg)))
                 : Optional.empty();
         Choice today = today(club);
         int changes = choice.itemsThatDiffer(new Choice(today.setting(), tidied(today.bend())));
@@ -139,7 +139,8 @@ final class OptionMaker {
 
     private OwnTerms terms(Club club, PoseNumbers pose, Optional<ShotPrediction> shot, int changes) {
         Deviations off = new Deviations(aims);
-        double loft = off.points(Measure.LOFT, pose.gaugeLoftDeg(), club.targets().loftDeg());
+        double loft =
+                off.points(Measure.LOFT, pose.gaugeLoftDeg(), club.targets().loftDeg());
         double lie = off.points(Measure.LIE, pose.gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg()));
         double outsideDeg = golfer.sitsRange().outsideDeg(pose.sitsClosedDeg());
         double sits = off.points(Measure.SITS, outsideDeg, OptionalDouble.of(0));

@@ -106,7 +106,8 @@ final class PlanMessages {
                 messages.add(new Message(
                         club.cell(),
                         Message.Severity.CHECK,
-                        club.name() + " is " + Numbers.trimmed(lengthM / 0.0254, 2) + " in long; the limits are 18 in and "
+                        club.name() + " is " + Numbers.trimmed(lengthM / 0.0254, 2)
+                                + " in long; the limits are 18 in and "
                                 + Numbers.trimmed(lengthLimitM / 0.0254, 2)
                                 + " in (putters: no longest): check with the governing body"));
             }

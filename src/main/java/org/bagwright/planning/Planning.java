@@ -88,7 +88,8 @@ public final class Planning {
     private static BagResult bag(BagOptions options, BagPlan plan) {
         List<Integer> today =
                 options.clubs().stream().map(ClubOptions::todayIndex).toList();
-        return new BagResult(options, state(options, today), state(options, plan.chosen()), plan.boundPoints(), plan.proven());
+        return new BagResult(
+                options, state(options, today), state(options, plan.chosen()), plan.boundPoints(), plan.proven());
     }
 
     private static BagState state(BagOptions options, List<Integer> chosen) {
@@ -98,6 +99,11 @@ public final class Planning {
     /** Whether the time cap ended the last search before it was done. */
     public boolean cappedByTime() {
         return search.cappedByTime();
+    }
+
+    /** Ends a running search early, from any thread; its best plan so far is its answer. */
+    public void stop() {
+        search.stop();
     }
 
     /**

@@ -6,6 +6,7 @@ import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagPlan;
 import org.bagwright.domain.BagScore;
 import org.bagwright.domain.GapTerm;
+import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 
@@ -22,10 +23,15 @@ public final class BagSearch {
     /** Pairs of carries that the chain may look at in one bag: about two seconds. */
     private static final long MOST_WORK = 1_000_000_000;
 
+    /** Time enough to score the start, when the search was stopped before it began. */
+    private static final double STOPPED_S = 0.001;
+
     private final SearchLimits limits;
     private final EnvironmentMode mode;
     private final long mostWork;
     private boolean cappedByTime;
+    private volatile boolean stopped;
+    private volatile Solver<Bench> solver;
 
     public BagSearch(SearchLimits limits) {
         this(limits, EnvironmentMode.REPRODUCIBLE, MOST_WORK);
@@ -59,6 +65,15 @@ public final class BagSearch {
     /** Whether the last plan ended by its cap of time, so that another run may give another plan. */
     public boolean cappedByTime() {
         return cappedByTime;
+    }
+
+    /** Ends the running search early, from any thread; its best plan so far is its answer. */
+    public void stop() {
+        stopped = true;
+        Solver<Bench> running = solver;
+        if (running != null) {
+            running.terminateEarly();
+        }
     }
 
     /**
@@ -95,9 +110,10 @@ public final class BagSearch {
 
     private Bench searchOn(Bench bench, Cost bound) {
         long startNs = System.nanoTime();
-        Bench found = SolverFactory.<Bench>create(SolverSettings.config(limits, mode, bound))
-                .buildSolver()
-                .solve(bench);
+        SearchLimits now = stopped ? new SearchLimits(limits.seed(), STOPPED_S) : limits;
+        solver = SolverFactory.<Bench>create(SolverSettings.config(now, mode, bound))
+                .buildSolver();
+        Bench found = solver.solve(bench);
         boolean capReached =
                 System.nanoTime() - startNs >= SolverSettings.cap(limits).toNanos();
         cappedByTime = capReached && !found.cost().equals(bound);

@@ -121,7 +121,9 @@ final class BookChart {
         drawn.setMarkerStyle(series.look().marker);
         drawn.setMarkerSize((short) (series.look() == Look.PLANNED ? 10 : series.look() == Look.LIVE ? 5 : 7));
         drawn.setLineProperties(
-                series.look() == Look.LIVE ? new XDDFLineProperties(new XDDFNoFillProperties()) : line(series.look().rgb, 1.5));
+                series.look() == Look.LIVE
+                        ? new XDDFLineProperties(new XDDFNoFillProperties())
+                        : line(series.look().rgb, 1.5));
         marker(drawn, series.look());
         number(drawn.getCTLineSer().getIdx(), drawn.getCTLineSer().getOrder());
     }

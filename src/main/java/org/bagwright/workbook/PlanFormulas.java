@@ -1,6 +1,5 @@
 package org.bagwright.workbook;
 
-
 /** The formulas of the sheet Plan. Rows count from 0. */
 final class PlanFormulas {
     private final SettingsSheet settings;
@@ -54,8 +53,8 @@ final class PlanFormulas {
     }
 
     private static String bendDiffers(String state, String bend, int row) {
-        return differs(
-                "ABS(" + PlanColumn.of(state, bend).at(row) + "-" + PlanColumn.of("TODAY", bend).at(row) + ")>0.000001");
+        return differs("ABS(" + PlanColumn.of(state, bend).at(row) + "-"
+                + PlanColumn.of("TODAY", bend).at(row) + ")>0.000001");
     }
 
     private static String differs(String condition) {

@@ -119,7 +119,6 @@ final class PlanSheet {
                     settings.lookupRow(values.option(state)));
             looked(
                     row,
-                    values,
                     state,
                     "LOFT",
                     SettingsSheet.Column.LOFT,
@@ -182,28 +181,20 @@ final class PlanSheet {
         pen.sheet().addValidationData(validation);
     }
 
-    private void looked(
-            int row,
-            PlanRow values,
-            String state,
-            String what,
-            SettingsSheet.Column column,
-            String format,
-            double cached) {
-        pen.formula(row, PlanColumn.of(state, what).ordinal(), Role.NUMBER, format, formulas.looked(state, column, row), cached);
+    private void looked(int row, String state, String what, SettingsSheet.Column column, String format, double cached) {
+        pen.formula(
+                row,
+                PlanColumn.of(state, what).ordinal(),
+                Role.NUMBER,
+                format,
+                formulas.looked(state, column, row),
+                cached);
     }
 
     private void carryAndGap(int row, PlanRow values, String state) {
         OptionalDouble carryM = values.option(state).carryM();
         if (carryM.isPresent()) {
-            looked(
-                    row,
-                    values,
-                    state,
-                    "CARRY",
-                    SettingsSheet.Column.CARRY,
-                    "0.0",
-                    distance.fromM(carryM.getAsDouble()));
+            looked(row, state, "CARRY", SettingsSheet.Column.CARRY, "0.0", distance.fromM(carryM.getAsDouble()));
         } else {
             pen.blank(row, PlanColumn.of(state, "CARRY").ordinal(), Role.NUMBER);
         }
@@ -241,28 +232,22 @@ final class PlanSheet {
 
     private void live(int row, PlanRow values) {
         var pose = values.option("LIVE").pose();
-        looked(row, values, "LIVE", "LIE", SettingsSheet.Column.LIE, "0.0", pose.gaugeLieDeg());
-        looked(row, values, "LIVE", "SITS", SettingsSheet.Column.SITS, "0.0", pose.sitsClosedDeg());
-        looked(row, values, "LIVE", "START_LINE", SettingsSheet.Column.START_LINE, "0.0", pose.faceHeadingDeg());
-        looked(row, values, "LIVE", "CONTACT", SettingsSheet.Column.CONTACT, "0.0", pose.contactShiftMm());
-        looked(row, values, "LIVE", "SHAFT_TURN", SettingsSheet.Column.SHAFT_TURN, "0", pose.shaftTurnDeg());
+        looked(row, "LIVE", "LIE", SettingsSheet.Column.LIE, "0.0", pose.gaugeLieDeg());
+        looked(row, "LIVE", "SITS", SettingsSheet.Column.SITS, "0.0", pose.sitsClosedDeg());
+        looked(row, "LIVE", "START_LINE", SettingsSheet.Column.START_LINE, "0.0", pose.faceHeadingDeg());
+        looked(row, "LIVE", "CONTACT", SettingsSheet.Column.CONTACT, "0.0", pose.contactShiftMm());
+        looked(row, "LIVE", "SHAFT_TURN", SettingsSheet.Column.SHAFT_TURN, "0", pose.shaftTurnDeg());
         values.option("LIVE")
                 .shot()
                 .ifPresentOrElse(
                         shot -> {
-                            looked(row, values, "LIVE", "LAUNCH", SettingsSheet.Column.LAUNCH, "0.0", shot.launchDeg());
-                            looked(row, values, "LIVE", "SPIN", SettingsSheet.Column.SPIN, "0", shot.spinRpm());
-                            looked(
-                                    row,
-                                    values,
-                                    "LIVE",
-                                    "LANDING",
-                                    SettingsSheet.Column.LANDING,
-                                    "0.0",
-                                    shot.landingDeg());
+                            looked(row, "LIVE", "LAUNCH", SettingsSheet.Column.LAUNCH, "0.0", shot.launchDeg());
+                            looked(row, "LIVE", "SPIN", SettingsSheet.Column.SPIN, "0", shot.spinRpm());
+                            looked(row, "LIVE", "LANDING", SettingsSheet.Column.LANDING, "0.0", shot.landingDeg());
                         },
                         () -> List.of("LAUNCH", "SPIN", "LANDING")
-                                .forEach(what -> pen.blank(row, PlanColumn.of("LIVE", what).ordinal(), Role.NUMBER)));
+                                .forEach(what -> pen.blank(
+                                        row, PlanColumn.of("LIVE", what).ordinal(), Role.NUMBER)));
         pen.formula(
                 row,
                 PlanColumn.LIVE_CHANGES.ordinal(),

@@ -84,7 +84,8 @@ final class PlanTotals {
                     sum(state, PlanColumn.of(state, term + "_TERM"), first, last),
                     points);
         }
-        pen.formula(row, TOTAL_COLUMN, Role.TOTAL, "0.00", sum(state, PlanColumn.of(state, "PENALTY"), first, last), total);
+        pen.formula(
+                row, TOTAL_COLUMN, Role.TOTAL, "0.00", sum(state, PlanColumn.of(state, "PENALTY"), first, last), total);
         items(bag, state, first, last);
     }
 
@@ -111,7 +112,8 @@ final class PlanTotals {
 
     /** The sum over a golfer's rows, or a question mark where a choice is no option. */
     private static String sum(String state, PlanColumn column, int first, int last) {
-        String rows = PlanColumn.of(state, "ROW").at(first) + ":" + PlanColumn.of(state, "ROW").at(last);
+        String rows = PlanColumn.of(state, "ROW").at(first) + ":"
+                + PlanColumn.of(state, "ROW").at(last);
         return "IF(COUNTIF(" + rows + ",0)>0,\"?\",SUM(" + column.at(first) + ":" + column.at(last) + "))";
     }
 }

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 @Tag("published")
 class CheckTableTest {
-    private static final Map<String, String> HOURS = Map.of(
-            "a", "12", "b", "1:30", "c", "3", "d", "4:30", "e", "6", "f", "7:30", "g", "9", "h", "10:30");
+    private static final Map<String, String> HOURS =
+            Map.of("a", "12", "b", "1:30", "c", "3", "d", "4:30", "e", "6", "f", "7:30", "g", "9", "h", "10:30");
 
     @TempDir
     Path folder;

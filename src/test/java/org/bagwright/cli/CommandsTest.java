@@ -63,7 +63,8 @@ class CommandsTest {
         assertEquals(0, Terminal.run("plan", book, "--in-place").code());
         List<Path> files = files();
         assertEquals(2, files.size(), files.toString());
-        Path backup = files.stream().filter(file -> !file.equals(book)).findFirst().orElseThrow();
+        Path backup =
+                files.stream().filter(file -> !file.equals(book)).findFirst().orElseThrow();
         assertArrayEquals(before, Files.readAllBytes(backup));
     }
 
@@ -71,7 +72,8 @@ class CommandsTest {
     void plan_ofItsOwnResultGivesTheSamePlan() throws Exception {
         Path book = trio();
         JsonNode first = Terminal.run("plan", book, "--json").json();
-        JsonNode again = Terminal.run("plan", folder.resolve("trio-plan.xlsx"), "--json", "-o", folder.resolve("again.xlsx"))
+        JsonNode again = Terminal.run(
+                        "plan", folder.resolve("trio-plan.xlsx"), "--json", "-o", folder.resolve("again.xlsx"))
                 .json();
         assertEquals(first.get("golfers"), again.get("golfers"));
         assertEquals(first.get("penalty"), again.get("penalty"));
@@ -81,7 +83,16 @@ class CommandsTest {
     void plan_jsonHasTheFixedFields() throws Exception {
         JsonNode plan = Terminal.run("plan", trio(), "--json").json();
         for (String field : List.of(
-                "units", "penalty", "bound", "proven", "brokenMusts", "today", "seed", "seconds", "golfers", "messages")) {
+                "units",
+                "penalty",
+                "bound",
+                "proven",
+                "brokenMusts",
+                "today",
+                "seed",
+                "seconds",
+                "golfers",
+                "messages")) {
             assertTrue(plan.has(field), field);
         }
         JsonNode golfer = plan.at("/golfers/0");

@@ -80,7 +80,8 @@ class RecalculationTest {
     private static Map<String, JsonNode> chart(Path file) throws Exception {
         Map<String, JsonNode> options = new HashMap<>();
         for (JsonNode club : Terminal.run("chart", file, "--json").json().get("clubs")) {
-            club.get("options").forEach(option -> options.put(option.get("option").asText(), option));
+            club.get("options")
+                    .forEach(option -> options.put(option.get("option").asText(), option));
         }
         return options;
     }

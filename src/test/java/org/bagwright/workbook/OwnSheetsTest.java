@@ -73,7 +73,8 @@ class OwnSheetsTest {
     @Test
     void planTwice_keepsOwnSheetsByteForByteAndDoublesNothing() throws Exception {
         Path file = book();
-        List<String> kinds = List.of("worksheets/sheet1.xml", "worksheets/sheet2.xml", "worksheets/sheet3.xml", "comments", "vmlDrawing");
+        List<String> kinds = List.of(
+                "worksheets/sheet1.xml", "worksheets/sheet2.xml", "worksheets/sheet3.xml", "comments", "vmlDrawing");
         Map<String, byte[]> before = parts(file, kinds);
         assertTrue(before.size() >= 5, before.keySet().toString());
         for (int run = 0; run < 2; run++) {
