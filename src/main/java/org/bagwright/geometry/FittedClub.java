@@ -1,0 +1,57 @@
+package org.bagwright.geometry;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bagwright.domain.Reading;
+
+/**
+ * What gauge readings told about a head and its sleeve.
+ *
+ * @param designLoft design loft, degrees
+ * @param designLie design lie, degrees
+ * @param designFace design face angle, degrees, closed positive
+ * @param bend bend of the sleeve, degrees: of the ring with the greatest stated bend, the others in proportion; empty
+ *     without a sleeve
+ * @param clockOffset how much later, in hours, the shaft leans than the marks say; empty without a sleeve
+ * @param readings every reading with what is left of it, in the order given
+ * @param held what could not be determined and at what it is held, in plain words
+ * @param notes what else a fitter should know, in plain words
+ */
+public record FittedClub(
+        Estimate designLoft,
+        Estimate designLie,
+        Estimate designFace,
+        Optional<Estimate> bend,
+        Optional<Estimate> clockOffset,
+        List<CheckedReading> readings,
+        List<String> held,
+        List<String> notes) {
+    public FittedClub {
+        readings = List.copyOf(readings);
+        held = List.copyOf(held);
+        notes = List.copyOf(notes);
+    }
+
+    /** The head as found. */
+    public HeadDesign design() {
+        return new HeadDesign(
+                designLoft.valueMeasureUnits(), designLie.valueMeasureUnits(), designFace.valueMeasureUnits());
+    }
+
+    /**
+     * A reading less what the fit expects of it.
+     *
+     * @param reading the reading
+     * @param loftResidualDeg loft read less loft expected, degrees
+     * @param lieResidualDeg lie read less lie expected, degrees
+     * @param faceResidualDeg face read less face expected, degrees
+     * @param flagged whether it disagrees with the others and was left out of the fit
+     */
+    public record CheckedReading(
+            Reading reading,
+            OptionalDouble loftResidualDeg,
+            OptionalDouble lieResidualDeg,
+            OptionalDouble faceResidualDeg,
+            boolean flagged) {}
+}

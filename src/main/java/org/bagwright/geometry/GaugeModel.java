@@ -1,0 +1,123 @@
+package org.bagwright.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.bagwright.domain.Bend;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.Reading;
+import org.bagwright.domain.Ring;
+import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.SleeveSetting;
+
+/**
+ * What a gauge should read on a club, as a function of a state of five numbers in degrees: design loft, lie and face,
+ * and the bend as a vector along and across the marks. Told so the readings are nearly linear in the state and nothing
+ * goes wrong at a bend of 0; the bend is the vector's length, the clock offset its direction.
+ */
+final class GaugeModel {
+    private static final double SAME = 1e-9;
+
+    private final SleeveOnHead sleeved;
+    private final Bend bend;
+    private final double statedBendDeg;
+
+    GaugeModel(Club club, Optional<Sleeve> sleeve) {
+        sleeved = SleeveOnHead.of(club, sleeve);
+        bend = club.todayBend();
+        statedBendDeg = sleeve.stream()
+                .flatMap(value -> value.settings().stream())
+                .flatMap(setting -> rings(setting).stream())
+                .mapToDouble(Ring::bendDeg)
+                .max()
+                .orElse(0);
+    }
+
+    /**
+     * One number that was read.
+     *
+     * @param readingIndex of which reading
+     * @param kind what was read: loft, lie or face
+     * @param readDeg the number without today's hosel bend, degrees
+     * @param rings the rings as marked at its setting
+     */
+    record Value(int readingIndex, Unknown kind, double readDeg, List<Ring> rings) {}
+
+    boolean hasSleeve() {
+        return sleeved.sleeve().isPresent();
+    }
+
+    /** The state that the book states. */
+    double[] stated() {
+        HeadDesign head = sleeved.design();
+        return new double[] {head.loftDeg(), head.lieDeg(), head.faceDeg(), statedBendDeg, 0};
+    }
+
+    List<Value> values(List<Reading> readings) {
+        List<Value> values = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            Reading reading = readings.get(i);
+            List<Ring> rings =
+                    reading.setting().map(mark -> rings(sleeved.setting(mark))).orElse(List.of());
+            add(values, i, Unknown.LOFT, reading.loftDeg(), bend.loftDeg(), rings);
+            add(values, i, Unknown.LIE, reading.lieDeg(), bend.lieDeg(), rings);
+            add(values, i, Unknown.FACE, reading.faceDeg(), 0, rings);
+        }
+        return values;
+    }
+
+    private static void add(
+            List<Value> values, int index, Unknown kind, OptionalDouble read, double bentDeg, List<Ring> rings) {
+        read.ifPresent(readDeg -> values.add(new Value(index, kind, readDeg - bentDeg, rings)));
+    }
+
+    /** Whether all lofts and lies were read with the shaft leaning one way, as far as the marks say. */
+    boolean atOneHour(List<Value> values) {
+        List<Vector3D> tilts = values.stream()
+                .filter(value -> value.kind() != Unknown.FACE)
+                .map(value -> Tilt.of(value.rings()))
+                .toList();
+        return tilts.stream().allMatch(tilt -> tilt.distance(tilts.get(0)) < SAME);
+    }
+
+    /** What the state expects of one number, degrees; NaN for a state that no head can have. */
+    double expectedDeg(double[] state, Value value) {
+        if (value.kind() == Unknown.FACE) {
+            return state[Unknown.FACE.index()];
+        }
+        if (!possible(state)) {
+            return Double.NaN;
+        }
+        HeadDesign head = new HeadDesign(state[0], state[1], state[2]);
+        GaugeReading reading = head.gauge(head.shaft(tilt(state, value.rings())));
+        return value.kind() == Unknown.LOFT ? reading.loftDeg() : reading.lieDeg();
+    }
+
+    private static boolean possible(double[] state) {
+        return Math.abs(state[0]) < 90 && state[1] > 0 && state[1] < 90 && Math.abs(state[2]) < 45;
+    }
+
+    private Vector3D tilt(double[] state, List<Ring> rings) {
+        double bendDeg = Math.hypot(state[3], state[4]);
+        double offsetRad = Math.atan2(state[4], state[3]);
+        Vector3D tilt = Tilt.STRAIGHT;
+        for (int i = rings.size() - 1; i >= 0; i--) {
+            Ring ring = rings.get(i);
+            double shareRatio = statedBendDeg > 0 ? ring.bendDeg() / statedBendDeg : 1;
+            double clockRad = ring.clockH() * Tilt.RAD_PER_H + offsetRad;
+            tilt = Tilt.turned(tilt, clockRad, Math.toRadians(shareRatio * bendDeg));
+        }
+        return tilt;
+    }
+
+    /** The rings as marked; a setting known only from a rated table has the one that its table makes on this head. */
+    private List<Ring> rings(SleeveSetting setting) {
+        if (!setting.rings().isEmpty()) {
+            return setting.rings();
+        }
+        Vector3D tilt = sleeved.design().tilt(sleeved.shaft(Optional.of(setting)));
+        return List.of(new Ring(Tilt.clockH(tilt), Tilt.bendDeg(tilt)));
+    }
+}

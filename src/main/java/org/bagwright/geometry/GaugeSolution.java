@@ -1,0 +1,194 @@
+package org.bagwright.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem;
+import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.util.Pair;
+import org.bagwright.geometry.GaugeModel.Value;
+
+/**
+ * A state of the gauge model with its covariance, for the unknowns that are free. The gauge's repeatability is known, so
+ * it is not estimated from what is left of the readings.
+ */
+final class GaugeSolution {
+    private static final double STEP_DEG = 1e-4;
+    private static final double SINGULAR = 1e-9;
+    private static final int MOST_STEPS = 200;
+
+    private final GaugeModel model;
+    private final List<Value> values;
+    private final List<Unknown> free;
+    private final double repeatabilityDeg;
+    private final double[] state;
+    private final RealMatrix jacobian;
+    private final RealMatrix covariance;
+
+    private GaugeSolution(
+            GaugeModel model, List<Value> values, List<Unknown> free, double repeatabilityDeg, double[] state) {
+        this.model = model;
+        this.values = values;
+        this.free = free;
+        this.repeatabilityDeg = repeatabilityDeg;
+        this.state = state;
+        jacobian = jacobian(state);
+        covariance = covariance(jacobian);
+    }
+
+    /** The stated state, with the covariance that a fit would have there. */
+    static GaugeSolution stated(GaugeModel model, List<Value> values, Set<Unknown> free, double repeatabilityDeg) {
+        return new GaugeSolution(model, values, List.copyOf(free), repeatabilityDeg, model.stated());
+    }
+
+    /**
+     * The state nearest to the readings in least squares, started from this one.
+     *
+     * @throws IllegalStateException when the fit does not end in finite numbers
+     */
+    GaugeSolution fitted() {
+        if (free.isEmpty()) {
+            return this;
+        }
+        LeastSquaresProblem problem = new LeastSquaresBuilder()
+                .start(freePart())
+                .model(this::expectedAndSlopes)
+                .target(values.stream()
+                        .mapToDouble(value -> value.readDeg() / repeatabilityDeg)
+                        .toArray())
+                .maxEvaluations(MOST_STEPS)
+                .maxIterations(MOST_STEPS)
+                .lazyEvaluation(false)
+                .build();
+        RealVector point = new LevenbergMarquardtOptimizer().optimize(problem).getPoint();
+        GaugeSolution solution = new GaugeSolution(model, values, free, repeatabilityDeg, stateAt(point));
+        if (!Double.isFinite(solution.sumOfSquares())) {
+            throw new IllegalStateException("the fit of the gauge readings did not end in finite numbers");
+        }
+        return solution;
+    }
+
+    List<Unknown> free() {
+        return free;
+    }
+
+    double[] state() {
+        return state.clone();
+    }
+
+    /** The bend, degrees; never negative. */
+    double bendDeg() {
+        return Math.hypot(state[3], state[4]);
+    }
+
+    /** How much later the shaft leans than the marks say, hours in (-6, 6]; 0 or 6 while the clock is held. */
+    double clockOffsetH() {
+        return Math.atan2(state[4], state[3]) / Tilt.RAD_PER_H;
+    }
+
+    /**
+     * The standard error of a free unknown, in its unit; very great or infinite when the readings say nothing of it.
+     *
+     * @param leastBendDeg the clock is judged as with a bend of at least this
+     */
+    double standardError(Unknown unknown, double leastBendDeg) {
+        if (!free.contains(Unknown.CLOCK) || unknown.index() < Unknown.BEND.index()) {
+            return along(unknown, 1, 0);
+        }
+        double directionRad = Math.atan2(state[4], state[3]);
+        double cos = Math.cos(directionRad);
+        double sin = Math.sin(directionRad);
+        return unknown == Unknown.BEND
+                ? along(Unknown.BEND, cos, sin)
+                : along(Unknown.BEND, -sin, cos) / Math.max(bendDeg(), leastBendDeg) / Tilt.RAD_PER_H;
+    }
+
+    private double along(Unknown unknown, double first, double second) {
+        int i = free.indexOf(unknown);
+        double variance = first * first * covariance.getEntry(i, i);
+        if (second != 0) {
+            variance += 2 * first * second * covariance.getEntry(i, i + 1);
+            variance += second * second * covariance.getEntry(i + 1, i + 1);
+        }
+        return Math.sqrt(variance);
+    }
+
+    /** A number read less the number expected, degrees; also for numbers that took no part in the fit. */
+    double residualDeg(Value value) {
+        return value.readDeg() - model.expectedDeg(state, value);
+    }
+
+    double sumOfSquares() {
+        return values.stream()
+                .mapToDouble(value -> Math.pow(residualDeg(value) / repeatabilityDeg, 2))
+                .sum();
+    }
+
+    /** The share of a number's error that shows in its residual and its neighbours': {@code I - J C J^T}. */
+    RealMatrix redundancy() {
+        RealMatrix identity = MatrixUtils.createRealIdentityMatrix(values.size());
+        if (free.isEmpty()) {
+            return identity;
+        }
+        RealMatrix hat = jacobian.multiply(covariance).multiply(jacobian.transpose());
+        return identity.subtract(hat);
+    }
+
+    private Pair<RealVector, RealMatrix> expectedAndSlopes(RealVector point) {
+        double[] at = stateAt(point);
+        return new Pair<>(new ArrayRealVector(expected(at), false), jacobian(at));
+    }
+
+    private double[] expected(double[] at) {
+        return values.stream()
+                .mapToDouble(value -> model.expectedDeg(at, value) / repeatabilityDeg)
+                .toArray();
+    }
+
+    /** By central differences, good to some 1e-9 since the model is smooth over degrees. */
+    private RealMatrix jacobian(double[] at) {
+        RealMatrix slopes = new Array2DRowRealMatrix(values.size(), Math.max(1, free.size()));
+        for (int column = 0; column < free.size(); column++) {
+            double[] low = at.clone();
+            double[] high = at.clone();
+            low[free.get(column).index()] -= STEP_DEG;
+            high[free.get(column).index()] += STEP_DEG;
+            RealVector rise = new ArrayRealVector(expected(high), false).subtract(new ArrayRealVector(expected(low)));
+            slopes.setColumnVector(column, rise.mapDivide(2 * STEP_DEG));
+        }
+        return slopes;
+    }
+
+    /** Directions of which the readings say nothing get a very great variance, so their unknowns are seen to be open. */
+    private static RealMatrix covariance(RealMatrix jacobian) {
+        EigenDecomposition parts = new EigenDecomposition(jacobian.transpose().multiply(jacobian));
+        double[] strengths = parts.getRealEigenvalues();
+        double least = SINGULAR * Arrays.stream(strengths).max().orElse(0);
+        double[] variances = Arrays.stream(strengths)
+                .map(strength -> 1 / Math.max(strength, least))
+                .toArray();
+        RealMatrix spread = MatrixUtils.createRealDiagonalMatrix(variances);
+        return parts.getV().multiply(spread).multiply(parts.getVT());
+    }
+
+    private double[] freePart() {
+        return free.stream().mapToDouble(unknown -> state[unknown.index()]).toArray();
+    }
+
+    private double[] stateAt(RealVector point) {
+        double[] at = state.clone();
+        List<Unknown> order = new ArrayList<>(free);
+        for (int i = 0; i < order.size(); i++) {
+            at[order.get(i).index()] = point.getEntry(i);
+        }
+        return at;
+    }
+}

@@ -1,0 +1,333 @@
+package org.bagwright.geometry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.bagwright.domain.Bend;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.Reading;
+import org.bagwright.domain.Ring;
+import org.bagwright.domain.Sleeve;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Readings without noise are told exactly, and what they cannot tell is said. */
+@Tag("analytic")
+class GaugeFitTest {
+    private static final Gauge TRUTH = new Gauge(10.1, 57.2, 1.23, 0.6);
+
+    private static FittedClub fit(List<Reading> readings) {
+        return GaugeFit.fit(Gauge.club(), Optional.of(Gauge.STATED), readings);
+    }
+
+    private static List<Reading> exact(Gauge truth, int... marks) {
+        return truth.readings(new Random(1), 0, marks);
+    }
+
+    private static void assertFound(double expected, Estimate found) {
+        assertFalse(found.held());
+        assertEquals(expected, found.valueMeasureUnits(), 1e-6);
+    }
+
+    @Test
+    void exact_readings_give_the_truth() {
+        FittedClub found = fit(exact(TRUTH, 0, 2, 3, 5));
+        assertFound(10.1, found.designLoft());
+        assertFound(57.2, found.designLie());
+        assertFound(1.23, found.bend().orElseThrow());
+        assertFound(0.6, found.clockOffset().orElseThrow());
+        assertEquals(10.1, found.design().loftDeg(), 1e-6);
+        assertEquals(List.of(), found.notes());
+        found.readings().forEach(reading -> {
+            assertEquals(0, reading.loftResidualDeg().orElseThrow(), 1e-6);
+            assertEquals(0, reading.lieResidualDeg().orElseThrow(), 1e-6);
+            assertFalse(reading.flagged());
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-5.5, -3, 3, 5.9})
+    void marks_far_off_are_found(double offsetH) {
+        FittedClub found = fit(exact(new Gauge(9.5, 58, 1.5, offsetH), 0, 2, 4));
+        assertFound(offsetH, found.clockOffset().orElseThrow());
+    }
+
+    @Test
+    void two_settings_are_enough_for_a_ring() {
+        FittedClub found = fit(exact(TRUTH, 1, 5));
+        assertFound(1.23, found.bend().orElseThrow());
+        assertFound(0.6, found.clockOffset().orElseThrow());
+    }
+
+    /** On a glued club n readings of each give repeatability / sqrt(n). */
+    @Test
+    void glued_club_gets_the_mean_and_its_standard_error() {
+        Club club = Bench.iron(30, 61).club(Optional.empty());
+        FittedClub found = GaugeFit.fit(
+                club,
+                Optional.empty(),
+                List.of(bare(30.2, 61.4), bare(30.4, 61.1), bare(30.3, 61.2), bare(30.3, 61.1)),
+                0.2);
+        assertFound(30.3, found.designLoft());
+        assertFound(61.2, found.designLie());
+        assertEquals(0.1, found.designLoft().standardErrorMeasureUnits().orElseThrow(), 1e-6);
+        assertEquals(0.1, found.designLie().standardErrorMeasureUnits().orElseThrow(), 1e-6);
+        assertEquals(Optional.empty(), found.bend());
+        assertEquals(1, found.held().size(), "the face only");
+    }
+
+    /**
+     * With marks all round, a bend shows in lie as its cosine and in loft as its sine over sin(lie): its variance is
+     * {@code repeatability^2 / (n (1 + 1 / sin(lie)^2) / 2)} to first order in the bend.
+     */
+    @Test
+    void standard_errors_of_a_full_round_are_the_closed_form() {
+        FittedClub found = fit(exact(new Gauge(9.5, 58, 1.5, 0), 0, 1, 2, 3, 4, 5, 6, 7));
+        double sinLie = Math.sin(Math.toRadians(58));
+        double expectedDeg = 0.25 / Math.sqrt(4 * (1 + 1 / (sinLie * sinLie)));
+        Estimate bend = found.bend().orElseThrow();
+        Estimate clock = found.clockOffset().orElseThrow();
+        assertEquals(expectedDeg, bend.standardErrorMeasureUnits().orElseThrow(), 0.02 * expectedDeg);
+        double expectedH = expectedDeg / 1.5 * 6 / Math.PI;
+        assertEquals(expectedH, clock.standardErrorMeasureUnits().orElseThrow(), 0.02 * expectedH);
+        assertEquals(1.96 * expectedDeg, bend.half95MeasureUnits().orElseThrow(), 0.02 * expectedDeg);
+    }
+
+    @Test
+    void readings_at_one_hour_hold_bend_and_clock_and_say_so() {
+        FittedClub found = fit(exact(TRUTH, 2, 2, 2));
+        assertTrue(found.bend().orElseThrow().held());
+        assertEquals(1.5, found.bend().orElseThrow().valueMeasureUnits(), 0);
+        assertEquals(0, found.clockOffset().orElseThrow().valueMeasureUnits(), 0);
+        assertFalse(found.designLoft().held());
+        assertFalse(found.designLie().held());
+        assertTrue(
+                found.held()
+                        .contains("C: the readings do not tell the bend (all readings were taken with the shaft "
+                                + "leaning one way); it is held at 1.5 degrees"),
+                found.held().toString());
+        assertTrue(
+                found.held().stream().anyMatch(text -> text.contains("clock offset of the marks")),
+                found.held().toString());
+    }
+
+    @Test
+    void lofts_only_hold_the_lie_and_still_find_the_ring() {
+        List<Reading> lofts = exact(TRUTH, 0, 2, 4, 6).stream()
+                .map(reading -> only(reading, true))
+                .toList();
+        FittedClub found = fit(lofts);
+        assertTrue(found.designLie().held());
+        assertEquals(58, found.designLie().valueMeasureUnits(), 1e-12);
+        assertTrue(
+                found.held().get(0).contains("no reading has one"), found.held().toString());
+        assertFalse(found.bend().orElseThrow().held());
+        assertEquals(1.23, found.bend().orElseThrow().valueMeasureUnits(), 0.02);
+        assertTrue(found.readings().get(0).lieResidualDeg().isEmpty());
+    }
+
+    /** Lies at 12 and 6 tell the bend along the marks but nothing across them. */
+    @Test
+    void lies_up_and_down_find_the_bend_and_hold_the_clock() {
+        List<Reading> lies = exact(new Gauge(9.5, 57.5, 1.2, 0), 0, 4).stream()
+                .map(reading -> only(reading, false))
+                .toList();
+        FittedClub found = fit(lies);
+        assertFound(1.2, found.bend().orElseThrow());
+        assertFound(57.5, found.designLie());
+        assertTrue(found.clockOffset().orElseThrow().held());
+        assertTrue(found.designLoft().held());
+    }
+
+    @Test
+    void sleeve_without_a_bend_holds_its_clock() {
+        FittedClub found = fit(exact(new Gauge(9.5, 58, 0, 0), 0, 2, 4, 6));
+        assertTrue(found.clockOffset().orElseThrow().held());
+        assertEquals(0, found.bend().orElseThrow().valueMeasureUnits(), 1e-6);
+        assertTrue(
+                found.held().toString().contains("too small to show its direction"),
+                found.held().toString());
+    }
+
+    @Test
+    void face_readings_find_the_design_face() {
+        Sleeve sleeve = Gauge.STATED;
+        ClubGeometry truth = Bench.driver(9.8, 58.3, 1.4).with(sleeve);
+        List<Reading> readings = java.util.stream.IntStream.of(0, 2, 5)
+                .mapToObj(mark -> {
+                    PoseNumbers pose = truth.pose(Bench.at("m" + mark));
+                    return new Reading(
+                            "G",
+                            "C",
+                            Optional.of("m" + mark),
+                            OptionalDouble.of(pose.gaugeLoftDeg()),
+                            OptionalDouble.of(pose.gaugeLieDeg()),
+                            OptionalDouble.of(1.4),
+                            "Readings!A2");
+                })
+                .toList();
+        FittedClub found = fit(readings);
+        assertFound(1.4, found.designFace());
+        assertFound(truth.design().loftDeg(), found.designLoft());
+        assertFound(truth.design().lieDeg(), found.designLie());
+        assertFound(1.5, found.bend().orElseThrow());
+    }
+
+    @Test
+    void todays_hosel_bend_is_taken_off_the_readings() {
+        Club plain = Bench.iron(30, 61).club(Optional.empty());
+        Club bent = new Club(
+                plain.golfer(),
+                plain.slot(),
+                plain.name(),
+                plain.kind(),
+                plain.head(),
+                plain.lengthM(),
+                plain.sleeve(),
+                plain.setting(),
+                new Bend(1, -0.5),
+                plain.bendRange(),
+                false,
+                List.of(),
+                plain.targets(),
+                plain.golferLieDeg(),
+                plain.form(),
+                plain.cell());
+        FittedClub found = GaugeFit.fit(bent, Optional.empty(), List.of(bare(31, 60.5)));
+        assertFound(30, found.designLoft());
+        assertFound(61, found.designLie());
+    }
+
+    /** Two rings keep the proportion of their stated bends; both are turned by one clock offset. */
+    @Test
+    void two_ring_sleeve_is_scaled_as_a_whole() {
+        Sleeve stated = twoRings(0, 1);
+        ClubGeometry truth = Bench.driver(9.2, 58.4).with(twoRings(0.5, 1.2));
+        List<Reading> readings = List.of("a", "b", "c").stream()
+                .map(mark -> {
+                    PoseNumbers pose = truth.pose(Bench.at(mark));
+                    return Gauge.reading(mark, pose.gaugeLoftDeg(), pose.gaugeLieDeg(), 0);
+                })
+                .toList();
+        FittedClub found = GaugeFit.fit(Bench.driver(9.5, 58).club(Optional.of(stated)), Optional.of(stated), readings);
+        assertFound(9.2, found.designLoft());
+        assertFound(1.2, found.bend().orElseThrow());
+        assertFound(0.5, found.clockOffset().orElseThrow());
+    }
+
+    private static Sleeve twoRings(double offsetH, double bendDeg) {
+        return Bench.sleeve(
+                Bench.ringed("a", true, new Ring(3 + offsetH, bendDeg), new Ring(1 + offsetH, bendDeg / 2)),
+                Bench.ringed("b", true, new Ring(6 + offsetH, bendDeg), new Ring(1 + offsetH, bendDeg / 2)),
+                Bench.ringed("c", true, new Ring(9 + offsetH, bendDeg), new Ring(7 + offsetH, bendDeg / 2)));
+    }
+
+    @Test
+    void rated_sleeve_is_fitted_through_the_rings_of_its_table() {
+        Sleeve rated =
+                Bench.sleeve(Bench.rated("N", 0, 0, 0), Bench.rated("up", 1.5, 0, 2), Bench.rated("down", -1.5, 0, -2));
+        ClubGeometry truth = Bench.driver(9.9, 58.2).with(rated);
+        List<Reading> readings = List.of("N", "up", "down").stream()
+                .map(mark -> {
+                    PoseNumbers pose = truth.pose(Bench.at(mark));
+                    return Gauge.reading(mark, pose.gaugeLoftDeg(), pose.gaugeLieDeg(), 0);
+                })
+                .toList();
+        FittedClub found = GaugeFit.fit(Bench.driver(9.5, 58).club(Optional.of(rated)), Optional.of(rated), readings);
+        assertEquals(9.9, found.designLoft().valueMeasureUnits(), 0.02);
+        assertEquals(58.2, found.designLie().valueMeasureUnits(), 0.02);
+        assertEquals(0, found.clockOffset().orElseThrow().valueMeasureUnits(), 0.05);
+    }
+
+    @Test
+    void conflict_of_two_readings_blames_neither() {
+        Club club = Bench.iron(30, 61).club(Optional.empty());
+        FittedClub found = GaugeFit.fit(club, Optional.empty(), List.of(bare(30, 61), bare(32, 61)));
+        assertTrue(found.readings().stream().noneMatch(FittedClub.CheckedReading::flagged));
+        assertTrue(
+                found.notes().get(0).contains("too few to say which is off"),
+                found.notes().toString());
+    }
+
+    /**
+     * Every number 0.6 degree off, up and down by turns, which no head or sleeve can follow: each is 2.4 deviations off,
+     * or 2.8 with its leverage, so no one is to blame; the sum of squares is 92 on 12 spare numbers.
+     */
+    @Test
+    void readings_rougher_than_the_gauge_are_noted() {
+        List<Reading> rough = new ArrayList<>(exact(new Gauge(9.5, 58, 1.5, 0), 0, 1, 2, 3, 4, 5, 6, 7));
+        for (int i = 0; i < rough.size(); i++) {
+            double offDeg = i % 2 == 0 ? 0.6 : -0.6;
+            rough.set(
+                    i,
+                    Gauge.blundered(Gauge.blundered(rough, i, true, offDeg), i, false, offDeg)
+                            .get(i));
+        }
+        FittedClub found = fit(rough);
+        assertTrue(found.readings().stream().noneMatch(FittedClub.CheckedReading::flagged));
+        assertTrue(
+                found.notes().toString().contains("scatter more"), found.notes().toString());
+    }
+
+    /** The optimiser ends silently on numbers that are none; the fit does not. */
+    @Test
+    void fit_that_ends_in_no_number_is_an_error() {
+        GaugeModel model = new GaugeModel(Gauge.club(), Optional.of(Gauge.STATED));
+        List<GaugeModel.Value> values = List.of(new GaugeModel.Value(0, Unknown.LOFT, Double.NaN, List.of()));
+        GaugeSolution stated = GaugeSolution.stated(model, values, EnumSet.of(Unknown.LOFT), 0.25);
+        assertThrows(IllegalStateException.class, stated::fitted);
+    }
+
+    /** The optimiser ends silently on readings that cannot tell; the standard errors do not. */
+    @Test
+    void unknowns_that_readings_cannot_tell_have_very_great_errors() {
+        GaugeModel model = new GaugeModel(Gauge.club(), Optional.of(Gauge.STATED));
+        List<GaugeModel.Value> values = model.values(exact(TRUTH, 2, 2, 2));
+        EnumSet<Unknown> free = EnumSet.of(Unknown.LOFT, Unknown.LIE, Unknown.BEND, Unknown.CLOCK);
+        GaugeSolution fitted = GaugeSolution.stated(model, values, free, 0.25).fitted();
+        assertTrue(fitted.standardError(Unknown.BEND, 1) > 100);
+        assertTrue(fitted.standardError(Unknown.CLOCK, 1) > 100);
+    }
+
+    @Test
+    void fit_needs_readings_of_settings_that_are_there() {
+        assertThrows(IllegalArgumentException.class, () -> fit(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> fit(List.of(Gauge.reading("none", 10, 58, 0))));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> GaugeFit.fit(Gauge.club(), Optional.of(Gauge.STATED), exact(TRUTH, 0), Double.NaN));
+    }
+
+    private static Reading bare(double loftDeg, double lieDeg) {
+        return new Reading(
+                "G",
+                "C",
+                Optional.empty(),
+                OptionalDouble.of(loftDeg),
+                OptionalDouble.of(lieDeg),
+                OptionalDouble.empty(),
+                "Readings!A2");
+    }
+
+    private static Reading only(Reading reading, boolean loft) {
+        return new Reading(
+                reading.golfer(),
+                reading.club(),
+                reading.setting(),
+                loft ? reading.loftDeg() : OptionalDouble.empty(),
+                loft ? OptionalDouble.empty() : reading.lieDeg(),
+                OptionalDouble.empty(),
+                reading.cell());
+    }
+}
