@@ -145,7 +145,7 @@ final class FitMessages {
         if (own(club, Part.BALL_SPEED) && (efficiency < 0.85 || efficiency > 1.12)) {
             warn(
                     cell,
-                    "The shots with " + club.name() + " give " + percent(efficiency)
+                    "The shots with " + club.name() + " ask for " + percent(efficiency)
                             + " of the ball speed expected at head speed " + words.speed(delivery.headSpeedMps())
                             + ".");
         }

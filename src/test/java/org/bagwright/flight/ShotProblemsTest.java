@@ -3,10 +3,15 @@ package org.bagwright.flight;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
 import org.bagwright.domain.Club;
+import org.bagwright.domain.Limit;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Shot;
+import org.bagwright.domain.ShotPrediction;
 import org.bagwright.flight.TestBags.ShotOf;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -117,9 +122,48 @@ class ShotProblemsTest {
         GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of(weak));
         List<String> texts = TestBags.texts(flight, Message.Severity.WARNING);
         assertTrue(
-                texts.stream().anyMatch(text -> text.startsWith("Clubs!C10: The shots with 7 iron give 7")),
+                texts.stream().anyMatch(text -> text.startsWith("Clubs!C10: The shots with 7 iron ask for 7")),
                 texts::toString);
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.PROBLEM));
         assertEquals(80, flight.predict(BAG.get(8), 30).ballSpeedMps() / TestBags.MPS_PER_MPH, 1e-6);
+    }
+
+    /** Any numbers inside the limits of the sheet, any of them missing, up to six shots a golfer. */
+    @Tag("analytic")
+    @Test
+    void anyShotsInTheLimits_giveMessagesAndFiniteShots() {
+        Random random = new Random(3);
+        for (int i = 0; i < 300; i++) {
+            List<Shot> shots = new ArrayList<>();
+            for (int count = random.nextInt(7); count > 0; count--) {
+                shots.add(anyShot(random));
+            }
+            GolferFlight flight = TestBags.fit(TestBags.golfer(60 + 70 * random.nextDouble()), BAG, shots);
+            for (Club club : BAG.subList(0, 15)) {
+                ShotPrediction shot = flight.predict(club, club.head().loftDeg());
+                assertTrue(
+                        shot.carryM() >= 0 && shot.spinRpm() >= 0 && shot.ballSpeedMps() > 0,
+                        () -> shots + " give " + shot);
+            }
+        }
+    }
+
+    private static Shot anyShot(Random random) {
+        return new Shot(
+                "Ann",
+                BAG.get(random.nextInt(15)).name(),
+                maybe(random, Limit.HEAD_SPEED_MPS),
+                maybe(random, Limit.BALL_SPEED_MPS),
+                maybe(random, Limit.LAUNCH_DEG),
+                maybe(random, Limit.SPIN_RPM),
+                maybe(random, Limit.ATTACK_DEG),
+                maybe(random, Limit.CARRY_M),
+                "Shots!B2");
+    }
+
+    private static OptionalDouble maybe(Random random, Limit limit) {
+        double width = limit.mostMeasureUnits() - limit.leastMeasureUnits();
+        double value = limit.leastMeasureUnits() + width * random.nextDouble();
+        return random.nextBoolean() ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 }
