@@ -5,6 +5,7 @@ import static org.bagwright.workbook.BookStyles.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BagState;
@@ -24,17 +25,19 @@ final class LadderSheet {
     private static final int GAP_COLUMN = 5;
 
     private final SheetPen pen;
+    private final SettingsSheet settings;
     private final DistanceUnit distance;
 
-    private LadderSheet(SheetPen pen, DistanceUnit distance) {
+    private LadderSheet(SheetPen pen, SettingsSheet settings, DistanceUnit distance) {
         this.pen = pen;
+        this.settings = settings;
         this.distance = distance;
     }
 
-    static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result) {
+    static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result, SettingsSheet settings) {
         SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
         LadderSheet ladder =
-                new LadderSheet(pen, result.book().settings().units().distance());
+                new LadderSheet(pen, settings, result.book().settings().units().distance());
         pen.text(0, 0, Role.TITLE, "Ladder");
         pen.text(
                 1,
@@ -44,9 +47,9 @@ final class LadderSheet {
         int row = 3;
         int planRow = PlanSheet.FIRST_ROW;
         for (BagResult bag : result.bags()) {
-            int end = ladder.golfer(bag, row, planRow);
+            int end = Math.max(ladder.golfer(bag, row, planRow), row + BLOCK_ROWS);
+            row = ladder.clocks(bag, end, planRow) + 1;
             planRow += bag.options().clubs().size();
-            row = Math.max(end, row + BLOCK_ROWS) + 1;
             pen.sheet().setRowBreak(row - 1);
         }
         ResultSheets.printLandscape(pen.sheet(), -1, row - 2, CHART_COLUMN + 9);
@@ -70,6 +73,31 @@ final class LadderSheet {
         return last + 1;
     }
 
+    /** The settings of every club with a sleeve, two beside each other, four on a page; gives the first free row. */
+    private int clocks(BagResult bag, int row, int planRow) {
+        List<Integer> sleeved = IntStream.range(0, bag.options().clubs().size())
+                .filter(index ->
+                        bag.options().clubs().get(index).club().sleeve().isPresent())
+                .boxed()
+                .toList();
+        int next = row;
+        for (int pair = 0; pair < sleeved.size(); pair += 2) {
+            if (pair % 4 == 0) {
+                pen.sheet().setRowBreak(next - 1);
+            }
+            int end = clock(bag, sleeved.get(pair), planRow, ClockTable.Place.LEFT, next);
+            if (pair + 1 < sleeved.size()) {
+                end = Math.max(end, clock(bag, sleeved.get(pair + 1), planRow, ClockTable.Place.RIGHT, next));
+            }
+            next = end;
+        }
+        return next;
+    }
+
+    private int clock(BagResult bag, int index, int planRow, ClockTable.Place place, int row) {
+        return new ClockTable(pen, settings, bag, index, planRow + index, place).write(row);
+    }
+
     private void headings(int row) {
         String unit = " [" + distance.label() + "]";
         List<String> headings = List.of(
@@ -87,6 +115,7 @@ final class LadderSheet {
             pen.heading(row, column, headings.get(column), widths[column]);
         }
         pen.width(widths.length, 2);
+        pen.width(CHART_COLUMN, 20);
         pen.height(row, 42);
     }
 
@@ -138,7 +167,7 @@ final class LadderSheet {
         gaps.axes("From club to club", "Gap [" + distance.label() + "]");
         List<BookChart.Series> columns = series(first, last - 1, GAP_COLUMN - 1, GAP_COLUMN);
         gaps.columns(columns);
-        gaps.line(new BookChart.Series("Wish", first, last - 1, GAP_COLUMN - 1, GAP_COLUMN + 3, BookChart.Look.WISH));
+        gaps.line(new BookChart.Series("Wish", first, last - 1, GAP_COLUMN - 1, GAP_COLUMN + 3, SeriesLook.WISH));
     }
 
     /** A round number clearly below the shortest carry of any option. */
@@ -153,10 +182,9 @@ final class LadderSheet {
 
     private static List<BookChart.Series> series(int first, int last, int categoryColumn, int firstColumn) {
         List<BookChart.Series> series = new ArrayList<>();
-        series.add(new BookChart.Series("Today", first, last, categoryColumn, firstColumn, BookChart.Look.TODAY));
-        series.add(
-                new BookChart.Series("Planned", first, last, categoryColumn, firstColumn + 1, BookChart.Look.PLANNED));
-        series.add(new BookChart.Series("Live", first, last, categoryColumn, firstColumn + 2, BookChart.Look.LIVE));
+        series.add(new BookChart.Series("Today", first, last, categoryColumn, firstColumn, SeriesLook.TODAY));
+        series.add(new BookChart.Series("Planned", first, last, categoryColumn, firstColumn + 1, SeriesLook.PLANNED));
+        series.add(new BookChart.Series("Live", first, last, categoryColumn, firstColumn + 2, SeriesLook.LIVE));
         return series;
     }
 }

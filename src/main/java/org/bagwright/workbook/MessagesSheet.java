@@ -45,6 +45,6 @@ final class MessagesSheet {
         pen.text(row, 0, Role.WRAPPED, cell);
         pen.text(row, 1, Role.WRAPPED, kind);
         pen.text(row, 2, Role.WRAPPED, text);
-        pen.height(row, 14.5 * (1 + text.length() / 120));
+        pen.height(row, 14.5 * (1 + text.length() / 140));
     }
 }

@@ -31,12 +31,13 @@ public final class ResultBook {
     }
 
     static void add(XSSFWorkbook workbook, BookResult result) {
+        workbook.setCellFormulaValidation(false);
         ResultSheets.remove(workbook);
         ResultSheets.NAMES.forEach(workbook::createSheet);
         BookStyles styles = new BookStyles(workbook);
         SettingsSheet settings = SettingsSheet.write(workbook, styles, result);
         PlanSheet.write(workbook, styles, result, settings);
-        LadderSheet.write(workbook, styles, result);
+        LadderSheet.write(workbook, styles, result, settings);
         MessagesSheet.write(workbook, styles, result);
         ResultSheets.mark(workbook);
         workbook.setForceFormulaRecalculation(true);
