@@ -37,6 +37,16 @@ public final class Bench {
         return new Cost(-score.hardScore(), -score.softScore());
     }
 
+    /** A bench with a seat for every club, each with the option chosen for it by its index. */
+    static Bench of(List<SearchBag> bags, List<List<Integer>> chosen) {
+        Bench bench = of(bags);
+        List<Integer> options = chosen.stream().flatMap(List::stream).toList();
+        for (ClubSeat seat : bench.seats) {
+            seat.choose(options.get(seat.id()));
+        }
+        return bench;
+    }
+
     /** A bench with an empty seat for every club. */
     static Bench of(List<SearchBag> bags) {
         List<ClubSeat> seats = new ArrayList<>();

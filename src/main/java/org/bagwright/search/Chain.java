@@ -3,7 +3,6 @@ package org.bagwright.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.bagwright.domain.Aim;
 
 /**
  * The best choice for one bag, exactly. Apart from the count of changes a club only meets its neighbours, so the bag is
@@ -71,8 +70,7 @@ final class Chain {
         ahead.clear();
         ahead.add(new ChainTable(carries(clubs.size() - 1), changeCounts()));
         for (int club = clubs.size() - 1; club > 0; club--) {
-            ChainTable before = throughGap(club, throughClub(club, ahead.get(0)));
-            ahead.add(0, before);
+            ahead.add(0, gapBefore(club).through(throughClub(club, ahead.get(0)), changeCounts()));
         }
     }
 
@@ -98,28 +96,14 @@ final class Chain {
         return from;
     }
 
-    /** The least cost of a club and all that follows with the gap before it, by the carry of the club before it. */
-    private ChainTable throughGap(int club, ChainTable after) {
-        ChainTable from = new ChainTable(carries(club - 1), changeCounts()).outOfReach();
-        for (int carry = 0; carry < carries(club - 1); carry++) {
-            for (int next = 0; next < carries(club); next++) {
-                Cost gap = gapCost(club, carry, next);
-                long weight = ChainTable.weight(gap.micropoints(), 0);
-                for (int used = 0; used < changeCounts(); used++) {
-                    from.lower(carry, used, after, next, used, gap.breaks(), weight);
-                }
-            }
-        }
-        return from;
-    }
-
     private ChainClub.Link bestLink(int club, int carryBefore, int used) {
         ChainTable ways = new ChainTable(1, changeCounts()).outOfReach();
         ChainClub.Link best = null;
         for (ChainClub.Link link : clubs.get(club).links()) {
             int usedAfter = usedAfter(used, link);
             if (usedAfter < changeCounts()) {
-                Cost way = link.own().plus(club == 0 ? Cost.NONE : gapCost(club, carryBefore, link.carry()));
+                Cost way =
+                        link.own().plus(club == 0 ? Cost.NONE : gapBefore(club).cost(carryBefore, link.carry()));
                 long weight = ChainTable.weight(way.micropoints(), link.changes());
                 if (ways.lower(0, 0, ahead.get(club), link.carry(), usedAfter, way.breaks(), weight)) {
                     best = link;
@@ -129,17 +113,9 @@ final class Chain {
         return best;
     }
 
-    /** What the gap before a club costs; nothing before a club that does not carry. */
-    private Cost gapCost(int club, int carryBefore, int carry) {
-        if (club >= bag.carryingIndexes().size()) {
-            return Cost.NONE;
-        }
-        Aim aim = bag.gapAim();
-        double wishM = bag.gapWishM(club - 1);
-        double gapM =
-                clubs.get(club - 1).carriesM()[carryBefore] - clubs.get(club).carriesM()[carry];
-        long breaks = PenaltyRules.gapMustBreaks(aim, gapM, wishM) + PenaltyRules.carryBreaks(gapM);
-        return new Cost(breaks, PenaltyRules.gapMicropoints(aim, gapM, wishM));
+    private ChainGap gapBefore(int club) {
+        return ChainGap.before(
+                bag, club, clubs.get(club - 1).carriesM(), clubs.get(club).carriesM());
     }
 
     private int carries(int club) {

@@ -47,6 +47,20 @@ final class ChainTable {
         return less;
     }
 
+    /** As {@link #lower} for every count of changes; the innermost loop of the whole search. */
+    void lowerAll(int carry, ChainTable from, int fromCarry, long addBreaks, long addWeight) {
+        int cell = carry * changeCounts;
+        int fromCell = fromCarry * changeCounts;
+        for (int end = cell + changeCounts; cell < end; cell++, fromCell++) {
+            long wayBreaks = from.breaks[fromCell] + addBreaks;
+            long wayWeight = from.weights[fromCell] + addWeight;
+            if (wayBreaks < breaks[cell] || (wayBreaks == breaks[cell] && wayWeight < weights[cell])) {
+                breaks[cell] = wayBreaks;
+                weights[cell] = wayWeight;
+            }
+        }
+    }
+
     /** The least cost in one cell. */
     Cost cost(int carry, int changes) {
         int cell = carry * changeCounts + changes;

@@ -2,7 +2,6 @@ package org.bagwright.search;
 
 import java.util.List;
 import org.optaplanner.core.api.domain.entity.PlanningEntity;
-import org.optaplanner.core.api.domain.entity.PlanningPin;
 import org.optaplanner.core.api.domain.lookup.PlanningId;
 import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
 import org.optaplanner.core.api.domain.variable.PlanningVariable;
@@ -22,9 +21,6 @@ public final class ClubSeat {
 
     @ValueRangeProvider
     private List<Candidate> open;
-
-    @PlanningPin
-    private boolean settled;
 
     @PlanningVariable
     private Candidate choice;
@@ -82,11 +78,6 @@ public final class ClubSeat {
         return open;
     }
 
-    /** Whether the choice stays: it is known to be best. */
-    boolean settled() {
-        return settled;
-    }
-
     Candidate choice() {
         return choice;
     }
@@ -95,12 +86,8 @@ public final class ClubSeat {
         choice = candidate;
     }
 
-    /**
-     * @param option the index of one of the open options
-     * @param best whether it is known to be best
-     */
-    void startAt(int option, boolean best) {
-        settled = best;
+    /** Takes one of the open options, by its index. */
+    void choose(int option) {
         choice = open.stream()
                 .filter(candidate -> candidate.index() == option)
                 .findFirst()

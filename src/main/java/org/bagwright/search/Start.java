@@ -12,9 +12,9 @@ import java.util.List;
  */
 record Start(List<Integer> chosen, Cost bound, boolean exact) {
     /** The exact best where the chain is not too long for its work limit, else each club's own best. */
-    static Start of(SearchBag bag, long mostWork) {
+    static Start of(SearchBag bag, long mostPairs) {
         Chain chain = new Chain(bag);
-        return chain.work() <= mostWork ? chain.best() : new Start(eachOwnBest(bag), ownBound(bag), false);
+        return chain.work() <= mostPairs ? chain.best() : new Start(eachOwnBest(bag), ownBound(bag), false);
     }
 
     /** The fewest changes first, so that the start is within the most changes. */

@@ -73,7 +73,7 @@ final class LadderSheet {
         return last + 1;
     }
 
-    /** The settings of every club with a sleeve, two beside each other, four on a page; gives the first free row. */
+    /** The settings of every club with a sleeve, two beside each other, six on a page; gives the first free row. */
     private int clocks(BagResult bag, int row, int planRow) {
         List<Integer> sleeved = IntStream.range(0, bag.options().clubs().size())
                 .filter(index ->
@@ -82,7 +82,7 @@ final class LadderSheet {
                 .toList();
         int next = row;
         for (int pair = 0; pair < sleeved.size(); pair += 2) {
-            if (pair % 4 == 0) {
+            if (pair % 6 == 0) {
                 pen.sheet().setRowBreak(next - 1);
             }
             int end = clock(bag, sleeved.get(pair), planRow, ClockTable.Place.LEFT, next);

@@ -72,14 +72,14 @@ record TemplateLayout(
                 10.5,
                 58,
                 0,
-                "N",
+                1,
                 45.5,
                 "Example sleeve",
-                "N",
+                1,
                 NOTHING,
                 NOTHING,
                 "no",
-                "N, H, L",
+                "1, 2, 3",
                 NOTHING,
                 NOTHING,
                 11,
@@ -113,7 +113,7 @@ record TemplateLayout(
                         SleeveColumns.CLOCK, "Its geometry",
                         SleeveColumns.LOFT_CHANGE, "Or its own table"),
                 2,
-                Arrays.asList("Example sleeve", "H", "1:30", 1.7, NOTHING, NOTHING, "yes", NOTHING, NOTHING, NOTHING),
+                Arrays.asList("Example sleeve", 2, "1:30", 1.7, NOTHING, NOTHING, "yes", NOTHING, NOTHING, NOTHING),
                 List.of());
     }
 

@@ -97,8 +97,8 @@ class PlainScoreTest {
 
     @Test
     void score_isThePlannersScoreOnTenThousandRandomChoices() {
-        SolutionManager<Bench, HardSoftLongScore> planner = SolutionManager.create(SolverFactory.create(
-                SolverSettings.config(new SearchLimits(1, 1), EnvironmentMode.REPRODUCIBLE, Cost.NONE)));
+        SolutionManager<Bench, HardSoftLongScore> planner =
+                SolutionManager.create(SolverFactory.create(SolverSettings.scoring(EnvironmentMode.REPRODUCIBLE)));
         Random random = new Random(20);
         List<BagOptions> bags = new ArrayList<>(
                 LongStream.range(0, 100).mapToObj(TestBags::small).toList());
