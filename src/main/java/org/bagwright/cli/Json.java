@@ -37,9 +37,9 @@ final class Json {
         ObjectNode document = NODES.objectNode();
         ArrayNode problems = document.putArray("problems");
         ArrayNode notes = document.putArray("notes");
+        List<Message> toMend = MessageText.toMend(messages);
         for (Message message : messages) {
-            boolean problem = message.severity() == Message.Severity.PROBLEM;
-            (problem ? problems : notes).add(message(message));
+            (toMend.contains(message) ? problems : notes).add(message(message));
         }
         return document;
     }

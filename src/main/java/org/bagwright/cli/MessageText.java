@@ -12,13 +12,23 @@ final class MessageText {
     /** Every problem with its cell, then what else was noticed. */
     static List<String> problems(List<Message> messages) {
         List<String> lines = new ArrayList<>();
-        messages.stream()
-                .filter(message -> message.severity() == Message.Severity.PROBLEM)
-                .forEach(message -> lines.add(line(message)));
+        List<Message> toMend = toMend(messages);
+        toMend.forEach(message -> lines.add(line(message)));
         int count = lines.size();
-        lines.addAll(notes(messages));
+        lines.addAll(notes(
+                messages.stream().filter(message -> !toMend.contains(message)).toList()));
         lines.add(count == 0 ? "No problems found." : count + (count == 1 ? " problem" : " problems") + " to mend.");
         return lines;
+    }
+
+    /** The problems; and beside them what is missing, since a person who mends the book will want to know. */
+    static List<Message> toMend(List<Message> messages) {
+        boolean wrong = messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM);
+        return messages.stream()
+                .filter(message -> wrong)
+                .filter(message -> message.severity() == Message.Severity.PROBLEM
+                        || message.severity() == Message.Severity.MISSING)
+                .toList();
     }
 
     /** What was noticed besides problems. */
@@ -37,7 +47,8 @@ final class MessageText {
                         message.severity() == Message.Severity.WARNING || message.severity() == Message.Severity.CHECK)
                 .forEach(message -> lines.add(noteLine(message)));
         long assumed = messages.stream()
-                .filter(message -> message.severity() == Message.Severity.ASSUMED)
+                .filter(message -> message.severity() == Message.Severity.ASSUMED
+                        || message.severity() == Message.Severity.MISSING)
                 .count();
         if (assumed > 0) {
             lines.add(assumed + (assumed == 1 ? " note says" : " notes say")

@@ -14,6 +14,8 @@ public record Message(String cell, Severity severity, String text) {
         PROBLEM,
         /** Something that may surprise. */
         WARNING,
+        /** A sheet or column that the book has not; its usual values hold, so alone it stops nothing. */
+        MISSING,
         /** A value that the book does not give and that matters. */
         ASSUMED,
         /** A rule of the game to check with the governing body. */

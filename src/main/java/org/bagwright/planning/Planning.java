@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagPlan;
@@ -22,16 +23,18 @@ import org.bagwright.workbook.SafeFile;
 
 /** The use cases: check a book, chart its options, plan it, write the plan. */
 public final class Planning {
-    private final BagSearch search;
+    private final CompletableFuture<BagSearch> search;
     private final SearchLimits limits;
 
     /**
+     * Makes the search ready on a thread of its own, while the book is read.
+     *
      * @param seed the seed of the search; the same seed gives the same plan
      * @param mostS the most time the search may take, seconds, above 0
      */
     public Planning(long seed, double mostS) {
         this.limits = new SearchLimits(seed, mostS);
-        this.search = new BagSearch(limits);
+        this.search = CompletableFuture.supplyAsync(() -> new BagSearch(limits));
     }
 
     /** Everything that is to be said about a book before it is planned, problems first. */
@@ -74,7 +77,7 @@ public final class Planning {
     public BookResult plan(Path file) throws WorkbookProblems, IOException {
         ChartedBook charted = chart(file);
         long startNs = System.nanoTime();
-        List<BagPlan> plans = search.plan(charted.bags());
+        List<BagPlan> plans = search.join().plan(charted.bags());
         double searchS = (System.nanoTime() - startNs) / 1e9;
         List<BagResult> bags = IntStream.range(0, plans.size())
                 .mapToObj(index -> bag(charted.bags().get(index), plans.get(index)))
@@ -98,12 +101,12 @@ public final class Planning {
 
     /** Whether the time cap ended the last search before it was done. */
     public boolean cappedByTime() {
-        return search.cappedByTime();
+        return search.join().cappedByTime();
     }
 
     /** Ends a running search early, from any thread; its best plan so far is its answer. */
     public void stop() {
-        search.stop();
+        search.join().stop();
     }
 
     /**

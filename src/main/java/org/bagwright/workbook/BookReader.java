@@ -99,7 +99,7 @@ public final class BookReader {
                 .filter(sheet -> CloseNames.key(sheet.getSheetName()).equals(CloseNames.key(Schema.START)))
                 .findFirst();
         if (start.isEmpty()) {
-            findings.assumed(
+            findings.missing(
                     Schema.START,
                     "the sheet is missing; yards, mph and inches, 20 C at sea level and 50 % humidity, the"
                             + " Bearman-Harvey ball and a 48 in length limit are assumed.");
@@ -117,7 +117,7 @@ public final class BookReader {
 
     private Optional<InputTable> optional(SheetSchema schema, String otherwise) {
         if (sheet(schema).isEmpty()) {
-            findings.assumed(schema.name(), "the sheet is missing; " + otherwise + "." + maybeSheet(schema));
+            findings.missing(schema.name(), "the sheet is missing; " + otherwise + "." + maybeSheet(schema));
         }
         return table(schema);
     }

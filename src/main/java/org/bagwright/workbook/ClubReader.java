@@ -78,7 +78,7 @@ final class ClubReader {
         }
         if (!table.has(ClubColumns.LENGTH)) {
             context.findings()
-                    .assumed(
+                    .missing(
                             table.firstHeadingCell(),
                             "the column Length is missing; club lengths are assumed from kind and loft.");
         }

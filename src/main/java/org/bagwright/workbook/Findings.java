@@ -19,6 +19,10 @@ final class Findings {
         others.add(Message.warning(cell, text));
     }
 
+    void missing(String cell, String text) {
+        others.add(new Message(cell, Message.Severity.MISSING, text));
+    }
+
     void assumed(String cell, String text) {
         others.add(Message.assumed(cell, text));
     }

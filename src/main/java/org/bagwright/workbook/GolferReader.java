@@ -67,7 +67,7 @@ final class GolferReader {
     private void sayAssumed(Column column) {
         if (!table.has(column)) {
             context.findings()
-                    .assumed(
+                    .missing(
                             table.firstHeadingCell(),
                             "the column " + column.header() + " is missing; head speeds are assumed.");
         }

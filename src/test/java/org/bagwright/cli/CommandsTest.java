@@ -140,8 +140,9 @@ class CommandsTest {
             assertTrue(said.contains("Clubs!E2") && said.contains("Clubs!F2"), said);
         }
         JsonNode problems = Terminal.run("check", book, "--json").json().get("problems");
-        assertEquals(2, problems.size());
         assertEquals("Clubs!E2", problems.at("/0/cell").asText());
+        assertEquals("Clubs!F2", problems.at("/1/cell").asText());
+        assertTrue(problems.findValuesAsText("cell").contains("Start"), "a missing sheet is listed beside problems");
         assertEquals(List.of(book), files());
         assertArrayEquals(before, Files.readAllBytes(book));
     }

@@ -127,7 +127,7 @@ class HeadingsTest {
         assertTrue(book.book().clubs().get(0).lengthM().isEmpty());
         assertTrue(book.lines(Message.Severity.WARNING)
                 .contains("Clubs!G1: no column is called \"Lenght\", so it is not read. Maybe \"Length\"?"));
-        assertTrue(book.lines(Message.Severity.ASSUMED)
+        assertTrue(book.lines(Message.Severity.MISSING)
                 .contains("Clubs!A1: the column Length is missing; club lengths are assumed from kind and loft."));
     }
 
@@ -135,7 +135,7 @@ class HeadingsTest {
     void missingDriverSpeedColumn_isAssumed() {
         TestBook book = TestBook.sound().set("Golfers!C1", "My speed");
         assertTrue(book.book().golfers().get(0).speeds().driverMps().isEmpty());
-        assertTrue(book.lines(Message.Severity.ASSUMED)
+        assertTrue(book.lines(Message.Severity.MISSING)
                 .contains("Golfers!A1: the column Driver speed is missing; head speeds are assumed."));
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,12 +63,18 @@ class OwnSheetsTest {
             for (ZipEntry entry : zip.stream().toList()) {
                 if (kinds.stream().anyMatch(entry.getName()::contains)) {
                     try (InputStream input = zip.getInputStream(entry)) {
-                        parts.put(entry.getName(), input.readAllBytes());
+                        parts.put(entry.getName(), withoutSelection(input.readAllBytes()));
                     }
                 }
             }
         }
         return parts;
+    }
+
+    /** Which sheet is shown first changes, since a result opens on Plan; two selected sheets would be edited as one. */
+    private static byte[] withoutSelection(byte[] part) {
+        String text = new String(part, StandardCharsets.ISO_8859_1);
+        return text.replaceFirst(" tabSelected=\"[a-z01]*\"", "").getBytes(StandardCharsets.ISO_8859_1);
     }
 
     @Test

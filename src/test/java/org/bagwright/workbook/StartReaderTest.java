@@ -68,7 +68,7 @@ class StartReaderTest {
                 .filter(message -> message.text().startsWith("the sheet is missing"))
                 .map(message -> message.severity() + " " + message.cell())
                 .toList();
-        assertEquals(List.of("ASSUMED Start", "ASSUMED Shots", "ASSUMED Aims"), assumed);
+        assertEquals(List.of("MISSING Start", "MISSING Shots", "MISSING Aims"), assumed);
     }
 
     @Test
@@ -170,6 +170,6 @@ class StartReaderTest {
     void sheetName_mayHaveOtherCase() {
         TestBook book = TestBook.sound().rename("Start", "START").set("START!B1", "m");
         assertEquals(DistanceUnit.METRE, book.book().settings().units().distance());
-        assertTrue(book.lines(Message.Severity.ASSUMED).stream().noneMatch(line -> line.contains("sheet is missing")));
+        assertTrue(book.lines(Message.Severity.MISSING).stream().noneMatch(line -> line.contains("sheet is missing")));
     }
 }

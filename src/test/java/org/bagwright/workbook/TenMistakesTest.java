@@ -55,7 +55,7 @@ class TenMistakesTest {
         assertTrue(
                 tenMistakes().read().messages().stream()
                         .anyMatch(message -> message.cell().equals("Aims")
-                                && message.severity() == Message.Severity.ASSUMED
+                                && message.severity() == Message.Severity.MISSING
                                 && message.text().startsWith("the sheet is missing")),
                 "the tenth: the missing sheet");
     }
