@@ -14,7 +14,7 @@ final class ClockCurvePicture {
     static Svg draw() {
         Svg svg = new Svg(
                 720,
-                352,
+                334,
                 "What a gauge reads round the clock",
                 "Change of lie against change of loft for every hour of one ring, a closed curve wider than high; and the"
                         + " points that two rings of half the bend can reach.");
@@ -24,8 +24,8 @@ final class ClockCurvePicture {
     }
 
     private static Chart chart(Svg svg, double leftPx, String heading) {
-        svg.text(new Point(leftPx - 20, 56), heading, Lettering.NOTE);
-        Chart.Field field = new Chart.Field(leftPx, 70, 240, 240);
+        svg.text(new Point(leftPx - 20, 52), heading, Lettering.NOTE);
+        Chart.Field field = new Chart.Field(leftPx, 66, 228, 228);
         Chart.Axis loft = axis("loft change, degrees (weaker +)");
         Chart.Axis lie = axis("lie change, degrees (more upright +)");
         return new Chart(svg, field, loft, lie);

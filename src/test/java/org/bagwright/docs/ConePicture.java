@@ -6,9 +6,9 @@ import java.util.List;
 /** The bore, the cone that the shaft draws round it, and the clock across it. */
 final class ConePicture {
     private static final double DRAWN_BEND_DEG = 14;
-    private static final double CONE_MM = 180;
+    private static final double CONE_MM = 172;
     private static final double SHAFT_H = 1.5;
-    private static final Camera CAMERA = new Camera(new Point(158, 302), 36, 22);
+    private static final Camera CAMERA = new Camera(new Point(158, 280), 36, 22);
     private static final Mm BORE = Mm.direction(0, 0);
     private static final Mm APEX = new Mm(-8, 40, 34).plus(BORE.times(42));
 
@@ -17,7 +17,7 @@ final class ConePicture {
     static Svg draw() {
         Svg svg = new Svg(
                 720,
-                364,
+                336,
                 "The bore, the cone and the clock",
                 "Left: a driver head with its bore; the shaft leans off the bore and draws a cone, hours marked on its rim."
                         + " Right: the clock as seen from the grip end, for a right-handed and a left-handed club.");
@@ -26,8 +26,8 @@ final class ConePicture {
         cone(svg);
         rim(svg);
         svg.text(new Point(424, 52), "The same clock seen from the grip end", Lettering.NOTE);
-        clock(svg, new Point(496, 178), "right-handed", -1);
-        clock(svg, new Point(644, 178), "left-handed", 1);
+        clock(svg, new Point(496, 164), "right-handed", -1);
+        clock(svg, new Point(644, 164), "left-handed", 1);
         return svg;
     }
 
@@ -71,8 +71,8 @@ final class ConePicture {
         svg.area(List.of(apex, left, middle, right), Palette.SAND, Stroke.NONE);
         svg.area(rimPoints(), Palette.SAND, Stroke.OUTLINE);
         svg.line(apex, left, Stroke.OUTLINE).line(apex, right, Stroke.OUTLINE);
-        svg.line(apex, apex.toward(axisDeg, 205), Stroke.FIRST.wide(1.5).unbroken());
-        svg.text(apex.toward(axisDeg, 205).moved(6, 2), "bore", Lettering.LABEL);
+        svg.line(apex, apex.toward(axisDeg, 194), Stroke.FIRST.wide(1.5).unbroken());
+        svg.text(apex.toward(axisDeg, 194).moved(6, 2), "bore", Lettering.LABEL);
         svg.line(apex, rimPoint(SHAFT_H), new Stroke(Palette.AMBER, 5, ""));
     }
 
@@ -92,7 +92,10 @@ final class ConePicture {
             }
         }
         Point shaft = rimPoint(SHAFT_H);
-        svg.text(shaft.moved(-12, 4), "shaft, here at 1:30", Lettering.LABEL.strong().end());
+        svg.text(
+                shaft.moved(-12, 4),
+                "shaft, here at 1:30",
+                Lettering.LABEL.strong().end());
     }
 
     private static void clock(Svg svg, Point middle, String hand, int side) {

@@ -18,14 +18,13 @@ final class LiePicture {
     static Svg draw() {
         Svg svg = new Svg(
                 720,
-                336,
+                306,
                 "A lie that is off points the face off",
                 "Heading of the face against loft for a lie 1, 2 and 3 degrees off; it grows with loft. A band up to 50"
                         + " degrees of loft shows where the ball starts for 2 degrees.");
         Chart.Axis loft = new Chart.Axis("loft, degrees", 0, 60, 10, value -> Figures.fixed(value, 0));
-        Chart.Axis heading =
-                new Chart.Axis("heading of the face, degrees", 0, 6, 1, value -> Figures.fixed(value, 0));
-        Chart chart = new Chart(svg, new Chart.Field(72, 46, 500, 234), loft, heading);
+        Chart.Axis heading = new Chart.Axis("heading of the face, degrees", 0, 6, 1, value -> Figures.fixed(value, 0));
+        Chart chart = new Chart(svg, new Chart.Field(72, 44, 500, 208), loft, heading);
         band(svg, chart);
         Stroke[] strokes = {Stroke.THIRD, Stroke.FIRST, Stroke.SECOND};
         for (int errorDeg = 1; errorDeg <= 3; errorDeg++) {
@@ -34,9 +33,10 @@ final class LiePicture {
             Point end = chart.at(60, heading(60, offDeg));
             svg.text(end.moved(10, 4), "lie " + errorDeg + "° off", Lettering.LABEL.strong());
         }
-        Point note = chart.at(38, 2.5);
-        svg.text(note, "lie 2° off: the ball starts in this band", Lettering.NOTE.end());
-        svg.line(note.moved(4, 0), chart.at(MOST_BALL_LOFT_DEG - 5, 0.78 * heading(45, 2)), Stroke.AXIS);
+        Point note = chart.at(60, 1.05).moved(10, 0);
+        svg.text(note, "shaded: where", Lettering.NOTE);
+        svg.text(note.moved(0, 15), "the ball starts,", Lettering.NOTE);
+        svg.text(note.moved(0, 30), "lie 2° off", Lettering.NOTE);
         club(svg, chart, 10, "driver");
         club(svg, chart, 32, "middle iron");
         club(svg, chart, 56, "wedge");

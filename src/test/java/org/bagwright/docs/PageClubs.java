@@ -55,8 +55,7 @@ final class PageClubs {
 
     /** A driver held at its own lie, behind these rings. */
     static PoseNumbers driver(double lieDeg, Ring... rings) {
-        Sleeve sleeve =
-                new Sleeve("S", List.of(new SleeveSetting(MARK, List.of(rings), true, Optional.empty())));
+        Sleeve sleeve = new Sleeve("S", List.of(new SleeveSetting(MARK, List.of(rings), true, Optional.empty())));
         StatedHead head = new StatedHead(LOFT_DEG, lieDeg, 0, Optional.empty());
         Club club = club(ClubKind.DRIVER, head, Optional.of(MARK), lieDeg);
         return ClubGeometry.of(club, Optional.of(sleeve), GOLFER).pose(new Choice(Optional.of(MARK), Bend.NONE));

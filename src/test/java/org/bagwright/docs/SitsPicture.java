@@ -7,15 +7,15 @@ final class SitsPicture {
     static Svg draw() {
         Svg svg = new Svg(
                 720,
-                316,
+                290,
                 "Let it sit: the face turns, the loft stays",
                 "Against the hour: the heading as it sits, closed up to 3.2 degrees at hour 3 and open as much at hour 9;"
                         + " the loft as it sits, nearly unchanged; the loft on a gauge, up and down by 2.0 degrees.");
         Chart.Axis hours = new Chart.Axis("hour of the setting", 0, 12, 1, SitsPicture::hour);
-        Chart.Axis change = new Chart.Axis("degrees from the head as designed", -4, 4, 1, value -> Figures.signed(value, 0));
-        Chart chart = new Chart(svg, new Chart.Field(72, 46, 620, 216), hours, change);
-        chart.graph(
-                hour -> PageClubs.driver(hour).gaugeLoftDeg() - PageClubs.LOFT_DEG, Stroke.SECOND);
+        Chart.Axis change =
+                new Chart.Axis("degrees from the head as designed", -4, 4, 1, value -> Figures.signed(value, 0));
+        Chart chart = new Chart(svg, new Chart.Field(72, 44, 620, 196), hours, change);
+        chart.graph(hour -> PageClubs.driver(hour).gaugeLoftDeg() - PageClubs.LOFT_DEG, Stroke.SECOND);
         chart.graph(hour -> PageClubs.driver(hour).loftAsItSitsDeg() - PageClubs.LOFT_DEG, Stroke.THIRD);
         chart.graph(hour -> PageClubs.driver(hour).sitsClosedDeg(), Stroke.FIRST);
         label(svg, chart.at(4.2, 2.95), "heading as it sits (closed +)", Palette.SLATE);

@@ -8,8 +8,8 @@ import org.bagwright.geometry.SoleForm;
 
 /** The sole from the side: where it touches and where the weight hangs, as designed and lofted up. True to scale. */
 final class SolePicture {
-    private static final double PX_PER_MM = 2.5;
-    private static final double GROUND_PX = 232;
+    private static final double PX_PER_MM = 2;
+    private static final double GROUND_PX = 188;
     private static final SoleForm FORM = SoleForm.assumedFor(ClubKind.DRIVER);
 
     private SolePicture() {}
@@ -17,22 +17,22 @@ final class SolePicture {
     static Svg draw() {
         Svg svg = new Svg(
                 720,
-                320,
+                272,
                 "Where the sole touches, seen from the toe",
                 "Left: the head as designed, its balance point straight over the contact point. Right: at hour 3 with the"
                         + " edge held square, the contact point has moved back and the balance point is ahead of it.");
         PoseNumbers pose = PageClubs.driver(3);
         double loftedDeg = pose.addressLoftDeg() - PageClubs.LOFT_DEG;
-        svg.text(new Point(20, 58), "As designed", Lettering.HEADING);
+        svg.text(new Point(20, 50), "As designed", Lettering.HEADING);
         side(svg, new Point(195, GROUND_PX), 0, 0);
-        svg.text(new Point(195, GROUND_PX + 40), "balance point over contact point", Lettering.LABEL.middle());
-        svg.text(new Point(195, GROUND_PX + 57), "it rests as it is", Lettering.NOTE.middle());
+        svg.text(new Point(195, GROUND_PX + 36), "balance point over contact point", Lettering.LABEL.middle());
+        svg.text(new Point(195, GROUND_PX + 53), "it rests as it is", Lettering.NOTE.middle());
         String heading = "Hour 3, edge held square: " + Figures.fixed(loftedDeg, 2) + "° weaker";
-        svg.text(new Point(380, 58), heading, Lettering.HEADING);
+        svg.text(new Point(380, 50), heading, Lettering.HEADING);
         side(svg, new Point(555, GROUND_PX), loftedDeg, pose.contactShiftMm());
         lofted(svg, pose);
-        svg.arrow(new Point(655, 260), new Point(695, 260), Stroke.THIN);
-        svg.text(new Point(675, 278), "target", Lettering.LABEL.middle());
+        svg.arrow(new Point(655, 216), new Point(695, 216), Stroke.THIN);
+        svg.text(new Point(675, 234), "target", Lettering.LABEL.middle());
         return svg;
     }
 
@@ -52,9 +52,9 @@ final class SolePicture {
     private static void lofted(Svg svg, PoseNumbers pose) {
         String back = "contact point " + Figures.fixed(-pose.contactShiftMm(), 1) + " mm further back,";
         String ahead = "balance point " + Figures.fixed(aheadMm(), 1) + " mm ahead of that";
-        svg.text(new Point(550, GROUND_PX + 40), back, Lettering.LABEL.middle());
-        svg.text(new Point(550, GROUND_PX + 57), ahead, Lettering.LABEL.middle());
-        svg.text(new Point(550, GROUND_PX + 74), "it wants to tip forward", Lettering.NOTE.middle());
+        svg.text(new Point(550, GROUND_PX + 36), back, Lettering.LABEL.middle());
+        svg.text(new Point(550, GROUND_PX + 53), ahead, Lettering.LABEL.middle());
+        svg.text(new Point(550, GROUND_PX + 70), "it wants to tip forward", Lettering.NOTE.middle());
     }
 
     /** How far the balance point is ahead of the contact point at hour 3 with a square edge, mm. */

@@ -6,14 +6,14 @@ import org.bagwright.docs.PageClubs.ShaftTop;
 final class ThreeViewsPicture {
     private static final double PX_PER_MM = 0.2;
     private static final double WIDER = 4;
-    private static final double GROUND_PX = 268;
+    private static final double GROUND_PX = 256;
 
     private ThreeViewsPicture() {}
 
     static Svg draw() {
         Svg svg = new Svg(
                 720,
-                326,
+                310,
                 "One bend, three views",
                 "A metre of shaft at a lie of 58 degrees, bent 1.70 degrees toward the target: from the front its height"
                         + " and reach, from the side the loft, from above the face.");
@@ -22,7 +22,7 @@ final class ThreeViewsPicture {
         side(svg, top);
         above(svg, top);
         svg.text(
-                new Point(20, 314),
+                new Point(20, 300),
                 "The step forward is drawn 4 times too wide. Hour 3, bend 1.70°, lie 58°.",
                 Lettering.NOTE);
         return svg;

@@ -32,8 +32,8 @@ public final class WhyPage {
 
     /** The page with what the code makes today in every block. */
     static String filled(String page) {
-        return BLOCK.matcher(page).replaceAll(block -> Matcher.quoteReplacement(
-                block.group(1) + made(block.group(2)) + block.group(4)));
+        return BLOCK.matcher(page)
+                .replaceAll(block -> Matcher.quoteReplacement(block.group(1) + made(block.group(2)) + block.group(4)));
     }
 
     private static String made(String name) {

@@ -84,7 +84,8 @@ class WhyPageTest {
     @Test
     void no_computed_number_stands_outside_a_block() throws IOException {
         String plain = WhyPage.BLOCK.matcher(read(WhyPage.PAGE)).replaceAll("");
-        Set<String> decimals = DECIMAL.matcher(plain).results().map(MatchResult::group).collect(Collectors.toSet());
+        Set<String> decimals =
+                DECIMAL.matcher(plain).results().map(MatchResult::group).collect(Collectors.toSet());
         decimals.removeAll(GIVEN);
         assertEquals(Set.of(), decimals);
     }
@@ -93,8 +94,10 @@ class WhyPageTest {
     @Test
     void no_line_of_text_begins_with_a_comment() throws IOException {
         Pattern comments = Pattern.compile("<!-- (numbers: [a-z0-9-]+|end) -->");
-        List<String> lines =
-                read(WhyPage.PAGE).lines().filter(line -> line.startsWith("<!--")).toList();
+        List<String> lines = read(WhyPage.PAGE)
+                .lines()
+                .filter(line -> line.startsWith("<!--"))
+                .toList();
         assertTrue(lines.size() >= 6, "the page has lost its tables");
         for (String line : lines) {
             assertTrue(comments.matcher(line).matches(), line);

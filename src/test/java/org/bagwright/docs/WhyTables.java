@@ -9,12 +9,12 @@ final class WhyTables {
     static String roundTheClock() {
         StringBuilder table = table(
                 "hour", "gauge loft change", "gauge lie change", "sits closed", "loft as it sits", "contact point, mm");
-        String[] hours = {"12", "1:30", "3", "4:30", "6", "7:30", "9", "10:30"};
-        for (int i = 0; i < hours.length; i++) {
-            PoseNumbers pose = PageClubs.driver(1.5 * i);
+        double[] hours = {12, 1.5, 3, 4.5, 6, 9};
+        for (double clockH : hours) {
+            PoseNumbers pose = PageClubs.driver(clockH);
             row(
                     table,
-                    hours[i],
+                    Figures.fixed(Math.floor(clockH), 0) + (clockH > Math.floor(clockH) ? ":30" : ""),
                     Figures.signed(WhyNumbers.loftChangeDeg(pose), 2),
                     Figures.signed(WhyNumbers.lieChangeDeg(pose), 2),
                     Figures.signed(pose.sitsClosedDeg(), 1),
@@ -34,8 +34,9 @@ final class WhyTables {
     }
 
     static String lieAndFace() {
-        StringBuilder table = table("loft", "face, lie 1° off", "face, lie 2° off", "face, lie 3° off", "ball, lie 2° off");
-        for (int loftDeg = 10; loftDeg <= 60; loftDeg += 10) {
+        StringBuilder table =
+                table("loft", "face, lie 1° off", "face, lie 2° off", "face, lie 3° off", "ball, lie 2° off");
+        for (int loftDeg : new int[] {10, 30, 50, 60}) {
             double headingDeg = PageClubs.faceHeadingDeg(loftDeg, 2);
             row(
                     table,
