@@ -46,10 +46,11 @@ final class SleeveReader {
     static SleeveReader read(InputTable table) {
         SleeveReader reader = new SleeveReader();
         List<Column> needed = List.of(SleeveColumns.SLEEVE, SleeveColumns.SETTING);
-        if (!table.requireColumns(needed)) {
+        List<InputRow> rows = table.rows();
+        if (!rows.isEmpty() && !table.requireColumns(needed)) {
             reader.namesRead = false;
         }
-        table.rows().forEach(reader::readRow);
+        rows.forEach(reader::readRow);
         table.warnOfCloseHeadings(needed);
         return reader;
     }
@@ -85,6 +86,7 @@ final class SleeveReader {
         row.require(SleeveColumns.SLEEVE, SleeveColumns.SETTING);
         Optional<String> name = row.text(SleeveColumns.SLEEVE);
         Optional<String> mark = row.text(SleeveColumns.SETTING);
+        namesRead &= name.isPresent();
         Optional<KnownSleeve> sleeve =
                 name.map(text -> byKey.computeIfAbsent(CloseNames.key(text), key -> new KnownSleeve(text)));
         sleeve.ifPresent(known -> addMark(row, known, mark));
