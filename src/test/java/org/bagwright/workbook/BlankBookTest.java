@@ -61,8 +61,8 @@ class BlankBookTest {
         try (InputStream in = Files.newInputStream(fresh);
                 XSSFWorkbook workbook = new XSSFWorkbook(in)) {
             fill(workbook, "Golfers", 5, Map.of("Golfer", "Ann", "Driver speed", 95, "Iron speed", 78));
-            fill(workbook, "Sleeves", 5, Map.of("Sleeve", "Two degree", "Setting", "N", "Clock", "12:00", "Bend", 1.7));
-            fill(workbook, "Sleeves", 6, Map.of("Sleeve", "Two degree", "Setting", "H", "Clock", 3, "Bend", 1.7));
+            fill(workbook, "Sleeves", 5, Map.of("Sleeve", "Two degree", "Setting", "1", "Clock", "12:00", "Bend", 1.7));
+            fill(workbook, "Sleeves", 6, Map.of("Sleeve", "Two degree", "Setting", "2", "Clock", 3, "Bend", 1.7));
             fill(workbook, "Clubs", 5, club(1, "Driver", "driver", 10.5, 58, 45.5));
             fill(workbook, "Clubs", 6, club(2, "3 wood", "wood", 15, 57.5, 43));
             fill(workbook, "Clubs", 7, club(3, "4 hybrid", "hybrid", 22, 59.5, 39.5));
@@ -87,7 +87,7 @@ class BlankBookTest {
     private static Map<String, Object> club(
             int slot, String name, String kind, double loft, double lie, double length) {
         Map<String, Object> club = new TreeMap<>(Map.of("Slot", slot, "Club", name, "Kind", kind, "Length", length));
-        club.putAll(Map.of("Golfer", "Ann", "Loft", loft, "Lie", lie, "Sleeve", "Two degree", "Setting", "N"));
+        club.putAll(Map.of("Golfer", "Ann", "Loft", loft, "Lie", lie, "Sleeve", "Two degree", "Setting", "1"));
         return club;
     }
 
@@ -99,7 +99,7 @@ class BlankBookTest {
             workbook.sheetIterator()
                     .forEachRemaining(sheet -> sheet.forEach(row -> row.forEach(BlankBookTest::rename)));
             int row = 5;
-            for (String mark : List.of("N", "L")) {
+            for (String mark : List.of("1", "3")) {
                 fill(workbook, "Sleeves", row++, Map.of("Sleeve", "My sleeve", "Setting", mark, "Bend", 0));
             }
             try (OutputStream out = Files.newOutputStream(named)) {

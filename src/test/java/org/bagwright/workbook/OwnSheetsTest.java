@@ -71,6 +71,17 @@ class OwnSheetsTest {
         return parts;
     }
 
+    /** The same book loaded and saved and nothing else: as much as the library can keep. */
+    private Path savedByPoi(Path file) throws Exception {
+        Path saved = folder.resolve("saved.xlsx");
+        try (InputStream input = Files.newInputStream(file);
+                XSSFWorkbook workbook = new XSSFWorkbook(input);
+                OutputStream output = Files.newOutputStream(saved)) {
+            workbook.write(output);
+        }
+        return saved;
+    }
+
     /** Which sheet is shown first changes, since a result opens on Plan; two selected sheets would be edited as one. */
     private static byte[] withoutSelection(byte[] part) {
         String text = new String(part, StandardCharsets.ISO_8859_1);
@@ -82,7 +93,7 @@ class OwnSheetsTest {
         Path file = book();
         List<String> kinds = List.of(
                 "worksheets/sheet1.xml", "worksheets/sheet2.xml", "worksheets/sheet3.xml", "comments", "vmlDrawing");
-        Map<String, byte[]> before = parts(file, kinds);
+        Map<String, byte[]> before = parts(savedByPoi(file), kinds);
         assertTrue(before.size() >= 5, before.keySet().toString());
         for (int run = 0; run < 2; run++) {
             Terminal plan = Terminal.run("plan", file, "--in-place");
