@@ -80,7 +80,7 @@ final class BookChart {
         drawn.setMarkerStyle(series.look().marker);
         drawn.setMarkerSize((short) series.look().size);
         drawn.setLineProperties(
-                series.look() == SeriesLook.LIVE
+                series.look().pointsOnly()
                         ? new XDDFLineProperties(new XDDFNoFillProperties())
                         : ChartParts.line(series.look().rgb, 1.5));
         ChartParts.fill(drawn.getCTLineSer().getMarker(), series.look());

@@ -33,6 +33,7 @@ final class BookStyles {
         WRAPPED,
         FAINT,
         INPUT,
+        CHOICE,
         NUMBER,
         COUNT,
         TOTAL
@@ -81,10 +82,10 @@ final class BookStyles {
                 style.setWrapText(true);
                 style.setVerticalAlignment(VerticalAlignment.TOP);
             }
-            case INPUT -> {
-                fill(style, SAND);
-                frame(style);
-                style.setLocked(false);
+            case INPUT -> input(style);
+            case CHOICE -> {
+                input(style);
+                style.setAlignment(HorizontalAlignment.CENTER);
             }
             case NUMBER -> {
                 style.setAlignment(HorizontalAlignment.RIGHT);
@@ -128,6 +129,12 @@ final class BookStyles {
     private static void fill(XSSFCellStyle style, String rgb) {
         style.setFillForegroundColor(colour(rgb));
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    }
+
+    private static void input(XSSFCellStyle style) {
+        fill(style, SAND);
+        frame(style);
+        style.setLocked(false);
     }
 
     private static void frame(XSSFCellStyle style) {

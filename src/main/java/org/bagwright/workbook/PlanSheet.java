@@ -165,10 +165,8 @@ final class PlanSheet {
     }
 
     private static Role role(PlanRow values, boolean live, SettingsSheet.Column column) {
-        if (!live) {
-            return Role.NUMBER;
-        }
-        return SettingsSheet.choices(values.options(), column).size() > 1 ? Role.INPUT : Role.NUMBER;
+        boolean many = SettingsSheet.choices(values.options(), column).size() > 1;
+        return live && many ? Role.CHOICE : Role.COUNT;
     }
 
     private void dropDown(int row, PlanColumn column, PlanRow values, SettingsSheet.Column list) {

@@ -7,7 +7,7 @@ enum SeriesLook {
     TODAY("A9B7BD", MarkerStyle.CIRCLE, 7),
     PLANNED("2E4A57", MarkerStyle.DIAMOND, 10),
     LIVE("C98A2D", MarkerStyle.SQUARE, 5),
-    WISH("7A4E3A", MarkerStyle.DASH, 7),
+    WISH("7A4E3A", MarkerStyle.DASH, 16),
     TODAY_RING("A9B7BD", MarkerStyle.CIRCLE, 14),
     CLOSED("D3DBDE", MarkerStyle.X, 7),
     ALLOWED("7C8B92", MarkerStyle.CIRCLE, 6);
@@ -20,5 +20,10 @@ enum SeriesLook {
         this.rgb = rgb;
         this.marker = marker;
         this.size = size;
+    }
+
+    /** Whether the series is points without a line between them. */
+    boolean pointsOnly() {
+        return this == LIVE || this == WISH;
     }
 }

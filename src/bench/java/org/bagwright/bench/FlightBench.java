@@ -1,0 +1,51 @@
+package org.bagwright.bench;
+
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.bagwright.domain.AirConditions;
+import org.bagwright.domain.BallModelKind;
+import org.bagwright.domain.ChartedBook;
+import org.bagwright.flight.BallFlight;
+import org.bagwright.flight.Flight;
+import org.bagwright.flight.Launch;
+import org.bagwright.planning.Planning;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** One trajectory, and every option of the demo bag read from its book. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class FlightBench {
+    @Param({"BEARMAN_HARVEY", "SMITS_SMITH"})
+    private BallModelKind model = BallModelKind.BEARMAN_HARVEY;
+
+    private BallFlight flight;
+
+    @Setup
+    public void setUp() {
+        flight = new BallFlight(AirConditions.DEFAULT, model);
+    }
+
+    @Benchmark
+    public Flight oneTrajectory() {
+        return flight.fly(new Launch(65, 12, 2800), 1);
+    }
+
+    @Benchmark
+    public ChartedBook demoBookReadAndCharted() throws Exception {
+        return Planning.chart(Path.of("demo-data", "full.xlsx"));
+    }
+}

@@ -1,0 +1,94 @@
+package org.bagwright.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
+import org.bagwright.domain.Bend;
+import org.bagwright.domain.BendRange;
+import org.bagwright.domain.Choice;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.GapWish;
+import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Hand;
+import org.bagwright.domain.HeadForm;
+import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.Ring;
+import org.bagwright.domain.SitsRange;
+import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.SleeveSetting;
+import org.bagwright.domain.StatedHead;
+import org.bagwright.domain.Targets;
+import org.bagwright.geometry.ClubGeometry;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** One option of one club: every pose of the geometry. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class GeometryBench {
+    private final ClubGeometry driver = driver();
+    private final List<Choice> choices = List.of(choice("1"), choice("2"), choice("3"), choice("4"));
+    private int next;
+
+    @Benchmark
+    public PoseNumbers everyPoseOfOneOption() {
+        next = (next + 1) % choices.size();
+        return driver.pose(choices.get(next));
+    }
+
+    private static Choice choice(String mark) {
+        return new Choice(Optional.of(mark), Bend.NONE);
+    }
+
+    private static ClubGeometry driver() {
+        Sleeve sleeve =
+                new Sleeve("S", List.of(setting("1", 12), setting("2", 1.5), setting("3", 3), setting("4", 7.5)));
+        Club club = new Club(
+                "Golfer A",
+                1,
+                "Driver",
+                ClubKind.DRIVER,
+                new StatedHead(9.5, 58, 0, Optional.empty()),
+                OptionalDouble.empty(),
+                Optional.of("S"),
+                Optional.of("1"),
+                Bend.NONE,
+                BendRange.NONE,
+                false,
+                List.of(),
+                Targets.NONE,
+                OptionalDouble.empty(),
+                HeadForm.ASSUMED,
+                "Clubs!C2");
+        Golfer golfer = new Golfer(
+                "Golfer A",
+                Hand.RIGHT,
+                new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
+                1,
+                true,
+                false,
+                SitsRange.ANY,
+                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
+                OptionalInt.empty(),
+                "Golfers!A2");
+        return ClubGeometry.of(club, Optional.of(sleeve), golfer);
+    }
+
+    private static SleeveSetting setting(String mark, double clockH) {
+        return new SleeveSetting(mark, List.of(new Ring(clockH, 1.7)), true, Optional.empty());
+    }
+}

@@ -1,0 +1,2 @@
+/** Benchmarks: {@code mvn -Pbench verify}. */
+package org.bagwright.bench;
