@@ -98,7 +98,17 @@ public final class DemoBooks {
     }
 
     private static void woods(Filler clubs) {
-        wood(clubs, 1, "Driver", "driver", 10.5, 58, 45.25, "Sleeve P", 1, Map.of("Carry target", 230, "Gap wish", 20));
+        wood(
+                clubs,
+                1,
+                "Driver",
+                "driver",
+                10.5,
+                58,
+                45.25,
+                "Sleeve P",
+                7,
+                Map.of("Carry target", 230, "Gap wish", 20, "Stated at", 1));
         wood(clubs, 2, "3 wood", "wood", 15, 57.5, 43, "Sleeve P", 1, Map.of());
         wood(clubs, 3, "5 wood", "wood", 18.5, 58, 42.25, "Sleeve P", 3, Map.of());
         wood(clubs, 4, "3 hybrid", "hybrid", 19.5, 58.5, 40.5, "Sleeve Q", "C", Map.of());
@@ -116,8 +126,7 @@ public final class DemoBooks {
             String sleeve,
             Object setting,
             Map<String, Object> wanted) {
-        Map<String, Object> row = new HashMap<>(wanted);
-        row.putAll(Map.ofEntries(
+        Map<String, Object> row = new HashMap<>(Map.ofEntries(
                 Map.entry("Golfer", "Golfer A"),
                 Map.entry("Slot", slot),
                 Map.entry("Club", club),
@@ -128,6 +137,7 @@ public final class DemoBooks {
                 Map.entry("Length", length),
                 Map.entry("Sleeve", sleeve),
                 Map.entry("Setting", setting)));
+        row.putAll(wanted);
         clubs.row(row);
     }
 
@@ -158,7 +168,7 @@ public final class DemoBooks {
     }
 
     private static void shots(Filler shots) {
-        shot(shots, "Driver", 96.0, 140.5, 12.6, 2850, 229);
+        shot(shots, "Driver", 96.0, 140.5, 10.1, 2400, 222);
         shot(shots, "5 wood", 88.5, 127.0, 13.8, 4050, 199);
         shot(shots, "4 hybrid", 84.0, 117.5, 15.2, 4700, 177);
         shot(shots, "7 iron", 80.0, 107.5, 18.6, 6200, 152);

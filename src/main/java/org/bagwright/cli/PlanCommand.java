@@ -61,17 +61,15 @@ final class PlanCommand implements Callable<Integer> {
         check();
         Path target = target();
         Planning planning = new Planning(seed, seconds);
-        BookResult result;
-        Path backup;
         Interrupt interrupt = new Interrupt(planning);
         try {
-            result = planning.plan(file);
-            backup = Planning.write(file, result, target);
+            BookResult result = planning.plan(file);
+            Path backup = Planning.write(file, result, target);
+            tell(planning, result, target, backup);
+            return result.plannedBreaks() > 0 ? Main.MUSTS_NOT_MET : Main.DONE;
         } finally {
             interrupt.close();
         }
-        tell(planning, result, target, backup);
-        return result.plannedBreaks() > 0 ? Main.MUSTS_NOT_MET : Main.DONE;
     }
 
     private void check() throws WrongArguments {
@@ -90,6 +88,10 @@ final class PlanCommand implements Callable<Integer> {
         Path target = out == null ? besides(file) : out;
         if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file)) {
             throw new WrongArguments("The result would replace the book itself. To want that, say --in-place.");
+        }
+        Path folder = target.toAbsolutePath().getParent();
+        if (!Files.isDirectory(folder)) {
+            throw new WrongArguments("There is no folder " + folder + " to write into.");
         }
         String ending = ending(file);
         if (!ending(target).equalsIgnoreCase(ending)) {

@@ -56,7 +56,7 @@ class RecalculationTest {
         Path changed = folder.resolve("changed.xlsx");
         try (XSSFWorkbook book = open(planned)) {
             XSSFSheet plan = book.getSheet("Plan");
-            set(plan, 0, "Live setting", 7);
+            set(plan, 0, "Live setting", 3);
             set(plan, 4, "Live setting", "D");
             set(plan, 7, "Live loft bend [deg]", -1.5);
             set(plan, 7, "Live lie bend [deg]", 1);
@@ -65,7 +65,7 @@ class RecalculationTest {
         Path recalculated = Spreadsheet.recalculated(withoutCachedValues(changed), folder.resolve("calc"));
         try (XSSFWorkbook book = open(recalculated)) {
             XSSFSheet plan = book.getSheet("Plan");
-            expect(plan, 0, options.get("Golfer A|1|Driver|7|0|0"));
+            expect(plan, 0, options.get("Golfer A|1|Driver|3|0|0"));
             expect(plan, 4, options.get("Golfer A|5|4 hybrid|D|0|0"));
             expect(plan, 7, options.get("Golfer A|8|7 iron|fixed|-1.5|1"));
         }
