@@ -24,8 +24,8 @@ interface Restitution {
     static Restitution of(ClubKind kind) {
         return switch (kind) {
             case DRIVER -> PENNER_DRIVER;
-            case WOOD -> normalMps -> 0.81;
-            case HYBRID, IRON -> normalMps -> 0.80;
+            case WOOD, HYBRID -> normalMps -> 0.81;
+            case IRON -> normalMps -> 0.80;
             case WEDGE, PUTTER -> normalMps -> 0.78;
         };
     }

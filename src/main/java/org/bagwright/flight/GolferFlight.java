@@ -1,0 +1,102 @@
+package org.bagwright.flight;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import org.bagwright.domain.BookSettings;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.Shot;
+import org.bagwright.domain.ShotPrediction;
+
+/**
+ * One golfer's shots with every club of his bag at any loft. Today's set-up reproduces the median of his measured shots;
+ * other lofts are changes from there. What was not measured is borrowed from clubs that were, or else assumed, and said so.
+ */
+public final class GolferFlight {
+    private final BallFlight flights;
+    private final Map<String, ClubFit> clubs = new HashMap<>();
+    private final double dragRatio;
+    private final List<Message> messages;
+
+    private GolferFlight(BallFlight flights, List<ClubFit> fits, double dragRatio, List<Message> messages) {
+        this.flights = flights;
+        fits.forEach(fit -> clubs.put(key(fit.today().club()), fit));
+        this.dragRatio = dragRatio;
+        this.messages = List.copyOf(messages);
+    }
+
+    /**
+     * Fits a golfer. Never throws over odd data: read {@link #messages()}, and plan nothing where one is a problem.
+     *
+     * @param settings air, ball model and units of the book
+     * @param golfer the golfer
+     * @param bag his clubs; putters may be among them
+     * @param todayLoftDeg for each club of the bag the loft presented at address with today's set-up, degrees
+     * @param shotsOfThisGolfer his shots, all hit with today's set-up
+     */
+    public static GolferFlight fit(
+            BookSettings settings,
+            Golfer golfer,
+            List<Club> bag,
+            ToDoubleFunction<Club> todayLoftDeg,
+            List<Shot> shotsOfThisGolfer) {
+        BallFlight flights = new BallFlight(settings.air(), settings.ballModel());
+        FitInput input =
+                FitInput.of(flights, new Words(settings.units()), golfer, bag, todayLoftDeg, shotsOfThisGolfer);
+        double dragRatio = new GolferFit(flights, input.clubs()).settle();
+        List<Message> messages =
+                new FitMessages(new Words(settings.units()), flights, settings.ballModel(), input).all(dragRatio);
+        return new GolferFlight(flights, input.clubs(), dragRatio, messages);
+    }
+
+    /**
+     * The shot to expect of a club.
+     *
+     * @param club a club of the bag
+     * @param presentedLoftDeg the loft it presents at address, degrees
+     * @return the shot on level ground; its carry is scaled to the golfer's own, apex and landing angle are the model's
+     * @throws IllegalArgumentException for a putter, a club that is not of the bag, or a loft that is not within 90 degrees
+     */
+    public ShotPrediction predict(Club club, double presentedLoftDeg) {
+        if (!club.kind().carries()) {
+            throw new IllegalArgumentException(club.name() + " is a putter, and a putter has no flight to predict");
+        }
+        if (!(Math.abs(presentedLoftDeg) <= 90)) {
+            throw new IllegalArgumentException("loft must be within 90 degrees, found " + presentedLoftDeg);
+        }
+        ClubFit fit = clubs.get(key(club));
+        if (fit == null) {
+            throw new IllegalArgumentException(club.name() + " is not of this golfer's bag");
+        }
+        Launch launch = fit.delivery().launch(fit.today(), presentedLoftDeg);
+        Flight flight = flights.fly(launch, dragRatio);
+        return new ShotPrediction(
+                launch.ballSpeedMps(),
+                launch.launchDeg(),
+                launch.spinRpm(),
+                flight.carryM() * fit.delivery().carryRatio(),
+                flight.apexM(),
+                flight.landingDeg());
+    }
+
+    /**
+     * What a fitter should know of the fit: every assumption that matters, unusual data as a warning, impossible data as a
+     * problem, each at the cell of the golfer, club or shot.
+     */
+    public List<Message> messages() {
+        return messages;
+    }
+
+    /** The golfer's factor on the drag of the published ball, fitted to his carries; 1 without any. */
+    public double dragRatio() {
+        return dragRatio;
+    }
+
+    private static String key(Club club) {
+        return club.slot() + "/" + club.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,171 @@
+package org.bagwright.flight;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.bagwright.domain.Bend;
+import org.bagwright.domain.BendRange;
+import org.bagwright.domain.BookSettings;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.GapWish;
+import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Hand;
+import org.bagwright.domain.HeadForm;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.Shot;
+import org.bagwright.domain.SitsRange;
+import org.bagwright.domain.StatedHead;
+import org.bagwright.domain.Targets;
+
+/** Golfers, bags and shots for tests. */
+final class TestBags {
+    static final double MPS_PER_MPH = 0.44704;
+    static final double M_PER_YD = 0.9144;
+    static final double M_PER_IN = 0.0254;
+
+    private TestBags() {}
+
+    static Golfer golfer(OptionalDouble driverMph, OptionalDouble ironMph) {
+        return new Golfer(
+                "Ann",
+                Hand.RIGHT,
+                new Golfer.HeadSpeeds(mps(driverMph), mps(ironMph)),
+                0,
+                true,
+                false,
+                SitsRange.ANY,
+                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
+                OptionalInt.empty(),
+                "Golfers!A2");
+    }
+
+    static Golfer golfer(double driverMph) {
+        return golfer(OptionalDouble.of(driverMph), OptionalDouble.empty());
+    }
+
+    private static OptionalDouble mps(OptionalDouble mph) {
+        return mph.isPresent() ? OptionalDouble.of(mph.getAsDouble() * MPS_PER_MPH) : mph;
+    }
+
+    static Club club(int slot, String name, ClubKind kind, double loftDeg, OptionalDouble lengthIn) {
+        return new Club(
+                "Ann",
+                slot,
+                name,
+                kind,
+                new StatedHead(loftDeg, 60, 0, Optional.empty()),
+                lengthIn.isPresent() ? OptionalDouble.of(lengthIn.getAsDouble() * M_PER_IN) : lengthIn,
+                Optional.empty(),
+                Optional.empty(),
+                Bend.NONE,
+                BendRange.NONE,
+                false,
+                List.of(),
+                Targets.NONE,
+                OptionalDouble.empty(),
+                HeadForm.ASSUMED,
+                "Clubs!C" + (slot + 1));
+    }
+
+    static Club club(int slot, String name, ClubKind kind, double loftDeg, double lengthIn) {
+        return club(slot, name, kind, loftDeg, OptionalDouble.of(lengthIn));
+    }
+
+    /**
+     * A generic bag: irons of the handbook's set, the others as commonly made; wedges without a length, a putter at the end.
+     */
+    static List<Club> genericBag() {
+        OptionalDouble unknown = OptionalDouble.empty();
+        return List.of(
+                club(1, "driver", ClubKind.DRIVER, 10.5, 45.25),
+                club(2, "3 wood", ClubKind.WOOD, 15, 43),
+                club(3, "5 wood", ClubKind.WOOD, 18, 42.25),
+                club(4, "3 hybrid", ClubKind.HYBRID, 20, 40.25),
+                club(5, "4 hybrid", ClubKind.HYBRID, 22, 39.75),
+                club(6, "4 iron", ClubKind.IRON, 20, 38.5),
+                club(7, "5 iron", ClubKind.IRON, 23, 38),
+                club(8, "6 iron", ClubKind.IRON, 26, 37.5),
+                club(9, "7 iron", ClubKind.IRON, 30, 37),
+                club(10, "8 iron", ClubKind.IRON, 34.5, 36.5),
+                club(11, "9 iron", ClubKind.IRON, 39, 36),
+                club(12, "pitching wedge", ClubKind.IRON, 44, 35.5),
+                club(13, "gap wedge", ClubKind.WEDGE, 50, unknown),
+                club(14, "sand wedge", ClubKind.WEDGE, 54, unknown),
+                club(15, "lob wedge", ClubKind.WEDGE, 58, unknown),
+                club(16, "putter", ClubKind.PUTTER, 3, unknown));
+    }
+
+    static Club find(List<Club> bag, String name) {
+        return bag.stream().filter(club -> club.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    static GolferFlight fit(Golfer golfer, List<Club> bag, List<Shot> shots) {
+        return GolferFlight.fit(
+                BookSettings.DEFAULT, golfer, bag, club -> club.head().loftDeg(), shots);
+    }
+
+    static List<String> texts(GolferFlight flight, Message.Severity severity) {
+        return flight.messages().stream()
+                .filter(message -> message.severity() == severity)
+                .map(message -> message.cell() + ": " + message.text())
+                .toList();
+    }
+
+    /** A shot under construction; what is not set is not measured. */
+    static final class ShotOf {
+        private final String club;
+        private final double[] values =
+                IntStream.range(0, 6).mapToDouble(i -> Double.NaN).toArray();
+        private String cell = "Shots!B2";
+
+        ShotOf(String club) {
+            this.club = club;
+        }
+
+        ShotOf at(String where) {
+            cell = where;
+            return this;
+        }
+
+        ShotOf headMph(double mph) {
+            values[0] = mph * MPS_PER_MPH;
+            return this;
+        }
+
+        ShotOf ballMph(double mph) {
+            values[1] = mph * MPS_PER_MPH;
+            return this;
+        }
+
+        ShotOf launch(double deg) {
+            values[2] = deg;
+            return this;
+        }
+
+        ShotOf spin(double rpm) {
+            values[3] = rpm;
+            return this;
+        }
+
+        ShotOf attack(double deg) {
+            values[4] = deg;
+            return this;
+        }
+
+        ShotOf carryYd(double yd) {
+            values[5] = yd * M_PER_YD;
+            return this;
+        }
+
+        Shot shot() {
+            return new Shot("Ann", club, of(0), of(1), of(2), of(3), of(4), of(5), cell);
+        }
+
+        private OptionalDouble of(int index) {
+            return Double.isNaN(values[index]) ? OptionalDouble.empty() : OptionalDouble.of(values[index]);
+        }
+    }
+}
