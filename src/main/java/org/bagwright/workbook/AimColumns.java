@@ -1,15 +1,18 @@
 package org.bagwright.workbook;
 
-import java.util.Arrays;
 import java.util.List;
 import org.bagwright.domain.Limit;
 import org.bagwright.domain.Measure;
 
 /** The sheet Aims. */
 final class AimColumns {
+    /** The measures that a plan of this version can use. */
+    static final List<Measure> USED =
+            List.of(Measure.LOFT, Measure.LIE, Measure.SITS, Measure.CARRY, Measure.GAP, Measure.CHANGE);
+
     static final Column MEASURE = Column.of(
-                    Column.Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", labels()) + ".")
-            .offering(labels().toArray(String[]::new))
+                    Column.Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", usedLabels()) + ".")
+            .offering(usedLabels().toArray(String[]::new))
             .mustBeFilled();
     static final Column TOLERANCE = Column.number(
                     "Tolerance",
@@ -35,7 +38,7 @@ final class AimColumns {
 
     private AimColumns() {}
 
-    static List<String> labels() {
-        return Arrays.stream(Measure.values()).map(Measure::label).toList();
+    static List<String> usedLabels() {
+        return USED.stream().map(Measure::label).toList();
     }
 }

@@ -15,7 +15,6 @@ import org.bagwright.domain.Measure;
 final class AimReader {
     private static final Map<String, Measure> MEASURES =
             Arrays.stream(Measure.values()).collect(Collectors.toMap(Measure::label, measure -> measure));
-    private static final List<Measure> NOT_USED = List.of(Measure.SWINGWEIGHT, Measure.SPREAD);
 
     private final Map<Measure, Aim> aims = new EnumMap<>(Aims.defaults().byMeasure());
     private final Map<Measure, String> given = new EnumMap<>(Measure.class);
@@ -36,7 +35,7 @@ final class AimReader {
 
     private void readRow(InputRow row) {
         row.require(AimColumns.MEASURE);
-        Optional<Measure> measure = row.choice(AimColumns.MEASURE, MEASURES, AimColumns.labels());
+        Optional<Measure> measure = row.choice(AimColumns.MEASURE, MEASURES, AimColumns.usedLabels());
         measure.ifPresent(found -> unique(row, found));
         boolean distance = measure.filter(Measure::isDistance).isPresent();
         OptionalDouble tolerance = tolerance(row, distance ? Quantity.DISTANCE : Quantity.PLAIN);
@@ -76,7 +75,7 @@ final class AimReader {
     }
 
     private static void warnIfNotUsed(InputRow row, Aim aim, Aim usual) {
-        if (NOT_USED.contains(aim.measure()) && !aim.equals(usual)) {
+        if (!AimColumns.USED.contains(aim.measure()) && !aim.equals(usual)) {
             row.warning(
                     AimColumns.MEASURE, "the measure " + aim.measure().label() + " is not used yet by this version.");
         }

@@ -33,6 +33,7 @@ final class ClubReader {
     private final Map<String, Placed> bySlot = new HashMap<>();
     private final Map<String, NameIndex> namesByGolfer = new HashMap<>();
     private final List<Club> clubs = new ArrayList<>();
+    private boolean allNamesRead = true;
 
     private ClubReader(InputTable table, BookContext context, NameIndex golfers, ClubSleeves sleeves) {
         this.table = table;
@@ -60,6 +61,11 @@ final class ClubReader {
     /** The names of a golfer's clubs, also of rows with something wrong in them. */
     NameIndex namesOf(String golfer) {
         return namesByGolfer.getOrDefault(CloseNames.key(golfer), new NameIndex());
+    }
+
+    /** Whether every club's name and golfer could be read, so that a club not found is really not there. */
+    boolean allNamesRead() {
+        return allNamesRead;
     }
 
     boolean anySleeveNamed() {
@@ -100,6 +106,7 @@ final class ClubReader {
         OptionalInt slot = row.whole(ClubColumns.SLOT);
         Optional<String> name = row.text(ClubColumns.CLUB);
         Optional<ClubKind> kind = row.choice(ClubColumns.KIND, KINDS, ClubColumns.KIND.words());
+        allNamesRead &= golfer.isPresent() && name.isPresent();
         String key = golfer.or(() -> row.content(ClubColumns.GOLFER) instanceof CellContent.Words words
                         ? Optional.of(words.text())
                         : Optional.empty())

@@ -76,6 +76,9 @@ final class GolferReader {
     private void readRow(InputRow row) {
         row.require(GolferColumns.GOLFER);
         Optional<String> name = row.text(GolferColumns.GOLFER);
+        if (name.isEmpty()) {
+            names.missesOne();
+        }
         name.flatMap(text -> names.add(text, row.cell(GolferColumns.GOLFER)))
                 .ifPresent(first -> row.problem(
                         GolferColumns.GOLFER,

@@ -128,7 +128,7 @@ final class InputRow {
         String ambiguous = content instanceof CellContent.Words words && NumberText.readsTwoWays(words.text(), quantity)
                 ? ", which can be read two ways; write it without a thousands separator."
                 : ".";
-        String in = unit.label().isEmpty() ? "" : " in " + unit.label();
+        String in = unit.label().isEmpty() ? "" : " in " + unit.spoken();
         String orWord = column.words().isEmpty() || column.kind() != Column.Kind.NUMBER_OR_WORD
                 ? ""
                 : " or the word " + String.join(", ", column.words());

@@ -10,6 +10,7 @@ final class NameIndex {
     private record Entry(String name, String cell) {}
 
     private final Map<String, Entry> byKey = new LinkedHashMap<>();
+    private boolean complete = true;
 
     /** Takes a name in; gives the cell of the same name when it was there already. */
     Optional<String> add(String name, String cell) {
@@ -26,22 +27,26 @@ final class NameIndex {
         return byKey.values().stream().map(Entry::name).toList();
     }
 
+    /** A name could not be read, so one that is not found may still be there. */
+    void missesOne() {
+        complete = false;
+    }
+
     boolean isEmpty() {
         return byKey.isEmpty();
     }
 
     /** The golfer that a row names, or the only golfer of the book where the cell is blank; reports anything else. */
     Optional<String> golferOf(InputRow row, Column column) {
-        if (isEmpty()) {
-            row.spoil();
-            return Optional.empty();
-        }
         if (!row.isGiven(column)) {
             return onlyOne(row, column);
         }
         Optional<String> text = row.text(column);
         Optional<String> known = text.flatMap(this::find);
-        if (text.isPresent() && known.isEmpty()) {
+        if (known.isEmpty()) {
+            row.spoil();
+        }
+        if (text.isPresent() && known.isEmpty() && isTelling()) {
             row.problem(
                     column,
                     "golfer must be a name on the sheet Golfers, found \"" + text.get() + "\"."
@@ -50,7 +55,16 @@ final class NameIndex {
         return known;
     }
 
+    /** Whether a name that is not found is really not there; with no name at all that has been said already. */
+    private boolean isTelling() {
+        return complete && !isEmpty();
+    }
+
     private Optional<String> onlyOne(InputRow row, Column column) {
+        if (!isTelling()) {
+            row.spoil();
+            return Optional.empty();
+        }
         if (byKey.size() == 1) {
             return names().stream().findFirst();
         }

@@ -57,6 +57,11 @@ enum Quantity {
         };
     }
 
+    /** The units of this quantity that the sheet Start offers. */
+    List<Unit> startUnits() {
+        return this == LENGTH ? units.subList(0, 2) : units;
+    }
+
     /** The labels of all units, for people. */
     String labels() {
         return units.stream().map(Unit::label).collect(Collectors.joining(", "));

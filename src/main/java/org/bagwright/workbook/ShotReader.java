@@ -76,6 +76,9 @@ final class ShotReader {
         NameIndex names = clubs.get().namesOf(golfer.get());
         Optional<String> known = names.find(text.get());
         if (known.isEmpty()) {
+            row.spoil();
+        }
+        if (known.isEmpty() && clubs.get().allNamesRead()) {
             row.problem(
                     ShotColumns.CLUB,
                     "club must be one of \"" + golfer.get() + "\" on the sheet Clubs, found \"" + text.get() + "\"."

@@ -85,6 +85,7 @@ final class SleeveReader {
         row.require(SleeveColumns.SLEEVE, SleeveColumns.SETTING);
         Optional<String> name = row.text(SleeveColumns.SLEEVE);
         Optional<String> mark = row.text(SleeveColumns.SETTING);
+        namesRead &= name.isPresent();
         Optional<KnownSleeve> sleeve =
                 name.map(text -> byKey.computeIfAbsent(CloseNames.key(text), key -> new KnownSleeve(text)));
         sleeve.ifPresent(known -> addMark(row, known, mark));

@@ -28,6 +28,11 @@ record Unit(String label, double sizeMeasureUnits, List<String> names) {
         return names.contains(plain) || names.contains(plain.replaceAll("\\.$", ""));
     }
 
+    /** The unit after a number in words. */
+    String spoken() {
+        return label.equals("in") ? "inches" : label;
+    }
+
     double toDomain(double value) {
         return value * sizeMeasureUnits;
     }

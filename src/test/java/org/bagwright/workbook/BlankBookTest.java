@@ -1,0 +1,306 @@
+package org.bagwright.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.StreamSupport;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.imageio.ImageIO;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.Aims;
+import org.bagwright.domain.Book;
+import org.bagwright.domain.BookSettings;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@Tag("analytic")
+class BlankBookTest {
+    private static final Path COMMITTED = Path.of("templates", "bag.xlsx");
+
+    @TempDir
+    static Path folder;
+
+    private static Path fresh;
+
+    @BeforeAll
+    static void writeOnce() throws IOException {
+        fresh = folder.resolve("bag.xlsx");
+        BlankBook.write(fresh);
+        if (Boolean.getBoolean("bagwright.rewriteTemplate")) {
+            Files.createDirectories(COMMITTED.getParent());
+            BlankBook.write(COMMITTED);
+        }
+    }
+
+    @Test
+    @Tag("regression")
+    void committedTemplate_isWhatTheProgramWrites() throws IOException {
+        Map<String, byte[]> written = parts(fresh);
+        Map<String, byte[]> committed = parts(COMMITTED);
+        assertEquals(written.keySet(), committed.keySet());
+        written.forEach((name, bytes) -> {
+            if (!name.endsWith(".png")) {
+                assertEquals(
+                        text(bytes), text(committed.get(name)), name + ": run with -Dbagwright.rewriteTemplate=true");
+            }
+        });
+    }
+
+    @Test
+    void writtenTwice_isTheSameBytes() throws IOException {
+        Path again = folder.resolve("again.xlsx");
+        BlankBook.write(again);
+        assertArrayEquals(Files.readAllBytes(fresh), Files.readAllBytes(again));
+    }
+
+    @Test
+    void blankBook_hasOnlyTheProblemThatItIsEmpty() {
+        BookReader.Result result = BookReader.read(fresh);
+        assertEquals(
+                List.of(
+                        "PROBLEM Golfers!A5: the sheet has no golfer, found no filled row under the headings; expected a"
+                                + " name here.",
+                        "PROBLEM Clubs!C5: the sheet has no club, found no filled row under the headings; expected a club"
+                                + " here."),
+                result.messages().stream()
+                        .map(message -> message.severity() + " " + message.cell() + ": " + message.text())
+                        .toList());
+    }
+
+    @Test
+    void filledInTemplate_isReadWithoutProblemsAndWithItsDefaults() throws IOException {
+        Path filled = folder.resolve("filled.xlsx");
+        try (InputStream in = Files.newInputStream(fresh);
+                XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+            fill(workbook, "Golfers", 5, Map.of("Golfer", "Ann", "Driver speed", 95, "Iron speed", 78));
+            fill(workbook, "Sleeves", 5, Map.of("Sleeve", "Two degree", "Setting", "N", "Clock", "12:00", "Bend", 1.7));
+            fill(workbook, "Sleeves", 6, Map.of("Sleeve", "Two degree", "Setting", "H", "Clock", 3, "Bend", 1.7));
+            fill(workbook, "Clubs", 5, club(1, "Driver", "driver", 10.5, 58, 45.5));
+            fill(workbook, "Clubs", 6, club(2, "3 wood", "wood", 15, 57.5, 43));
+            fill(workbook, "Clubs", 7, club(3, "4 hybrid", "hybrid", 22, 59.5, 39.5));
+            fill(workbook, "Shots", 5, Map.of("Golfer", "Ann", "Club", "Driver", "Ball speed", 140, "Carry", 225));
+            try (OutputStream out = Files.newOutputStream(filled)) {
+                workbook.write(out);
+            }
+        }
+        BookReader.Result result = BookReader.read(filled);
+        assertEquals(List.of(), result.messages(), "nothing wrong and nothing assumed");
+        Book book = result.book().orElseThrow();
+        assertEquals(
+                List.of("Driver", "3 wood", "4 hybrid"),
+                book.clubs().stream().map(c -> c.name()).toList());
+        assertEquals(BookSettings.DEFAULT, book.settings());
+        Aims.defaults().byMeasure().forEach((measure, aim) -> {
+            assertEquals(aim.importancePoints(), book.aims().of(measure).importancePoints(), 1e-12);
+            assertEquals(aim.toleranceMeasureUnits(), book.aims().of(measure).toleranceMeasureUnits(), 1e-12);
+        });
+    }
+
+    private static Map<String, Object> club(
+            int slot, String name, String kind, double loft, double lie, double length) {
+        Map<String, Object> club = new TreeMap<>(Map.of("Slot", slot, "Club", name, "Kind", kind, "Length", length));
+        club.putAll(Map.of("Golfer", "Ann", "Loft", loft, "Lie", lie, "Sleeve", "Two degree", "Setting", "N"));
+        return club;
+    }
+
+    @Test
+    void exampleRows_wouldBeReadIfTheirNamesWereNoExamples() throws IOException {
+        Path named = folder.resolve("named.xlsx");
+        try (InputStream in = Files.newInputStream(fresh);
+                XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+            workbook.sheetIterator()
+                    .forEachRemaining(sheet -> sheet.forEach(row -> row.forEach(BlankBookTest::rename)));
+            int row = 5;
+            for (String mark : List.of("N", "L")) {
+                fill(workbook, "Sleeves", row++, Map.of("Sleeve", "My sleeve", "Setting", mark, "Bend", 0));
+            }
+            try (OutputStream out = Files.newOutputStream(named)) {
+                workbook.write(out);
+            }
+        }
+        assertEquals(List.of(), BookReader.read(named).messages());
+    }
+
+    private static void rename(Cell cell) {
+        if (cell.getCellType() == org.apache.poi.ss.usermodel.CellType.STRING
+                && cell.getStringCellValue().startsWith("Example ")) {
+            cell.setCellValue(cell.getStringCellValue().replace("Example ", "My "));
+        }
+    }
+
+    @Test
+    void sheets_areInTheOrderOfTheHandbook() throws IOException {
+        try (XSSFWorkbook workbook = open()) {
+            List<String> visible = IntStream.range(0, workbook.getNumberOfSheets())
+                    .filter(index -> workbook.getSheetVisibility(index) == SheetVisibility.VISIBLE)
+                    .mapToObj(workbook::getSheetName)
+                    .toList();
+            assertEquals(List.of("Start", "Golfers", "Clubs", "Sleeves", "Shots", "Aims"), visible);
+        }
+    }
+
+    @Test
+    void everyHeading_hasItsNote() throws IOException {
+        try (XSSFWorkbook workbook = open()) {
+            for (SheetSchema schema : Schema.READ) {
+                TemplateLayout layout = TemplateLayout.of(schema);
+                XSSFRow headings = workbook.getSheet(schema.name()).getRow(TemplateLayout.HEADING_ROW);
+                for (int index = 0; index < layout.columns().size(); index++) {
+                    assertEquals(
+                            layout.columns().get(index).note(),
+                            headings.getCell(index).getCellComment().getString().getString());
+                }
+            }
+        }
+    }
+
+    @Test
+    void columnsForLater_areNotInTheTemplate() throws IOException {
+        try (XSSFWorkbook workbook = open()) {
+            List<String> headings = StreamSupport.stream(
+                            workbook.getSheet("Clubs")
+                                    .getRow(TemplateLayout.HEADING_ROW)
+                                    .spliterator(),
+                            false)
+                    .map(Cell::getStringCellValue)
+                    .toList();
+            assertEquals(ClubColumns.USED.stream().map(Column::header).toList(), headings);
+        }
+    }
+
+    @Test
+    void validations_coverDropDownsAndLimits() throws IOException {
+        try (XSSFWorkbook workbook = open()) {
+            assertEquals("GolferNames", formula(workbook.getSheet("Clubs"), "Golfer"));
+            assertEquals("SleeveNames", formula(workbook.getSheet("Clubs"), "Sleeve"));
+            assertEquals("\"driver,wood,hybrid,iron,wedge,putter\"", formula(workbook.getSheet("Clubs"), "Kind"));
+            assertEquals("\"R,L\"", formula(workbook.getSheet("Golfers"), "Hand"));
+            assertEquals("40", formula(workbook.getSheet("Clubs"), "Lie"));
+            assertEquals("0.4/LengthUnit", formula(workbook.getSheet("Clubs"), "Length"));
+            assertEquals("8/SpeedUnit", formula(workbook.getSheet("Golfers"), "Driver speed"));
+            assertEquals("1/DistanceUnit", formula(workbook.getSheet("Shots"), "Carry"));
+            assertEquals("100", formula(workbook.getSheet("Clubs"), "Head mass"));
+            assertTrue(workbook.getSheet("Start").getDataValidations().size() >= 6);
+        }
+    }
+
+    @Test
+    void errorBoxes_fitTheLengthsThatSpreadsheetProgramsAllow() throws IOException {
+        try (XSSFWorkbook workbook = open()) {
+            workbook.sheetIterator().forEachRemaining(sheet -> {
+                for (DataValidation validation : sheet.getDataValidations()) {
+                    if (validation.getErrorBoxText() != null) {
+                        assertTrue(validation.getErrorBoxText().length() <= 225, validation::getErrorBoxText);
+                    }
+                }
+            });
+        }
+    }
+
+    @Test
+    void dropDownNames_areEachGolferOnceWithoutTheExample() throws IOException {
+        try (XSSFWorkbook workbook = open()) {
+            fill(workbook, "Sleeves", 5, Map.of("Sleeve", "Two degree"));
+            fill(workbook, "Sleeves", 6, Map.of("Sleeve", "Other"));
+            fill(workbook, "Sleeves", 7, Map.of("Sleeve", "two degree"));
+            workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+            XSSFSheet lists = workbook.getSheet(TemplateLists.SHEET);
+            List<String> names = IntStream.range(1, 5)
+                    .mapToObj(row -> lists.getRow(row).getCell(5).getStringCellValue())
+                    .toList();
+            assertEquals(List.of("Two degree", "Other", "", ""), names);
+        }
+    }
+
+    @Test
+    void clockPicture_isAReadablePng() throws IOException {
+        Map<String, byte[]> parts = parts(COMMITTED);
+        byte[] png = parts.entrySet().stream()
+                .filter(part -> part.getKey().endsWith(".png"))
+                .findFirst()
+                .orElseThrow()
+                .getValue();
+        assertEquals(
+                ClockPicture.WIDTH, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
+    }
+
+    @Test
+    void schema_neverHasOneHeadingTwiceOnASheet() {
+        for (SheetSchema schema : Schema.READ) {
+            List<String> keys = schema.columns().stream()
+                    .map(column -> CloseNames.key(column.header()))
+                    .toList();
+            assertEquals(keys.size(), keys.stream().distinct().count(), schema.name());
+        }
+    }
+
+    private static XSSFWorkbook open() throws IOException {
+        try (InputStream in = Files.newInputStream(fresh)) {
+            return new XSSFWorkbook(in);
+        }
+    }
+
+    private static void fill(XSSFWorkbook workbook, String sheet, int row, Map<String, Object> values) {
+        Row headings = workbook.getSheet(sheet).getRow(TemplateLayout.HEADING_ROW);
+        for (Cell heading : headings) {
+            Object value = values.get(heading.getStringCellValue());
+            Cell cell = workbook.getSheet(sheet).getRow(row).getCell(heading.getColumnIndex());
+            if (value instanceof Number number) {
+                cell.setCellValue(number.doubleValue());
+            } else if (value != null) {
+                cell.setCellValue(value.toString());
+            }
+        }
+    }
+
+    private static String formula(XSSFSheet sheet, String header) {
+        int column = StreamSupport.stream(
+                        sheet.getRow(TemplateLayout.HEADING_ROW).spliterator(), false)
+                .filter(cell -> cell.getStringCellValue().equals(header))
+                .findFirst()
+                .orElseThrow()
+                .getColumnIndex();
+        return sheet.getDataValidations().stream()
+                .filter(validation ->
+                        validation.getRegions().getCellRangeAddresses()[0].getFirstColumn() == column)
+                .findFirst()
+                .orElseThrow()
+                .getValidationConstraint()
+                .getFormula1();
+    }
+
+    private static Map<String, byte[]> parts(Path file) throws IOException {
+        Map<String, byte[]> parts = new TreeMap<>();
+        try (ZipInputStream zip = new ZipInputStream(Files.newInputStream(file))) {
+            for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
+                parts.put(part.getName(), zip.readAllBytes());
+            }
+        }
+        return parts;
+    }
+
+    private static String text(byte[] bytes) {
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+}

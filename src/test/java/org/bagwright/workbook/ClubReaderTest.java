@@ -1,0 +1,317 @@
+package org.bagwright.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bagwright.domain.Bend;
+import org.bagwright.domain.BendRange;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.HeadForm;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.StatedHead;
+import org.bagwright.domain.Targets;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@Tag("analytic")
+class ClubReaderTest {
+    private static final Object[] HEADINGS =
+            ClubColumns.USED.stream().map(Column::header).toArray();
+
+    private static TestBook clubs(Object[]... rows) {
+        TestBook book = TestBook.sound()
+                .without("Shots")
+                .without("Clubs")
+                .sheet("Clubs")
+                .row(HEADINGS);
+        for (Object[] row : rows) {
+            book.row(row);
+        }
+        return book;
+    }
+
+    private static Object[] row(Object... values) {
+        return values;
+    }
+
+    /** The sound driver row with one more cell under a heading. */
+    private static TestBook driverWith(String header, Object value) {
+        return clubs(row("Ann", 1, "Driver", "driver", 10.5, 58, 1, "N", 45.5, "Two degree", "N"))
+                .set("Clubs!" + column(header) + "2", value);
+    }
+
+    /** A sound 7 iron row with more cells under headings. */
+    private static TestBook ironWith(Object... headersAndValues) {
+        TestBook book = clubs(row("Ann", 1, "7 iron", "iron", 31, 62.5));
+        for (int index = 0; index < headersAndValues.length; index += 2) {
+            book.set("Clubs!" + column((String) headersAndValues[index]) + "2", headersAndValues[index + 1]);
+        }
+        return book;
+    }
+
+    private static String column(String header) {
+        int index = ClubColumns.USED.stream().map(Column::header).toList().indexOf(header);
+        return org.apache.poi.ss.util.CellReference.convertNumToColString(index);
+    }
+
+    @Test
+    void everyColumn_isRead() {
+        Club club = clubs(row(
+                        "ann",
+                        2,
+                        "7 iron",
+                        "iron",
+                        31,
+                        62.5,
+                        -0.5,
+                        null,
+                        37,
+                        null,
+                        null,
+                        1,
+                        -0.5,
+                        "yes",
+                        null,
+                        2,
+                        0.5,
+                        30,
+                        62,
+                        160,
+                        11,
+                        61.5,
+                        270,
+                        "180/240",
+                        21,
+                        "bent last year"))
+                .book()
+                .clubs()
+                .get(0);
+        assertEquals("Ann", club.golfer(), "the golfer's own spelling");
+        assertEquals(2, club.slot());
+        assertEquals(ClubKind.IRON, club.kind());
+        assertEquals(new StatedHead(31, 62.5, -0.5, Optional.empty()), club.head());
+        assertEquals(37 * 0.0254, club.lengthM().orElseThrow(), 1e-12);
+        assertEquals(new Bend(1, -0.5), club.todayBend());
+        assertEquals(new BendRange(2, 0.5), club.bendRange());
+        assertTrue(club.pinned());
+        assertEquals(30, club.targets().loftDeg().orElseThrow());
+        assertEquals(62, club.targets().lieDeg().orElseThrow());
+        assertEquals(160 * 0.9144, club.targets().carryM().orElseThrow(), 1e-12);
+        assertEquals(11 * 0.9144, club.targets().gapWishM().orElseThrow(), 1e-12);
+        assertEquals(OptionalDouble.of(61.5), club.golferLieDeg());
+        assertEquals(0.270, club.form().massKg().orElseThrow(), 1e-12);
+        assertEquals(OptionalDouble.of(180), club.form().soleForeAftRadiusMm());
+        assertEquals(OptionalDouble.of(240), club.form().soleHeelToeRadiusMm());
+        assertEquals(OptionalDouble.of(21), club.form().centreOfGravityHeightMm());
+        assertEquals("Clubs!C2", club.cell());
+    }
+
+    @Test
+    void neededCellsOnly_haveTheDefaults() {
+        Club club =
+                clubs(row(null, 1, "Driver", "Driver", 10.5, 58)).book().clubs().get(0);
+        assertEquals("Ann", club.golfer(), "the only golfer");
+        assertEquals(new StatedHead(10.5, 58, 0, Optional.empty()), club.head());
+        assertEquals(OptionalDouble.empty(), club.lengthM());
+        assertEquals(Optional.empty(), club.sleeve());
+        assertEquals(Bend.NONE, club.todayBend());
+        assertEquals(BendRange.NONE, club.bendRange());
+        assertEquals(Targets.NONE, club.targets());
+        assertEquals(HeadForm.ASSUMED, club.form());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"fairway,WOOD", "Fairway  Wood,WOOD", "WOOD,WOOD", "Hybrid,HYBRID", "putter,PUTTER", "wedge,WEDGE"})
+    void kindWords_areRead(String typed, ClubKind expected) {
+        assertEquals(
+                expected,
+                clubs(row("Ann", 1, "Club", typed, 20, 60))
+                        .book()
+                        .clubs()
+                        .get(0)
+                        .kind());
+    }
+
+    @Test
+    void wrongWordsAndMissingCells_areProblemsAtTheirCells() {
+        assertEquals(
+                List.of(
+                        "Clubs!A2: golfer must be a name on the sheet Golfers, found \"Anne\". Maybe \"Ann\"?",
+                        "Clubs!D2: kind must be driver, wood, hybrid, iron, wedge or putter, found \"irn\". Maybe"
+                                + " \"iron\"?",
+                        "Clubs!E3: loft must be filled in, found nothing; expected the loft your gauge reads, degrees.",
+                        "Clubs!B3: slot must be 1 to 20, found 0."),
+                clubs(row("Anne", 1, "7 iron", "irn", 31, 62.5), row("Ann", 0, "8 iron", "iron", null, 63))
+                        .problems());
+    }
+
+    @Test
+    void blankGolferOfSeveral_isAProblem() {
+        assertEquals(
+                List.of(
+                        "Clubs!A2: golfer must be filled in when the book has several, found nothing; expected \"Ann\" or"
+                                + " \"Bea\"."),
+                clubs(row(null, 1, "7 iron", "iron", 31, 62.5))
+                        .set("Golfers!A3", "Bea")
+                        .problems());
+    }
+
+    @Test
+    void slotTwiceWithAnotherClub_isAProblemAtTheSlot() {
+        assertEquals(
+                List.of(
+                        "Clubs!B3: a slot must have one club, found slot 1 again, first in Clubs!B2; several candidates for"
+                                + " one slot cannot be planned yet."),
+                clubs(row("Ann", 1, "3 wood", "wood", 15, 57), row("Ann", 1, "5 wood", "wood", 18, 58))
+                        .problems());
+    }
+
+    @Test
+    void clubNameInTwoSlots_isAWarning() {
+        TestBook book = clubs(row("Ann", 1, "Wedge", "wedge", 50, 64), row("Ann", 2, "wedge", "wedge", 56, 64));
+        assertEquals(2, book.book().clubs().size());
+        assertEquals(
+                List.of(
+                        "Clubs!C3: the club \"wedge\" is also in another slot, see Clubs!C2; shots of that name count for"
+                                + " both."),
+                book.lines(Message.Severity.WARNING));
+    }
+
+    @Test
+    void sameSlotAndClubOfAnotherGolfer_isFine() {
+        assertEquals(
+                List.of(),
+                clubs(row("Ann", 1, "Driver", "driver", 10, 58), row("Bea", 1, "Driver", "driver", 10, 58))
+                        .set("Golfers!A3", "Bea")
+                        .problems());
+    }
+
+    @Test
+    void sleeveCells_areReadInTheSleevesSpelling() {
+        Club club = clubs(row("Ann", 1, "Driver", "driver", 10.5, 58, 0, "n", 45.5, "TWO  degree", "h"))
+                .set("Clubs!" + column("Allowed") + "2", "n; L,h N")
+                .book()
+                .clubs()
+                .get(0);
+        assertEquals(Optional.of("Two degree"), club.sleeve());
+        assertEquals(Optional.of("H"), club.setting());
+        assertEquals(Optional.of("N"), club.head().statedAt());
+        assertEquals(List.of("N", "L", "H"), club.allowed());
+    }
+
+    @Test
+    void marksWithSpaces_areFoundInAnAllowedList() {
+        Club club = driverWith("Allowed", "high draw, N L")
+                .set("Sleeves!B3", "High draw")
+                .book()
+                .clubs()
+                .get(0);
+        assertEquals(List.of("High draw", "N", "L"), club.allowed());
+    }
+
+    @Test
+    void sleeveCellsThatDoNotFit_areProblemsAtTheirCells() {
+        String expected = "; expected \"N\", \"H\" or \"L\".";
+        assertEquals(
+                List.of("Clubs!K2: setting must be a mark of the sleeve \"Two degree\", found \"X\"" + expected),
+                driverWith("Setting", "X").problems());
+        assertEquals(
+                List.of("Clubs!K2: setting must be filled in for a club with a sleeve, found nothing" + expected),
+                driverWith("Setting", null).problems());
+        assertEquals(
+                List.of("Clubs!H2: stated at must be a mark of the sleeve \"Two degree\", found \"9\"" + expected),
+                driverWith("Stated at", 9).problems());
+        assertEquals(
+                List.of("Clubs!O2: allowed must be a mark of the sleeve \"Two degree\", found \"Q\"" + expected),
+                driverWith("Allowed", "N, Q").problems());
+        assertEquals(
+                List.of("Clubs!J2: sleeve must be a name on the sheet Sleeves, found \"Three degree\"."),
+                driverWith("Sleeve", "Three degree").problems());
+    }
+
+    @Test
+    void settingWithoutASleeve_isAProblem() {
+        assertEquals(
+                List.of(
+                        "Clubs!K2: setting needs a sleeve, found \"N\" and no Sleeve; expected a sleeve's name in this row,"
+                                + " or nothing here.",
+                        "Clubs!H2: stated at needs a sleeve, found \"N\" and no Sleeve; expected a sleeve's name in this"
+                                + " row, or nothing here."),
+                driverWith("Sleeve", null).problems());
+    }
+
+    @Test
+    void bendsOfAWood_areProblemsUnlessZero() {
+        assertEquals(List.of(), driverWith("Loft bend", 0).set("Clubs!P2", 0).problems());
+        assertEquals(
+                List.of(
+                        "Clubs!L2: loft bend must be 0 or blank for a driver, found 1; only irons and wedges are bent."),
+                driverWith("Loft bend", 1).problems());
+        assertEquals(List.of("Clubs!M2"), driverWith("Lie bend", -1).problemCells());
+        assertEquals(List.of("Clubs!P2"), driverWith("Bend limit", 2).problemCells());
+    }
+
+    @Test
+    void bendsOfAnIron_areLimited() {
+        assertEquals(new BendRange(4, 0.2), range(ironWith("Bend limit", 4, "Bend step", 0.2)));
+        assertEquals(
+                List.of(
+                        "Clubs!Q2: bend limit must be at most 20 bend steps, found 25; expected a larger step or a smaller"
+                                + " limit."),
+                ironWith("Bend limit", 5, "Bend step", 0.2).problems());
+        assertEquals(
+                List.of("Clubs!P2: bend limit must be 0 to 8 degrees, found -2. Maybe 2?"),
+                ironWith("Bend limit", -2).problems());
+        assertEquals(
+                List.of("Clubs!Q2: bend step must be 0.05 to 8 degrees, found 0."),
+                ironWith("Bend limit", 2, "Bend step", 0).problems());
+    }
+
+    private static BendRange range(TestBook book) {
+        return book.book().clubs().get(0).bendRange();
+    }
+
+    @Test
+    void soleRadius_isOneNumberOrTwo() {
+        HeadForm one = ironWith("Sole radius", 200).book().clubs().get(0).form();
+        assertEquals(OptionalDouble.of(200), one.soleForeAftRadiusMm());
+        assertEquals(OptionalDouble.of(250), one.soleHeelToeRadiusMm());
+        HeadForm two =
+                ironWith("Sole radius", "8 / 10 in").book().clubs().get(0).form();
+        assertEquals(203.2, two.soleForeAftRadiusMm().orElseThrow(), 1e-9);
+        assertEquals(254, two.soleHeelToeRadiusMm().orElseThrow(), 1e-9);
+        assertEquals(
+                List.of("Clubs!X2: sole radius must be one number, or two as 200/250, each 10 to 5000 mm, found"
+                        + " \"200/flat\"."),
+                ironWith("Sole radius", "200/flat").problems());
+    }
+
+    @Test
+    void limits_areSaidWithWhatWasPerhapsMeant() {
+        assertEquals(
+                List.of(
+                        "Clubs!F2: lie must be 40 to 80 degrees, found 158. Maybe 58?",
+                        "Clubs!I2: length must be 15.8 to 55.1 in, found 455. Maybe 45.5?",
+                        "Clubs!R2: loft target must be 0 to 75 degrees, found -10.5. Maybe 10.5?",
+                        "Clubs!W2: head mass must be 100 to 700 g, found 20." + " Maybe 200?"),
+                driverWith("Lie", 158)
+                        .set("Clubs!I2", 455)
+                        .set("Clubs!R2", -10.5)
+                        .set("Clubs!W2", 20)
+                        .problems());
+    }
+
+    @Test
+    void headingsWithoutAClub_isAProblem() {
+        assertEquals(
+                List.of(
+                        "Clubs!C2: the sheet has no club, found no filled row under the headings; expected a club here."),
+                clubs().problems());
+    }
+}

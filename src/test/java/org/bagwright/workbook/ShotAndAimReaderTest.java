@@ -1,0 +1,132 @@
+package org.bagwright.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.bagwright.domain.Aim;
+import org.bagwright.domain.Aims;
+import org.bagwright.domain.Measure;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.Shot;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+@Tag("analytic")
+class ShotAndAimReaderTest {
+    private static TestBook aims(Object... values) {
+        return TestBook.sound()
+                .without("Aims")
+                .sheet("Aims")
+                .row("Measure", "Tolerance", "Importance", "Must")
+                .row(values);
+    }
+
+    @Test
+    void shot_isReadInSiUnits() {
+        Shot shot = TestBook.sound().set("Shots!B2", "DRIVER").book().shots().get(0);
+        assertEquals("Ann", shot.golfer());
+        assertEquals("Driver", shot.club());
+        assertEquals(95 * 0.44704, shot.headSpeedMps().orElseThrow(), 1e-12);
+        assertEquals(140 * 0.44704, shot.ballSpeedMps().orElseThrow(), 1e-12);
+        assertEquals(OptionalDouble.of(12), shot.launchDeg());
+        assertEquals(OptionalDouble.of(2700), shot.spinRpm());
+        assertEquals(OptionalDouble.of(1), shot.attackDeg());
+        assertEquals(225 * 0.9144, shot.carryM().orElseThrow(), 1e-12);
+        assertEquals("Shots!B2", shot.cell());
+    }
+
+    @Test
+    void shotOfTheOnlyGolfer_mayLeaveTheGolferBlank() {
+        assertEquals(
+                "Ann",
+                TestBook.sound().set("Shots!A2", null).book().shots().get(0).golfer());
+    }
+
+    @Test
+    void wrongShots_areProblemsAtTheirCells() {
+        assertEquals(
+                List.of(
+                        "Shots!A2: golfer must be a name on the sheet Golfers, found \"Bob\".",
+                        "Shots!B3: club must be one of \"Ann\" on the sheet Clubs, found \"Drivr\". Maybe \"Driver\"?",
+                        "Shots!B4: a shot must say something, found nothing measured; expected at least one of Ball speed,"
+                                + " Launch, Spin, Carry.",
+                        "Shots!F5: spin must be 0 to 16000 rpm, found 27000. Maybe 2700?",
+                        "Shots!H5: carry must be a number in yd, found \"long\"."),
+                TestBook.sound()
+                        .set("Shots!A2", "Bob")
+                        .set("Shots!A3", "Ann")
+                        .set("Shots!B3", "Drivr")
+                        .set("Shots!D3", 140)
+                        .set("Shots!B4", "Driver")
+                        .set("Shots!C4", 95)
+                        .set("Shots!B5", "Driver")
+                        .set("Shots!F5", 27000)
+                        .set("Shots!H5", "long")
+                        .problems());
+    }
+
+    @Test
+    void shotsWithoutAnyMeasure_isSaidOnceAtTheHeadings() {
+        TestBook book = TestBook.sound().without("Shots").sheet("Shots");
+        book.row("Golfer", "Club", "Head speed").row("Ann", "Driver", 95).row("Ann", "3 wood", 93);
+        assertEquals(
+                List.of(
+                        "Shots!A1: the columns Ball speed, Launch, Spin, Carry are missing; expected among the headings of"
+                                + " this row."),
+                book.problems());
+    }
+
+    @Test
+    void clubWhoseRowIsWrong_isStillKnownToTheShots() {
+        assertEquals(List.of("Clubs!F2"), TestBook.sound().set("Clubs!F2", 158).problemCells());
+    }
+
+    @Test
+    void clubOfAMisspeltGolfer_doesNotBlameItsShots() {
+        assertEquals(
+                List.of("Clubs!A2"), TestBook.sound().set("Clubs!A2", "Anm").problemCells());
+    }
+
+    @Test
+    void aim_isReadInTheBooksUnits() {
+        Aims read = aims("Carry", 6, 3, "yes").book().aims();
+        assertEquals(new Aim(Measure.CARRY, 6 * 0.9144, 3, true), read.of(Measure.CARRY));
+        assertEquals(Aims.defaults().of(Measure.GAP), read.of(Measure.GAP));
+        assertEquals(
+                new Aim(Measure.LOFT, 0.25, 1, false),
+                aims("loft", 0.25).book().aims().of(Measure.LOFT));
+        assertEquals(
+                new Aim(Measure.GAP, 3, 2, false),
+                aims("gap", "3 m").book().aims().of(Measure.GAP));
+    }
+
+    @Test
+    void wrongAims_areProblemsAtTheirCells() {
+        assertEquals(
+                List.of(
+                        "Aims!A2: measure must be loft, lie, sits, carry, gap or change, found"
+                                + " \"carrry\". Maybe \"carry\"?",
+                        "Aims!B3: tolerance must be above 0, found 0.",
+                        "Aims!C4: importance must be 0 to 1000 points, found -1. Maybe 1?",
+                        "Aims!D4: must must be yes or no, found \"perhaps\".",
+                        "Aims!A5: measure must have one row only, found \"lie\" again, first in Aims!A4.",
+                        "Aims!A6: measure must be filled in, found nothing; expected what is measured: loft, lie, sits,"
+                                + " carry, gap, change."),
+                aims("carrry", 5, 1)
+                        .row("gap", 0, 1)
+                        .row("lie", 1, -1, "perhaps")
+                        .row("Lie", 1, 1)
+                        .row(null, 2, 2)
+                        .problems());
+    }
+
+    @Test
+    void measuresForLater_areAWarningWhenTheyAreAskedFor() {
+        assertTrue(aims("spread", 1, 0, "no").lines(Message.Severity.WARNING).isEmpty());
+        assertEquals(
+                List.of("Aims!A2: the measure spread is not used yet by this version."),
+                aims("spread", 1, 2, "no").lines(Message.Severity.WARNING));
+    }
+}
