@@ -16,7 +16,7 @@ public final class BookSketch {
     public BookSketch sheet(String name, String headings) {
         XSSFSheet sheet = workbook.createSheet(name);
         Row row = sheet.createRow(0);
-        String[] texts = headings.split(", ");
+        String[] texts = headings.split(", ", -1);
         for (int column = 0; column < texts.length; column++) {
             row.createCell(column).setCellValue(texts[column]);
         }

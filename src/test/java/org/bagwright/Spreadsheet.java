@@ -21,7 +21,10 @@ public final class Spreadsheet {
         Files.createDirectories(folder);
         Process process = start(book, folder);
         assertTrue(process.waitFor(MOST_WAIT_S, TimeUnit.SECONDS), "LibreOffice did not end");
-        assertEquals(0, process.exitValue(), new String(process.getInputStream().readAllBytes()));
+        assertEquals(
+                0,
+                process.exitValue(),
+                new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8));
         return folder.resolve(book.getFileName());
     }
 

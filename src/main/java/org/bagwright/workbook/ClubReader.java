@@ -2,12 +2,14 @@ package org.bagwright.workbook;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.bagwright.domain.Bend;
 import org.bagwright.domain.BendRange;
 import org.bagwright.domain.Club;
@@ -33,6 +35,7 @@ final class ClubReader {
     private final Map<String, Placed> bySlot = new HashMap<>();
     private final Map<String, NameIndex> namesByGolfer = new HashMap<>();
     private final List<Club> clubs = new ArrayList<>();
+    private final Set<String> gauged = new HashSet<>();
     private boolean allNamesRead = true;
 
     private ClubReader(InputTable table, BookContext context, NameIndex golfers, ClubSleeves sleeves) {
@@ -56,6 +59,11 @@ final class ClubReader {
 
     List<Club> clubs() {
         return clubs;
+    }
+
+    /** The cells of the clubs whose loft or lie stands as a fit of gauge readings wrote it. */
+    Set<String> gauged() {
+        return gauged;
     }
 
     /** The names of a golfer's clubs, also of rows with something wrong in them. */
@@ -121,6 +129,9 @@ final class ClubReader {
         Targets targets = targets(row);
         OptionalDouble golferLieDeg = row.number(ClubColumns.GOLFER_LIE);
         HeadForm form = HeadFormReader.form(row);
+        if (GaugeNote.isOn(row, ClubColumns.LOFT) || GaugeNote.isOn(row, ClubColumns.LIE)) {
+            gauged.add(row.cell(ClubColumns.CLUB));
+        }
         if (!row.isSpoilt()) {
             clubs.add(new Club(
                     golfer.orElseThrow(),
