@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
@@ -97,11 +98,11 @@ public final class DemoBooks {
     }
 
     private static void woods(Filler clubs) {
-        wood(clubs, 1, "Driver", "driver", 10.5, 58, 45.25, "Sleeve P", 1);
-        wood(clubs, 2, "3 wood", "wood", 15, 57.5, 43, "Sleeve P", 1);
-        wood(clubs, 3, "5 wood", "wood", 18.5, 58, 42.25, "Sleeve P", 3);
-        wood(clubs, 4, "3 hybrid", "hybrid", 19.5, 58.5, 40.5, "Sleeve Q", "C");
-        wood(clubs, 5, "4 hybrid", "hybrid", 23, 59, 39.75, "Sleeve Q", "B");
+        wood(clubs, 1, "Driver", "driver", 10.5, 58, 45.25, "Sleeve P", 1, Map.of("Carry target", 230, "Gap wish", 20));
+        wood(clubs, 2, "3 wood", "wood", 15, 57.5, 43, "Sleeve P", 1, Map.of());
+        wood(clubs, 3, "5 wood", "wood", 18.5, 58, 42.25, "Sleeve P", 3, Map.of());
+        wood(clubs, 4, "3 hybrid", "hybrid", 19.5, 58.5, 40.5, "Sleeve Q", "C", Map.of());
+        wood(clubs, 5, "4 hybrid", "hybrid", 23, 59, 39.75, "Sleeve Q", "B", Map.of());
     }
 
     private static void wood(
@@ -113,8 +114,10 @@ public final class DemoBooks {
             double lie,
             double length,
             String sleeve,
-            Object setting) {
-        clubs.row(Map.ofEntries(
+            Object setting,
+            Map<String, Object> wanted) {
+        Map<String, Object> row = new HashMap<>(wanted);
+        row.putAll(Map.ofEntries(
                 Map.entry("Golfer", "Golfer A"),
                 Map.entry("Slot", slot),
                 Map.entry("Club", club),
@@ -125,6 +128,7 @@ public final class DemoBooks {
                 Map.entry("Length", length),
                 Map.entry("Sleeve", sleeve),
                 Map.entry("Setting", setting)));
+        clubs.row(row);
     }
 
     private static void irons(Filler clubs) {
@@ -197,7 +201,7 @@ public final class DemoBooks {
 
         private static Row headingRow(XSSFSheet sheet) {
             for (Row row : sheet) {
-                if (row.getPhysicalNumberOfCells() > 2 && row.getLastCellNum() > 3) {
+                if (row.getCell(3) != null && !row.getCell(3).toString().isBlank() && taken(row)) {
                     return row;
                 }
             }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.abort;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
@@ -22,9 +23,7 @@ public final class Spreadsheet {
         Process process = start(book, folder);
         assertTrue(process.waitFor(MOST_WAIT_S, TimeUnit.SECONDS), "LibreOffice did not end");
         assertEquals(
-                0,
-                process.exitValue(),
-                new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8));
+                0, process.exitValue(), new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
         return folder.resolve(book.getFileName());
     }
 

@@ -13,12 +13,15 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.UnsupportedFileFormatException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.Message;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
 
 /** Opens a fitter's file from a copy in memory, so that it may stay open in a spreadsheet program meanwhile. */
 final class BookFile {
@@ -127,15 +130,21 @@ final class BookFile {
         } catch (UnsupportedFileFormatException other) {
             throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);
         } catch (InvalidFormatException | IOException | RuntimeException broken) {
-            throw bad(DAMAGED);
+            boolean strict = String.valueOf(broken.getMessage()).contains("Strict OOXML");
+            throw bad(
+                    strict ? "this is a workbook of the Strict kind; save it as an ordinary .xlsx workbook." : DAMAGED);
         }
     }
 
-    private void checkWhole(XSSFWorkbook workbook) throws UnreadableBookException {
-        int named = workbook.getCTWorkbook().getSheets().sizeOfSheetArray();
-        if (workbook.getNumberOfSheets() < named) {
-            throw bad("the file is damaged: it names " + named + " sheets and holds " + workbook.getNumberOfSheets()
-                    + "; take an earlier copy.");
+    /** POI passes over a sheet whose part is missing; a fitter should hear of it. */
+    private void checkWhole(XSSFWorkbook workbook) throws UnreadableBookException, InvalidFormatException {
+        for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
+            PackageRelationship part = workbook.getPackagePart().getRelationship(sheet.getId());
+            if (part == null
+                    || !workbook.getPackage().containPart(PackagingURIHelper.createPartName(part.getTargetURI()))) {
+                throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
+                        + "\" is missing; take an earlier copy.");
+            }
         }
     }
 

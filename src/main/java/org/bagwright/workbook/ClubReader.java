@@ -10,12 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.bagwright.domain.Bend;
-import org.bagwright.domain.BendRange;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.ClubKind;
 import org.bagwright.domain.HeadForm;
-import org.bagwright.domain.Numbers;
 import org.bagwright.domain.StatedHead;
 import org.bagwright.domain.Targets;
 
@@ -23,17 +20,16 @@ import org.bagwright.domain.Targets;
 final class ClubReader {
     private static final List<Column> NEEDED =
             List.of(ClubColumns.SLOT, ClubColumns.CLUB, ClubColumns.KIND, ClubColumns.LOFT, ClubColumns.LIE);
-    private static final int MOST_BEND_STEPS = 20;
     private static final Map<String, ClubKind> KINDS = kinds();
 
-    private record Placed(String club, String clubCell, String slotCell) {}
+    private record Identity(
+            Optional<String> golfer, OptionalInt slot, Optional<String> name, Optional<ClubKind> kind) {}
 
     private final InputTable table;
     private final BookContext context;
     private final NameIndex golfers;
     private final ClubSleeves sleeves;
-    private final Map<String, Placed> bySlot = new HashMap<>();
-    private final Map<String, NameIndex> namesByGolfer = new HashMap<>();
+    private final ClubPlaces places = new ClubPlaces();
     private final List<Club> clubs = new ArrayList<>();
     private final Set<String> gauged = new HashSet<>();
     private boolean allNamesRead = true;
@@ -68,7 +64,7 @@ final class ClubReader {
 
     /** The names of a golfer's clubs, also of rows with something wrong in them. */
     NameIndex namesOf(String golfer) {
-        return namesByGolfer.getOrDefault(CloseNames.key(golfer), new NameIndex());
+        return places.namesOf(golfer);
     }
 
     /** Whether every club's name and golfer could be read, so that a club not found is really not there. */
@@ -110,47 +106,55 @@ final class ClubReader {
 
     private void readRow(InputRow row) {
         row.require(NEEDED.toArray(Column[]::new));
-        Optional<String> golfer = golferOf(row);
-        OptionalInt slot = row.whole(ClubColumns.SLOT);
-        Optional<String> name = row.text(ClubColumns.CLUB);
-        Optional<ClubKind> kind = row.choice(ClubColumns.KIND, KINDS, ClubColumns.KIND.words());
-        allNamesRead &= golfer.isPresent() && name.isPresent();
-        String key = golfer.or(() -> row.content(ClubColumns.GOLFER) instanceof CellContent.Words words
-                        ? Optional.of(words.text())
-                        : Optional.empty())
-                .map(CloseNames::key)
-                .orElse("");
-        name.ifPresent(club -> place(row, key, slot, club));
-        ClubSleeves.Fitted fitted = sleeves.fitted(row);
+        Identity identity = new Identity(
+                golferOf(row),
+                row.whole(ClubColumns.SLOT),
+                row.text(ClubColumns.CLUB),
+                row.choice(ClubColumns.KIND, KINDS, ClubColumns.KIND.words()));
+        allNamesRead &= identity.golfer().isPresent() && identity.name().isPresent();
+        identity.name().ifPresent(club -> places.take(row, ownerKey(row, identity), identity.slot(), club));
+        build(row, identity, sleeves.fitted(row), ClubBends.of(row, identity.kind()))
+                .ifPresent(clubs::add);
+        if (GaugeNote.isOn(row, ClubColumns.LOFT) || GaugeNote.isOn(row, ClubColumns.LIE)) {
+            gauged.add(row.cell(ClubColumns.CLUB));
+        }
+    }
+
+    /** Whose clubs a row counts among: the golfer, or the name as written where it is no golfer's. */
+    private static String ownerKey(InputRow row, Identity identity) {
+        Optional<String> written = row.content(ClubColumns.GOLFER) instanceof CellContent.Words words
+                ? Optional.of(words.text())
+                : Optional.empty();
+        return CloseNames.key(identity.golfer().or(() -> written).orElse(""));
+    }
+
+    private static Optional<Club> build(InputRow row, Identity identity, ClubSleeves.Fitted fitted, ClubBends bends) {
         Optional<StatedHead> head = head(row, fitted);
-        Bends bends = bends(row, kind);
         OptionalDouble lengthM = row.number(ClubColumns.LENGTH);
         boolean pinned = row.yesNo(ClubColumns.PINNED).orElse(false);
         Targets targets = targets(row);
         OptionalDouble golferLieDeg = row.number(ClubColumns.GOLFER_LIE);
         HeadForm form = HeadFormReader.form(row);
-        if (GaugeNote.isOn(row, ClubColumns.LOFT) || GaugeNote.isOn(row, ClubColumns.LIE)) {
-            gauged.add(row.cell(ClubColumns.CLUB));
+        if (row.isSpoilt()) {
+            return Optional.empty();
         }
-        if (!row.isSpoilt()) {
-            clubs.add(new Club(
-                    golfer.orElseThrow(),
-                    slot.orElseThrow(),
-                    name.orElseThrow(),
-                    kind.orElseThrow(),
-                    head.orElseThrow(),
-                    lengthM,
-                    fitted.sleeve(),
-                    fitted.setting(),
-                    bends.today(),
-                    bends.range(),
-                    pinned,
-                    fitted.allowed(),
-                    targets,
-                    golferLieDeg,
-                    form,
-                    row.cell(ClubColumns.CLUB)));
-        }
+        return Optional.of(new Club(
+                identity.golfer().orElseThrow(),
+                identity.slot().orElseThrow(),
+                identity.name().orElseThrow(),
+                identity.kind().orElseThrow(),
+                head.orElseThrow(),
+                lengthM,
+                fitted.sleeve(),
+                fitted.setting(),
+                bends.today(),
+                bends.range(),
+                pinned,
+                fitted.allowed(),
+                targets,
+                golferLieDeg,
+                form,
+                row.cell(ClubColumns.CLUB)));
     }
 
     private Optional<String> golferOf(InputRow row) {
@@ -159,29 +163,6 @@ final class ClubReader {
             return Optional.empty();
         }
         return golfers.golferOf(row, ClubColumns.GOLFER);
-    }
-
-    private void place(InputRow row, String golferKey, OptionalInt slot, String club) {
-        Placed here = new Placed(club, row.cell(ClubColumns.CLUB), row.cell(ClubColumns.SLOT));
-        Optional<String> sameName =
-                namesByGolfer.computeIfAbsent(golferKey, key -> new NameIndex()).add(club, here.clubCell());
-        Placed earlier = slot.isEmpty() ? null : bySlot.putIfAbsent(golferKey + "\n" + slot.getAsInt(), here);
-        if (earlier == null) {
-            sameName.ifPresent(first -> row.warning(
-                    ClubColumns.CLUB,
-                    "the club \"" + club + "\" is also in another slot, see " + first
-                            + "; shots of that name count for both."));
-        } else if (CloseNames.key(earlier.club()).equals(CloseNames.key(club))) {
-            row.problem(
-                    ClubColumns.CLUB,
-                    "slot and club must be unique for a golfer, found \"" + club + "\" in slot " + slot.getAsInt()
-                            + " again, first in " + earlier.clubCell() + ".");
-        } else {
-            row.problem(
-                    ClubColumns.SLOT,
-                    "a slot must have one club, found slot " + slot.getAsInt() + " again, first in "
-                            + earlier.slotCell() + "; several candidates for one slot cannot be planned yet.");
-        }
     }
 
     private static Optional<StatedHead> head(InputRow row, ClubSleeves.Fitted fitted) {
@@ -199,34 +180,6 @@ final class ClubReader {
                 row.number(ClubColumns.LIE_TARGET),
                 row.number(ClubColumns.CARRY_TARGET),
                 row.number(ClubColumns.GAP_WISH));
-    }
-
-    private record Bends(Bend today, BendRange range) {}
-
-    private static Bends bends(InputRow row, Optional<ClubKind> kind) {
-        Bend today = new Bend(bendOf(row, ClubColumns.LOFT_BEND, kind), bendOf(row, ClubColumns.LIE_BEND, kind));
-        double limitDeg = bendOf(row, ClubColumns.BEND_LIMIT, kind);
-        double stepDeg = row.number(ClubColumns.BEND_STEP).orElse(BendRange.NONE.stepDeg());
-        if (limitDeg / stepDeg > MOST_BEND_STEPS + 1e-9) {
-            row.problem(
-                    row.isGiven(ClubColumns.BEND_STEP) ? ClubColumns.BEND_STEP : ClubColumns.BEND_LIMIT,
-                    "bend limit must be at most " + MOST_BEND_STEPS + " bend steps, found "
-                            + Numbers.trimmed(limitDeg / stepDeg, 1)
-                            + "; expected a larger step or a smaller limit.");
-        }
-        return new Bends(today, new BendRange(limitDeg, stepDeg));
-    }
-
-    private static double bendOf(InputRow row, Column column, Optional<ClubKind> kind) {
-        double bendDeg = row.number(column).orElse(0);
-        if (bendDeg != 0 && kind.isPresent() && !kind.get().bendable()) {
-            row.problem(
-                    column,
-                    column.subject() + " must be 0 or blank for a " + kind.get().label() + ", found "
-                            + row.content(column).shown() + "; only irons and wedges are bent.");
-            return 0;
-        }
-        return bendDeg;
     }
 
     private static Map<String, ClubKind> kinds() {

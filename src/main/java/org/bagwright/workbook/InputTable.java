@@ -20,11 +20,11 @@ import org.bagwright.domain.Units;
 /** An input sheet with its headings found: which column is where, in which unit, and the rows below. */
 final class InputTable {
     private static final int HEADING_ROWS = 10;
-    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*[\\[(]([^\\])]*)[\\])]\\s*");
+    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*([\\[(])([^\\])]*)[\\])]\\s*");
 
     private record Place(int index, Optional<Unit> unit) {}
 
-    private record Heading(String name, Optional<String> unit, int index) {}
+    private record Heading(String name, Optional<String> unit, boolean squareBrackets, int index) {}
 
     private final XSSFSheet sheet;
     private final SheetSchema schema;
@@ -83,11 +83,16 @@ final class InputTable {
         return headings;
     }
 
+    /** A unit stands in square brackets; in round ones anything may stand, and counts only when it is a unit. */
     private static Heading heading(String text, int index) {
         Matcher withUnit = WITH_UNIT.matcher(text);
         return withUnit.matches()
-                ? new Heading(withUnit.group(1), Optional.of(withUnit.group(2)), index)
-                : new Heading(text, Optional.empty(), index);
+                ? new Heading(
+                        withUnit.group(1),
+                        Optional.of(withUnit.group(3)),
+                        withUnit.group(2).equals("["),
+                        index)
+                : new Heading(text, Optional.empty(), false, index);
     }
 
     private void placeColumns() {
@@ -114,7 +119,7 @@ final class InputTable {
             return Optional.empty();
         }
         Optional<Unit> unit = column.quantity().unit(heading.unit().get());
-        if (unit.isEmpty()) {
+        if (unit.isEmpty() && heading.squareBrackets()) {
             context.findings()
                     .problem(
                             address(headingRow, heading.index()),

@@ -46,10 +46,11 @@ final class SleeveReader {
     static SleeveReader read(InputTable table) {
         SleeveReader reader = new SleeveReader();
         List<Column> needed = List.of(SleeveColumns.SLEEVE, SleeveColumns.SETTING);
-        if (!table.requireColumns(needed)) {
+        List<InputRow> rows = table.rows();
+        if (!rows.isEmpty() && !table.requireColumns(needed)) {
             reader.namesRead = false;
         }
-        table.rows().forEach(reader::readRow);
+        rows.forEach(reader::readRow);
         table.warnOfCloseHeadings(needed);
         return reader;
     }

@@ -117,7 +117,12 @@ final class StartReader {
     }
 
     private OptionalDouble temperatureC(StartSheet.Entry entry, boolean bookInF) {
-        boolean inF = entry.unit().flatMap(Temperatures::isFahrenheit).orElse(bookInF);
+        Optional<Boolean> labelled = entry.unit().flatMap(Temperatures::isFahrenheit);
+        if (entry.unit().isPresent() && labelled.isEmpty()) {
+            wrongUnit(StartSetting.AIR_TEMPERATURE, entry, "C, F");
+            return OptionalDouble.empty();
+        }
+        boolean inF = labelled.orElse(bookInF);
         OptionalDouble value = Temperatures.celsius(entry.content(), inF);
         Limit limit = Limit.AIR_TEMPERATURE_C;
         if (value.isPresent() && limit.holds(value.getAsDouble())) {
@@ -141,7 +146,12 @@ final class StartReader {
         if (entry.isEmpty()) {
             return OptionalDouble.empty();
         }
-        Unit unit = entry.get().unit().flatMap(Quantity.ALTITUDE::unit).orElse(Quantity.ALTITUDE.usual(Units.DEFAULT));
+        Optional<Unit> labelled = entry.get().unit().flatMap(Quantity.ALTITUDE::unit);
+        if (entry.get().unit().isPresent() && labelled.isEmpty()) {
+            wrongUnit(StartSetting.ALTITUDE, entry.get(), Quantity.ALTITUDE.labels());
+            return OptionalDouble.empty();
+        }
+        Unit unit = labelled.orElse(Quantity.ALTITUDE.usual(Units.DEFAULT));
         OptionalDouble value = value(entry.get().content(), Quantity.ALTITUDE, unit);
         if (value.isPresent() && Limit.ALTITUDE_M.holds(value.getAsDouble())) {
             return value;
@@ -218,6 +228,13 @@ final class StartReader {
         }
         wrong(StartSetting.LENGTH_LIMIT, entry.get(), "must be 48 or 46 (inches)");
         return BookSettings.DEFAULT.lengthLimitM();
+    }
+
+    private void wrongUnit(StartSetting setting, StartSheet.Entry entry, String units) {
+        findings.problem(
+                entry.cell(),
+                "the unit in brackets after " + setting.label() + " must be one of " + units + ", found \""
+                        + entry.unit().orElse("") + "\".");
     }
 
     private void wrong(StartSetting setting, StartSheet.Entry entry, String must) {

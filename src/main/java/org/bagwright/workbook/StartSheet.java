@@ -1,5 +1,6 @@
 package org.bagwright.workbook;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +12,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** The labels of the sheet Start found, with the cell to the right of each. */
 final class StartSheet {
     private static final int LABEL_COLUMNS = 5;
-    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*[\\[(]([^\\])]*)[\\])]\\s*:?");
+    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*([\\[(])([^\\])]*)[\\])]\\s*:?");
 
     /** A value: where it stands, what it is, and the unit in brackets after its label. */
     record Entry(String cell, CellContent content, Optional<String> unit) {}
@@ -40,9 +41,19 @@ final class StartSheet {
         }
         String cell = BookContext.address(sheet, row.getRowNum(), column + 1);
         CellContent content = contents.of(row.getCell(column + 1));
-        Optional<String> unit = withUnit.matches() ? Optional.of(withUnit.group(2)) : Optional.empty();
+        Optional<String> unit = withUnit.matches() ? unit(withUnit) : Optional.empty();
         put(setting.get(), new Entry(cell, content, unit), findings);
         return true;
+    }
+
+    /** A unit stands in square brackets; in round ones anything may stand, and counts only when it is a unit. */
+    private static Optional<String> unit(Matcher withUnit) {
+        String text = withUnit.group(3);
+        boolean known = text.contains("%")
+                || Temperatures.isFahrenheit(text).isPresent()
+                || Arrays.stream(Quantity.values())
+                        .anyMatch(quantity -> quantity.unit(text).isPresent());
+        return withUnit.group(2).equals("[") || known ? Optional.of(text) : Optional.empty();
     }
 
     private void put(StartSetting setting, Entry entry, Findings findings) {

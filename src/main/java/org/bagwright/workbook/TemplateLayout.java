@@ -73,14 +73,14 @@ record TemplateLayout(
                 10.5,
                 58,
                 0,
-                "N",
+                1,
                 45.5,
                 "Example sleeve",
-                "N",
+                1,
                 NOTHING,
                 NOTHING,
                 "no",
-                "N, H, L",
+                "1, 2, 3",
                 NOTHING,
                 NOTHING,
                 11,
@@ -114,7 +114,7 @@ record TemplateLayout(
                         SleeveColumns.CLOCK, "Its geometry",
                         SleeveColumns.LOFT_CHANGE, "Or its own table"),
                 2,
-                Arrays.asList("Example sleeve", "H", "1:30", 1.7, NOTHING, NOTHING, "yes", NOTHING, NOTHING, NOTHING),
+                Arrays.asList("Example sleeve", 2, "1:30", 1.7, NOTHING, NOTHING, "yes", NOTHING, NOTHING, NOTHING),
                 List.of());
     }
 
@@ -124,7 +124,7 @@ record TemplateLayout(
                 ReadingColumns.SHEET.columns(),
                 Map.of(),
                 2,
-                Arrays.asList("Example golfer", "Driver", "H", 11.5, 58, NOTHING),
+                Arrays.asList("Example golfer", "Driver", 2, 11.5, 58, NOTHING),
                 List.of());
     }
 

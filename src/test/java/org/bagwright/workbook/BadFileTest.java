@@ -113,7 +113,7 @@ class BadFileTest {
     @Test
     void missingSheetPart_isOneProblem() throws IOException {
         byte[] broken = replaced(bytesOf(TestBook.sound()), "xl/worksheets/sheet2.xml", null);
-        assertProblem(file(broken), "it names 6 sheets and holds 5");
+        assertProblem(file(broken), "the content of its sheet \"Golfers\" is missing");
     }
 
     @Test

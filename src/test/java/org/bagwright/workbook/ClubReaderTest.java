@@ -1,5 +1,9 @@
 package org.bagwright.workbook;
 
+import static org.bagwright.workbook.TestClubs.clubs;
+import static org.bagwright.workbook.TestClubs.driverWith;
+import static org.bagwright.workbook.TestClubs.ironWith;
+import static org.bagwright.workbook.TestClubs.row;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -21,45 +25,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @Tag("analytic")
 class ClubReaderTest {
-    private static final Object[] HEADINGS =
-            ClubColumns.USED.stream().map(Column::header).toArray();
-
-    private static TestBook clubs(Object[]... rows) {
-        TestBook book = TestBook.sound()
-                .without("Shots")
-                .without("Clubs")
-                .sheet("Clubs")
-                .row(HEADINGS);
-        for (Object[] row : rows) {
-            book.row(row);
-        }
-        return book;
-    }
-
-    private static Object[] row(Object... values) {
-        return values;
-    }
-
-    /** The sound driver row with one more cell under a heading. */
-    private static TestBook driverWith(String header, Object value) {
-        return clubs(row("Ann", 1, "Driver", "driver", 10.5, 58, 1, "N", 45.5, "Two degree", "N"))
-                .set("Clubs!" + column(header) + "2", value);
-    }
-
-    /** A sound 7 iron row with more cells under headings. */
-    private static TestBook ironWith(Object... headersAndValues) {
-        TestBook book = clubs(row("Ann", 1, "7 iron", "iron", 31, 62.5));
-        for (int index = 0; index < headersAndValues.length; index += 2) {
-            book.set("Clubs!" + column((String) headersAndValues[index]) + "2", headersAndValues[index + 1]);
-        }
-        return book;
-    }
-
-    private static String column(String header) {
-        int index = ClubColumns.USED.stream().map(Column::header).toList().indexOf(header);
-        return org.apache.poi.ss.util.CellReference.convertNumToColString(index);
-    }
-
     @Test
     void everyColumn_isRead() {
         Club club = clubs(row(
@@ -190,60 +155,6 @@ class ClubReaderTest {
                 clubs(row("Ann", 1, "Driver", "driver", 10, 58), row("Bea", 1, "Driver", "driver", 10, 58))
                         .set("Golfers!A3", "Bea")
                         .problems());
-    }
-
-    @Test
-    void sleeveCells_areReadInTheSleevesSpelling() {
-        Club club = clubs(row("Ann", 1, "Driver", "driver", 10.5, 58, 0, "n", 45.5, "TWO  degree", "h"))
-                .set("Clubs!" + column("Allowed") + "2", "n; L,h N")
-                .book()
-                .clubs()
-                .get(0);
-        assertEquals(Optional.of("Two degree"), club.sleeve());
-        assertEquals(Optional.of("H"), club.setting());
-        assertEquals(Optional.of("N"), club.head().statedAt());
-        assertEquals(List.of("N", "L", "H"), club.allowed());
-    }
-
-    @Test
-    void marksWithSpaces_areFoundInAnAllowedList() {
-        Club club = driverWith("Allowed", "high draw, N L")
-                .set("Sleeves!B3", "High draw")
-                .book()
-                .clubs()
-                .get(0);
-        assertEquals(List.of("High draw", "N", "L"), club.allowed());
-    }
-
-    @Test
-    void sleeveCellsThatDoNotFit_areProblemsAtTheirCells() {
-        String expected = "; expected \"N\", \"H\" or \"L\".";
-        assertEquals(
-                List.of("Clubs!K2: setting must be a mark of the sleeve \"Two degree\", found \"X\"" + expected),
-                driverWith("Setting", "X").problems());
-        assertEquals(
-                List.of("Clubs!K2: setting must be filled in for a club with a sleeve, found nothing" + expected),
-                driverWith("Setting", null).problems());
-        assertEquals(
-                List.of("Clubs!H2: stated at must be a mark of the sleeve \"Two degree\", found \"9\"" + expected),
-                driverWith("Stated at", 9).problems());
-        assertEquals(
-                List.of("Clubs!O2: allowed must be a mark of the sleeve \"Two degree\", found \"Q\"" + expected),
-                driverWith("Allowed", "N, Q").problems());
-        assertEquals(
-                List.of("Clubs!J2: sleeve must be a name on the sheet Sleeves, found \"Three degree\"."),
-                driverWith("Sleeve", "Three degree").problems());
-    }
-
-    @Test
-    void settingWithoutASleeve_isAProblem() {
-        assertEquals(
-                List.of(
-                        "Clubs!K2: setting needs a sleeve, found \"N\" and no Sleeve; expected a sleeve's name in this row,"
-                                + " or nothing here.",
-                        "Clubs!H2: stated at needs a sleeve, found \"N\" and no Sleeve; expected a sleeve's name in this"
-                                + " row, or nothing here."),
-                driverWith("Sleeve", null).problems());
     }
 
     @Test

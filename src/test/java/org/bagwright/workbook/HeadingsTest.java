@@ -72,6 +72,21 @@ class HeadingsTest {
     }
 
     @Test
+    void wordsInRoundBrackets_areNoUnit() {
+        Book book = TestBook.sound()
+                .set("Clubs!I1", "Setting (today's)")
+                .set("Clubs!K1", "Face (closed +)")
+                .set("Clubs!K2", 1)
+                .set("Clubs!G1", "Length (cm)")
+                .set("Clubs!G2", 115)
+                .set("Clubs!G3", 109)
+                .set("Clubs!G4", 94)
+                .book();
+        assertEquals(1, book.clubs().get(0).head().faceDeg());
+        assertEquals(1.15, book.clubs().get(0).lengthM().orElseThrow(), 1e-12);
+    }
+
+    @Test
     void limitsInTheFittersUnit_areSaidInIt() {
         assertEquals(
                 List.of("Golfers!C2: driver speed must be 28.8 to 288 km/h, found 500. Maybe 50?"),

@@ -146,6 +146,20 @@ class StartReaderTest {
     }
 
     @Test
+    void unitAfterALabel_isReadInSquareBracketsAndCheckedThere() {
+        assertEquals(
+                List.of(
+                        "Start!B2: the unit in brackets after Air temperature must be one of C, F, found \"K\".",
+                        "Start!B1: the unit in brackets after Altitude must be one of m, ft, found \"furlong\"."),
+                start("Altitude [furlong]", 3, "Air temperature [K]", 280).problems());
+        assertEquals(304.8, start("Altitude (ft)", 1000).book().settings().air().altitudeM(), 1e-9);
+        assertEquals(
+                1000,
+                start("Altitude (above the sea)", 1000).book().settings().air().altitudeM(),
+                1e-9);
+    }
+
+    @Test
     void settingGivenTwice_isAProblem() {
         assertEquals(
                 List.of("Start!B2: Distance is given twice, first in Start!B1; expected once."),

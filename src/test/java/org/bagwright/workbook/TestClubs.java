@@ -1,0 +1,45 @@
+package org.bagwright.workbook;
+
+/** Builds books with rows of clubs in the template's order of columns. */
+final class TestClubs {
+    private static final Object[] HEADINGS =
+            ClubColumns.USED.stream().map(Column::header).toArray();
+
+    private TestClubs() {}
+
+    static TestBook clubs(Object[]... rows) {
+        TestBook book = TestBook.sound()
+                .without("Shots")
+                .without("Clubs")
+                .sheet("Clubs")
+                .row(HEADINGS);
+        for (Object[] row : rows) {
+            book.row(row);
+        }
+        return book;
+    }
+
+    static Object[] row(Object... values) {
+        return values;
+    }
+
+    /** The sound driver row with one more cell under a heading. */
+    static TestBook driverWith(String header, Object value) {
+        return clubs(row("Ann", 1, "Driver", "driver", 10.5, 58, 1, "N", 45.5, "Two degree", "N"))
+                .set("Clubs!" + column(header) + "2", value);
+    }
+
+    /** A sound 7 iron row with more cells under headings. */
+    static TestBook ironWith(Object... headersAndValues) {
+        TestBook book = clubs(row("Ann", 1, "7 iron", "iron", 31, 62.5));
+        for (int index = 0; index < headersAndValues.length; index += 2) {
+            book.set("Clubs!" + column((String) headersAndValues[index]) + "2", headersAndValues[index + 1]);
+        }
+        return book;
+    }
+
+    static String column(String header) {
+        int index = ClubColumns.USED.stream().map(Column::header).toList().indexOf(header);
+        return org.apache.poi.ss.util.CellReference.convertNumToColString(index);
+    }
+}
