@@ -70,7 +70,20 @@ final class Corrections {
         SleeveCorrection correction = new SleeveCorrection(sleeve, sharing);
         correctedSleeves.put(sleeve.name(), correction.corrected());
         messages.addAll(correction.messages());
+        if (!correction.corrections().isEmpty()) {
+            tellOfOthers(sleeve, sharing);
+        }
         return correction.corrections();
+    }
+
+    private void tellOfOthers(Sleeve sleeve, List<ClubFit> sharing) {
+        book.clubs().stream()
+                .filter(club -> book.sleeveOf(club).equals(Optional.of(sleeve)))
+                .filter(club -> sharing.stream().noneMatch(fit -> fit.club().equals(club)))
+                .forEach(club -> messages.add(Message.assumed(
+                        club.cell(),
+                        club.name() + " has the same sleeve " + sleeve.name()
+                                + " and no readings of its own: what is learnt of the sleeve counts for it too")));
     }
 
     private void club(ClubFit fit) {
@@ -83,11 +96,24 @@ final class Corrections {
             add(fit, Item.LOFT, found.designLoft(), found.gaugeLoft(), head.loftDeg(), stated.loftDeg());
             add(fit, Item.LIE, found.designLie(), found.gaugeLie(), head.lieDeg(), stated.lieDeg());
             add(fit, Item.FACE, found.designFace(), found.designFace(), head.faceDeg(), stated.faceDeg());
+            boolean lieMoves = !found.designLie().held() && rounded(head.lieDeg()) != rounded(stated.lieDeg());
+            if (lieMoves) {
+                tellOfGolferLie(club);
+            }
         } catch (IllegalArgumentException impossible) {
             messages.add(Message.warning(
                     club.cell(),
                     "the readings of " + club.name() + " give numbers that no club has, so none is taken from them: "
                             + impossible.getMessage()));
+        }
+    }
+
+    private void tellOfGolferLie(Club club) {
+        if (club.golferLieDeg().isEmpty() && club.targets().lieDeg().isEmpty()) {
+            messages.add(Message.assumed(
+                    club.cell(),
+                    "the book gives no golfer's lie for " + club.name()
+                            + ", so it is the club's own and moves with it: fill in Golfer lie to hold it"));
         }
     }
 

@@ -61,7 +61,9 @@ public final class Gauging {
         Corrections corrections = new Corrections(fits);
         messages.addAll(fits.messages());
         messages.addAll(corrections.messages());
-        messages.addAll(read.messages());
+        read.messages().stream()
+                .filter(message -> message.severity() != Message.Severity.ASSUMED)
+                .forEach(messages::add);
         return new GaugedBook(book, repeatabilityDeg, fits.gauged(), corrections.all(), messages);
     }
 

@@ -167,6 +167,12 @@ final class SleeveCorrection {
         double perShare = statedBendDeg() > 0 ? ring.bendDeg() : 1;
         double bendDeg = share.map(mean -> Corrections.rounded(mean.valueMeasureUnits() * perShare))
                 .orElse(ring.bendDeg());
+        if (!Limit.BEND_DEG.holds(bendDeg)) {
+            messages.add(Message.warning(
+                    fits.get(0).club().cell(),
+                    "the readings make sleeve " + sleeve.name() + " bend by " + Numbers.trimmed(bendDeg)
+                            + " degrees, more than any sleeve: setting " + setting.mark() + " stays as stated"));
+        }
         if (straight || !Limit.BEND_DEG.holds(bendDeg)) {
             return ring;
         }

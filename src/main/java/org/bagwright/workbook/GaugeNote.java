@@ -40,11 +40,12 @@ final class GaugeNote {
      */
     static void put(XSSFCell cell, Correction correction, String before) {
         XSSFComment note = cell.getCellComment() == null ? made(cell) : cell.getCellComment();
-        XSSFRichTextString old = note.getString();
-        int end = old.getString().indexOf(PHRASE);
-        String earlier = end < 0 ? "" : old.getString().substring(end);
-        XSSFRichTextString text = firstPart(old, end < 0 ? old.length() : end);
-        boolean ownWords = text.length() > 0 && !text.getString().endsWith("\n");
+        XSSFRichTextString old = note.getString() == null ? new XSSFRichTextString() : note.getString();
+        String all = plain(old);
+        int end = all.indexOf(PHRASE);
+        String earlier = end < 0 ? "" : all.substring(end);
+        XSSFRichTextString text = firstPart(old, end < 0 ? all.length() : end);
+        boolean ownWords = !plain(text).isEmpty() && !plain(text).endsWith("\n");
         text.append((ownWords ? "\n\n" : "") + words(correction, before, earlier));
         note.setString(text);
     }
@@ -64,11 +65,15 @@ final class GaugeNote {
                 .findFirst();
     }
 
+    private static String plain(XSSFRichTextString text) {
+        return text.getString() == null ? "" : text.getString();
+    }
+
     /** The first characters of a text with their fonts. */
     private static XSSFRichTextString firstPart(XSSFRichTextString text, int length) {
         XSSFRichTextString part = new XSSFRichTextString();
         if (!text.hasFormatting()) {
-            part.setString(text.getString().substring(0, length));
+            part.setString(plain(text).substring(0, length));
             return part;
         }
         for (int run = 0; run < text.numFormattingRuns(); run++) {

@@ -18,6 +18,7 @@ import org.bagwright.domain.CellChange;
 import org.bagwright.domain.Correction;
 import org.bagwright.domain.Correction.Item;
 import org.bagwright.domain.Message;
+import org.bagwright.domain.Numbers;
 
 /** A copy of a fitter's book in which gauged numbers take the place of stated ones, each with a note; the rest stays. */
 public final class GaugedCopy implements AutoCloseable {
@@ -122,11 +123,18 @@ public final class GaugedCopy implements AutoCloseable {
 
     /** What stood in the cell, as a person reads it; a formula with its value. */
     private String before(XSSFCell cell, Correction correction) {
-        CellContent content = contents.of(cell);
-        String value = content instanceof CellContent.Words words
-                ? words.text()
-                : content.isBlank() ? "blank" : GaugeNote.shown(correction.statedMeasureUnits());
+        String value = shown(contents.of(cell), correction);
         return cell.getCellType() == CellType.FORMULA ? "=" + cell.getCellFormula() + " giving " + value : value;
+    }
+
+    private static String shown(CellContent content, Correction correction) {
+        if (content instanceof CellContent.Words words) {
+            return words.text();
+        }
+        if (content instanceof CellContent.Amount amount && !amount.dated()) {
+            return Numbers.trimmed(amount.valueMeasureUnits());
+        }
+        return content.isBlank() ? "blank" : GaugeNote.shown(correction.statedMeasureUnits());
     }
 
     private Optional<InputRow> row(Correction.Place place) {

@@ -12,6 +12,8 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFComment;
+import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -214,7 +216,8 @@ final class InputTable {
     Optional<String> note(int row, Column column) {
         return Optional.ofNullable(places.get(column))
                 .map(place -> sheet.getCellComment(new CellAddress(row, place.index())))
-                .map(note -> note.getString().getString());
+                .map(XSSFComment::getString)
+                .map(XSSFRichTextString::getString);
     }
 
     /** A cell to write into, made if need be; empty where the book lacks the column. */

@@ -99,7 +99,7 @@ class BlankBookTest {
             workbook.sheetIterator()
                     .forEachRemaining(sheet -> sheet.forEach(row -> row.forEach(BlankBookTest::rename)));
             int row = 5;
-            for (String mark : List.of("N", "L")) {
+            for (String mark : List.of("1", "3")) {
                 fill(workbook, "Sleeves", row++, Map.of("Sleeve", "My sleeve", "Setting", mark, "Bend", 0));
             }
             try (OutputStream out = Files.newOutputStream(named)) {
@@ -123,7 +123,7 @@ class BlankBookTest {
                     .filter(index -> workbook.getSheetVisibility(index) == SheetVisibility.VISIBLE)
                     .mapToObj(workbook::getSheetName)
                     .toList();
-            assertEquals(List.of("Start", "Golfers", "Clubs", "Sleeves", "Shots", "Aims"), visible);
+            assertEquals(List.of("Start", "Golfers", "Clubs", "Sleeves", "Readings", "Shots", "Aims"), visible);
         }
     }
 
