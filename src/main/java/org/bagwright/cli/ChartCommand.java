@@ -41,7 +41,7 @@ final class ChartCommand implements Callable<Integer> {
         } else {
             new ChartText(charted).lines(club).forEach(out::println);
         }
-        MessageText.briefNotes(charted.messages()).forEach(spec.commandLine().getErr()::println);
+        MessageText.notes(charted.messages()).forEach(spec.commandLine().getErr()::println);
         return Main.DONE;
     }
 }

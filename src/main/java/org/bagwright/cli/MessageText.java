@@ -25,29 +25,8 @@ final class MessageText {
     static List<String> notes(List<Message> messages) {
         return messages.stream()
                 .filter(message -> message.severity() != Message.Severity.PROBLEM)
-                .map(MessageText::noteLine)
+                .map(message -> line(message) + " [" + message.severity().name().toLowerCase(Locale.ROOT) + "]")
                 .toList();
-    }
-
-    /** As {@link #notes}, with the assumed values only counted. */
-    static List<String> briefNotes(List<Message> messages) {
-        List<String> lines = new ArrayList<>();
-        messages.stream()
-                .filter(message ->
-                        message.severity() == Message.Severity.WARNING || message.severity() == Message.Severity.CHECK)
-                .forEach(message -> lines.add(noteLine(message)));
-        long assumed = messages.stream()
-                .filter(message -> message.severity() == Message.Severity.ASSUMED)
-                .count();
-        if (assumed > 0) {
-            lines.add(assumed + (assumed == 1 ? " note says" : " notes say")
-                    + " what was assumed: see the command check, or the sheet Messages of a result.");
-        }
-        return lines;
-    }
-
-    private static String noteLine(Message message) {
-        return line(message) + " [" + message.severity().name().toLowerCase(Locale.ROOT) + "]";
     }
 
     private static String line(Message message) {

@@ -137,6 +137,6 @@ final class PlanCommand implements Callable<Integer> {
         if (planning.cappedByTime()) {
             people.println("The time limit ended the search; with more --seconds it may find a better plan.");
         }
-        MessageText.briefNotes(result.messages()).forEach(err::println);
+        MessageText.notes(result.messages()).forEach(err::println);
     }
 }

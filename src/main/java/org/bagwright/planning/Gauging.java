@@ -62,7 +62,7 @@ public final class Gauging {
         messages.addAll(fits.messages());
         messages.addAll(corrections.messages());
         read.messages().stream()
-                .filter(message -> message.severity() != Message.Severity.ASSUMED)
+                .filter(message -> message.severity() == Message.Severity.WARNING)
                 .forEach(messages::add);
         return new GaugedBook(book, repeatabilityDeg, fits.gauged(), corrections.all(), messages);
     }

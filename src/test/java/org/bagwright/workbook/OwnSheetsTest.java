@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,7 +63,7 @@ class OwnSheetsTest {
             for (ZipEntry entry : zip.stream().toList()) {
                 if (kinds.stream().anyMatch(entry.getName()::contains)) {
                     try (InputStream input = zip.getInputStream(entry)) {
-                        parts.put(entry.getName(), input.readAllBytes());
+                        parts.put(entry.getName(), withoutSelection(input.readAllBytes()));
                     }
                 }
             }
@@ -70,12 +71,29 @@ class OwnSheetsTest {
         return parts;
     }
 
+    /** The same book loaded and saved and nothing else: as much as the library can keep. */
+    private Path savedByPoi(Path file) throws Exception {
+        Path saved = folder.resolve("saved.xlsx");
+        try (InputStream input = Files.newInputStream(file);
+                XSSFWorkbook workbook = new XSSFWorkbook(input);
+                OutputStream output = Files.newOutputStream(saved)) {
+            workbook.write(output);
+        }
+        return saved;
+    }
+
+    /** Which sheet is shown first changes, since a result opens on Plan; two selected sheets would be edited as one. */
+    private static byte[] withoutSelection(byte[] part) {
+        String text = new String(part, StandardCharsets.ISO_8859_1);
+        return text.replaceFirst(" tabSelected=\"[a-z01]*\"", "").getBytes(StandardCharsets.ISO_8859_1);
+    }
+
     @Test
     void planTwice_keepsOwnSheetsByteForByteAndDoublesNothing() throws Exception {
         Path file = book();
         List<String> kinds = List.of(
                 "worksheets/sheet1.xml", "worksheets/sheet2.xml", "worksheets/sheet3.xml", "comments", "vmlDrawing");
-        Map<String, byte[]> before = parts(file, kinds);
+        Map<String, byte[]> before = parts(savedByPoi(file), kinds);
         assertTrue(before.size() >= 5, before.keySet().toString());
         for (int run = 0; run < 2; run++) {
             Terminal plan = Terminal.run("plan", file, "--in-place");
