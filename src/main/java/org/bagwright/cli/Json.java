@@ -83,7 +83,7 @@ final class Json {
         return node;
     }
 
-    private static ArrayNode messages(List<Message> messages) {
+    static ArrayNode messages(List<Message> messages) {
         ArrayNode array = NODES.arrayNode();
         messages.forEach(message -> array.add(message(message)));
         return array;
@@ -120,6 +120,7 @@ final class Json {
         node.put("gaugeLieDeg", option.pose().gaugeLieDeg());
         node.put("addressLoftDeg", option.pose().addressLoftDeg());
         node.put("faceHeadingDeg", option.pose().faceHeadingDeg());
+        node.put("deliveredFaceClosedDeg", option.deliveredFaceDeg());
         node.put("soleTiltDeg", option.pose().soleTiltDeg());
         node.put("sitsClosedDeg", option.pose().sitsClosedDeg());
         node.put("loftAsItSitsDeg", option.pose().loftAsItSitsDeg());

@@ -14,7 +14,14 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         description = "Plans every setting and bend of a golf bag from a spreadsheet.",
-        subcommands = {DemoCommand.class, NewCommand.class, CheckCommand.class, ChartCommand.class, PlanCommand.class},
+        subcommands = {
+            DemoCommand.class,
+            NewCommand.class,
+            CheckCommand.class,
+            ChartCommand.class,
+            GaugeCommand.class,
+            PlanCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
@@ -29,6 +36,7 @@ import picocli.CommandLine.Spec;
             "  bagwright demo                    plan an invented bag and see what comes out",
             "  bagwright new bag.xlsx            a blank book to fill in",
             "  bagwright check bag.xlsx          list what is wrong in it",
+            "  bagwright gauge bag.xlsx          learn heads and sleeves from your gauge readings",
             "  bagwright plan bag.xlsx           plan it into bag-plan.xlsx"
         })
 public final class Main implements Runnable {

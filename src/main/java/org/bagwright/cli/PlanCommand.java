@@ -59,7 +59,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         check();
-        Path target = target();
+        Path target = target(file, out, inPlace, "-plan");
         Planning planning = new Planning(seed, seconds);
         Interrupt interrupt = new Interrupt(planning);
         try {
@@ -76,16 +76,23 @@ final class PlanCommand implements Callable<Integer> {
         if (!(seconds > 0) || Double.isInfinite(seconds)) {
             throw new WrongArguments("--seconds must be above 0, found " + seconds);
         }
+    }
+
+    /**
+     * Where a result goes that is a copy of the book.
+     *
+     * @param out where the person wants it; null is beside the book
+     * @param inPlace into the book itself
+     * @param suffix what the name of a copy beside the book gets, such as {@code -plan}
+     */
+    static Path target(Path file, Path out, boolean inPlace, String suffix) throws WrongArguments, IOException {
         if (inPlace && out != null) {
             throw new WrongArguments("Give either -o or --in-place, not both.");
         }
-    }
-
-    private Path target() throws WrongArguments, IOException {
         if (inPlace) {
             return file;
         }
-        Path target = out == null ? besides(file) : out;
+        Path target = out == null ? besides(file, suffix) : out;
         if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file)) {
             throw new WrongArguments("The result would replace the book itself. To want that, say --in-place.");
         }
@@ -103,9 +110,13 @@ final class PlanCommand implements Callable<Integer> {
 
     /** Beside the book: {@code bag.xlsx} becomes {@code bag-plan.xlsx}. */
     static Path besides(Path file) {
+        return besides(file, "-plan");
+    }
+
+    private static Path besides(Path file, String suffix) {
         String name = file.getFileName().toString();
         String ending = ending(file);
-        return file.resolveSibling(name.substring(0, name.length() - ending.length()) + "-plan" + ending);
+        return file.resolveSibling(name.substring(0, name.length() - ending.length()) + suffix + ending);
     }
 
     private static String ending(Path file) {

@@ -2,6 +2,7 @@ package org.bagwright.domain;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A fitter's book: every input sheet as records, already checked against each other.
@@ -12,6 +13,8 @@ import java.util.Optional;
  * @param clubs the clubs, in the order of the book
  * @param sleeves the sleeves
  * @param shots the shots
+ * @param readings the gauge readings
+ * @param gaugedClubs the cells of the clubs whose loft or lie was written by an earlier fit and not changed since
  * @param messages what reading found: warnings and assumed values
  */
 public record Book(
@@ -21,12 +24,16 @@ public record Book(
         List<Club> clubs,
         List<Sleeve> sleeves,
         List<Shot> shots,
+        List<Reading> readings,
+        Set<String> gaugedClubs,
         List<Message> messages) {
     public Book {
         golfers = List.copyOf(golfers);
         clubs = List.copyOf(clubs);
         sleeves = List.copyOf(sleeves);
         shots = List.copyOf(shots);
+        readings = List.copyOf(readings);
+        gaugedClubs = Set.copyOf(gaugedClubs);
         messages = List.copyOf(messages);
     }
 
@@ -36,6 +43,24 @@ public record Book(
                 .filter(club -> club.golfer().equalsIgnoreCase(golfer.name()))
                 .sorted(java.util.Comparator.comparingInt(Club::slot))
                 .toList();
+    }
+
+    /** The readings of one club, in the order of the book. */
+    public List<Reading> readingsOf(Club club) {
+        return readings.stream()
+                .filter(reading -> reading.golfer().equalsIgnoreCase(club.golfer()))
+                .filter(reading -> reading.club().equalsIgnoreCase(club.name()))
+                .toList();
+    }
+
+    /** Whether a club states its loft and lie as an earlier fit of gauge readings wrote them. */
+    public boolean isGauged(Club club) {
+        return gaugedClubs.contains(club.cell());
+    }
+
+    /** The sleeve that a club names; empty for a glued shaft. */
+    public Optional<Sleeve> sleeveOf(Club club) {
+        return club.sleeve().flatMap(this::sleeve);
     }
 
     /** The sleeve with this name, letter case apart. */

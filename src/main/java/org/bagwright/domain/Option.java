@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
  * @param key text that names it uniquely in the book
  * @param choice what is set
  * @param pose what the geometry says
+ * @param deliveredFaceDeg heading of the face that the golfer brings to the ball, closed positive, degrees: with the
+ *     leading edge squared the face heading at address, else the heading of the edge as the head sits
  * @param shot the shot it gives; empty for a putter
  * @param changes how many items differ from today
  * @param terms its own part of the penalty
@@ -18,6 +20,7 @@ public record Option(
         String key,
         Choice choice,
         PoseNumbers pose,
+        double deliveredFaceDeg,
         Optional<ShotPrediction> shot,
         int changes,
         OwnTerms terms,

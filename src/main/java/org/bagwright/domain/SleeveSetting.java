@@ -2,6 +2,7 @@ package org.bagwright.domain;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One setting of a sleeve.
@@ -16,6 +17,18 @@ public record SleeveSetting(String mark, List<Ring> rings, boolean turnsShaft, O
         Checks.named(mark, "setting");
         rings = List.copyOf(rings);
         Checks.that(rings.size() <= 2, "a sleeve has one or two rings");
-        Checks.that(!rings.isEmpty() || rated.isPresent(), "a setting needs a clock and a bend, or a rated change");
+        Checks.that(
+                !rings.isEmpty() || rated.filter(RatedChange::placesShaft).isPresent(),
+                "a setting needs a clock and a bend, or a rated change of loft and lie");
+    }
+
+    /** The rated changes of loft and lie, the truth about where the shaft points; empty where the rings say it. */
+    public Optional<RatedChange> ratedShaft() {
+        return rated.filter(RatedChange::placesShaft);
+    }
+
+    /** The rated change of the face as it sits, degrees, closed positive; empty where the geometry says it. */
+    public OptionalDouble ratedFaceDeg() {
+        return rated.map(RatedChange::faceDeg).orElseGet(OptionalDouble::empty);
     }
 }

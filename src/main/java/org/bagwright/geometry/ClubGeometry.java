@@ -8,7 +8,6 @@ import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.Golfer;
 import org.bagwright.domain.PoseNumbers;
-import org.bagwright.domain.RatedChange;
 import org.bagwright.domain.Sleeve;
 import org.bagwright.domain.SleeveSetting;
 
@@ -16,7 +15,8 @@ import org.bagwright.domain.SleeveSetting;
  * One club in one golfer's hands: the poses of every setting and bend. The numbers hold for either hand.
  *
  * <p>Where a sleeve has a rated table the table is the truth: the shaft is put where a gauge reads exactly the rated
- * loft and lie, and the rated face change sets how the head sits. How far the geometry alone would be off is told by the
+ * loft and lie, and the rated face change sets how the head sits; what the table leaves open follows from the rings, or
+ * for the face from the shaft. How far the geometry alone would be off is told by the
  * misfits.
  *
  * <p>A hosel bend leaves face and sole as they are and moves the shaft to where a gauge reads the setting's loft and lie
@@ -54,6 +54,15 @@ public final class ClubGeometry {
         Vector3D held = Poses.heldShaft(club.addressLieDeg(), golfer.leanDeg());
         Sole sole = new Sole(SoleForm.of(club));
         return new ClubGeometry(SleeveOnHead.of(club, sleeve), held, sole, club.setting());
+    }
+
+    /**
+     * A club's head as designed, without the rest of its geometry.
+     *
+     * @throws IllegalArgumentException when the sleeve or a setting is missing, or no head can have the stated numbers
+     */
+    public static HeadDesign design(Club club, Optional<Sleeve> sleeve) {
+        return SleeveOnHead.of(club, sleeve).design();
     }
 
     /** The head as designed, solved exactly from the stated numbers. */
@@ -103,8 +112,9 @@ public final class ClubGeometry {
     /** Rated face change less the change that the fitted geometry gives as it sits, degrees; empty where not rated. */
     public OptionalDouble ratedFaceMisfitDeg(String mark) {
         SleeveSetting setting = sleeved.setting(mark);
-        return setting.rated().isPresent()
-                ? OptionalDouble.of(faceMisfitDeg(setting, setting.rated().get()))
+        OptionalDouble ratedDeg = setting.ratedFaceDeg();
+        return ratedDeg.isPresent()
+                ? OptionalDouble.of(ratedDeg.getAsDouble() - faceChangeDeg(setting))
                 : OptionalDouble.empty();
     }
 
@@ -135,14 +145,15 @@ public final class ClubGeometry {
 
     /** The seated pose turned on about the shaft until the edge heads where the rated table puts it. */
     private Rotation asRated(Rotation seat, Optional<SleeveSetting> setting) {
-        return setting.flatMap(value -> value.rated().map(change -> sitsDeg(seat) + faceMisfitDeg(value, change)))
-                .map(headingDeg -> Seat.turnedTo(headingDeg, sleeved.design(), seat, held))
-                .orElse(seat);
+        OptionalDouble misfitDeg =
+                setting.map(value -> ratedFaceMisfitDeg(value.mark())).orElseGet(OptionalDouble::empty);
+        return misfitDeg.isPresent()
+                ? Seat.turnedTo(sitsDeg(seat) + misfitDeg.getAsDouble(), sleeved.design(), seat, held)
+                : seat;
     }
 
-    private double faceMisfitDeg(SleeveSetting setting, RatedChange change) {
-        double geometryDeg = sitsDeg(seat(sleeved.shaft(Optional.of(setting)))) - sitsOnBoreDeg;
-        return change.faceDeg() - geometryDeg;
+    private double faceChangeDeg(SleeveSetting setting) {
+        return sitsDeg(seat(sleeved.shaft(Optional.of(setting)))) - sitsOnBoreDeg;
     }
 
     /** The fixed sleeve turns the shaft with its ring; a turn of 12 hours is none. */

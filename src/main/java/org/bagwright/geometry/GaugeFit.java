@@ -91,7 +91,10 @@ public final class GaugeFit {
                 estimate(solution, Unknown.LOFT, solution.state()[0]),
                 estimate(solution, Unknown.LIE, solution.state()[1]),
                 estimate(solution, Unknown.FACE, solution.state()[2]),
+                atStated(solution, Unknown.LOFT),
+                atStated(solution, Unknown.LIE),
                 sleeved ? Optional.of(estimate(solution, Unknown.BEND, solution.bendDeg())) : Optional.empty(),
+                model.stated()[Unknown.BEND.index()],
                 sleeved ? Optional.of(estimate(solution, Unknown.CLOCK, solution.clockOffsetH())) : Optional.empty(),
                 IntStream.range(0, readings.size())
                         .mapToObj(index -> checked(index, solution))
@@ -130,6 +133,14 @@ public final class GaugeFit {
         return solution.free().contains(unknown)
                 ? Estimate.found(value, solution.standardError(unknown, 0))
                 : Estimate.held(value);
+    }
+
+    private Estimate atStated(GaugeSolution solution, Unknown kind) {
+        Value value = model.atStated(kind);
+        double expectedDeg = solution.expectedDeg(value);
+        return solution.free().contains(kind)
+                ? Estimate.found(expectedDeg, solution.expectedErrorDeg(value))
+                : Estimate.held(expectedDeg);
     }
 
     private CheckedReading checked(int index, GaugeSolution solution) {

@@ -23,10 +23,12 @@ final class GaugeModel {
     private final SleeveOnHead sleeved;
     private final Bend bend;
     private final double statedBendDeg;
+    private final Optional<String> statedAt;
 
     GaugeModel(Club club, Optional<Sleeve> sleeve) {
         sleeved = SleeveOnHead.of(club, sleeve);
         bend = club.todayBend();
+        statedAt = club.head().statedAt();
         statedBendDeg = sleeve.stream()
                 .flatMap(value -> value.settings().stream())
                 .flatMap(setting -> rings(setting).stream())
@@ -73,6 +75,12 @@ final class GaugeModel {
         read.ifPresent(readDeg -> values.add(new Value(index, kind, readDeg - bentDeg, rings)));
     }
 
+    /** The loft or lie at the setting at which the club states its head, as a number not read. */
+    Value atStated(Unknown kind) {
+        List<Ring> rings = statedAt.map(mark -> rings(sleeved.setting(mark))).orElse(List.of());
+        return new Value(-1, kind, Double.NaN, rings);
+    }
+
     /** Whether all lofts and lies were read with the shaft leaning one way, as far as the marks say. */
     boolean atOneHour(List<Value> values) {
         List<Vector3D> tilts = values.stream()
@@ -112,9 +120,9 @@ final class GaugeModel {
         return tilt;
     }
 
-    /** The rings as marked; a setting known only from a rated table has the one that its table makes on this head. */
+    /** The rings as marked; a setting with a rated table has the one that its table makes on this head. */
     private List<Ring> rings(SleeveSetting setting) {
-        if (!setting.rings().isEmpty()) {
+        if (setting.ratedShaft().isEmpty()) {
             return setting.rings();
         }
         Vector3D tilt = sleeved.design().tilt(sleeved.shaft(Optional.of(setting)));

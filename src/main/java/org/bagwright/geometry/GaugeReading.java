@@ -14,11 +14,16 @@ record GaugeReading(double loftDeg, double lieDeg) {
         return new GaugeReading(loftDeg + bend.loftDeg(), lieDeg + bend.lieDeg());
     }
 
+    /** With a rated change of loft and lie, which must say both. */
     GaugeReading plus(RatedChange change) {
-        return new GaugeReading(loftDeg + change.loftDeg(), lieDeg + change.lieDeg());
+        return new GaugeReading(
+                loftDeg + change.loftDeg().orElseThrow(),
+                lieDeg + change.lieDeg().orElseThrow());
     }
 
     GaugeReading minus(RatedChange change) {
-        return new GaugeReading(loftDeg - change.loftDeg(), lieDeg - change.lieDeg());
+        return new GaugeReading(
+                loftDeg - change.loftDeg().orElseThrow(),
+                lieDeg - change.lieDeg().orElseThrow());
     }
 }

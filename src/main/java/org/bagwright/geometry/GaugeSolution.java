@@ -121,9 +121,35 @@ final class GaugeSolution {
         return Math.sqrt(variance);
     }
 
+    /** What this state expects of a number, degrees. */
+    double expectedDeg(Value value) {
+        return model.expectedDeg(state, value);
+    }
+
+    /** The standard error of {@link #expectedDeg}, degrees. */
+    double expectedErrorDeg(Value value) {
+        double variance = 0;
+        double[] slopes =
+                free.stream().mapToDouble(unknown -> slope(value, unknown)).toArray();
+        for (int i = 0; i < slopes.length; i++) {
+            for (int j = 0; j < slopes.length; j++) {
+                variance += slopes[i] * slopes[j] * covariance.getEntry(i, j);
+            }
+        }
+        return Math.sqrt(variance);
+    }
+
+    private double slope(Value value, Unknown unknown) {
+        double[] low = state.clone();
+        double[] high = state.clone();
+        low[unknown.index()] -= STEP_DEG;
+        high[unknown.index()] += STEP_DEG;
+        return (model.expectedDeg(high, value) - model.expectedDeg(low, value)) / (2 * STEP_DEG);
+    }
+
     /** A number read less the number expected, degrees; also for numbers that took no part in the fit. */
     double residualDeg(Value value) {
-        return value.readDeg() - model.expectedDeg(state, value);
+        return value.readDeg() - expectedDeg(value);
     }
 
     double sumOfSquares() {

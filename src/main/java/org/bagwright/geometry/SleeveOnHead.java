@@ -7,6 +7,7 @@ import org.bagwright.domain.Club;
 import org.bagwright.domain.RatedChange;
 import org.bagwright.domain.Sleeve;
 import org.bagwright.domain.SleeveSetting;
+import org.bagwright.domain.StatedHead;
 
 /** A head and the sleeve in it: where the shaft points at every setting, before any hosel bend. */
 final class SleeveOnHead {
@@ -30,7 +31,7 @@ final class SleeveOnHead {
         var head = club.head();
         Optional<SleeveSetting> statedAt = head.statedAt().map(mark -> settingOf(sleeve, mark));
         GaugeReading stated = new GaugeReading(head.loftDeg(), head.lieDeg());
-        Optional<RatedChange> rated = statedAt.flatMap(SleeveSetting::rated);
+        Optional<RatedChange> rated = statedAt.flatMap(SleeveSetting::ratedShaft);
         GaugeReading solved = rated.map(stated::minus).orElse(stated);
         Vector3D tilt = rated.isPresent() ? Tilt.STRAIGHT : ringTilt(statedAt);
         return new SleeveOnHead(HeadDesign.solve(solved, head.faceDeg(), tilt), sleeve);
@@ -49,6 +50,18 @@ final class SleeveOnHead {
         return settingOf(sleeve, mark);
     }
 
+    /**
+     * What a club has to state so that its head is solved to be this design: {@link #of} undone.
+     *
+     * @param statedAt the mark at which it is stated; empty is on the bore
+     * @throws IllegalArgumentException when the sleeve has no such setting, or no gauge could read such numbers
+     */
+    static StatedHead stated(HeadDesign design, Optional<String> statedAt, Optional<Sleeve> sleeve) {
+        Optional<SleeveSetting> setting = statedAt.map(mark -> settingOf(sleeve, mark));
+        GaugeReading read = design.gauge(new SleeveOnHead(design, sleeve).shaft(setting));
+        return new StatedHead(read.loftDeg(), read.lieDeg(), design.faceDeg(), statedAt);
+    }
+
     /** What a gauge reads on the bore. */
     GaugeReading onBore() {
         return design.gauge(design.shaft(Tilt.STRAIGHT));
@@ -56,7 +69,7 @@ final class SleeveOnHead {
 
     /** The shaft in the head frame: as rated where there is a table, else as the rings set it; no setting is the bore. */
     Vector3D shaft(Optional<SleeveSetting> setting) {
-        return setting.flatMap(SleeveSetting::rated)
+        return setting.flatMap(SleeveSetting::ratedShaft)
                 .map(change -> design.shaftFor(onBore().plus(change)))
                 .orElseGet(() -> design.shaft(ringTilt(setting)));
     }
@@ -74,7 +87,7 @@ final class SleeveOnHead {
             return Optional.empty();
         }
         GaugeReading ringed = design.gauge(design.shaft(Tilt.of(setting.rings())));
-        return setting.rated().map(change -> {
+        return setting.ratedShaft().map(change -> {
             GaugeReading rated = onBore().plus(change);
             return new GaugeReading(rated.loftDeg() - ringed.loftDeg(), rated.lieDeg() - ringed.lieDeg());
         });
@@ -84,7 +97,7 @@ final class SleeveOnHead {
     Optional<RatedFit> ratedFit() {
         List<RatedFit.FittedRing> rings = sleeve.stream()
                 .flatMap(value -> value.settings().stream())
-                .filter(setting -> setting.rated().isPresent())
+                .filter(setting -> setting.ratedShaft().isPresent())
                 .map(this::fittedRing)
                 .toList();
         return rings.isEmpty() ? Optional.empty() : Optional.of(RatedFit.of(rings));

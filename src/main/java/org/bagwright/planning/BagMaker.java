@@ -45,7 +45,7 @@ final class BagMaker {
     private BagOptions bag(Golfer golfer, List<Club> clubs) {
         Map<Club, ClubGeometry> geometries = new HashMap<>();
         for (Club club : clubs) {
-            geometries.put(club, ClubGeometry.of(club, OptionMaker.sleeveOf(book, club), golfer));
+            geometries.put(club, ClubGeometry.of(club, book.sleeveOf(club), golfer));
         }
         GolferFlight flight = GolferFlight.fit(
                 book.settings(),
@@ -60,10 +60,12 @@ final class BagMaker {
         OptionMaker maker = new OptionMaker(golfer, book.aims(), flight);
         List<ClubOptions> options = new ArrayList<>();
         for (Club club : clubs) {
-            ClubOptions made = maker.options(club, OptionMaker.sleeveOf(book, club), geometries.get(club));
+            ClubOptions made = maker.options(club, book.sleeveOf(club), geometries.get(club));
             options.add(made);
+            messages.addAll(RatedMessages.of(club, book.sleeveOf(club), geometries.get(club)));
             warnIfClosed(made);
         }
+        FaceMessages.of(golfer, options).ifPresent(messages::add);
         return new BagOptions(
                 golfer, options, gapWishesM(golfer, options), book.aims().of(Measure.GAP));
     }

@@ -15,7 +15,6 @@ import org.bagwright.domain.Aim;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.Bend;
 import org.bagwright.domain.BendRange;
-import org.bagwright.domain.Book;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.ClubOptions;
@@ -52,6 +51,11 @@ final class OptionMaker {
     /** The loft that a club presents to the ball: squared by the golfer, or as the head sits. */
     static double presentedLoftDeg(Golfer golfer, PoseNumbers pose) {
         return golfer.squaresFace() ? pose.addressLoftDeg() : pose.loftAsItSitsDeg();
+    }
+
+    /** The heading of the face at the ball, closed positive: squared by the golfer, or as the head sits. */
+    static double presentedFaceDeg(Golfer golfer, PoseNumbers pose) {
+        return golfer.squaresFace() ? pose.faceHeadingDeg() : pose.sitsClosedDeg();
     }
 
     ClubOptions options(Club club, Optional<Sleeve> sleeve, ClubGeometry geometry) {
@@ -115,6 +119,7 @@ final class OptionMaker {
                 Option.keyOf(club, choice),
                 choice,
                 pose,
+                presentedFaceDeg(golfer, pose),
                 shot,
                 changes,
                 terms(club, pose, shot, changes),
@@ -169,10 +174,5 @@ final class OptionMaker {
             hardBreaks += aim.hardBreakThousandths(deviation);
             return aim.penaltyPoints(deviation);
         }
-    }
-
-    /** The sleeve of a club, which the reader has made sure of. */
-    static Optional<Sleeve> sleeveOf(Book book, Club club) {
-        return club.sleeve().map(name -> book.sleeve(name).orElseThrow());
     }
 }

@@ -11,6 +11,7 @@ import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagPlan;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BagState;
+import org.bagwright.domain.Book;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.ChartedBook;
 import org.bagwright.domain.ClubOptions;
@@ -59,13 +60,21 @@ public final class Planning {
         }
         List<Message> messages = new ArrayList<>(ResultBook.clashes(file));
         messages.addAll(read.messages());
-        BagMaker maker = new BagMaker(read.book().get());
+        Book book = read.book().get();
+        messages.addAll(ClubProblems.of(book));
+        refuseProblems(messages);
+        BagMaker maker = new BagMaker(book);
         List<BagOptions> bags = maker.bags();
         messages.addAll(maker.messages());
+        refuseProblems(messages);
+        messages.addAll(GaugeMessages.of(book));
+        return new ChartedBook(book, bags, messages);
+    }
+
+    private static void refuseProblems(List<Message> messages) throws WorkbookProblems {
         if (messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM)) {
             throw new WorkbookProblems(messages);
         }
-        return new ChartedBook(read.book().get(), bags, messages);
     }
 
     /**

@@ -12,6 +12,7 @@ import org.bagwright.domain.Aims;
 import org.bagwright.domain.Book;
 import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.Message;
+import org.bagwright.domain.Reading;
 import org.bagwright.domain.Shot;
 
 /** Reads a fitter's .xlsx book into records and says everything that is wrong in it at once. */
@@ -64,12 +65,15 @@ public final class BookReader {
         Optional<InputTable> shotTable = optional(ShotColumns.SHEET, "shots are assumed");
         List<Shot> shots =
                 shotTable.map(table -> ShotReader.read(table, names, clubs)).orElse(List.of());
+        List<Reading> readings = table(ReadingColumns.SHEET)
+                .map(table -> ReadingReader.read(table, names, clubs, sleeves))
+                .orElse(List.of());
         Aims aims = optional(AimColumns.SHEET, "the usual tolerances and importances hold")
                 .map(AimReader::read)
                 .orElseGet(Aims::defaults);
         golfers.ifPresent(reader -> warnOfGolfersWithoutClubs(reader, clubs));
         warnOfUnusedSheets();
-        return result(settings, aims, golfers, clubs, sleeves, shots);
+        return result(settings, aims, golfers, clubs, sleeves, shots, readings);
     }
 
     private Result result(
@@ -78,7 +82,8 @@ public final class BookReader {
             Optional<GolferReader> golfers,
             Optional<ClubReader> clubs,
             SleeveReader sleeves,
-            List<Shot> shots) {
+            List<Shot> shots,
+            List<Reading> readings) {
         List<Message> messages = findings.messages();
         if (findings.anyProblem()) {
             return new Result(Optional.empty(), messages);
@@ -90,6 +95,8 @@ public final class BookReader {
                 clubs.orElseThrow().clubs(),
                 sleeves.sleeves(),
                 shots,
+                readings,
+                clubs.orElseThrow().gauged(),
                 messages);
         return new Result(Optional.of(book), messages);
     }

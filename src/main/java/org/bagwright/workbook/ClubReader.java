@@ -2,12 +2,14 @@ package org.bagwright.workbook;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.ClubKind;
 import org.bagwright.domain.HeadForm;
@@ -29,6 +31,7 @@ final class ClubReader {
     private final ClubSleeves sleeves;
     private final ClubPlaces places = new ClubPlaces();
     private final List<Club> clubs = new ArrayList<>();
+    private final Set<String> gauged = new HashSet<>();
     private boolean allNamesRead = true;
 
     private ClubReader(InputTable table, BookContext context, NameIndex golfers, ClubSleeves sleeves) {
@@ -52,6 +55,11 @@ final class ClubReader {
 
     List<Club> clubs() {
         return clubs;
+    }
+
+    /** The cells of the clubs whose loft or lie stands as a fit of gauge readings wrote it. */
+    Set<String> gauged() {
+        return gauged;
     }
 
     /** The names of a golfer's clubs, also of rows with something wrong in them. */
@@ -107,6 +115,9 @@ final class ClubReader {
         identity.name().ifPresent(club -> places.take(row, ownerKey(row, identity), identity.slot(), club));
         build(row, identity, sleeves.fitted(row), ClubBends.of(row, identity.kind()))
                 .ifPresent(clubs::add);
+        if (GaugeNote.isOn(row, ClubColumns.LOFT) || GaugeNote.isOn(row, ClubColumns.LIE)) {
+            gauged.add(row.cell(ClubColumns.CLUB));
+        }
     }
 
     /** Whose clubs a row counts among: the golfer, or the name as written where it is no golfer's. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.bagwright.domain.Limit;
 import org.bagwright.domain.Numbers;
 
@@ -52,6 +53,16 @@ final class InputRow {
 
     CellContent content(Column column) {
         return table.content(index, column);
+    }
+
+    /** The text of the note on a cell, if it has one. */
+    Optional<String> note(Column column) {
+        return table.note(index, column);
+    }
+
+    /** The cell itself, made if need be; empty where the book lacks the column. */
+    Optional<XSSFCell> cellToWrite(Column column) {
+        return table.cellToWrite(index, column);
     }
 
     /** The unit in which a number of this column is written. */

@@ -10,8 +10,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFComment;
+import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.Units;
 
 /** An input sheet with its headings found: which column is where, in which unit, and the rows below. */
@@ -56,6 +61,16 @@ final class InputTable {
         InputTable table = new InputTable(sheet, schema, context, best);
         table.placeColumns();
         return Optional.of(table);
+    }
+
+    /** The table of a sheet in a book, or nothing when the book has no such sheet or no headings on it. */
+    static Optional<InputTable> in(XSSFWorkbook workbook, SheetSchema schema, BookContext context) {
+        for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
+            if (schema.isCalled(workbook.getSheetName(index))) {
+                return on(workbook.getSheetAt(index), schema, context);
+            }
+        }
+        return Optional.empty();
     }
 
     private static List<Heading> headings(XSSFRow row, BookContext context) {
@@ -196,6 +211,19 @@ final class InputTable {
         return place == null || cells == null
                 ? CellContent.blank()
                 : context.contents().of(cells.getCell(place.index()));
+    }
+
+    Optional<String> note(int row, Column column) {
+        return Optional.ofNullable(places.get(column))
+                .map(place -> sheet.getCellComment(new CellAddress(row, place.index())))
+                .map(XSSFComment::getString)
+                .map(XSSFRichTextString::getString);
+    }
+
+    /** A cell to write into, made if need be; empty where the book lacks the column. */
+    Optional<XSSFCell> cellToWrite(int row, Column column) {
+        return Optional.ofNullable(places.get(column))
+                .map(place -> sheet.getRow(row).getCell(place.index(), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK));
     }
 
     /** The address of a column's cell in a row; where the book lacks the column, the row's first known column. */

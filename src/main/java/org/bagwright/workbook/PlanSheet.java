@@ -229,10 +229,11 @@ final class PlanSheet {
     }
 
     private void live(int row, PlanRow values) {
-        var pose = values.option("LIVE").pose();
+        Option option = values.option("LIVE");
+        var pose = option.pose();
         looked(row, "LIVE", "LIE", SettingsSheet.Column.LIE, "0.0", pose.gaugeLieDeg());
         looked(row, "LIVE", "SITS", SettingsSheet.Column.SITS, "0.0", pose.sitsClosedDeg());
-        looked(row, "LIVE", "START_LINE", SettingsSheet.Column.START_LINE, "0.0", pose.faceHeadingDeg());
+        looked(row, "LIVE", "START_LINE", SettingsSheet.Column.DELIVERED_FACE, "0.0", option.deliveredFaceDeg());
         looked(row, "LIVE", "CONTACT", SettingsSheet.Column.CONTACT, "0.0", pose.contactShiftMm());
         looked(row, "LIVE", "SHAFT_TURN", SettingsSheet.Column.SHAFT_TURN, "0", pose.shaftTurnDeg());
         values.option("LIVE")

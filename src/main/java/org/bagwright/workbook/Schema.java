@@ -9,13 +9,17 @@ final class Schema {
 
     /** Sheets that a book may have but that this version does not use. */
     static final List<SheetSchema> NOT_USED = List.of(
-            sheet("Readings", "One row a gauge reading.", "Golfer", "Club", "Setting", "Loft", "Lie", "Face"),
             sheet("Weights", "One row a port of a weighting.", "Kit", "Weighting", "Port", "Mass", "X", "Y", "Z"),
             sheet("Stock", "One row a kind of piece on the bench.", "Item", "Count"));
 
     /** The sheets with headings that are read, in the template's order. */
-    static final List<SheetSchema> READ =
-            List.of(GolferColumns.SHEET, ClubColumns.SHEET, SleeveColumns.SHEET, ShotColumns.SHEET, AimColumns.SHEET);
+    static final List<SheetSchema> READ = List.of(
+            GolferColumns.SHEET,
+            ClubColumns.SHEET,
+            SleeveColumns.SHEET,
+            ReadingColumns.SHEET,
+            ShotColumns.SHEET,
+            AimColumns.SHEET);
 
     /** The sheets a plan writes, which are never read. */
     static final List<String> RESULTS =

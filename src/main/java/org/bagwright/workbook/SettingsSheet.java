@@ -37,6 +37,7 @@ final class SettingsSheet {
         ADDRESS_LOFT("Address loft [deg]", 9, "0.00", option -> option.pose().addressLoftDeg()),
         START_LINE("Face heading at address [deg closed]", 11, "0.00", option -> option.pose()
                 .faceHeadingDeg()),
+        DELIVERED_FACE("Delivered face [deg closed]", 11, "0.00", option -> option.deliveredFaceDeg()),
         SOLE_TILT("Toe up [deg]", 9, "0.00", option -> option.pose().soleTiltDeg()),
         SITS("Sits closed [deg]", 9, "0.00", option -> option.pose().sitsClosedDeg()),
         LOFT_SITS("Loft as it sits [deg]", 9, "0.00", option -> option.pose().loftAsItSitsDeg()),

@@ -26,16 +26,20 @@ final class SleeveColumns {
                     "Turns shaft", "yes: the sleeve is glued to the shaft, so that another setting turns the shaft.")
             .ifBlank("yes");
     static final Column LOFT_CHANGE = angle(
-                    "Loft change", RATED_DEG, "What the sleeve's own table says: change of loft, degrees.")
-            .ifBlank("0, or no table");
+                    "Loft change",
+                    RATED_DEG,
+                    "What the sleeve's own table says: change of loft, degrees. Needs Lie change too.")
+            .ifBlank("no table; then Clock and Bend are needed");
     static final Column LIE_CHANGE = angle(
-                    "Lie change", RATED_DEG, "What the sleeve's own table says: change of lie, degrees.")
-            .ifBlank("0, or no table");
+                    "Lie change",
+                    RATED_DEG,
+                    "What the sleeve's own table says: change of lie, degrees. Needs Loft change too.")
+            .ifBlank("no table; then Clock and Bend are needed");
     static final Column FACE_CHANGE = angle(
                     "Face change",
                     RATED_DEG,
                     "What the sleeve's own table says: change of the face as it sits, degrees, closed is positive.")
-            .ifBlank("0, or no table");
+            .ifBlank("worked out from how the head comes to rest");
 
     static final SheetSchema SHEET = new SheetSchema(
             "Sleeves",

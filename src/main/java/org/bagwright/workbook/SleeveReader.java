@@ -150,9 +150,20 @@ final class SleeveReader {
         OptionalDouble loft = row.number(SleeveColumns.LOFT_CHANGE);
         OptionalDouble lie = row.number(SleeveColumns.LIE_CHANGE);
         OptionalDouble face = row.number(SleeveColumns.FACE_CHANGE);
-        return loft.isEmpty() && lie.isEmpty() && face.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new RatedChange(loft.orElse(0), lie.orElse(0), face.orElse(0)));
+        requireBoth(row, SleeveColumns.LOFT_CHANGE, SleeveColumns.LIE_CHANGE);
+        requireBoth(row, SleeveColumns.LIE_CHANGE, SleeveColumns.LOFT_CHANGE);
+        boolean nothing = loft.isEmpty() && lie.isEmpty() && face.isEmpty();
+        return nothing || row.isSpoilt() ? Optional.empty() : Optional.of(new RatedChange(loft, lie, face));
+    }
+
+    /** Half a table would read as no change at all. */
+    private static void requireBoth(InputRow row, Column given, Column other) {
+        if (row.isGiven(given) && !row.isGiven(other)) {
+            row.problem(
+                    other,
+                    other.subject() + " must be filled in where " + given.header()
+                            + " is, found nothing; expected degrees, 0 for no change.");
+        }
     }
 
     private static void requireEither(InputRow row) {
@@ -170,6 +181,14 @@ final class SleeveReader {
                     SleeveColumns.SETTING,
                     "a setting must say what it does, found neither Clock and Bend nor a rated change; expected"
                             + " one of them in this row.");
+        }
+        boolean shaft = Stream.of(SleeveColumns.CLOCK, SleeveColumns.BEND, SleeveColumns.LOFT_CHANGE)
+                .anyMatch(row::isGiven);
+        if (row.isGiven(SleeveColumns.FACE_CHANGE) && !shaft && !row.isGiven(SleeveColumns.LIE_CHANGE)) {
+            row.problem(
+                    SleeveColumns.FACE_CHANGE,
+                    "a face change alone does not say where the shaft points, found no other; expected Clock and Bend,"
+                            + " or Loft change and Lie change, in this row as well.");
         }
     }
 }

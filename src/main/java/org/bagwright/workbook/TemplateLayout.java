@@ -39,6 +39,7 @@ record TemplateLayout(
             case "Golfers" -> golfers();
             case "Clubs" -> clubs();
             case "Sleeves" -> sleeves();
+            case "Readings" -> readings();
             case "Shots" -> shots();
             case "Aims" -> aims();
             default -> throw new IllegalArgumentException("no layout for " + schema.name());
@@ -114,6 +115,16 @@ record TemplateLayout(
                         SleeveColumns.LOFT_CHANGE, "Or its own table"),
                 2,
                 Arrays.asList("Example sleeve", 2, "1:30", 1.7, NOTHING, NOTHING, "yes", NOTHING, NOTHING, NOTHING),
+                List.of());
+    }
+
+    private static TemplateLayout readings() {
+        return new TemplateLayout(
+                ReadingColumns.SHEET,
+                ReadingColumns.SHEET.columns(),
+                Map.of(),
+                2,
+                Arrays.asList("Example golfer", "Driver", 2, 11.5, 58, NOTHING),
                 List.of());
     }
 

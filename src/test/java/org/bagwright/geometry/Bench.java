@@ -78,7 +78,7 @@ record Bench(ClubKind kind, StatedHead head, double golferLieDeg, double leanDeg
     }
 
     static SleeveSetting rated(String mark, double loftDeg, double lieDeg, double faceDeg, Ring... rings) {
-        return new SleeveSetting(mark, List.of(rings), true, Optional.of(new RatedChange(loftDeg, lieDeg, faceDeg)));
+        return new SleeveSetting(mark, List.of(rings), true, Optional.of(RatedChange.of(loftDeg, lieDeg, faceDeg)));
     }
 
     Club club(Optional<Sleeve> sleeve) {

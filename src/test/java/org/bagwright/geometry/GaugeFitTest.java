@@ -17,6 +17,7 @@ import org.bagwright.domain.PoseNumbers;
 import org.bagwright.domain.Reading;
 import org.bagwright.domain.Ring;
 import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.StatedHead;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,6 +103,42 @@ class GaugeFitTest {
         double expectedH = expectedDeg / 1.5 * 6 / Math.PI;
         assertEquals(expectedH, clock.standardErrorMeasureUnits().orElseThrow(), 0.02 * expectedH);
         assertEquals(1.96 * expectedDeg, bend.half95MeasureUnits().orElseThrow(), 0.02 * expectedDeg);
+    }
+
+    /** Four readings where the club is stated give their mean there, whatever the bend is held at. */
+    @Test
+    void loft_at_the_stated_setting_is_the_mean_read_there() {
+        Club club = Gauge.BENCH.statedAt("m2").club(Optional.of(Gauge.STATED));
+        List<Reading> readings = exact(TRUTH, 2, 2, 2, 2);
+        FittedClub found = GaugeFit.fit(club, Optional.of(Gauge.STATED), readings, 0.2);
+        assertTrue(found.bend().orElseThrow().held());
+        assertFound(readings.get(0).loftDeg().orElseThrow(), found.gaugeLoft());
+        assertFound(readings.get(0).lieDeg().orElseThrow(), found.gaugeLie());
+        assertEquals(0.1, found.gaugeLoft().standardErrorMeasureUnits().orElseThrow(), 1e-6);
+        assertEquals(0.1, found.gaugeLie().standardErrorMeasureUnits().orElseThrow(), 1e-6);
+    }
+
+    @Test
+    void loft_that_is_not_read_is_held_at_the_stated_setting_too() {
+        FittedClub found = fit(exact(TRUTH, 0, 2, 4).stream()
+                .map(reading -> only(reading, false))
+                .toList());
+        assertTrue(found.gaugeLoft().held());
+        assertFalse(found.gaugeLie().held());
+    }
+
+    /** Stated as the fit says and read again with the sleeve as found, the head is the one found. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "m0", "m3"})
+    void stated_numbers_give_back_the_head_found(String statedAt) {
+        Bench bench = statedAt.isEmpty() ? Gauge.BENCH : Gauge.BENCH.statedAt(statedAt);
+        Club club = bench.club(Optional.of(Gauge.STATED));
+        FittedClub found = GaugeFit.fit(club, Optional.of(Gauge.STATED), exact(TRUTH, 0, 2, 3, 5));
+        StatedHead head = found.stated(club, Optional.of(Gauge.STATED));
+        Bench again = new Bench(bench.kind(), head, bench.golferLieDeg(), 0, bench.hand(), bench.form());
+        HeadDesign design = again.with(Gauge.STATED).design();
+        assertEquals(10.1, design.loftDeg(), 1e-6);
+        assertEquals(57.2, design.lieDeg(), 1e-6);
     }
 
     @Test

@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bagwright.domain.Bend;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.RatedChange;
 import org.bagwright.domain.Ring;
 import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.SleeveSetting;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -125,6 +129,41 @@ class RatedSleeveTest {
         assertEquals(12, fit.rings().get(0).clockH(), 1e-9);
         assertEquals(6, fit.rings().get(1).clockH(), 1e-9);
         assertEquals(Optional.empty(), Bench.driver(9.5, 58).glued().ratedFit());
+    }
+
+    /** A blank face change leaves how the head sits to the geometry; beside rings alone it turns only the face. */
+    @Test
+    void table_without_a_face_leaves_the_seat_to_the_geometry() {
+        SleeveSetting open = new SleeveSetting("open", List.of(), true, Optional.of(RatedChange.of(1.5, 0.2)));
+        SleeveSetting faceOnly = new SleeveSetting(
+                "face",
+                List.of(new Ring(3, 1)),
+                true,
+                Optional.of(new RatedChange(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(0.5))));
+        ClubGeometry geometry =
+                Bench.driver(9.5, 58).with(Bench.sleeve(open, faceOnly, Bench.ringed("ring", true, new Ring(3, 1))));
+        assertTrue(geometry.ratedFaceMisfitDeg("open").isEmpty());
+        PoseNumbers seated = geometry.pose(Bench.at("open"));
+        assertEquals(geometry.flatSoleSitsDeg(Bench.at("open")), seated.sitsClosedDeg(), 0.1);
+        PoseNumbers face = geometry.pose(Bench.at("face"));
+        PoseNumbers ring = geometry.pose(Bench.at("ring"));
+        assertEquals(ring.gaugeLoftDeg(), face.gaugeLoftDeg(), 1e-12);
+        assertEquals(ring.gaugeLieDeg(), face.gaugeLieDeg(), 1e-12);
+        assertEquals(0.5, face.sitsClosedDeg(), 1e-9);
+        assertEquals(
+                0.5 - ring.sitsClosedDeg(), geometry.ratedFaceMisfitDeg("face").orElseThrow(), 1e-9);
+        assertTrue(geometry.ratedLoftMisfitDeg("face").isEmpty());
+    }
+
+    @Test
+    void rated_change_needs_both_loft_and_lie_and_a_setting_a_shaft() {
+        OptionalDouble none = OptionalDouble.empty();
+        assertThrows(IllegalArgumentException.class, () -> new RatedChange(OptionalDouble.of(1), none, none));
+        assertThrows(IllegalArgumentException.class, () -> new RatedChange(none, none, none));
+        RatedChange faceOnly = new RatedChange(none, none, OptionalDouble.of(1));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new SleeveSetting("face", List.of(), true, Optional.of(faceOnly)));
     }
 
     @Test

@@ -42,7 +42,7 @@ final class TestBags {
         Optional<ShotPrediction> shot =
                 Double.isNaN(carryM) ? Optional.empty() : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45));
         String key = "carry " + carryM + ", changes " + changes;
-        return new Option(key, new Choice(Optional.empty(), Bend.NONE), POSE, shot, changes, terms, open);
+        return new Option(key, new Choice(Optional.empty(), Bend.NONE), POSE, 0, shot, changes, terms, open);
     }
 
     static Option carrying(double carryM) {

@@ -123,7 +123,7 @@ class BlankBookTest {
                     .filter(index -> workbook.getSheetVisibility(index) == SheetVisibility.VISIBLE)
                     .mapToObj(workbook::getSheetName)
                     .toList();
-            assertEquals(List.of("Start", "Golfers", "Clubs", "Sleeves", "Shots", "Aims"), visible);
+            assertEquals(List.of("Start", "Golfers", "Clubs", "Sleeves", "Readings", "Shots", "Aims"), visible);
         }
     }
 

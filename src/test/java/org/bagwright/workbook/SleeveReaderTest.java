@@ -52,17 +52,47 @@ class SleeveReaderTest {
     @Test
     void ratedTable_standsAloneOrBesideTheGeometry() {
         List<SleeveSetting> settings = sleeves()
-                .row("Two degree", "+1", null, null, null, null, null, 1, null, 1.5)
+                .row("Two degree", "+1", null, null, null, null, null, 1, 0, null)
                 .row("Two degree", "H", 3, 1.7, null, null, null, 2, 0, 3)
                 .book()
                 .sleeves()
                 .get(0)
                 .settings();
+        assertEquals(new SleeveSetting("+1", List.of(), true, Optional.of(RatedChange.of(1, 0))), settings.get(1));
         assertEquals(
-                new SleeveSetting("+1", List.of(), true, Optional.of(new RatedChange(1, 0, 1.5))), settings.get(1));
-        assertEquals(
-                new SleeveSetting("H", List.of(new Ring(3, 1.7)), true, Optional.of(new RatedChange(2, 0, 3))),
+                new SleeveSetting("H", List.of(new Ring(3, 1.7)), true, Optional.of(RatedChange.of(2, 0, 3))),
                 settings.get(2));
+    }
+
+    @Test
+    void halfATable_isAProblemAtTheCellThatIsBlank() {
+        assertEquals(
+                List.of(
+                        "Sleeves!I3: lie change must be filled in where Loft change is, found nothing; expected degrees, 0"
+                                + " for no change.",
+                        "Sleeves!H4: loft change must be filled in where Lie change is, found nothing; expected degrees, 0"
+                                + " for no change.",
+                        "Sleeves!J5: a face change alone does not say where the shaft points, found no other; expected"
+                                + " Clock and Bend, or Loft change and Lie change, in this row as well."),
+                sleeves()
+                        .row("Two degree", "A", null, null, null, null, null, 1)
+                        .row("Two degree", "B", 3, 1.7, null, null, null, null, 0.5)
+                        .row("Two degree", "C", null, null, null, null, null, null, null, 2)
+                        .problems());
+    }
+
+    @Test
+    void ratedFaceBesideRings_leavesTheShaftToTheRings() {
+        SleeveSetting setting = sleeves()
+                .row("Two degree", "H", 3, 1.7, null, null, null, null, null, 2)
+                .book()
+                .sleeves()
+                .get(0)
+                .settings()
+                .get(1);
+        assertEquals(List.of(new Ring(3, 1.7)), setting.rings());
+        assertEquals(Optional.empty(), setting.ratedShaft());
+        assertEquals(2, setting.ratedFaceDeg().orElseThrow());
     }
 
     @Test

@@ -1,0 +1,88 @@
+package org.bagwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.bagwright.domain.GaugedBook;
+import org.bagwright.planning.Gauging;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code gauge FILE}: what the gauge readings tell of heads and sleeves, and on request a book that states it. */
+@Command(
+        name = "gauge",
+        mixinStandardHelpOptions = true,
+        description = "Fit heads and sleeves to the sheet Readings and say what was learnt and how surely. "
+                + "Nothing is written unless you say --write.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bagwright gauge bag.xlsx                        say what the readings tell",
+            "  bagwright gauge bag.xlsx --repeatability 0.1    the same for a finer gauge",
+            "  bagwright gauge bag.xlsx --write                writes bag-gauged.xlsx"
+        })
+final class GaugeCommand implements Callable<Integer> {
+    private static final double MOST_REPEATABILITY_DEG = 5;
+
+    @Parameters(paramLabel = "FILE", description = "the book, an .xlsx or .xlsm file")
+    private Path file;
+
+    @Option(
+            names = "--write",
+            description = "write a copy of the book whose Loft, Lie, Face, Clock and Bend cells hold what was learnt, "
+                    + "each with a note")
+    private boolean write;
+
+    @Option(names = "-o", paramLabel = "OUT", description = "where that copy goes (default: FILE-gauged)")
+    private Path out;
+
+    @Option(names = "--in-place", description = "write into FILE itself, after a backup")
+    private boolean inPlace;
+
+    @Option(
+            names = "--repeatability",
+            paramLabel = "DEG",
+            description = "how well your gauge repeats a reading, one standard deviation in degrees (default: "
+                    + "${DEFAULT-VALUE})")
+    private double repeatabilityDeg = Gauging.REPEATABILITY_DEG;
+
+    @Option(names = "--json", description = "print one JSON document instead of text")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        if (!(repeatabilityDeg > 0 && repeatabilityDeg <= MOST_REPEATABILITY_DEG)) {
+            throw new WrongArguments(
+                    "--repeatability must be above 0 and at most 5 degrees, found " + repeatabilityDeg);
+        }
+        if (!write && (inPlace || out != null)) {
+            throw new WrongArguments("Nothing is written without --write: give it as well, or leave out "
+                    + (inPlace ? "--in-place." : "-o."));
+        }
+        Path target = PlanCommand.target(file, out, inPlace, "-gauged");
+        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter people = json ? err : spec.commandLine().getOut();
+        GaugedBook gauged = Gauging.gauge(file, repeatabilityDeg);
+        if (json) {
+            spec.commandLine().getOut().println(Json.text(GaugeJson.of(gauged)));
+        }
+        new GaugeText(gauged).lines().forEach(people::println);
+        MessageText.notes(gauged.messages()).forEach(err::println);
+        if (write) {
+            tell(people, err, target, Gauging.write(file, gauged, target));
+        }
+        return Main.DONE;
+    }
+
+    private static void tell(PrintWriter people, PrintWriter err, Path target, Gauging.Written written) {
+        GaugeText.changes(written.changes()).forEach(people::println);
+        people.println("Written: " + target);
+        written.backup().ifPresent(backup -> people.println("Kept what stood there before: " + backup));
+        MessageText.notes(written.notWritten()).forEach(err::println);
+    }
+}

@@ -1,0 +1,40 @@
+package org.bagwright.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bagwright.domain.Book;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.Numbers;
+import org.bagwright.geometry.ClubGeometry;
+import org.bagwright.geometry.SoleForm;
+
+/** What no reader of cells can see: clubs whose numbers are each possible but not together. */
+final class ClubProblems {
+    private ClubProblems() {}
+
+    /** A problem for every club of which no geometry can be made. */
+    static List<Message> of(Book book) {
+        List<Message> problems = new ArrayList<>();
+        for (Club club : book.clubs()) {
+            SoleForm.problemOf(club)
+                    .or(() -> headProblem(book, club))
+                    .ifPresent(text -> problems.add(Message.problem(club.cell(), club.name() + ": " + text)));
+        }
+        return problems;
+    }
+
+    private static Optional<String> headProblem(Book book, Club club) {
+        try {
+            ClubGeometry.design(club, book.sleeveOf(club));
+            return Optional.empty();
+        } catch (IllegalArgumentException impossible) {
+            return Optional.of("no head can have this loft and lie, found "
+                    + Numbers.trimmed(club.head().loftDeg()) + " and "
+                    + Numbers.trimmed(club.head().lieDeg()) + " degrees stated at "
+                    + club.head().statedAt().map(mark -> "setting " + mark).orElse("the bore")
+                    + "; expected numbers that the sleeve's bend can reach.");
+        }
+    }
+}

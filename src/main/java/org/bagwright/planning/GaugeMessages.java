@@ -1,0 +1,109 @@
+package org.bagwright.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.bagwright.domain.Book;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.Correction;
+import org.bagwright.domain.Correction.ClubRow;
+import org.bagwright.domain.Correction.Item;
+import org.bagwright.domain.Correction.SettingRow;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.Numbers;
+
+/** Which clubs of a book state gauged numbers, which stated ones, and where the readings say otherwise. */
+final class GaugeMessages {
+    private static final double LEAST_DEG = 0.3;
+    private static final double ERRORS = 2;
+    private static final double DEG_PER_H = 30;
+
+    private final Book book;
+    private final List<Correction> corrections;
+    private final List<Message> messages = new ArrayList<>();
+
+    private GaugeMessages(Book book, Corrections corrections) {
+        this.book = book;
+        this.corrections = corrections.all();
+    }
+
+    static List<Message> of(Book book) {
+        BookFits fits = new BookFits(book, Gauging.REPEATABILITY_DEG);
+        GaugeMessages made = new GaugeMessages(book, new Corrections(fits));
+        made.messages.addAll(fits.messages());
+        book.clubs().forEach(made::club);
+        boolean stated =
+                book.clubs().stream().anyMatch(club -> book.readingsOf(club).isEmpty() && !book.isGauged(club));
+        if (stated) {
+            made.messages.add(Message.assumed("Clubs", "loft and lie as stated for the clubs without readings"));
+        }
+        return made.messages;
+    }
+
+    private void club(Club club) {
+        boolean read = !book.readingsOf(club).isEmpty();
+        List<Correction> own = read ? ofClub(club) : List.of();
+        List<Correction> off = own.stream().filter(this::isOff).toList();
+        if (!off.isEmpty()) {
+            String text = off.stream().map(GaugeMessages::against).distinct().collect(Collectors.joining("; "));
+            messages.add(Message.warning(club.cell(), club.name() + ": " + text + ": run gauge --write"));
+        } else if (book.isGauged(club)) {
+            messages.add(Message.assumed(club.cell(), club.name() + ": loft and lie as gauged"));
+        } else if (read) {
+            String told = own.stream()
+                    .filter(correction -> correction.place() instanceof ClubRow)
+                    .map(correction -> correction.item().label())
+                    .collect(Collectors.joining(" and "));
+            messages.add(Message.assumed(
+                    club.cell(),
+                    club.name() + ": loft and lie as stated; "
+                            + (told.isEmpty() ? "the readings tell neither" : "the readings agree on " + told)));
+        }
+    }
+
+    private List<Correction> ofClub(Club club) {
+        return corrections.stream()
+                .filter(correction -> correction.place() instanceof ClubRow row
+                        ? row.clubCell().equals(club.cell())
+                        : ((SettingRow) correction.place())
+                                .sleeve()
+                                .equalsIgnoreCase(club.sleeve().orElse("")))
+                .toList();
+    }
+
+    /** Beyond what the readings allow and what matters; hours of the clock count by the way of the bend. */
+    private boolean isOff(Correction correction) {
+        double off = Math.abs(difference(correction));
+        double offDeg = correction.isClock() ? Math.toRadians(DEG_PER_H * off) * bendDeg(correction) : off;
+        return off > ERRORS * correction.standardErrorMeasureUnits() && offDeg > LEAST_DEG;
+    }
+
+    private double bendDeg(Correction clock) {
+        SettingRow row = (SettingRow) clock.place();
+        int ring = clock.item() == Item.CLOCK ? 0 : 1;
+        return book.sleeve(row.sleeve())
+                .flatMap(sleeve -> sleeve.setting(row.mark()))
+                .map(setting -> setting.rings().get(ring).bendDeg())
+                .orElse(0.0);
+    }
+
+    private static double difference(Correction correction) {
+        double off = correction.valueMeasureUnits() - correction.statedMeasureUnits();
+        return correction.isClock() ? off - 12 * Math.rint(off / 12) : off;
+    }
+
+    private static String against(Correction correction) {
+        String where = correction.place() instanceof SettingRow row ? " of sleeve " + row.sleeve() : "";
+        if (correction.isClock()) {
+            return "gauged marks" + where + " " + Numbers.signed(difference(correction), 1) + " +- " + error(correction)
+                    + " hours off";
+        }
+        return "gauged " + correction.item().label() + where + " "
+                + Numbers.fixed(correction.valueMeasureUnits(), 1) + " +- " + error(correction) + " against the stated "
+                + Numbers.trimmed(correction.statedMeasureUnits(), 2);
+    }
+
+    private static String error(Correction correction) {
+        return Numbers.fixed(correction.standardErrorMeasureUnits(), 1);
+    }
+}

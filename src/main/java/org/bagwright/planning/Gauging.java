@@ -1,0 +1,82 @@
+package org.bagwright.planning;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bagwright.domain.Book;
+import org.bagwright.domain.CellChange;
+import org.bagwright.domain.GaugedBook;
+import org.bagwright.domain.Message;
+import org.bagwright.geometry.GaugeFit;
+import org.bagwright.workbook.BookReader;
+import org.bagwright.workbook.GaugedCopy;
+import org.bagwright.workbook.SafeFile;
+
+/** The use case of the gauge: learn heads and sleeves from readings, and write what was learnt into a copy of the book. */
+public final class Gauging {
+    /** Repeatability of a bench gauge where the fitter gives none, one standard deviation, degrees. */
+    public static final double REPEATABILITY_DEG = GaugeFit.REPEATABILITY_DEG;
+
+    private Gauging() {}
+
+    /**
+     * What was written.
+     *
+     * @param backup the copy of what stood in the target's place, if anything did
+     * @param changes every cell written
+     * @param notWritten what could not be written, and why
+     */
+    public record Written(Optional<Path> backup, List<CellChange> changes, List<Message> notWritten) {
+        public Written {
+            changes = List.copyOf(changes);
+            notWritten = List.copyOf(notWritten);
+        }
+    }
+
+    /**
+     * Fits every club that has readings.
+     *
+     * @param repeatabilityDeg one standard deviation of the gauge, degrees, above 0
+     * @throws WorkbookProblems if the book has a problem, or no readings
+     * @throws IOException if the file cannot be read
+     */
+    public static GaugedBook gauge(Path file, double repeatabilityDeg) throws WorkbookProblems, IOException {
+        BookReader.Result read = BookReader.read(file);
+        Book book = read.book().orElseThrow(() -> new WorkbookProblems(read.messages()));
+        List<Message> messages = new ArrayList<>(ClubProblems.of(book));
+        if (book.readings().isEmpty()) {
+            messages.add(Message.problem(
+                    "Readings",
+                    "there is no reading in this book; expected at least one row with a club, its setting and the"
+                            + " loft and lie that the gauge read."));
+        }
+        if (!messages.isEmpty()) {
+            messages.addAll(read.messages());
+            throw new WorkbookProblems(messages);
+        }
+        BookFits fits = new BookFits(book, repeatabilityDeg);
+        Corrections corrections = new Corrections(fits);
+        messages.addAll(fits.messages());
+        messages.addAll(corrections.messages());
+        read.messages().stream()
+                .filter(message -> message.severity() == Message.Severity.WARNING)
+                .forEach(messages::add);
+        return new GaugedBook(book, repeatabilityDeg, fits.gauged(), corrections.all(), messages);
+    }
+
+    /**
+     * Writes a copy of the book with the gauged numbers in place of the stated ones. A file that stands in the target's
+     * place is kept as a backup.
+     */
+    public static Written write(Path source, GaugedBook gauged, Path target) throws IOException {
+        try (GaugedCopy copy = GaugedCopy.of(source)) {
+            copy.put(gauged.corrections());
+            Optional<Path> backup = Files.exists(target) ? Optional.of(SafeFile.backup(target)) : Optional.empty();
+            SafeFile.replace(target, copy::writeTo);
+            return new Written(backup, copy.changes(), copy.notWritten());
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package org.bagwright.workbook;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * Keeps the saved values of the fitter's formulas true while cells are written: a formula whose result moves gets the
+ * new one saved, all others keep theirs as they are. A formula that cannot be calculated here keeps its value too.
+ */
+final class FormulaValues {
+    private final XSSFWorkbook workbook;
+    private final Map<Cell, String> before;
+
+    private FormulaValues(XSSFWorkbook workbook) {
+        this.workbook = workbook;
+        this.before = results();
+    }
+
+    /** To be called before a cell is written. */
+    static FormulaValues of(XSSFWorkbook workbook) {
+        return new FormulaValues(workbook);
+    }
+
+    /** To be called when all cells are written. */
+    void refresh() {
+        FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        results().forEach((cell, now) -> {
+            if (!now.equals(before.get(cell))) {
+                evaluator.evaluateFormulaCell(cell);
+            }
+        });
+    }
+
+    private Map<Cell, String> results() {
+        FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        Map<Cell, String> results = new LinkedHashMap<>();
+        for (Sheet sheet : workbook) {
+            if (!Schema.RESULTS.contains(sheet.getSheetName())) {
+                for (Row row : sheet) {
+                    row.forEach(cell -> result(evaluator, cell).ifPresent(text -> results.put(cell, text)));
+                }
+            }
+        }
+        return results;
+    }
+
+    private static Optional<String> result(FormulaEvaluator evaluator, Cell cell) {
+        try {
+            return cell.getCellType() == CellType.FORMULA
+                    ? Optional.of(evaluator.evaluate(cell).formatAsString())
+                    : Optional.empty();
+        } catch (RuntimeException cannot) {
+            return Optional.empty();
+        }
+    }
+}
