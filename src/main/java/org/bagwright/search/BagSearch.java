@@ -17,6 +17,9 @@ import org.optaplanner.core.api.solver.SolverFactory;
  * planner's constraints then score every plan: it counts as proven only where they give the bound. A plan takes open options only, and never more
  * changes than the golfer allows unless his open options need more; neither is traded against another limit. The same
  * bags and the same seed give the same plans on any machine, unless the cap of time strikes.
+ *
+ * <p>Choices are compared in whole micropoints a term; penalties are told as the unrounded sum, so that a bound holds to
+ * half a micropoint a term.
  */
 public final class BagSearch {
     private final SearchLimits limits;
@@ -76,7 +79,7 @@ public final class BagSearch {
      * @param chosen for each club of the bag the index of its option
      */
     public static BagScore score(BagOptions bag, List<Integer> chosen) {
-        return PlainScore.cost(bag, chosen).toScore();
+        return PlainScore.score(bag, chosen);
     }
 
     /**
@@ -95,8 +98,12 @@ public final class BagSearch {
         List<Integer> chosen = start.exact() ? start.chosen() : search.improved(bag, start);
         Cost cost = costByConstraints(bag, chosen);
         checkAgreement(cost, PlainScore.cost(options, chosen));
-        double boundPoints = PenaltyRules.points(start.bound().micropoints());
-        return new BagPlan(chosen, cost.toScore(), boundPoints, cost.equals(start.bound()));
+        BagScore score = PlainScore.score(options, chosen);
+        boolean proven = cost.equals(start.bound());
+        double boundPoints = proven
+                ? score.penaltyPoints()
+                : PenaltyRules.points(start.bound().micropoints());
+        return new BagPlan(chosen, score, boundPoints, proven);
     }
 
     private Cost costByConstraints(SearchBag bag, List<Integer> chosen) {

@@ -1,7 +1,5 @@
 package org.bagwright.search;
 
-import org.bagwright.domain.BagScore;
-
 /**
  * What a choice costs, in whole numbers so that sums are the same in any order; less is better, breaks first.
  *
@@ -13,10 +11,6 @@ record Cost(long breaks, long micropoints) implements Comparable<Cost> {
 
     Cost plus(Cost other) {
         return new Cost(breaks + other.breaks, micropoints + other.micropoints);
-    }
-
-    BagScore toScore() {
-        return new BagScore(breaks, PenaltyRules.points(micropoints));
     }
 
     @Override

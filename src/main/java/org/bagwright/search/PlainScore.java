@@ -3,6 +3,7 @@ package org.bagwright.search;
 import java.util.ArrayList;
 import java.util.List;
 import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.BagScore;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.OwnTerms;
@@ -23,6 +24,17 @@ final class PlainScore {
         return cost;
     }
 
+    /** The score as it is told: the penalty as the plain sum of its terms, without the rounding that decides. */
+    static BagScore score(BagOptions bag, List<Integer> chosen) {
+        double penaltyPoints = chosenOptions(bag, chosen).stream()
+                .mapToDouble(option -> option.terms().totalPoints())
+                .sum();
+        for (GapTerm gap : gaps(bag, chosen)) {
+            penaltyPoints += gap.penaltyPoints();
+        }
+        return new BagScore(cost(bag, chosen).breaks(), penaltyPoints);
+    }
+
     static List<GapTerm> gaps(BagOptions bag, List<Integer> chosen) {
         List<Option> options = chosenOptions(bag, chosen);
         List<Integer> carrying = bag.carryingIndexes();
@@ -37,7 +49,7 @@ final class PlainScore {
     }
 
     private static GapTerm gapTerm(BagOptions bag, int from, int to, double gapM, double wishM) {
-        double penaltyPoints = PenaltyRules.points(PenaltyRules.gapMicropoints(bag.gapAim(), gapM, wishM));
+        double penaltyPoints = bag.gapAim().penaltyPoints(gapM - wishM);
         long breaks = PenaltyRules.gapMustBreaks(bag.gapAim(), gapM, wishM) + PenaltyRules.carryBreaks(gapM);
         return new GapTerm(from, to, gapM, wishM, penaltyPoints, breaks);
     }
