@@ -9,6 +9,9 @@ import org.optaplanner.core.api.solver.SolverFactory;
 final class LocalSearch {
     private static final double NS_PER_S = 1e9;
 
+    /** About thirty years: a longer cap is none, and would not fit. */
+    private static final double NO_CAP_S = 1e9;
+
     private final long seed;
     private final Effort effort;
     private final long endNs;
@@ -18,7 +21,7 @@ final class LocalSearch {
     LocalSearch(SearchLimits limits, Effort effort) {
         seed = limits.seed();
         this.effort = effort;
-        endNs = System.nanoTime() + Math.round(Math.min(limits.mostS() * NS_PER_S, Long.MAX_VALUE / 2.0));
+        endNs = System.nanoTime() + Math.round(Math.min(limits.mostS(), NO_CAP_S) * NS_PER_S);
     }
 
     /** Whether any search ended by the cap of time. */
@@ -28,12 +31,17 @@ final class LocalSearch {
 
     /** The best choice found from a start on, for each club the index of its option. */
     List<Integer> improved(SearchBag bag, Start start) {
-        Duration left = Duration.ofMillis(
-                Math.max(1, Duration.ofNanos(endNs - System.nanoTime()).toMillis()));
+        Duration left = capFromNow();
         Solver<Bench> solver = SolverFactory.<Bench>create(SolverSettings.searching(seed, effort, left, start.bound()))
                 .buildSolver();
         Bench found = solver.solve(Bench.of(List.of(bag), List.of(start.chosen())));
         capped |= System.nanoTime() >= endNs && !found.cost().equals(start.bound());
         return found.seats().stream().map(seat -> seat.choice().index()).toList();
+    }
+
+    /** What is left, in whole milliseconds rounded up, so that a search that uses it all ends after the end. */
+    private Duration capFromNow() {
+        long leftNs = Math.max(0, endNs - System.nanoTime());
+        return Duration.ofMillis(Duration.ofNanos(leftNs).toMillis() + 1);
     }
 }

@@ -20,7 +20,7 @@ final class PenaltyRules {
     private static final double MICROPOINTS_PER_POINT = 1e6;
     private static final double MM_PER_M = 1000;
 
-    /** A carry of a hair more than a millimetre's multiple is arithmetic noise, not another millimetre. */
+    /** A hair over a whole millimetre is noise of the arithmetic, not another millimetre. */
     private static final double NOISE_MM = 1e-6;
 
     private PenaltyRules() {}
