@@ -48,7 +48,7 @@ final class PenaltyRules {
         return breaks(gapAim.hardBreakThousandths(gapM - wishM));
     }
 
-    /** What it breaks when a club carries no further than the next one: 1000 and one more for each millimetre missing. */
+    /** What it breaks when a club carries no further than the next: 1000 and one for each millimetre missing. */
     static long carryBreaks(double gapM) {
         return gapM > 0 ? 0 : BREAK_THOUSANDTHS + (long) Math.ceil(-gapM * MM_PER_M - NOISE_MM);
     }
