@@ -13,10 +13,12 @@ import org.optaplanner.core.api.solver.SolverFactory;
  * Finds the best choice of options for every bag: fewest hard breaks, then least penalty, then fewest changes, then the
  * earliest options.
  *
- * <p>Each bag is solved exactly as a chain ({@link Chain}), or where it is too big for that by the planner's search. The
- * planner's constraints then score every plan: it counts as proven only where they give the bound. A plan takes open options only, and never more
- * changes than the golfer allows unless his open options need more; neither is traded against another limit. The same
- * bags and the same seed give the same plans on any machine, unless the cap of time strikes.
+ * <p>Each bag is solved exactly as a chain ({@link Chain}), or where it is too big for that by the planner's search.
+ * The planner's constraints then score every plan: it counts as proven only where they give the bound.
+ *
+ * <p>A plan takes open options only, and never more changes than the golfer allows unless his open options need more;
+ * neither is traded against another limit. The same bags and the same seed give the same plans on any machine, unless
+ * the cap of time strikes. Not for use by two threads at once, except {@link #stop}.
  *
  * <p>Choices are compared in whole micropoints a term; penalties are told as the unrounded sum, so that a bound holds to
  * half a micropoint a term.

@@ -6,9 +6,9 @@ import org.optaplanner.core.config.solver.EnvironmentMode;
  * How hard the search tries.
  *
  * @param pairs how many pairs of carries the chain may look at in one bag
- * @param scoreCalculations the end of the planner's search that decides, for one bag: counted, so that the plan does not depend on
- *     the machine, and counted in score calculations rather than steps, because late acceptance can try without end and
- *     make no step
+ * @param scoreCalculations the end of the planner's search that decides, for one bag: counted, so that the plan does
+ *     not depend on the machine, and counted in score calculations rather than steps, because late acceptance can try
+ *     without end and make no step
  * @param mode how much the planner checks itself
  */
 record Effort(long pairs, long scoreCalculations, EnvironmentMode mode) {

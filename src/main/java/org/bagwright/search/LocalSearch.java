@@ -9,6 +9,9 @@ import org.optaplanner.core.api.solver.SolverFactory;
 final class LocalSearch {
     private static final double NS_PER_S = 1e9;
 
+    /** About thirty years: a longer cap is none, and would not fit. */
+    private static final double NO_CAP_S = 1e9;
+
     private final long seed;
     private final Effort effort;
     private final long endNs;
@@ -20,7 +23,7 @@ final class LocalSearch {
     LocalSearch(SearchLimits limits, Effort effort) {
         seed = limits.seed();
         this.effort = effort;
-        endNs = System.nanoTime() + Math.round(Math.min(limits.mostS() * NS_PER_S, Long.MAX_VALUE / 2.0));
+        endNs = System.nanoTime() + Math.round(Math.min(limits.mostS(), NO_CAP_S) * NS_PER_S);
     }
 
     /** Whether any search ended by the cap of time. */
@@ -39,13 +42,18 @@ final class LocalSearch {
 
     /** The best choice found from a start on, for each club the index of its option. */
     List<Integer> improved(SearchBag bag, Start start) {
-        long leftMs = stopped ? 0 : Duration.ofNanos(endNs - System.nanoTime()).toMillis();
-        Duration left = Duration.ofMillis(Math.max(1, leftMs));
+        Duration left = capFromNow();
         Solver<Bench> solver = SolverFactory.<Bench>create(SolverSettings.searching(seed, effort, left, start.bound()))
                 .buildSolver();
         running = solver;
         Bench found = solver.solve(Bench.of(List.of(bag), List.of(start.chosen())));
         capped |= (stopped || System.nanoTime() >= endNs) && !found.cost().equals(start.bound());
         return found.seats().stream().map(seat -> seat.choice().index()).toList();
+    }
+
+    /** What is left, in whole milliseconds rounded up, so that a search that uses it all ends after the end. */
+    private Duration capFromNow() {
+        long leftNs = stopped ? 0 : Math.max(0, endNs - System.nanoTime());
+        return Duration.ofMillis(Duration.ofNanos(leftNs).toMillis() + 1);
     }
 }

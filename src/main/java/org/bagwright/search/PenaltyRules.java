@@ -20,7 +20,7 @@ final class PenaltyRules {
     private static final double MICROPOINTS_PER_POINT = 1e6;
     private static final double MM_PER_M = 1000;
 
-    /** A carry of a hair more than a millimetre's multiple is arithmetic noise, not another millimetre. */
+    /** A hair over a whole millimetre is noise of the arithmetic, not another millimetre. */
     private static final double NOISE_MM = 1e-6;
 
     private PenaltyRules() {}
@@ -48,7 +48,7 @@ final class PenaltyRules {
         return breaks(gapAim.hardBreakThousandths(gapM - wishM));
     }
 
-    /** What it breaks when a club carries no further than the next one: 1000 and one more for each millimetre missing. */
+    /** What it breaks when a club carries no further than the next: 1000 and one for each millimetre missing. */
     static long carryBreaks(double gapM) {
         return gapM > 0 ? 0 : BREAK_THOUSANDTHS + (long) Math.ceil(-gapM * MM_PER_M - NOISE_MM);
     }
