@@ -122,6 +122,7 @@ final class Json {
         node.put("faceHeadingDeg", option.pose().faceHeadingDeg());
         node.put("deliveredFaceClosedDeg", option.deliveredFaceDeg());
         node.put("soleTiltDeg", option.pose().soleTiltDeg());
+        node.put("toeGapMm", option.pose().toeGapMm());
         node.put("sitsClosedDeg", option.pose().sitsClosedDeg());
         node.put("loftAsItSitsDeg", option.pose().loftAsItSitsDeg());
         node.put("contactShiftMm", option.pose().contactShiftMm());

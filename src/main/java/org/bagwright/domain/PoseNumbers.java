@@ -8,6 +8,7 @@ package org.bagwright.domain;
  * @param addressLoftDeg loft at the golfer's lie and lean with a square leading edge
  * @param faceHeadingDeg heading of the face in that pose, closed positive
  * @param soleTiltDeg how far the toe is up in that pose; negative is heel up
+ * @param toeGapMm the gap between ground and sole at the toe in that pose, mm; negative is a gap under the heel
  * @param sitsClosedDeg heading of the leading edge when the head sits as it wants, closed positive
  * @param loftAsItSitsDeg loft in that pose
  * @param contactShiftMm how far the contact point on the sole moved forward from the design pose, mm; negative is back
@@ -20,6 +21,7 @@ public record PoseNumbers(
         double addressLoftDeg,
         double faceHeadingDeg,
         double soleTiltDeg,
+        double toeGapMm,
         double sitsClosedDeg,
         double loftAsItSitsDeg,
         double contactShiftMm,

@@ -6,6 +6,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubKind;
 import org.bagwright.domain.Golfer;
 import org.bagwright.domain.PoseNumbers;
 import org.bagwright.domain.Sleeve;
@@ -28,14 +29,17 @@ public final class ClubGeometry {
     private final SleeveOnHead sleeved;
     private final Vector3D held;
     private final Sole sole;
+    private final ClubKind kind;
     private final OptionalDouble todayClockH;
     private final double sitsOnBoreDeg;
 
-    private ClubGeometry(SleeveOnHead sleeved, Vector3D held, Sole sole, Optional<String> today) {
+    private ClubGeometry(SleeveOnHead sleeved, Vector3D held, Sole sole, Club club) {
         this.sleeved = sleeved;
         this.held = held;
         this.sole = sole;
-        todayClockH = today.map(sleeved::setting)
+        kind = club.kind();
+        todayClockH = club.setting()
+                .map(sleeved::setting)
                 .map(setting -> OptionalDouble.of(sleeved.clockH(setting)))
                 .orElseGet(OptionalDouble::empty);
         sitsOnBoreDeg = sitsDeg(seat(sleeved.shaft(Optional.empty())));
@@ -53,7 +57,7 @@ public final class ClubGeometry {
     public static ClubGeometry of(Club club, Optional<Sleeve> sleeve, Golfer golfer) {
         Vector3D held = Poses.heldShaft(club.addressLieDeg(), golfer.leanDeg());
         Sole sole = new Sole(SoleForm.of(club));
-        return new ClubGeometry(SleeveOnHead.of(club, sleeve), held, sole, club.setting());
+        return new ClubGeometry(SleeveOnHead.of(club, sleeve), held, sole, club);
     }
 
     /**
@@ -92,6 +96,7 @@ public final class ClubGeometry {
                 Poses.loftDeg(head, address.turn()),
                 Poses.faceHeadingDeg(head, address.turn()),
                 address.soleTiltDeg(),
+                SoleForm.toeGapMm(kind, address.soleTiltDeg()),
                 sitsDeg(seat),
                 Poses.loftDeg(head, seat),
                 contact.getX(),

@@ -65,6 +65,7 @@ final class BagMaker {
             messages.addAll(RatedMessages.of(club, book.sleeveOf(club), geometries.get(club)));
             warnIfClosed(made);
         }
+        SoleMessages.of(golfer, clubs).ifPresent(messages::add);
         FaceMessages.of(golfer, options).ifPresent(messages::add);
         return new BagOptions(
                 golfer, options, gapWishesM(golfer, options), book.aims().of(Measure.GAP));

@@ -39,6 +39,7 @@ final class SettingsSheet {
                 .faceHeadingDeg()),
         DELIVERED_FACE("Delivered face [deg closed]", 11, "0.00", option -> option.deliveredFaceDeg()),
         SOLE_TILT("Toe up [deg]", 9, "0.00", option -> option.pose().soleTiltDeg()),
+        TOE_GAP("Gap at the toe [mm]", 9, "0.0", option -> option.pose().toeGapMm()),
         SITS("Sits closed [deg]", 9, "0.00", option -> option.pose().sitsClosedDeg()),
         LOFT_SITS("Loft as it sits [deg]", 9, "0.00", option -> option.pose().loftAsItSitsDeg()),
         CONTACT("Contact shift [mm forward]", 10, "0.0", option -> option.pose().contactShiftMm()),

@@ -42,13 +42,18 @@ final class SleeveReader {
 
     private final Map<String, KnownSleeve> byKey = new LinkedHashMap<>();
     private boolean namesRead = true;
+    private boolean ringsRead = true;
 
     static SleeveReader read(InputTable table) {
         SleeveReader reader = new SleeveReader();
-        List<Column> needed = List.of(SleeveColumns.SLEEVE, SleeveColumns.SETTING);
+        List<Column> needed = new ArrayList<>(List.of(SleeveColumns.SLEEVE, SleeveColumns.SETTING));
+        if (!table.has(SleeveColumns.LOFT_CHANGE)) {
+            needed.addAll(List.of(SleeveColumns.CLOCK, SleeveColumns.BEND));
+        }
         List<InputRow> rows = table.rows();
         if (!rows.isEmpty() && !table.requireColumns(needed)) {
-            reader.namesRead = false;
+            reader.namesRead = table.has(SleeveColumns.SLEEVE) && table.has(SleeveColumns.SETTING);
+            reader.ringsRead = false;
         }
         rows.forEach(reader::readRow);
         table.warnOfCloseHeadings(needed);
@@ -90,6 +95,11 @@ final class SleeveReader {
         Optional<KnownSleeve> sleeve =
                 name.map(text -> byKey.computeIfAbsent(CloseNames.key(text), key -> new KnownSleeve(text)));
         sleeve.ifPresent(known -> addMark(row, known, mark));
+        if (!ringsRead) {
+            row.spoil();
+            sleeve.ifPresent(known -> known.sound = false);
+            return;
+        }
         List<Ring> rings = rings(row);
         Optional<RatedChange> rated = rated(row);
         boolean turns = row.yesNo(SleeveColumns.TURNS_SHAFT).orElse(true);

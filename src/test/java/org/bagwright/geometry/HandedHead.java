@@ -50,6 +50,7 @@ final class HandedHead {
                 loftDeg(address),
                 closedDeg(address.applyTo(normal)),
                 Math.toDegrees(Math.asin(address.applyTo(edge).getZ() * -1)),
+                0,
                 closedDeg(seat.applyTo(edge).crossProduct(new Vector3D(0, 0, golferSide))),
                 loftDeg(seat),
                 contact.getX(),

@@ -34,7 +34,7 @@ final class TestBags {
     static final Aim GAP_MUST = new Aim(Measure.GAP, 3, 2, true);
     static final OwnTerms FREE = new OwnTerms(0, 0, 0, 0, 0, 0);
 
-    private static final PoseNumbers POSE = new PoseNumbers(30, 62, 30, 0, 0, 0, 30, 0, 0, 0);
+    private static final PoseNumbers POSE = new PoseNumbers(30, 62, 30, 0, 0, 0, 0, 30, 0, 0, 0);
 
     private TestBags() {}
 
