@@ -10,14 +10,14 @@ import org.bagwright.domain.Reading;
 /** Reads the sheet Readings. */
 final class ReadingReader {
     private final InputTable table;
-    private final NameIndex golfers;
+    private final NamedClub named;
     private final Optional<ClubReader> clubs;
     private final SleeveReader sleeves;
     private final List<Reading> readings = new ArrayList<>();
 
     private ReadingReader(InputTable table, NameIndex golfers, Optional<ClubReader> clubs, SleeveReader sleeves) {
         this.table = table;
-        this.golfers = golfers;
+        this.named = new NamedClub(table, golfers, clubs, ReadingColumns.GOLFER, ReadingColumns.CLUB);
         this.clubs = clubs;
         this.sleeves = sleeves;
     }
@@ -44,8 +44,8 @@ final class ReadingReader {
 
     private void readRow(InputRow row) {
         row.require(ReadingColumns.CLUB);
-        Optional<String> golfer = golferOf(row);
-        Optional<String> name = nameOf(row, golfer);
+        Optional<String> golfer = named.golferOf(row);
+        Optional<String> name = named.clubOf(row, golfer);
         Optional<Club> club = name.flatMap(text -> clubOf(row, golfer.orElseThrow(), text));
         Optional<String> setting = row.text(ReadingColumns.SETTING);
         Optional<String> mark = club.flatMap(known -> markOf(row, known, setting));
@@ -63,34 +63,6 @@ final class ReadingReader {
                     faceDeg,
                     row.cell(ReadingColumns.CLUB)));
         }
-    }
-
-    private Optional<String> golferOf(InputRow row) {
-        if (!table.has(ReadingColumns.GOLFER) && golfers.names().size() != 1) {
-            row.spoil();
-            return Optional.empty();
-        }
-        return golfers.golferOf(row, ReadingColumns.GOLFER);
-    }
-
-    private Optional<String> nameOf(InputRow row, Optional<String> golfer) {
-        Optional<String> text = row.text(ReadingColumns.CLUB);
-        if (text.isEmpty() || golfer.isEmpty() || clubs.isEmpty()) {
-            row.spoil();
-            return Optional.empty();
-        }
-        NameIndex names = clubs.get().namesOf(golfer.get());
-        Optional<String> known = names.find(text.get());
-        if (known.isEmpty()) {
-            row.spoil();
-        }
-        if (known.isEmpty() && clubs.get().allNamesRead()) {
-            row.problem(
-                    ReadingColumns.CLUB,
-                    "club must be one of \"" + golfer.get() + "\" on the sheet Clubs, found \"" + text.get() + "\"."
-                            + CloseNames.maybe(text.get(), names.names()));
-        }
-        return known;
     }
 
     /** The club, if its own row is sound; a reading must not belong to two clubs. */

@@ -9,14 +9,12 @@ import org.bagwright.domain.Shot;
 /** Reads the sheet Shots. */
 final class ShotReader {
     private final InputTable table;
-    private final NameIndex golfers;
-    private final Optional<ClubReader> clubs;
+    private final NamedClub named;
     private final List<Shot> shots = new ArrayList<>();
 
     private ShotReader(InputTable table, NameIndex golfers, Optional<ClubReader> clubs) {
         this.table = table;
-        this.golfers = golfers;
-        this.clubs = clubs;
+        this.named = new NamedClub(table, golfers, clubs, ShotColumns.GOLFER, ShotColumns.CLUB);
     }
 
     /** The shots of a book; without a readable sheet Clubs their clubs are not checked. */
@@ -41,8 +39,8 @@ final class ShotReader {
 
     private void readRow(InputRow row) {
         row.require(ShotColumns.CLUB);
-        Optional<String> golfer = golferOf(row);
-        Optional<String> club = clubOf(row, golfer);
+        Optional<String> golfer = named.golferOf(row);
+        Optional<String> club = named.clubOf(row, golfer);
         requireSomething(row);
         Shot shot = new Shot(
                 golfer.orElse("?"),
@@ -57,34 +55,6 @@ final class ShotReader {
         if (!row.isSpoilt()) {
             shots.add(shot);
         }
-    }
-
-    private Optional<String> golferOf(InputRow row) {
-        if (!table.has(ShotColumns.GOLFER) && golfers.names().size() != 1) {
-            row.spoil();
-            return Optional.empty();
-        }
-        return golfers.golferOf(row, ShotColumns.GOLFER);
-    }
-
-    private Optional<String> clubOf(InputRow row, Optional<String> golfer) {
-        Optional<String> text = row.text(ShotColumns.CLUB);
-        if (text.isEmpty() || golfer.isEmpty() || clubs.isEmpty()) {
-            row.spoil();
-            return Optional.empty();
-        }
-        NameIndex names = clubs.get().namesOf(golfer.get());
-        Optional<String> known = names.find(text.get());
-        if (known.isEmpty()) {
-            row.spoil();
-        }
-        if (known.isEmpty() && clubs.get().allNamesRead()) {
-            row.problem(
-                    ShotColumns.CLUB,
-                    "club must be one of \"" + golfer.get() + "\" on the sheet Clubs, found \"" + text.get() + "\"."
-                            + CloseNames.maybe(text.get(), names.names()));
-        }
-        return known;
     }
 
     private void requireSomething(InputRow row) {
