@@ -1,6 +1,7 @@
 package org.bagwright.workbook;
 
 import java.util.List;
+import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
@@ -46,9 +47,24 @@ final class ResultSheets {
             }
         }
         for (String name : earlier) {
-            forgetFormulas(workbook.getSheet(name));
-            workbook.removeSheetAt(workbook.getSheetIndex(name));
+            XSSFSheet sheet = workbook.getSheet(name);
+            forgetFormulas(sheet);
+            List<PackagePartName> charts = charts(sheet);
+            workbook.removeSheetAt(workbook.getSheetIndex(sheet));
+            charts.stream()
+                    .filter(workbook.getPackage()::containPart)
+                    .forEach(workbook.getPackage()::deletePartRecursive);
         }
+    }
+
+    /** The charts of a sheet: without their own removal they would stay in the file, seen by nobody. */
+    private static List<PackagePartName> charts(XSSFSheet sheet) {
+        if (sheet.getDrawingPatriarch() == null) {
+            return List.of();
+        }
+        return sheet.getDrawingPatriarch().getCharts().stream()
+                .map(chart -> chart.getPackagePart().getPartName())
+                .toList();
     }
 
     /** Without this the list of calculations would still name cells of a sheet that is gone. */

@@ -9,8 +9,10 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -95,10 +97,13 @@ class OwnSheetsTest {
                 "worksheets/sheet1.xml", "worksheets/sheet2.xml", "worksheets/sheet3.xml", "comments", "vmlDrawing");
         Map<String, byte[]> before = parts(savedByPoi(file), kinds);
         assertTrue(before.size() >= 5, before.keySet().toString());
-        for (int run = 0; run < 2; run++) {
+        List<Integer> partCounts = new ArrayList<>();
+        for (int run = 0; run < 3; run++) {
             Terminal plan = Terminal.run("plan", file, "--in-place");
             assertEquals(0, plan.code(), plan.err());
+            partCounts.add(parts(file, List.of("")).size());
         }
+        assertEquals(1, Set.copyOf(partCounts).size(), "parts of earlier runs stay in the file: " + partCounts);
         Map<String, byte[]> after = parts(file, kinds);
         before.forEach((part, bytes) -> assertArrayEquals(bytes, after.get(part), part));
         try (InputStream input = Files.newInputStream(file);
