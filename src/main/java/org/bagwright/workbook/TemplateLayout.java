@@ -57,7 +57,7 @@ record TemplateLayout(
                 GolferColumns.SHEET.columns(),
                 Map.of(
                         GolferColumns.GOLFER, "The golfer",
-                        GolferColumns.MOST_OPEN, "What he or she accepts",
+                        GolferColumns.MOST_OPEN, "Accepted looks",
                         GolferColumns.GAP_WISH, "Gaps and changes"),
                 1,
                 Arrays.asList("Example golfer", "R", 95, 78, 0, "yes", "yes", -1, 1, "even", 8, 16, 6, NOT_READ),
