@@ -50,7 +50,7 @@ final class OutlookJson {
         ArrayNode gaps = node.putArray("gaps");
         for (GapOutlook gap : outlook.gaps()) {
             ObjectNode one = named(gaps.addObject(), bag, gap);
-            one.put("chance", 100 * gap.chanceRatio());
+            one.put("chance", Math.round(1e4 * gap.chanceRatio()) / 100.0);
             limit(one, "least", gap.leastM());
             limit(one, "most", gap.mostM());
         }

@@ -100,7 +100,7 @@ final class OutlookTable {
 
     /** The chance of a gap as a whole number of percent. */
     static void chance(SheetPen pen, int row, int column, GapOutlook gap) {
-        pen.number(row, column, Role.NUMBER, "0", percent(gap));
+        pen.number(row, column, Role.COUNT, "0", percent(gap));
     }
 
     private static double percent(GapOutlook gap) {

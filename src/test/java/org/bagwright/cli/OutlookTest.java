@@ -5,8 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -179,5 +184,30 @@ class OutlookTest {
         String text = Terminal.run("plan", book, "--json").out().toLowerCase(Locale.ROOT);
         assertTrue(text.contains("0.25 degrees of loft") && text.contains("1.5 % of head speed"), text);
         assertTrue(text.contains("fewer than 5 shots tell it: driver, 6 iron, 8 iron."), text);
+    }
+
+    @Test
+    void ladder_showsTheSameNumbersAndDrawsTheBand() throws Exception {
+        JsonNode golfer = plan(sketch("", "Golfer A", 95, 80), "bag.xlsx");
+        JsonNode bands = golfer.get("sureness").get("clubs");
+        try (InputStream input = Files.newInputStream(folder.resolve("bag-plan.xlsx"));
+                XSSFWorkbook book = new XSSFWorkbook(input)) {
+            XSSFSheet ladder = book.getSheet("Ladder");
+            double chance =
+                    golfer.get("sureness").get("gaps").get(0).get("chance").asDouble();
+            assertEquals(chance, ladder.getRow(5).getCell(9).getNumericCellValue(), 0.5);
+            int first = 5 + 3 + 3;
+            for (int index = 0; index < 3; index++) {
+                Row row = ladder.getRow(first + index);
+                JsonNode band = bands.get(index);
+                assertEquals(band.get("club").asText(), row.getCell(0).getStringCellValue());
+                assertEquals(band.get("carryLow").asDouble(), row.getCell(6).getNumericCellValue(), 1e-9);
+                assertEquals(band.get("carryHigh").asDouble(), row.getCell(7).getNumericCellValue(), 1e-9);
+            }
+            String chart =
+                    ladder.getDrawingPatriarch().getCharts().get(0).getCTChart().xmlText();
+            assertTrue(chart.contains("Ladder!$G$12:$G$14"), chart);
+            assertTrue(chart.contains("Ladder!$H$12:$H$14"), chart);
+        }
     }
 }
