@@ -154,6 +154,7 @@ final class Json {
         today.set("gaps", gaps(bag, bag.today(), units));
         node.set("choices", choices(bag));
         node.set("gaps", gaps(bag, bag.planned(), units));
+        new OutlookJson(units).put(node, bag);
         return node;
     }
 

@@ -32,6 +32,7 @@ final class PlanText {
             lines.addAll(ladder(bag));
             lines.add("");
             lines.addAll(changes(bag));
+            lines.addAll(new OutlookText(distance).lines(bag));
             lines.add("");
         }
         return lines;

@@ -1,6 +1,7 @@
 package org.bagwright.domain;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One golfer's bag, as it is today and as planned.
@@ -10,8 +11,19 @@ import java.util.List;
  * @param planned the bag as planned
  * @param boundPoints no choice with as few hard breaks has a penalty below this, points
  * @param proven whether no choice at all is better than the plan
+ * @param outlook how sure the plan is; empty until it is computed
  */
-public record BagResult(BagOptions options, BagState today, BagState planned, double boundPoints, boolean proven) {
+public record BagResult(
+        BagOptions options,
+        BagState today,
+        BagState planned,
+        double boundPoints,
+        boolean proven,
+        Optional<BagOutlook> outlook) {
+    public BagResult withOutlook(BagOutlook computed) {
+        return new BagResult(options, today, planned, boundPoints, proven, Optional.of(computed));
+    }
+
     public Golfer golfer() {
         return options.golfer();
     }

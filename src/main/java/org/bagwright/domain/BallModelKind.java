@@ -14,4 +14,9 @@ public enum BallModelKind {
     public String label() {
         return label;
     }
+
+    /** The model to compare this one with. */
+    public BallModelKind other() {
+        return this == BEARMAN_HARVEY ? SMITS_SMITH : BEARMAN_HARVEY;
+    }
 }

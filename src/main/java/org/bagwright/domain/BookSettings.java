@@ -21,4 +21,9 @@ public record BookSettings(
     public BookSettings {
         Checks.positive(lengthLimitM, "length limit");
     }
+
+    /** The same book under another ball model. */
+    public BookSettings withBallModel(BallModelKind other) {
+        return new BookSettings(title, units, air, other, lengthLimitM);
+    }
 }

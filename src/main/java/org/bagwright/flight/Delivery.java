@@ -34,6 +34,10 @@ record Delivery(
         return Impact.strike(club.head(headSpeedMps), Ball.STANDARD, boundedDeg);
     }
 
+    Delivery withHeadSpeedMps(double mps) {
+        return new Delivery(mps, attackDeg, offsetDeg, efficiencyRatio, spinRatio, carryRatio);
+    }
+
     Delivery withEfficiencyRatio(double ratio) {
         return new Delivery(headSpeedMps, attackDeg, offsetDeg, ratio, spinRatio, carryRatio);
     }

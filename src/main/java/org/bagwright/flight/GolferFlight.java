@@ -62,17 +62,25 @@ public final class GolferFlight {
      * @throws IllegalArgumentException for a putter, a club that is not of the bag, or a loft that is not within 90 degrees
      */
     public ShotPrediction predict(Club club, double presentedLoftDeg) {
+        return predictAtSpeed(club, presentedLoftDeg, 1);
+    }
+
+    /**
+     * As {@link #predict}, with the head at a multiple of the golfer's own speed with the club; everything else of his
+     * delivery is held.
+     *
+     * @param headSpeedRatio head speed over his own, above 0
+     */
+    public ShotPrediction predictAtSpeed(Club club, double presentedLoftDeg, double headSpeedRatio) {
         if (!club.kind().carries()) {
             throw new IllegalArgumentException(club.name() + " is a putter, and a putter has no flight to predict");
         }
         if (!(Math.abs(presentedLoftDeg) <= 90)) {
             throw new IllegalArgumentException("loft must be within 90 degrees, found " + presentedLoftDeg);
         }
-        ClubFit fit = clubs.get(key(club));
-        if (fit == null) {
-            throw new IllegalArgumentException(club.name() + " is not of this golfer's bag");
-        }
-        Launch launch = fit.delivery().launch(fit.today(), presentedLoftDeg);
+        ClubFit fit = fitOf(club);
+        Delivery delivery = fit.delivery().withHeadSpeedMps(fit.delivery().headSpeedMps() * headSpeedRatio);
+        Launch launch = delivery.launch(fit.today(), presentedLoftDeg);
         Flight flight = flights.fly(launch, dragRatio);
         return new ShotPrediction(
                 launch.ballSpeedMps(),
@@ -81,6 +89,19 @@ public final class GolferFlight {
                 flight.carryM() * fit.delivery().carryRatio(),
                 flight.apexM(),
                 flight.landingDeg());
+    }
+
+    /** The golfer's head speed with a club of his bag, measured, borrowed or assumed, m/s. */
+    public double headSpeedMps(Club club) {
+        return fitOf(club).delivery().headSpeedMps();
+    }
+
+    private ClubFit fitOf(Club club) {
+        ClubFit fit = clubs.get(key(club));
+        if (fit == null) {
+            throw new IllegalArgumentException(club.name() + " is not of this golfer's bag");
+        }
+        return fit;
     }
 
     /**

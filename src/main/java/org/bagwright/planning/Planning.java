@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.bagwright.domain.BagOptions;
@@ -88,12 +89,14 @@ public final class Planning {
         long startNs = System.nanoTime();
         List<BagPlan> plans = search.join().plan(charted.bags());
         double searchS = (System.nanoTime() - startNs) / 1e9;
+        Outlooks outlooks = new Outlooks(charted.book(), limits.seed());
         List<BagResult> bags = IntStream.range(0, plans.size())
-                .mapToObj(index -> bag(charted.bags().get(index), plans.get(index)))
+                .mapToObj(index -> outlooks.with(bag(charted.bags().get(index), plans.get(index))))
                 .toList();
         BookResult bare = new BookResult(charted.book(), bags, charted.messages(), limits.seed(), searchS);
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
         messages.addAll(charted.messages());
+        bags.forEach(bag -> OutlookMessages.of(bag).ifPresent(messages::add));
         return new BookResult(charted.book(), bags, messages, limits.seed(), searchS);
     }
 
@@ -101,7 +104,12 @@ public final class Planning {
         List<Integer> today =
                 options.clubs().stream().map(ClubOptions::todayIndex).toList();
         return new BagResult(
-                options, state(options, today), state(options, plan.chosen()), plan.boundPoints(), plan.proven());
+                options,
+                state(options, today),
+                state(options, plan.chosen()),
+                plan.boundPoints(),
+                plan.proven(),
+                Optional.empty());
     }
 
     private static BagState state(BagOptions options, List<Integer> chosen) {

@@ -11,6 +11,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSource;
@@ -82,8 +83,10 @@ final class BookChart {
         drawn.setLineProperties(
                 series.look().pointsOnly()
                         ? new XDDFLineProperties(new XDDFNoFillProperties())
-                        : ChartParts.line(series.look().rgb, 1.5));
-        ChartParts.fill(drawn.getCTLineSer().getMarker(), series.look());
+                        : ChartParts.line(series.look().rgb, series.look().linePoints()));
+        if (series.look().marker != MarkerStyle.NONE) {
+            ChartParts.fill(drawn.getCTLineSer().getMarker(), series.look());
+        }
         number(drawn.getCTLineSer().getIdx(), drawn.getCTLineSer().getOrder());
     }
 

@@ -5,14 +5,18 @@ import static org.bagwright.workbook.BookStyles.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.BagOutlook;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookResult;
+import org.bagwright.domain.CarryBand;
 import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.DistanceUnit;
 import org.bagwright.domain.GapTerm;
+import org.bagwright.domain.Units;
 
 /** The sheet Ladder: for each golfer a table and two charts, of carries and of gaps. */
 final class LadderSheet {
@@ -23,21 +27,24 @@ final class LadderSheet {
     private static final int CHART_COLUMN = 10;
     private static final int CARRY_COLUMN = 1;
     private static final int GAP_COLUMN = 5;
+    private static final int SURE_COLUMN = 9;
 
     private final SheetPen pen;
     private final SettingsSheet settings;
     private final DistanceUnit distance;
+    private final OutlookTable outlooks;
 
-    private LadderSheet(SheetPen pen, SettingsSheet settings, DistanceUnit distance) {
+    private LadderSheet(SheetPen pen, SettingsSheet settings, Units units) {
         this.pen = pen;
         this.settings = settings;
-        this.distance = distance;
+        this.distance = units.distance();
+        this.outlooks = new OutlookTable(pen, units);
     }
 
     static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result, SettingsSheet settings) {
         SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
         LadderSheet ladder =
-                new LadderSheet(pen, settings, result.book().settings().units().distance());
+                new LadderSheet(pen, settings, result.book().settings().units());
         pen.text(0, 0, Role.TITLE, "Ladder");
         pen.text(
                 1,
@@ -70,7 +77,9 @@ final class LadderSheet {
         if (carrying.size() > 1) {
             charts(bag, row, first, last);
         }
-        return last + 1;
+        return bag.outlook().isPresent() && !carrying.isEmpty()
+                ? outlooks.write(bag.outlook().get(), last + 2)
+                : last + 1;
     }
 
     /** The settings of every club with a sleeve, two beside each other, six on a page; gives the first free row. */
@@ -109,12 +118,12 @@ final class LadderSheet {
                 "Today gap" + unit,
                 "Planned gap" + unit,
                 "Live gap" + unit,
-                "Gap wish" + unit);
-        double[] widths = {16, 8.5, 8.5, 8.5, 30, 8.5, 8.5, 8.5, 8.5};
+                "Gap wish" + unit,
+                "Planned gap sure [%]");
+        double[] widths = {16, 8.5, 8.5, 8.5, 30, 8.5, 8.5, 8.5, 8.5, 8.5};
         for (int column = 0; column < widths.length; column++) {
             pen.heading(row, column, headings.get(column), widths[column]);
         }
-        pen.width(widths.length, 2);
         pen.width(CHART_COLUMN, 20);
         pen.height(row, 42);
     }
@@ -144,6 +153,10 @@ final class LadderSheet {
         linked(row, GAP_COLUMN + 1, PlanColumn.PLANNED_GAP, planRow, distance.fromM(planned.gapM()));
         linked(row, GAP_COLUMN + 2, PlanColumn.LIVE_GAP, planRow, distance.fromM(planned.gapM()));
         linked(row, GAP_COLUMN + 3, PlanColumn.GAP_WISH, planRow, distance.fromM(today.wishM()));
+        bag.outlook().stream()
+                .flatMap(outlook -> outlook.gaps().stream())
+                .filter(gap -> gap.fromIndex() == today.fromIndex())
+                .forEach(gap -> OutlookTable.chance(pen, row, SURE_COLUMN, gap));
     }
 
     private double carry(BagResult bag, BagState state, int index) {
@@ -161,7 +174,7 @@ final class LadderSheet {
         carries.title("Carry by club, " + name);
         carries.axes("Club", "Carry [" + distance.label() + "]");
         carries.startAt(axisStart(bag));
-        carries.lines(series(first, last, 0, CARRY_COLUMN));
+        carries.lines(carrySeries(bag, first, last));
         BookChart gaps = new BookChart(pen.sheet(), CHART_COLUMN, row + 23, 10, 21);
         gaps.title("Gap to the next club, " + name);
         gaps.axes("From club to club", "Gap [" + distance.label() + "]");
@@ -170,13 +183,25 @@ final class LadderSheet {
         gaps.line(new BookChart.Series("Wish", first, last - 1, GAP_COLUMN - 1, GAP_COLUMN + 3, SeriesLook.WISH));
     }
 
-    /** A round number clearly below the shortest carry of any option. */
+    private static List<BookChart.Series> carrySeries(BagResult bag, int first, int last) {
+        List<BookChart.Series> series = series(first, last, 0, CARRY_COLUMN);
+        if (bag.outlook().isPresent()) {
+            int low = last + 2 + OutlookTable.rowsAbove();
+            int high = low + last - first;
+            series.add(new BookChart.Series("Band low", low, high, 0, OutlookTable.LOW_COLUMN, SeriesLook.BAND));
+            series.add(new BookChart.Series("Band high", low, high, 0, OutlookTable.HIGH_COLUMN, SeriesLook.BAND));
+        }
+        return series;
+    }
+
+    /** A round number clearly below the shortest carry of any option and of single shots. */
     private double axisStart(BagResult bag) {
-        double leastM = bag.options().clubs().stream()
+        DoubleStream optionsM = bag.options().clubs().stream()
                 .flatMap(club -> club.options().stream())
-                .flatMapToDouble(option -> option.carryM().stream())
-                .min()
-                .orElse(0);
+                .flatMapToDouble(option -> option.carryM().stream());
+        DoubleStream bandsM =
+                bag.outlook().map(BagOutlook::bands).orElse(List.of()).stream().mapToDouble(CarryBand::lowM);
+        double leastM = DoubleStream.concat(optionsM, bandsM).min().orElse(0);
         return Math.max(0, Math.floor((distance.fromM(leastM) - 5) / 20) * 20);
     }
 

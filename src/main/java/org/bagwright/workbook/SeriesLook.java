@@ -10,7 +10,8 @@ enum SeriesLook {
     WISH("7A4E3A", MarkerStyle.DASH, 16),
     TODAY_RING("A9B7BD", MarkerStyle.CIRCLE, 14),
     CLOSED("D3DBDE", MarkerStyle.X, 7),
-    ALLOWED("7C8B92", MarkerStyle.CIRCLE, 6);
+    ALLOWED("7C8B92", MarkerStyle.CIRCLE, 6),
+    BAND("9AA8AE", MarkerStyle.NONE, 2);
 
     final String rgb;
     final MarkerStyle marker;
@@ -20,6 +21,11 @@ enum SeriesLook {
         this.rgb = rgb;
         this.marker = marker;
         this.size = size;
+    }
+
+    /** How thick its line is, points. */
+    double linePoints() {
+        return this == BAND ? 0.75 : 1.5;
     }
 
     /** Whether the series is points without a line between them. */

@@ -1,0 +1,143 @@
+package org.bagwright.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.bagwright.domain.BagOutlook;
+import org.bagwright.domain.BagResult;
+import org.bagwright.domain.Book;
+import org.bagwright.domain.BookSettings;
+import org.bagwright.domain.CarryBand;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.GapOutlook;
+import org.bagwright.domain.GapTerm;
+import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Measure;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.Sensitivity;
+import org.bagwright.flight.GolferFlight;
+
+/** Works out how planned bags answer to small changes and how sure they are. */
+final class Outlooks {
+    private final Book book;
+    private final long seed;
+
+    Outlooks(Book book, long seed) {
+        this.book = book;
+        this.seed = seed;
+    }
+
+    /** The bag with its outlook. */
+    BagResult with(BagResult bag) {
+        List<Club> clubs = bag.options().clubs().stream().map(ClubOptions::club).toList();
+        List<Integer> carrying = bag.options().carryingIndexes();
+        List<Option> planned = bag.optionsOf(bag.planned());
+        GolferFlight flight = fit(bag, clubs, book.settings());
+        List<Sensitivity> answers = carrying.stream()
+                .map(index -> Sensitivities.of(flight, clubs.get(index), loftDeg(bag, planned.get(index))))
+                .toList();
+        List<Spreads> spreads = new ArrayList<>();
+        List<Uncertain> uncertain = new ArrayList<>();
+        for (int place = 0; place < answers.size(); place++) {
+            Club club = clubs.get(carrying.get(place));
+            Sensitivity answer = answers.get(place);
+            spreads.add(Spreads.of(club, book.shots(), answer.carryM()));
+            uncertain.add(uncertain(answer, spreads.get(place), flight.headSpeedMps(club)));
+        }
+        Sureness sureness = new Sureness(uncertain, Spreads.DAY_SPEED_RATIO, seed);
+        return bag.withOutlook(new BagOutlook(
+                answers,
+                bands(answers, spreads, sureness),
+                gaps(bag, clubs, planned, sureness),
+                book.settings().ballModel().other()));
+    }
+
+    private static Uncertain uncertain(Sensitivity answer, Spreads spread, double headSpeedMps) {
+        return new Uncertain(
+                answer.carryM(),
+                answer.carryPerLoftDegM(),
+                answer.carryPerHeadMpsM() * headSpeedMps,
+                Spreads.GAUGE_DEG,
+                spread.averageM(),
+                spread.shotM());
+    }
+
+    private static List<CarryBand> bands(List<Sensitivity> clubs, List<Spreads> spreads, Sureness sureness) {
+        List<CarryBand> bands = new ArrayList<>();
+        for (int place = 0; place < clubs.size(); place++) {
+            bands.add(new CarryBand(
+                    clubs.get(place).slot(),
+                    clubs.get(place).club(),
+                    Math.max(0, sureness.lowM(place)),
+                    Math.max(0, sureness.highM(place)),
+                    spreads.get(place).shotM(),
+                    spreads.get(place).assumed()));
+        }
+        return bands;
+    }
+
+    private List<GapOutlook> gaps(BagResult bag, List<Club> clubs, List<Option> planned, Sureness sureness) {
+        List<Integer> carrying = bag.options().carryingIndexes();
+        GolferFlight other = fit(
+                bag,
+                clubs,
+                book.settings().withBallModel(book.settings().ballModel().other()));
+        Map<Integer, Double> otherM = carrying.stream().collect(Collectors.toMap(index -> index, index -> other.predict(
+                        clubs.get(index), loftDeg(bag, planned.get(index)))
+                .carryM()));
+        double toleranceM = book.aims().of(Measure.GAP).toleranceMeasureUnits();
+        List<GapOutlook> gaps = new ArrayList<>();
+        for (GapTerm gap : bag.planned().gaps()) {
+            Limits limits = Limits.of(bag.golfer(), gap.wishM(), toleranceM);
+            gaps.add(new GapOutlook(
+                    gap.fromIndex(),
+                    gap.toIndex(),
+                    limits.leastM(),
+                    limits.mostM(),
+                    sureness.chanceRatio(
+                            carrying.indexOf(gap.fromIndex()),
+                            carrying.indexOf(gap.toIndex()),
+                            limits.leastM(),
+                            limits.mostM()),
+                    otherM.get(gap.fromIndex()) - otherM.get(gap.toIndex()) - gap.gapM()));
+        }
+        return gaps;
+    }
+
+    private GolferFlight fit(BagResult bag, List<Club> clubs, BookSettings settings) {
+        Map<Club, Double> todayDeg = bag.options().clubs().stream()
+                .collect(Collectors.toMap(ClubOptions::club, made -> loftDeg(bag, made.today()), (one, same) -> one));
+        return GolferFlight.fit(
+                settings,
+                bag.golfer(),
+                clubs,
+                todayDeg::get,
+                book.shots().stream()
+                        .filter(shot ->
+                                shot.golfer().equalsIgnoreCase(bag.golfer().name()))
+                        .toList());
+    }
+
+    private static double loftDeg(BagResult bag, Option option) {
+        return OptionMaker.presentedLoftDeg(bag.golfer(), option.pose());
+    }
+
+    /**
+     * Inside which a gap is good: the golfer's limits where he states any, else the wish and a tolerance to each side.
+     *
+     * @param leastM the least good gap, m
+     * @param mostM the greatest good gap, m
+     */
+    record Limits(double leastM, double mostM) {
+        static Limits of(Golfer golfer, double wishM, double toleranceM) {
+            Golfer.GapAims own = golfer.gaps();
+            if (own.leastM().isEmpty() && own.mostM().isEmpty()) {
+                return new Limits(wishM - toleranceM, wishM + toleranceM);
+            }
+            return new Limits(
+                    own.leastM().orElse(Double.NEGATIVE_INFINITY), own.mostM().orElse(Double.POSITIVE_INFINITY));
+        }
+    }
+}

@@ -1,0 +1,213 @@
+package org.bagwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.BookSketch;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a plan tells about small changes and about how sure it is. */
+@Tag("analytic")
+class OutlookTest {
+    private static final String SHOTS = "Golfer, Club, Head speed, Ball speed, Launch, Spin, Carry";
+
+    @TempDir
+    Path folder;
+
+    private BookSketch sketch(String golferColumns, Object... golfer) {
+        return new BookSketch()
+                .sheet("Golfers", "Golfer, Driver speed, Iron speed" + golferColumns)
+                .row(golfer)
+                .sheet("Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Length, Bend limit, Bend step, Pinned")
+                .row("Golfer A", 1, "Driver", "driver", 8, 58, 45, "", "", "")
+                .row("Golfer A", 2, "6 iron", "iron", 28, 61.5, 37.5, 1, 0.25, "yes")
+                .row("Golfer A", 3, "8 iron", "iron", 36, 63, 36.5, 1, 0.25, "yes");
+    }
+
+    private JsonNode plan(BookSketch sketch, String name) throws Exception {
+        Terminal run = Terminal.run("plan", sketch.write(folder.resolve(name)), "--json");
+        assertEquals(0, run.code(), run.err());
+        return run.json().get("golfers").get(0);
+    }
+
+    private static JsonNode named(JsonNode array, String field, String name) {
+        for (JsonNode node : array) {
+            if (node.get(field).asText().equals(name)) {
+                return node;
+            }
+        }
+        throw new AssertionError("no " + name + " in " + array);
+    }
+
+    @Test
+    void carryPerDegree_isTheDifferenceOfTwoBends() throws Exception {
+        BookSketch sketch = sketch("", "Golfer A", 95, 80);
+        JsonNode clubs = plan(sketch, "bag.xlsx").get("sensitivity").get("clubs");
+        JsonNode chart =
+                Terminal.run("chart", folder.resolve("bag.xlsx"), "--json").json();
+        for (String club : new String[] {"6 iron", "8 iron"}) {
+            JsonNode options = named(chart.get("clubs"), "club", club).get("options");
+            JsonNode weak = bent(options, 0.25);
+            JsonNode strong = bent(options, -0.25);
+            double slope = (weak.get("carry").asDouble() - strong.get("carry").asDouble())
+                    / (weak.get("addressLoftDeg").asDouble()
+                            - strong.get("addressLoftDeg").asDouble());
+            JsonNode answer = named(clubs, "club", club);
+            assertEquals(slope, answer.get("carryPerLoftDeg").asDouble(), 0.01, club);
+            assertEquals("less", answer.get("loftForCarry").asText());
+        }
+    }
+
+    private static JsonNode bent(JsonNode options, double loftBend) {
+        for (JsonNode option : options) {
+            if (option.get("loftBend").asDouble() == loftBend
+                    && option.get("lieBend").asDouble() == 0) {
+                return option;
+            }
+        }
+        throw new AssertionError("no loft bend " + loftBend + " in " + options);
+    }
+
+    /** Common practice, no source: a driver gains two and a half to three yards for each mph. */
+    @Test
+    void driverCarryPerSpeed_isTheUsual() throws Exception {
+        JsonNode golfer = plan(sketch("", "Golfer A", 95, 80), "bag.xlsx");
+        double perMph = named(golfer.get("sensitivity").get("clubs"), "club", "Driver")
+                .get("carryPerHeadSpeed")
+                .asDouble();
+        assertEquals(2.75, perMph, 0.5);
+    }
+
+    /** Turned by 1 degree of lie, leading edge square, a face of loft L points atan(tan L sin 1) off: 0.353 at 10 for 2. */
+    @Test
+    void facePerLie_isTheClosedForm() throws Exception {
+        JsonNode club = named(
+                plan(sketch("", "Golfer A", 95, 80), "bag.xlsx")
+                        .get("sensitivity")
+                        .get("clubs"),
+                "club",
+                "8 iron");
+        double loft = Math.toRadians(club.get("presentedLoftDeg").asDouble());
+        double expected = Math.toDegrees(Math.atan(Math.tan(loft) * Math.sin(Math.PI / 180)));
+        assertEquals(expected, club.get("facePerLieDeg").asDouble(), 1e-12);
+    }
+
+    @Test
+    void lowLoftDriver_isToldOfItsBestLoft() throws Exception {
+        Path book = sketch("", "Golfer A", 85, 70).write(folder.resolve("low.xlsx"));
+        Terminal run = Terminal.run("plan", book);
+        assertTrue(run.out().contains("Driver: more loft would carry further, up to "), run.out());
+        assertTrue(run.out().contains("Least sure gap: "), run.out());
+    }
+
+    @Test
+    void ownShots_narrowTheBandAndReplaceTheAssumedSpread() throws Exception {
+        JsonNode without = plan(sketch("", "Golfer A", 95, 80), "without.xlsx");
+        BookSketch steady = sketch("", "Golfer A", 95, 80).sheet("Shots", SHOTS);
+        for (double carry : new double[] {151, 153, 152, 154, 150, 152}) {
+            steady.row("Golfer A", "6 iron", 82, 113, 16.5, 5600, carry);
+        }
+        JsonNode with = plan(steady, "with.xlsx");
+        JsonNode assumed = named(without.get("sureness").get("clubs"), "club", "6 iron");
+        JsonNode own = named(with.get("sureness").get("clubs"), "club", "6 iron");
+        assertTrue(assumed.get("spreadAssumed").asBoolean());
+        assertFalse(own.get("spreadAssumed").asBoolean());
+        assertEquals(Math.sqrt(2), own.get("spread").asDouble(), 1e-9);
+        assertTrue(width(own) < width(assumed) / 2, own + " " + assumed);
+    }
+
+    private static double width(JsonNode band) {
+        return band.get("carryHigh").asDouble() - band.get("carryLow").asDouble();
+    }
+
+    @Test
+    void statedGapLimits_replaceWishAndTolerance() throws Exception {
+        JsonNode free = plan(sketch("", "Golfer A", 95, 80), "free.xlsx");
+        JsonNode bound = plan(sketch(", Gap least, Gap most", "Golfer A", 95, 80, 1, 100), "bound.xlsx");
+        JsonNode narrow = free.get("sureness").get("gaps").get(1);
+        JsonNode wide = bound.get("sureness").get("gaps").get(1);
+        assertEquals(6, narrow.get("most").asDouble() - narrow.get("least").asDouble(), 1e-9);
+        assertEquals(100, wide.get("most").asDouble(), 1e-9);
+        assertTrue(wide.get("chance").asDouble() > 95, wide.toString());
+        assertTrue(narrow.get("chance").asDouble() < 60, narrow.toString());
+    }
+
+    @Test
+    void otherModel_movesGapsButNotMeasuredOnes() throws Exception {
+        JsonNode without = plan(sketch("", "Golfer A", 95, 80), "without.xlsx");
+        BookSketch measured = sketch("", "Golfer A", 95, 80)
+                .sheet("Shots", SHOTS)
+                .row("Golfer A", "6 iron", 82, 113, 16.5, 5600, 152)
+                .row("Golfer A", "8 iron", 78, 102, 21, 7000, 132);
+        JsonNode with = plan(measured, "with.xlsx");
+        assertTrue(Math.abs(move(without, 0)) > 1, without.toString());
+        assertEquals(0, move(with, 1), 0.01, "today's gap between measured carries is the golfer's own");
+    }
+
+    private static double move(JsonNode golfer, int gap) {
+        return golfer.get("sensitivity")
+                .get("gaps")
+                .get(gap)
+                .get("otherModelMove")
+                .asDouble();
+    }
+
+    @Test
+    void seed_decidesTheDraws() throws Exception {
+        Path book = sketch("", "Golfer A", 95, 80).write(folder.resolve("bag.xlsx"));
+        assertEquals(sureness(book, 1), sureness(book, 1));
+        assertFalse(sureness(book, 1).equals(sureness(book, 2)));
+    }
+
+    private static JsonNode sureness(Path book, long seed) throws Exception {
+        return Terminal.run("plan", book, "--json", "--seed", seed)
+                .json()
+                .get("golfers")
+                .get(0)
+                .get("sureness");
+    }
+
+    @Test
+    void assumedSpreads_areNamedInAMessage() throws Exception {
+        Path book = sketch("", "Golfer A", 95, 80).write(folder.resolve("bag.xlsx"));
+        String text = Terminal.run("plan", book, "--json").out().toLowerCase(Locale.ROOT);
+        assertTrue(text.contains("0.25 degrees of loft") && text.contains("1.5 % of head speed"), text);
+        assertTrue(text.contains("fewer than 5 shots tell it: driver, 6 iron, 8 iron."), text);
+    }
+
+    @Test
+    void ladder_showsTheSameNumbersAndDrawsTheBand() throws Exception {
+        JsonNode golfer = plan(sketch("", "Golfer A", 95, 80), "bag.xlsx");
+        JsonNode bands = golfer.get("sureness").get("clubs");
+        try (InputStream input = Files.newInputStream(folder.resolve("bag-plan.xlsx"));
+                XSSFWorkbook book = new XSSFWorkbook(input)) {
+            XSSFSheet ladder = book.getSheet("Ladder");
+            double chance =
+                    golfer.get("sureness").get("gaps").get(0).get("chance").asDouble();
+            assertEquals(chance, ladder.getRow(5).getCell(9).getNumericCellValue(), 0.5);
+            int first = 5 + 3 + 3;
+            for (int index = 0; index < 3; index++) {
+                Row row = ladder.getRow(first + index);
+                JsonNode band = bands.get(index);
+                assertEquals(band.get("club").asText(), row.getCell(0).getStringCellValue());
+                assertEquals(band.get("carryLow").asDouble(), row.getCell(6).getNumericCellValue(), 1e-9);
+                assertEquals(band.get("carryHigh").asDouble(), row.getCell(7).getNumericCellValue(), 1e-9);
+            }
+            String chart =
+                    ladder.getDrawingPatriarch().getCharts().get(0).getCTChart().xmlText();
+            assertTrue(chart.contains("Ladder!$G$12:$G$14"), chart);
+            assertTrue(chart.contains("Ladder!$H$12:$H$14"), chart);
+        }
+    }
+}
