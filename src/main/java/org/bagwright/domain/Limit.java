@@ -27,6 +27,7 @@ public record Limit(double leastMeasureUnits, double mostMeasureUnits, String un
     public static final Limit AIR_TEMPERATURE_C = new Limit(-30, 55, "C");
     public static final Limit ALTITUDE_M = new Limit(-450, 5000, "m");
     public static final Limit HUMIDITY_RATIO = new Limit(0, 1, "of saturation");
+    public static final Limit WIND_MPS = new Limit(-25, 25, "m/s");
 
     public Limit {
         Checks.that(leastMeasureUnits <= mostMeasureUnits, "a limit needs its least value first");

@@ -1,37 +1,43 @@
 package org.bagwright.flight;
 
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.bagwright.domain.AirConditions;
 import org.bagwright.domain.BallModelKind;
 
 /**
- * Flights of a standard ball in one air under one ball model, in the vertical plane, without wind. Safe to share between
- * threads. The integration is good to a few millimetres of carry.
+ * Flights of a standard ball in one air and wind under one ball model. A flight that nothing takes out of the vertical plane
+ * is computed in the plane. Safe to share between threads. The integration is good to a few millimetres of carry.
  */
 public final class BallFlight {
     /** Standard gravity, m/s2; from equator to pole the true value changes by half a percent. */
     static final double GRAVITY_MPS2 = 9.80665;
 
     private static final double LONGEST_S = 60;
-    private static final double RADIANS_PER_S_PER_RPM = Math.PI / 30;
 
     private final Air air;
+    private final Vector3D windMps;
     private final BallModel model;
     private final double gravityMps2;
 
     /**
      * Flights in the air of a book.
      *
-     * @param air temperature, altitude and humidity
+     * @param air temperature, altitude, humidity and wind, as a right-hander meets it
      * @param model which published ball model
      */
     public BallFlight(AirConditions air, BallModelKind model) {
-        this(Air.of(air), BallModel.of(model), GRAVITY_MPS2);
+        this(Air.of(air), new Vector3D(-air.headWindMps(), 0, air.crossWindMps()), BallModel.of(model), GRAVITY_MPS2);
     }
 
     BallFlight(Air air, BallModel model, double gravityMps2) {
+        this(air, Vector3D.ZERO, model, gravityMps2);
+    }
+
+    private BallFlight(Air air, Vector3D windMps, BallModel model, double gravityMps2) {
         this.air = air;
+        this.windMps = windMps;
         this.model = model;
         this.gravityMps2 = gravityMps2;
     }
@@ -44,18 +50,36 @@ public final class BallFlight {
      * @return the flight; its carry is never negative
      */
     public Flight fly(Launch launch, double dragRatio) {
-        if (!(launch.launchDeg() > 0 && launch.ballSpeedMps() > 0)) {
+        return fly(BallStart.of(launch, 0, 0), dragRatio);
+    }
+
+    /** The same for a ball that starts off line or spins about a tilted axis. */
+    Flight fly(BallStart start, double dragRatio) {
+        double speedMps = start.ballMps().getNorm();
+        if (!(start.ballMps().getY() > 0 && speedMps > 0)) {
             return Flight.NONE;
         }
-        FlightEquations equations = equations(dragRatio);
-        double[] state = start(launch);
+        FlightEquations equations = equations(start, dragRatio);
+        double[] state = state(start, equations.getDimension());
         Apex apex = new Apex();
         DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-10, 2, 1e-5, 1e-7);
         integrator.addEventHandler(new Ground(), 0.5, 1e-9, 200);
         integrator.addEventHandler(apex, 0.5, 1e-9, 200);
         double timeS = integrator.integrate(equations, 0, state, LONGEST_S, state);
-        double landingRad = Math.atan2(-state[FlightEquations.SPEED_Y], Math.abs(state[FlightEquations.SPEED_X]));
-        return new Flight(Math.max(0, state[FlightEquations.X]), apex.heightM, Math.toDegrees(landingRad), timeS);
+        return landed(state, apex.heightM, timeS);
+    }
+
+    private static Flight landed(double[] state, double apexM, double timeS) {
+        boolean inSpace = state.length == FlightEquations.SPACE;
+        double sideMps = inSpace ? state[FlightEquations.SPEED_SIDE] : 0;
+        double alongMps = Math.hypot(state[FlightEquations.SPEED_X], sideMps);
+        double landingRad = Math.atan2(-state[FlightEquations.SPEED_Y], alongMps);
+        return new Flight(
+                Math.max(0, state[FlightEquations.X]),
+                apexM,
+                Math.toDegrees(landingRad),
+                timeS,
+                inSpace ? -state[FlightEquations.SIDE] : 0);
     }
 
     /** Whether the ball model's publication does not cover the launch, so that the flight rests on our extension of it. */
@@ -63,19 +87,34 @@ public final class BallFlight {
         double radiusM = Ball.STANDARD.radiusM();
         double speedMps = Math.max(launch.ballSpeedMps(), 1e-9);
         double reynolds = 2 * radiusM * air.densityKgPerM3() * speedMps / air.viscosityPaS();
-        return model.extendedFor(launch.spinRpm() * RADIANS_PER_S_PER_RPM * radiusM / speedMps, reynolds);
+        return model.extendedFor(launch.spinRpm() / BallStart.RPM_PER_RAD_PER_S * radiusM / speedMps, reynolds);
     }
 
-    FlightEquations equations(double dragRatio) {
-        return new FlightEquations(model, Ball.STANDARD, air, gravityMps2, dragRatio);
+    FlightEquations equations(BallStart start, double dragRatio) {
+        boolean inPlane = windMps.getZ() == 0 && start.ballMps().getZ() == 0 && leansNowhere(start.ballRadPerS());
+        int dimension = inPlane ? FlightEquations.PLANE : FlightEquations.SPACE;
+        return equations(start, dragRatio, dimension);
     }
 
-    static double[] start(Launch launch) {
-        double angleRad = Math.toRadians(launch.launchDeg());
-        double[] state = new double[5];
-        state[FlightEquations.SPEED_X] = launch.ballSpeedMps() * Math.cos(angleRad);
-        state[FlightEquations.SPEED_Y] = launch.ballSpeedMps() * Math.sin(angleRad);
-        state[FlightEquations.SPIN] = launch.spinRpm() * RADIANS_PER_S_PER_RPM;
+    FlightEquations equations(BallStart start, double dragRatio, int dimension) {
+        double spin = start.ballRadPerS().getNorm();
+        Vector3D axis = spin == 0 ? Vector3D.PLUS_K : start.ballRadPerS().scalarMultiply(1 / spin);
+        return new FlightEquations(
+                model, Ball.STANDARD, air, gravityMps2, new FlightEquations.Path(dragRatio, windMps, axis, dimension));
+    }
+
+    private static boolean leansNowhere(Vector3D spin) {
+        return spin.getX() == 0 && spin.getY() == 0 && spin.getZ() >= 0;
+    }
+
+    static double[] state(BallStart start, int dimension) {
+        double[] state = new double[dimension];
+        state[FlightEquations.SPEED_X] = start.ballMps().getX();
+        state[FlightEquations.SPEED_Y] = start.ballMps().getY();
+        state[FlightEquations.SPIN] = start.ballRadPerS().getNorm();
+        if (dimension == FlightEquations.SPACE) {
+            state[FlightEquations.SPEED_SIDE] = start.ballMps().getZ();
+        }
         return state;
     }
 

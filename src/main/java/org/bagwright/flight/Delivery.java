@@ -1,5 +1,9 @@
 package org.bagwright.flight;
 
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+
 /**
  * How one golfer brings one club to the ball, and how his ball answers.
  *
@@ -19,6 +23,9 @@ record Delivery(
         double carryRatio) {
     private static final double MOST_SPIN_LOFT_DEG = 85;
 
+    /** A central blow does not turn the head, so that its inertia counts for nothing. */
+    private static final RealMatrix ANY_INERTIA = MatrixUtils.createRealIdentityMatrix(3);
+
     /** The launch of a club that presents this loft at address. */
     Launch launch(ClubToday club, double presentedLoftDeg) {
         Impact.Rebound blow = blow(club, presentedLoftDeg);
@@ -27,11 +34,38 @@ record Delivery(
                 .along(attackDeg);
     }
 
+    /**
+     * The start in space, for a face that points this many degrees closed to the path; the path leads to the target and the
+     * blow is central. For a square face exactly {@link #launch}.
+     */
+    BallStart start(ClubToday club, double presentedLoftDeg, double faceClosedDeg) {
+        if (faceClosedDeg == 0) {
+            return BallStart.of(launch(club, presentedLoftDeg), 0, 0);
+        }
+        Vector3D path = pointing(attackDeg, 0);
+        Vector3D normal = pointing(spinLoftDeg(presentedLoftDeg) + attackDeg, faceClosedDeg);
+        Impact.Head head = club.head(headSpeedMps);
+        RigidImpact.Head rigid = new RigidImpact.Head(
+                head.massKg(), ANY_INERTIA, path.scalarMultiply(headSpeedMps), Vector3D.ZERO, head.restitution());
+        return RigidImpact.strike(rigid, Ball.STANDARD, new RigidImpact.Contact(normal, Vector3D.ZERO))
+                .ball()
+                .scaled(efficiencyRatio, spinRatio);
+    }
+
+    private static Vector3D pointing(double upDeg, double closedDeg) {
+        double upRad = Math.toRadians(upDeg);
+        double closedRad = Math.toRadians(closedDeg);
+        return new Vector3D(
+                Math.cos(upRad) * Math.cos(closedRad), Math.sin(upRad), -Math.cos(upRad) * Math.sin(closedRad));
+    }
+
     /** The same before efficiency and spin ratio, and seen from the path. */
     Impact.Rebound blow(ClubToday club, double presentedLoftDeg) {
-        double spinLoftDeg = presentedLoftDeg + offsetDeg - attackDeg;
-        double boundedDeg = Math.max(0, Math.min(MOST_SPIN_LOFT_DEG, spinLoftDeg));
-        return Impact.strike(club.head(headSpeedMps), Ball.STANDARD, boundedDeg);
+        return Impact.strike(club.head(headSpeedMps), Ball.STANDARD, spinLoftDeg(presentedLoftDeg));
+    }
+
+    private double spinLoftDeg(double presentedLoftDeg) {
+        return Math.max(0, Math.min(MOST_SPIN_LOFT_DEG, presentedLoftDeg + offsetDeg - attackDeg));
     }
 
     Delivery withHeadSpeedMps(double mps) {

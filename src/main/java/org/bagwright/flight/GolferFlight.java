@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import org.bagwright.domain.AirConditions;
 import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Hand;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Shot;
 import org.bagwright.domain.ShotPrediction;
@@ -44,7 +46,8 @@ public final class GolferFlight {
             List<Club> bag,
             ToDoubleFunction<Club> todayLoftDeg,
             List<Shot> shotsOfThisGolfer) {
-        BallFlight flights = new BallFlight(settings.air(), settings.ballModel());
+        AirConditions air = golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
+        BallFlight flights = new BallFlight(air, settings.ballModel());
         FitInput input =
                 FitInput.of(flights, new Words(settings.units()), golfer, bag, todayLoftDeg, shotsOfThisGolfer);
         double dragRatio = new GolferFit(flights, input.clubs()).settle();
@@ -54,7 +57,7 @@ public final class GolferFlight {
     }
 
     /**
-     * The shot to expect of a club.
+     * The shot to expect of a club whose face is square to the path.
      *
      * @param club a club of the bag
      * @param presentedLoftDeg the loft it presents at address, degrees
@@ -62,33 +65,61 @@ public final class GolferFlight {
      * @throws IllegalArgumentException for a putter, a club that is not of the bag, or a loft that is not within 90 degrees
      */
     public ShotPrediction predict(Club club, double presentedLoftDeg) {
-        return predictAtSpeed(club, presentedLoftDeg, 1);
+        return predict(club, presentedLoftDeg, 0);
     }
 
     /**
-     * As {@link #predict}, with the head at a multiple of the golfer's own speed with the club; everything else of his
-     * delivery is held.
+     * As {@link #predict(Club, double)}, with the head at a multiple of the golfer's own speed with the club; everything
+     * else of his delivery is held.
      *
      * @param headSpeedRatio head speed over his own, above 0
      */
     public ShotPrediction predictAtSpeed(Club club, double presentedLoftDeg, double headSpeedRatio) {
+        return predict(club, presentedLoftDeg, 0, headSpeedRatio);
+    }
+
+    /**
+     * The shot to expect of a club whose face does not point along the path. The path is taken to lead to the target and the
+     * blow to be central; a face of 0 gives exactly the shot of {@link #predict(Club, double)}.
+     *
+     * @param club a club of the bag
+     * @param presentedLoftDeg the loft it presents at address, degrees
+     * @param faceClosedDeg heading of the face against the path, degrees, closed positive (to the left for a right-hander)
+     * @return the shot on level ground, as above; start line and sideways closed positive too
+     * @throws IllegalArgumentException as above, or for a face that is not within 45 degrees
+     */
+    public ShotPrediction predict(Club club, double presentedLoftDeg, double faceClosedDeg) {
+        return predict(club, presentedLoftDeg, faceClosedDeg, 1);
+    }
+
+    private ShotPrediction predict(Club club, double presentedLoftDeg, double faceClosedDeg, double headSpeedRatio) {
         if (!club.kind().carries()) {
             throw new IllegalArgumentException(club.name() + " is a putter, and a putter has no flight to predict");
         }
         if (!(Math.abs(presentedLoftDeg) <= 90)) {
             throw new IllegalArgumentException("loft must be within 90 degrees, found " + presentedLoftDeg);
         }
+        if (!(Math.abs(faceClosedDeg) <= 45)) {
+            throw new IllegalArgumentException("face must be within 45 degrees of the path, found " + faceClosedDeg);
+        }
         ClubFit fit = fitOf(club);
         Delivery delivery = fit.delivery().withHeadSpeedMps(fit.delivery().headSpeedMps() * headSpeedRatio);
-        Launch launch = delivery.launch(fit.today(), presentedLoftDeg);
-        Flight flight = flights.fly(launch, dragRatio);
+        BallStart start = delivery.start(fit.today(), presentedLoftDeg, faceClosedDeg);
+        Launch launch = faceClosedDeg == 0 ? delivery.launch(fit.today(), presentedLoftDeg) : start.launch();
+        return shot(launch, start, delivery);
+    }
+
+    private ShotPrediction shot(Launch launch, BallStart start, Delivery delivery) {
+        Flight flight = flights.fly(start, dragRatio);
         return new ShotPrediction(
                 launch.ballSpeedMps(),
                 launch.launchDeg(),
                 launch.spinRpm(),
-                flight.carryM() * fit.delivery().carryRatio(),
+                flight.carryM() * delivery.carryRatio(),
                 flight.apexM(),
-                flight.landingDeg());
+                flight.landingDeg(),
+                start.startClosedDeg(),
+                flight.sidewaysClosedM() * delivery.carryRatio());
     }
 
     /** The golfer's head speed with a club of his bag, measured, borrowed or assumed, m/s. */

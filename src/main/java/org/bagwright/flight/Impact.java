@@ -8,7 +8,7 @@ package org.bagwright.flight;
  */
 final class Impact {
     /** Coulomb friction of ball on face; an assumed value that matters only for spin lofts above about 65 degrees. */
-    private static final double GRIP_RATIO = 0.4;
+    static final double GRIP_RATIO = 0.4;
 
     private static final double RPM_PER_RADIAN_PER_S = 30 / Math.PI;
 

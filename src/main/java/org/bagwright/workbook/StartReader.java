@@ -52,7 +52,8 @@ final class StartReader {
     }
 
     private BookSettings settings() {
-        return new BookSettings(title(), units(), air(), ballModel(), lengthLimitM());
+        Units units = units();
+        return new BookSettings(title(), units, air(units), ballModel(), lengthLimitM());
     }
 
     private Optional<String> title() {
@@ -102,12 +103,17 @@ final class StartReader {
         return entry.content() instanceof CellContent.Words words ? Optional.of(words.text()) : Optional.empty();
     }
 
-    private AirConditions air() {
+    private AirConditions air(Units units) {
         AirConditions usual = AirConditions.DEFAULT;
         return new AirConditions(
                 temperatureC().orElse(usual.temperatureC()),
-                altitudeM().orElse(usual.altitudeM()),
-                humidityRatio().orElse(usual.humidityRatio()));
+                measured(StartSetting.ALTITUDE, Quantity.ALTITUDE, units, Limit.ALTITUDE_M)
+                        .orElse(usual.altitudeM()),
+                humidityRatio().orElse(usual.humidityRatio()),
+                measured(StartSetting.HEAD_WIND, Quantity.SPEED, units, Limit.WIND_MPS)
+                        .orElse(usual.headWindMps()),
+                measured(StartSetting.CROSS_WIND, Quantity.SPEED, units, Limit.WIND_MPS)
+                        .orElse(usual.crossWindMps()));
     }
 
     private OptionalDouble temperatureC() {
@@ -141,22 +147,22 @@ final class StartReader {
         return inF.orElse(false);
     }
 
-    private OptionalDouble altitudeM() {
-        Optional<StartSheet.Entry> entry = start.entry(StartSetting.ALTITUDE);
+    private OptionalDouble measured(StartSetting setting, Quantity quantity, Units units, Limit limit) {
+        Optional<StartSheet.Entry> entry = start.entry(setting);
         if (entry.isEmpty()) {
             return OptionalDouble.empty();
         }
-        Optional<Unit> labelled = entry.get().unit().flatMap(Quantity.ALTITUDE::unit);
+        Optional<Unit> labelled = entry.get().unit().flatMap(quantity::unit);
         if (entry.get().unit().isPresent() && labelled.isEmpty()) {
-            wrongUnit(StartSetting.ALTITUDE, entry.get(), Quantity.ALTITUDE.labels());
+            wrongUnit(setting, entry.get(), quantity.labels());
             return OptionalDouble.empty();
         }
-        Unit unit = labelled.orElse(Quantity.ALTITUDE.usual(Units.DEFAULT));
-        OptionalDouble value = value(entry.get().content(), Quantity.ALTITUDE, unit);
-        if (value.isPresent() && Limit.ALTITUDE_M.holds(value.getAsDouble())) {
+        Unit unit = labelled.orElse(quantity.usual(units));
+        OptionalDouble value = value(entry.get().content(), quantity, unit);
+        if (value.isPresent() && limit.holds(value.getAsDouble())) {
             return value;
         }
-        wrong(StartSetting.ALTITUDE, entry.get(), "must be " + unit.inWords(Limit.ALTITUDE_M));
+        wrong(setting, entry.get(), "must be " + unit.inWords(limit));
         return OptionalDouble.empty();
     }
 

@@ -13,6 +13,8 @@ enum StartSetting {
     AIR_TEMPERATURE("Air temperature", "20", "Where the shots fly, in the unit above.", "20 C (68 F)"),
     ALTITUDE("Altitude", "0", "Height above sea level in metres, or in feet written as 300 ft.", "sea level"),
     HUMIDITY("Humidity", "50", "Relative humidity in percent.", "50"),
+    HEAD_WIND("Head wind", "0", "Wind against the shot in the speed unit above; negative is a tail wind.", "0"),
+    CROSS_WIND("Cross wind", "0", "Wind from the left, seen towards the target; negative is from the right.", "0"),
     BALL_MODEL(
             "Ball model",
             "Bearman-Harvey",

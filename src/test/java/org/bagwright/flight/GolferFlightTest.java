@@ -8,8 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.bagwright.domain.AirConditions;
+import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Hand;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.ShotPrediction;
 import org.bagwright.flight.TestBags.ShotOf;
@@ -167,5 +171,70 @@ class GolferFlightTest {
                 TestBags.fit(TestBags.golfer(OptionalDouble.of(95), OptionalDouble.of(94)), BAG, List.of());
         List<String> texts = TestBags.texts(flight, Message.Severity.WARNING);
         assertTrue(texts.stream().anyMatch(text -> text.startsWith("Golfers!A2: Iron speed is 99 %")), texts::toString);
+    }
+
+    @Tag("analytic")
+    @Test
+    void squareFace_isTheShotWithoutAFace() {
+        GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of());
+        for (Club club : BAG.subList(0, 15)) {
+            ShotPrediction plain = flight.predict(club, club.head().loftDeg());
+            assertEquals(plain, flight.predict(club, club.head().loftDeg(), 0));
+            assertEquals(0, plain.startClosedDeg());
+            assertEquals(0, plain.sidewaysClosedM());
+            ShotPrediction hair = flight.predict(club, club.head().loftDeg(), 1e-9);
+            assertEquals(plain.ballSpeedMps(), hair.ballSpeedMps(), 1e-9);
+            assertEquals(plain.launchDeg(), hair.launchDeg(), 1e-8);
+            assertEquals(plain.spinRpm(), hair.spinRpm(), 1e-5);
+            assertEquals(plain.carryM(), hair.carryM(), 0.005);
+        }
+    }
+
+    /** A closed face starts the ball less closed than it points, and curves it on to that side. */
+    @Tag("analytic")
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 2, 4})
+    void closedFace_startsAndCurvesTheBallToItsSide(double faceDeg) {
+        GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of());
+        for (Club club : BAG.subList(0, 15)) {
+            ShotPrediction closed = flight.predict(club, club.head().loftDeg(), faceDeg);
+            ShotPrediction open = flight.predict(club, club.head().loftDeg(), -faceDeg);
+            assertTrue(closed.startClosedDeg() > 0 && closed.startClosedDeg() < faceDeg, club.name());
+            double straightM = closed.carryM() * Math.tan(Math.toRadians(closed.startClosedDeg()));
+            assertTrue(closed.sidewaysClosedM() > straightM, club.name());
+            assertEquals(closed.sidewaysClosedM(), -open.sidewaysClosedM(), 1e-6);
+            assertEquals(closed.carryM(), open.carryM(), 1e-6);
+        }
+        assertThrows(IllegalArgumentException.class, () -> flight.predict(BAG.get(0), 10, Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> flight.predict(BAG.get(0), 10, 46));
+    }
+
+    /** The wind from the left pushes every ball to the right: open for a right-hander, closed for a left-hander. */
+    @Tag("analytic")
+    @ParameterizedTest
+    @CsvSource({"RIGHT, -1", "LEFT, 1"})
+    void windFromTheLeft_isClosedOnlyForALeftHander(Hand hand, int sign) {
+        Golfer golfer = TestBags.golfer(95);
+        Golfer handed = new Golfer(
+                golfer.name(),
+                hand,
+                golfer.speeds(),
+                0,
+                true,
+                false,
+                golfer.sitsRange(),
+                golfer.gaps(),
+                golfer.mostChanges(),
+                golfer.cell());
+        BookSettings windy = new BookSettings(
+                BookSettings.DEFAULT.title(),
+                BookSettings.DEFAULT.units(),
+                new AirConditions(20, 0, 0.5, 0, 5),
+                BookSettings.DEFAULT.ballModel(),
+                BookSettings.DEFAULT.lengthLimitM());
+        ShotPrediction shot = GolferFlight.fit(
+                        windy, handed, BAG, club -> club.head().loftDeg(), List.of())
+                .predict(BAG.get(0), 10.5);
+        assertTrue(sign * shot.sidewaysClosedM() > 5, shot::toString);
     }
 }

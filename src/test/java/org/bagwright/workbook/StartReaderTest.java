@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.bagwright.domain.AirConditions;
 import org.bagwright.domain.BallModelKind;
 import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.DistanceUnit;
@@ -77,7 +78,8 @@ class StartReaderTest {
         assertEquals(
                 List.of(
                         "Start: not given, so assumed: Speed mph; Length in; Temperature C; Air temperature 20 C (68 F);"
-                                + " Altitude sea level; Humidity 50; Ball model Bearman-Harvey; Rules length limit 48."),
+                                + " Altitude sea level; Humidity 50; Head wind 0; Cross wind 0; Ball model Bearman-Harvey;"
+                                + " Rules length limit 48."),
                 assumed);
     }
 
@@ -100,6 +102,30 @@ class StartReaderTest {
     })
     void altitude_isReadInItsUnit(String label, String value, double expectedM) {
         assertEquals(expectedM, start(label, value).book().settings().air().altitudeM(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "mph, Head wind, 10, 4.4704, 0",
+        "km/h, Head wind, -18, -5, 0",
+        "mph, Cross wind, 5 m/s, 0, 5",
+        "mph, Cross wind [km/h], -36, 0, -10",
+        "mph, Cross wind [m/s], 25, 0, 25"
+    })
+    void wind_isReadInTheBooksSpeedUnit(String speed, String label, String value, double headMps, double crossMps) {
+        AirConditions air =
+                start("Speed", speed, label, value).book().settings().air();
+        assertEquals(headMps, air.headWindMps(), 1e-9);
+        assertEquals(crossMps, air.crossWindMps(), 1e-9);
+    }
+
+    @Test
+    void stormInTheWindCells_isAProblem() {
+        assertEquals(
+                List.of(
+                        "Start!B1: Head wind must be -55.9 to 55.9 mph, found 60.",
+                        "Start!B2: Cross wind must be -55.9 to 55.9 mph, found \"-26 m/s\"."),
+                start("Head wind", 60, "Cross wind", "-26 m/s").problems());
     }
 
     @ParameterizedTest
