@@ -60,7 +60,7 @@ final class OutlookTable {
                 "Face per deg of lie [deg]",
                 "Band low [" + distance + "]",
                 "Band high [" + distance + "]",
-                "Other model: gap moves");
+                "Model moves gap [" + distance + "]");
         for (int column = 0; column < headings.size(); column++) {
             pen.text(row, column, Role.HEADING, headings.get(column));
         }
@@ -91,7 +91,7 @@ final class OutlookTable {
     private static List<String> words(BagOutlook outlook) {
         return List.of(
                 "Best loft: as presented at address, for greatest carry; \"far off\" is more than 8 degrees away.",
-                "Band: 8 in 10 single shots. Other model: how much wider the gap is with the ball model "
+                "Band: 8 in 10 single shots. Model moves gap: how much wider the gap is with the ball model "
                         + outlook.otherModel().label() + ".",
                 "Sure: the chance that the gap between true average carries lies inside the golfer's limits (else the wish",
                 "and its tolerance), given loft, speed of the day and how few shots tell each average."
