@@ -134,6 +134,8 @@ final class Json {
             node.put("ballSpeed", units.speed().fromMps(shot.ballSpeedMps()));
             node.put("carry", units.distance().fromM(shot.carryM()));
             node.put("landingDeg", shot.landingDeg());
+            node.put("startClosedDeg", shot.startClosedDeg());
+            node.put("sidewaysClosed", units.distance().fromM(shot.sidewaysClosedM()));
         });
         node.put("changes", option.changes());
         node.put("ownPenalty", option.terms().totalPoints());

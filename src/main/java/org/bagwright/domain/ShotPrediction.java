@@ -6,7 +6,7 @@ package org.bagwright.domain;
  * @param ballSpeedMps ball speed, m/s
  * @param launchDeg launch angle above the ground, degrees
  * @param spinRpm spin about its own axis, rpm
- * @param carryM carry towards the target on level ground, metres
+ * @param carryM carry on level ground, metres
  * @param apexM greatest height, metres
  * @param landingDeg angle of descent, degrees, positive
  * @param startClosedDeg direction in which the ball starts, degrees to the closed side of the target, which is the left for
@@ -26,5 +26,11 @@ public record ShotPrediction(
     public ShotPrediction(
             double ballSpeedMps, double launchDeg, double spinRpm, double carryM, double apexM, double landingDeg) {
         this(ballSpeedMps, launchDeg, spinRpm, carryM, apexM, landingDeg, 0, 0);
+    }
+
+    /** The same shot started and come down on another line. */
+    public ShotPrediction onLine(double newStartClosedDeg, double newSidewaysClosedM) {
+        return new ShotPrediction(
+                ballSpeedMps, launchDeg, spinRpm, carryM, apexM, landingDeg, newStartClosedDeg, newSidewaysClosedM);
     }
 }

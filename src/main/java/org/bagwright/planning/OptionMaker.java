@@ -32,6 +32,8 @@ import org.bagwright.geometry.ClubGeometry;
 /** Computes every option of a club once, before anything is searched. */
 final class OptionMaker {
     private static final double SAME_TURN_DEG = 1e-6;
+    /** A head that topples this far has no line to tell. */
+    private static final double MOST_FACE_DEG = 45;
 
     private final Golfer golfer;
     private final Aims aims;
@@ -60,7 +62,7 @@ final class OptionMaker {
 
     ClubOptions options(Club club, Optional<Sleeve> sleeve, ClubGeometry geometry) {
         List<Option> options = new ArrayList<>();
-        Map<Double, ShotPrediction> flown = new HashMap<>();
+        Map<Presented, ShotPrediction> flown = new HashMap<>();
         for (Choice choice : choices(club, sleeve)) {
             options.add(option(club, choice, geometry.pose(choice), flown));
         }
@@ -108,10 +110,11 @@ final class OptionMaker {
         return BigDecimal.valueOf(valueDeg).setScale(4, RoundingMode.HALF_UP).doubleValue() + 0.0;
     }
 
-    private Option option(Club club, Choice choice, PoseNumbers pose, Map<Double, ShotPrediction> flown) {
+    private Option option(Club club, Choice choice, PoseNumbers pose, Map<Presented, ShotPrediction> flown) {
         Optional<ShotPrediction> shot = club.kind().carries()
-                ? Optional.of(
-                        flown.computeIfAbsent(presentedLoftDeg(golfer, pose), loftDeg -> flight.predict(club, loftDeg)))
+                ? Optional.of(flown.computeIfAbsent(
+                        new Presented(presentedLoftDeg(golfer, pose), presentedFaceDeg(golfer, pose)),
+                        presented -> shot(club, presented)))
                 : Optional.empty();
         Choice today = today(club);
         int changes = choice.itemsThatDiffer(new Choice(today.setting(), tidied(today.bend())));
@@ -124,6 +127,22 @@ final class OptionMaker {
                 changes,
                 terms(club, pose, shot, changes),
                 isOpen(club, choice, pose, changes));
+    }
+
+    /** What a club presents to the ball, degrees, the face closed positive. */
+    private record Presented(double loftDeg, double faceDeg) {}
+
+    /**
+     * The line of a face that does not point at the target; the carry stays that of the square blow, since the shots that it
+     * was set by were measured along their own line too.
+     */
+    private ShotPrediction shot(Club club, Presented presented) {
+        ShotPrediction square = flight.predict(club, presented.loftDeg());
+        if (Math.abs(presented.faceDeg()) > MOST_FACE_DEG) {
+            return square;
+        }
+        ShotPrediction aimed = flight.predict(club, presented.loftDeg(), presented.faceDeg());
+        return square.onLine(aimed.startClosedDeg(), aimed.sidewaysClosedM());
     }
 
     private static Bend tidied(Bend bend) {

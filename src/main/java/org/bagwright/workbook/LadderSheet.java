@@ -59,7 +59,7 @@ final class LadderSheet {
             planRow += bag.options().clubs().size();
             pen.sheet().setRowBreak(row - 1);
         }
-        ResultSheets.printLandscape(pen.sheet(), -1, row - 2, CHART_COLUMN + 9);
+        ResultSheets.printLandscape(pen.sheet(), -1, row - 2, CHART_COLUMN + 10);
     }
 
     private int golfer(BagResult bag, int row, int planRow) {

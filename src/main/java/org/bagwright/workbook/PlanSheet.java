@@ -233,18 +233,18 @@ final class PlanSheet {
         var pose = option.pose();
         looked(row, "LIVE", "LIE", SettingsSheet.Column.LIE, "0.0", pose.gaugeLieDeg());
         looked(row, "LIVE", "SITS", SettingsSheet.Column.SITS, "0.0", pose.sitsClosedDeg());
-        looked(row, "LIVE", "START_LINE", SettingsSheet.Column.DELIVERED_FACE, "0.0", option.deliveredFaceDeg());
         looked(row, "LIVE", "CONTACT", SettingsSheet.Column.CONTACT, "0.0", pose.contactShiftMm());
         looked(row, "LIVE", "SHAFT_TURN", SettingsSheet.Column.SHAFT_TURN, "0", pose.shaftTurnDeg());
         values.option("LIVE")
                 .shot()
                 .ifPresentOrElse(
                         shot -> {
+                            looked(row, "LIVE", "START_LINE", SettingsSheet.Column.START, "0.0", shot.startClosedDeg());
                             looked(row, "LIVE", "LAUNCH", SettingsSheet.Column.LAUNCH, "0.0", shot.launchDeg());
                             looked(row, "LIVE", "SPIN", SettingsSheet.Column.SPIN, "0", shot.spinRpm());
                             looked(row, "LIVE", "LANDING", SettingsSheet.Column.LANDING, "0.0", shot.landingDeg());
                         },
-                        () -> List.of("LAUNCH", "SPIN", "LANDING")
+                        () -> List.of("START_LINE", "LAUNCH", "SPIN", "LANDING")
                                 .forEach(what -> pen.blank(
                                         row, PlanColumn.of("LIVE", what).ordinal(), Role.NUMBER)));
         pen.formula(

@@ -51,6 +51,10 @@ final class SettingsSheet {
         LANDING("Landing angle [deg]", 9, "0.0", option -> option.shot()
                 .orElseThrow()
                 .landingDeg()),
+        START("Start line [deg closed]", 9, "0.00", option -> option.shot()
+                .orElseThrow()
+                .startClosedDeg()),
+        SIDEWAYS("Sideways, closed +", 9, "0.0", null),
         CHANGES("Changes", 9, "0", option -> option.changes()),
         OWN_PENALTY("Own penalty [points]", 10, "0.00", option -> option.terms().totalPoints()),
         OPEN("May be planned", 9, "", null),
@@ -125,7 +129,7 @@ final class SettingsSheet {
     private String heading(Column column) {
         return switch (column) {
             case BALL_SPEED -> column.heading + " [" + units.speed().label() + "]";
-            case CARRY -> column.heading + " [" + units.distance().label() + "]";
+            case CARRY, SIDEWAYS -> column.heading + " [" + units.distance().label() + "]";
             default -> column.heading;
         };
     }
@@ -155,6 +159,7 @@ final class SettingsSheet {
         option.shot().ifPresent(shot -> {
             number(row, Column.BALL_SPEED, units.speed().fromMps(shot.ballSpeedMps()));
             number(row, Column.CARRY, units.distance().fromM(shot.carryM()));
+            number(row, Column.SIDEWAYS, units.distance().fromM(shot.sidewaysClosedM()));
         });
         pen.text(row, Column.OPEN.ordinal(), Role.TEXT, option.open() ? "yes" : "no");
     }

@@ -91,7 +91,7 @@ class RecalculationTest {
                 Map.entry("Live loft [deg]", "gaugeLoftDeg"),
                 Map.entry("Live lie [deg]", "gaugeLieDeg"),
                 Map.entry("Live sits [deg closed]", "sitsClosedDeg"),
-                Map.entry("Live start line [deg closed]", "faceHeadingDeg"),
+                Map.entry("Live start line [deg closed]", "startClosedDeg"),
                 Map.entry("Live contact shift [mm forward]", "contactShiftMm"),
                 Map.entry("Live shaft turn [deg]", "shaftTurnDeg"),
                 Map.entry("Live launch [deg]", "launchDeg"),
