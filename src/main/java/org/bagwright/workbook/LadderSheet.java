@@ -92,7 +92,8 @@ final class LadderSheet {
         int next = row;
         for (int pair = 0; pair < sleeved.size(); pair += 2) {
             if (pair % 6 == 0) {
-                pen.sheet().setRowBreak(next - 1);
+                pen.sheet().setRowBreak(next);
+                next += 2;
             }
             int end = clock(bag, sleeved.get(pair), planRow, ClockTable.Place.LEFT, next);
             if (pair + 1 < sleeved.size()) {
