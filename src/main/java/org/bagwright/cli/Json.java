@@ -1,6 +1,5 @@
 package org.bagwright.cli;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -27,10 +26,6 @@ final class Json {
 
     static String text(ObjectNode document) {
         return document.toPrettyString();
-    }
-
-    static ObjectNode parse(String text) throws com.fasterxml.jackson.core.JsonProcessingException {
-        return (ObjectNode) new ObjectMapper().readTree(text);
     }
 
     static ObjectNode check(List<Message> messages) {
