@@ -96,10 +96,7 @@ final class PlanCommand implements Callable<Integer> {
         if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file)) {
             throw new WrongArguments("The result would replace the book itself. To want that, say --in-place.");
         }
-        Path folder = target.toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder)) {
-            throw new WrongArguments("There is no folder " + folder + " to write into.");
-        }
+        requireFolder(target);
         String ending = ending(file);
         if (!ending(target).equalsIgnoreCase(ending)) {
             throw new WrongArguments(
@@ -117,6 +114,13 @@ final class PlanCommand implements Callable<Integer> {
         String name = file.getFileName().toString();
         String ending = ending(file);
         return file.resolveSibling(name.substring(0, name.length() - ending.length()) + suffix + ending);
+    }
+
+    static void requireFolder(Path target) throws WrongArguments {
+        Path folder = target.toAbsolutePath().getParent();
+        if (!Files.isDirectory(folder)) {
+            throw new WrongArguments("There is no folder " + folder + " to write into.");
+        }
     }
 
     private static String ending(Path file) {

@@ -8,7 +8,6 @@ import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.DistanceUnit;
-import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Numbers;
 import org.bagwright.domain.Option;
 
@@ -66,25 +65,19 @@ final class PlanText {
     private String rung(BagResult bag, int index, Scale scale) {
         double todayM = carryM(bag, bag.today().chosen(), index);
         double plannedM = carryM(bag, bag.planned().chosen(), index);
-        String gaps = bag.today().gaps().stream()
-                .filter(gap -> gap.fromIndex() == index)
+        String gaps = bag.today()
+                .gapAfter(index)
                 .map(gap -> String.format(
                         "%6s %6s %6s",
-                        shown(gap.gapM()), shown(plannedGap(bag, index).gapM()), shown(gap.wishM())))
-                .findFirst()
+                        shown(gap.gapM()),
+                        shown(bag.planned().gapAfter(index).orElseThrow().gapM()),
+                        shown(gap.wishM())))
                 .orElse(" ".repeat(20));
         String name = bag.options().clubs().get(index).club().name();
         return String.format(
                         "  %-16s %7s %7s   %s  %s",
                         shortened(name, 16), shown(todayM), shown(plannedM), gaps, scale.picture(todayM, plannedM))
                 .stripTrailing();
-    }
-
-    private static GapTerm plannedGap(BagResult bag, int index) {
-        return bag.planned().gaps().stream()
-                .filter(gap -> gap.fromIndex() == index)
-                .findFirst()
-                .orElseThrow();
     }
 
     private static double carryM(BagResult bag, List<Integer> chosen, int index) {

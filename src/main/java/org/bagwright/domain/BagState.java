@@ -1,6 +1,7 @@
 package org.bagwright.domain;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One choice of options for a whole bag, with its score.
@@ -13,5 +14,10 @@ public record BagState(List<Integer> chosen, BagScore score, List<GapTerm> gaps)
     public BagState {
         chosen = List.copyOf(chosen);
         gaps = List.copyOf(gaps);
+    }
+
+    /** The gap from the club at this position of the bag to the next carrying one. */
+    public Optional<GapTerm> gapAfter(int index) {
+        return gaps.stream().filter(gap -> gap.fromIndex() == index).findFirst();
     }
 }

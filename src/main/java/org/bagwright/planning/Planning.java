@@ -59,7 +59,7 @@ public final class Planning {
         if (read.book().isEmpty()) {
             throw new WorkbookProblems(read.messages());
         }
-        List<Message> messages = new ArrayList<>(ResultBook.clashes(file));
+        List<Message> messages = new ArrayList<>(read.clashes());
         messages.addAll(read.messages());
         Book book = read.book().get();
         messages.addAll(ClubProblems.of(book));

@@ -22,10 +22,12 @@ public final class BookReader {
      *
      * @param book the book; present exactly when there is no problem
      * @param messages everything found, problems first, each with its cell
+     * @param clashes a problem for every sheet of the fitter's own that has the name of a result sheet
      */
-    public record Result(Optional<Book> book, List<Message> messages) {
+    public record Result(Optional<Book> book, List<Message> messages, List<Message> clashes) {
         public Result {
             messages = List.copyOf(messages);
+            clashes = List.copyOf(clashes);
         }
     }
 
@@ -45,7 +47,7 @@ public final class BookReader {
         try (XSSFWorkbook workbook = BookFile.open(file)) {
             return new BookReader(workbook).read();
         } catch (UnreadableBookException unreadable) {
-            return new Result(Optional.empty(), List.of(unreadable.found()));
+            return new Result(Optional.empty(), List.of(unreadable.found()), List.of());
         } catch (IOException closing) {
             throw new UncheckedIOException(closing);
         }
@@ -86,7 +88,7 @@ public final class BookReader {
             List<Reading> readings) {
         List<Message> messages = findings.messages();
         if (findings.anyProblem()) {
-            return new Result(Optional.empty(), messages);
+            return new Result(Optional.empty(), messages, ResultSheets.clashes(workbook));
         }
         Book book = new Book(
                 settings,
@@ -98,7 +100,7 @@ public final class BookReader {
                 readings,
                 clubs.orElseThrow().gauged(),
                 messages);
-        return new Result(Optional.of(book), messages);
+        return new Result(Optional.of(book), messages, ResultSheets.clashes(workbook));
     }
 
     private BookSettings settings() {

@@ -135,18 +135,11 @@ final class LadderSheet {
         linked(row, CARRY_COLUMN, PlanColumn.TODAY_CARRY, planRow + index, carry(bag, bag.today(), index));
         linked(row, CARRY_COLUMN + 1, PlanColumn.PLANNED_CARRY, planRow + index, carry(bag, bag.planned(), index));
         linked(row, CARRY_COLUMN + 2, PlanColumn.LIVE_CARRY, planRow + index, carry(bag, bag.planned(), index));
-        for (GapTerm gap : bag.today().gaps()) {
-            if (gap.fromIndex() == index) {
-                gap(bag, row, gap, planRow + index);
-            }
-        }
+        bag.today().gapAfter(index).ifPresent(gap -> gap(bag, row, gap, planRow + index));
     }
 
     private void gap(BagResult bag, int row, GapTerm today, int planRow) {
-        GapTerm planned = bag.planned().gaps().stream()
-                .filter(gap -> gap.fromIndex() == today.fromIndex())
-                .findFirst()
-                .orElseThrow();
+        GapTerm planned = bag.planned().gapAfter(today.fromIndex()).orElseThrow();
         String next = bag.options().clubs().get(today.toIndex()).club().name();
         String from = bag.options().clubs().get(today.fromIndex()).club().name();
         pen.text(row, GAP_COLUMN - 1, Role.TEXT, from + " \u2013 " + next);

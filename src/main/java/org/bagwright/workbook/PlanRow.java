@@ -44,9 +44,7 @@ final class PlanRow {
     }
 
     Optional<GapTerm> gap(String state) {
-        return state(state).gaps().stream()
-                .filter(gap -> gap.fromIndex() == index)
-                .findFirst();
+        return state(state).gapAfter(index);
     }
 
     /** How many rows further down the next carrying club stands; 0 if there is none. */
@@ -63,13 +61,8 @@ final class PlanRow {
     double worstTolerances(Aims aims) {
         Option option = option("LIVE");
         Club club = club();
-        double worst = club.targets().loftDeg().isPresent()
-                ? tolerances(
-                        aims,
-                        Measure.LOFT,
-                        option.pose().gaugeLoftDeg(),
-                        club.targets().loftDeg())
-                : 0;
+        double worst = tolerances(
+                aims, Measure.LOFT, option.pose().gaugeLoftDeg(), club.targets().loftDeg());
         worst = Math.max(
                 worst,
                 tolerances(aims, Measure.LIE, option.pose().gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg())));
@@ -84,10 +77,9 @@ final class PlanRow {
                             option.carryM().getAsDouble(),
                             club.targets().carryM()));
         }
-        OptionalDouble none = OptionalDouble.empty();
         double gap = gap("LIVE")
                 .map(term -> tolerances(aims, Measure.GAP, term.gapM(), OptionalDouble.of(term.wishM())))
-                .orElse(tolerances(aims, Measure.GAP, 0, none));
+                .orElse(0.0);
         return Math.max(worst, gap);
     }
 

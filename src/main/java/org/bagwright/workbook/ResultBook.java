@@ -5,10 +5,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
-import org.bagwright.domain.Message;
 
 /** Adds the result sheets to a copy of the fitter's book. */
 public final class ResultBook {
@@ -50,19 +48,5 @@ public final class ResultBook {
             workbook.getSheetAt(index).setSelected(index == plan);
         }
         workbook.setActiveSheet(plan);
-    }
-
-    /** A problem for every sheet of the fitter's own that has the name of a result sheet. */
-    public static List<Message> clashes(Path source) throws IOException {
-        try (InputStream input = Files.newInputStream(source);
-                XSSFWorkbook workbook = new XSSFWorkbook(input)) {
-            return ResultSheets.NAMES.stream()
-                    .filter(name -> workbook.getSheet(name) != null && !ResultSheets.isMarked(workbook, name))
-                    .map(
-                            name -> Message.problem(
-                                    name,
-                                    "this sheet is your own, but the plan needs its name for a result sheet. Rename it, then plan again"))
-                    .toList();
-        }
     }
 }

@@ -10,6 +10,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.Message;
 
 /** What all result sheets share: their names, the mark by which they are known again, their print set-up. */
 final class ResultSheets {
@@ -31,7 +32,18 @@ final class ResultSheets {
         }
     }
 
-    static boolean isMarked(XSSFWorkbook workbook, String sheetName) {
+    /** A problem for every sheet of the fitter's own that has the name of a result sheet. */
+    static List<Message> clashes(XSSFWorkbook workbook) {
+        return NAMES.stream()
+                .filter(name -> workbook.getSheet(name) != null && !isMarked(workbook, name))
+                .map(
+                        name -> Message.problem(
+                                name,
+                                "this sheet is your own, but the plan needs its name for a result sheet. Rename it, then plan again"))
+                .toList();
+    }
+
+    private static boolean isMarked(XSSFWorkbook workbook, String sheetName) {
         int index = workbook.getSheetIndex(sheetName);
         return workbook.getAllNames().stream()
                 .anyMatch(name -> name.getSheetIndex() == index && MARK.equals(name.getNameName()));
