@@ -58,6 +58,8 @@ public final class BenchBag {
                 List.of(golfer),
                 clubs,
                 read.sleeves(),
+                read.kits(),
+                read.stock(),
                 read.shots(),
                 List.of(),
                 java.util.Set.of(),

@@ -12,6 +12,8 @@ import java.util.Set;
  * @param golfers the golfers, in the order of the book
  * @param clubs the clubs, in the order of the book
  * @param sleeves the sleeves
+ * @param kits the kits of weights
+ * @param stock what lies on the bench in limited number
  * @param shots the shots
  * @param readings the gauge readings
  * @param gaugedClubs the cells of the clubs whose loft or lie was written by an earlier fit and not changed since
@@ -23,6 +25,8 @@ public record Book(
         List<Golfer> golfers,
         List<Club> clubs,
         List<Sleeve> sleeves,
+        List<Kit> kits,
+        List<StockItem> stock,
         List<Shot> shots,
         List<Reading> readings,
         Set<String> gaugedClubs,
@@ -31,6 +35,8 @@ public record Book(
         golfers = List.copyOf(golfers);
         clubs = List.copyOf(clubs);
         sleeves = List.copyOf(sleeves);
+        kits = List.copyOf(kits);
+        stock = List.copyOf(stock);
         shots = List.copyOf(shots);
         readings = List.copyOf(readings);
         gaugedClubs = Set.copyOf(gaugedClubs);
@@ -61,6 +67,13 @@ public record Book(
     /** The sleeve that a club names; empty for a glued shaft. */
     public Optional<Sleeve> sleeveOf(Club club) {
         return club.sleeve().flatMap(this::sleeve);
+    }
+
+    /** The kit of weights that a club names; empty for a head without one. */
+    public Optional<Kit> kitOf(Club club) {
+        return club.kit().flatMap(name -> kits.stream()
+                .filter(kit -> kit.name().equalsIgnoreCase(name))
+                .findFirst());
     }
 
     /** The sleeve with this name, letter case apart. */

@@ -10,9 +10,15 @@ import java.util.Optional;
  * @param air the air for every flight
  * @param ballModel which published ball model flies
  * @param lengthLimitM the club length limit to check against, metres
+ * @param matching by what clubs are matched to each other
  */
 public record BookSettings(
-        Optional<String> title, Units units, AirConditions air, BallModelKind ballModel, double lengthLimitM) {
+        Optional<String> title,
+        Units units,
+        AirConditions air,
+        BallModelKind ballModel,
+        double lengthLimitM,
+        Matching matching) {
     private static final double LENGTH_LIMIT_M = 48 * 0.0254;
 
     public static final BookSettings DEFAULT = new BookSettings(
@@ -22,8 +28,14 @@ public record BookSettings(
         Checks.positive(lengthLimitM, "length limit");
     }
 
+    /** Settings with the usual matching. */
+    public BookSettings(
+            Optional<String> title, Units units, AirConditions air, BallModelKind ballModel, double lengthLimitM) {
+        this(title, units, air, ballModel, lengthLimitM, Matching.DEFAULT);
+    }
+
     /** The same book under another ball model. */
     public BookSettings withBallModel(BallModelKind other) {
-        return new BookSettings(title, units, air, other, lengthLimitM);
+        return new BookSettings(title, units, air, other, lengthLimitM, matching);
     }
 }

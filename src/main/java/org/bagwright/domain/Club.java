@@ -22,6 +22,11 @@ import java.util.OptionalDouble;
  * @param targets what it should have
  * @param golferLieDeg the lie at which the golfer holds the shaft with this club, degrees
  * @param form the form of its head
+ * @param parts what else is known of its balance
+ * @param kit the kit of weights that fits its head; empty for a head without ports
+ * @param weighting today's weighting, present exactly when there is a kit
+ * @param inBag whether it is the club in the bag today, not another one that might take its slot
+ * @param optional whether its slot may stay empty
  * @param cell where the book names it
  */
 public record Club(
@@ -40,6 +45,11 @@ public record Club(
         Targets targets,
         OptionalDouble golferLieDeg,
         HeadForm form,
+        ClubParts parts,
+        Optional<String> kit,
+        Optional<String> weighting,
+        boolean inBag,
+        boolean optional,
         String cell) {
     public Club {
         Checks.named(golfer, "golfer");
@@ -48,8 +58,51 @@ public record Club(
         lengthM.ifPresent(value -> Checks.within(Limit.CLUB_LENGTH_M, value, "length"));
         Checks.that(sleeve.isPresent() == setting.isPresent(), "a setting needs a sleeve, and a sleeve a setting");
         Checks.that(kind.bendable() || bendRange.limitDeg() == 0, "only irons and wedges are bent");
+        Checks.that(kit.isPresent() == weighting.isPresent(), "a weighting needs a kit, and a kit a weighting");
         allowed = List.copyOf(allowed);
         golferLieDeg.ifPresent(value -> Checks.within(Limit.LIE_DEG, value, "golfer lie"));
+    }
+
+    /** A club in the bag without a kit of weights, its parts assumed. */
+    public Club(
+            String golfer,
+            int slot,
+            String name,
+            ClubKind kind,
+            StatedHead head,
+            OptionalDouble lengthM,
+            Optional<String> sleeve,
+            Optional<String> setting,
+            Bend todayBend,
+            BendRange bendRange,
+            boolean pinned,
+            List<String> allowed,
+            Targets targets,
+            OptionalDouble golferLieDeg,
+            HeadForm form,
+            String cell) {
+        this(
+                golfer,
+                slot,
+                name,
+                kind,
+                head,
+                lengthM,
+                sleeve,
+                setting,
+                todayBend,
+                bendRange,
+                pinned,
+                allowed,
+                targets,
+                golferLieDeg,
+                form,
+                ClubParts.ASSUMED,
+                Optional.empty(),
+                Optional.empty(),
+                true,
+                false,
+                cell);
     }
 
     /** The lie at which the golfer holds the shaft, degrees: as stated, else the lie target, else the stated lie. */

@@ -1,6 +1,7 @@
 package org.bagwright.flight;
 
 import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubDefaults;
 import org.bagwright.domain.ClubKind;
 
 /**

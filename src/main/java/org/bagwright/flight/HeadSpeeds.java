@@ -2,6 +2,7 @@ package org.bagwright.flight;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bagwright.domain.ClubDefaults;
 import org.bagwright.domain.Golfer;
 
 /**

@@ -96,6 +96,8 @@ public final class BookReader {
                 golfers.orElseThrow().golfers(),
                 clubs.orElseThrow().clubs(),
                 sleeves.sleeves(),
+                List.of(),
+                List.of(),
                 shots,
                 readings,
                 clubs.orElseThrow().gauged(),

@@ -12,6 +12,7 @@ import java.util.Random;
 import org.bagwright.domain.AirConditions;
 import org.bagwright.domain.BallModelKind;
 import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubDefaults;
 import org.bagwright.domain.Shot;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -1,17 +1,15 @@
-package org.bagwright.flight;
-
-import org.bagwright.domain.ClubKind;
+package org.bagwright.domain;
 
 /**
  * Length and head mass of clubs about which a book says nothing. Irons follow a generic set from a handbook; the rest is
  * common practice, without a source.
  */
-final class ClubDefaults {
+public final class ClubDefaults {
     /** The length of the 7 iron to which a golfer's iron speed belongs, m. */
-    static final double SEVEN_IRON_M = metres(37);
+    public static final double SEVEN_IRON_M = metres(37);
 
     /** The length of a driver, m. */
-    static final double DRIVER_M = metres(45);
+    public static final double DRIVER_M = metres(45);
 
     private static final double WEDGE_IN = 35.25;
     private static final double PUTTER_IN = 34;
@@ -21,7 +19,7 @@ final class ClubDefaults {
     private ClubDefaults() {}
 
     /** Length in metres of a club of this kind and loft. */
-    static double lengthM(ClubKind kind, double loftDeg) {
+    public static double lengthM(ClubKind kind, double loftDeg) {
         return switch (kind) {
             case DRIVER -> DRIVER_M;
             case WOOD -> metres(within(40.5, 43.5, 43 - 0.25 * (loftDeg - 15)));
@@ -33,7 +31,7 @@ final class ClubDefaults {
     }
 
     /** Head mass in kilograms: the shorter the club the heavier the head, so that all swing alike. */
-    static double headMassKg(ClubKind kind, double lengthM) {
+    public static double headMassKg(ClubKind kind, double lengthM) {
         double lengthIn = lengthM / 0.0254;
         return switch (kind) {
             case DRIVER -> 0.200;
