@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.ChartedBook;
-import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.Club;
 import org.bagwright.domain.Numbers;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.Units;
 
 /** Every option of every club as a table on a terminal. */
@@ -27,10 +28,10 @@ final class ChartText {
         List<String> lines = new ArrayList<>();
         String part = clubPart.toLowerCase(Locale.ROOT);
         for (BagOptions bag : charted.bags()) {
-            for (ClubOptions club : bag.clubs()) {
-                if (club.club().name().toLowerCase(Locale.ROOT).contains(part)) {
-                    club(lines, club);
-                }
+            for (SlotOptions slot : bag.slots()) {
+                slot.clubs().stream()
+                        .filter(club -> club.name().toLowerCase(Locale.ROOT).contains(part))
+                        .forEach(club -> club(lines, slot, club));
             }
         }
         lines.add("Bends in degrees: + is weaker or more upright. Sits: + is closed. Shift: - is back. * is today,");
@@ -39,23 +40,23 @@ final class ChartText {
         return lines;
     }
 
-    private void club(List<String> lines, ClubOptions club) {
-        lines.add(club.club().golfer() + ", " + club.club().name() + " ("
-                + club.club().kind().label() + ")");
+    private void club(List<String> lines, SlotOptions slot, Club club) {
+        lines.add(club.golfer() + ", " + club.name() + " (" + club.kind().label()
+                + (club.inBag() ? ")" : ", not in the bag today)"));
         lines.add(String.format(
                 FORMAT, "", "setting", "loft", "lie", "loft", "lie", "sits", "shift", "shaft", "launch", "spin",
                 "carry", "own"));
         lines.add(String.format(
                 FORMAT, "", "", "bend", "bend", "gauge", "gauge", "", "mm", "turn", "", "", "", "penalty"));
-        for (Option option : club.options()) {
-            lines.add(row(club, option));
+        for (Option option : slot.optionsOf(club)) {
+            lines.add(row(slot, option));
         }
         lines.add("");
     }
 
-    private String row(ClubOptions club, Option option) {
+    private String row(SlotOptions slot, Option option) {
         PoseNumbers pose = option.pose();
-        String mark = option.equals(club.today()) ? "*" : option.open() ? "" : "x";
+        String mark = option.equals(slot.today()) ? "*" : option.open() ? "" : "x";
         return String.format(
                 FORMAT,
                 mark,

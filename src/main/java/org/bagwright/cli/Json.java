@@ -12,10 +12,10 @@ import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.ChartedBook;
 import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Option;
+import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.Units;
 
 /** The machine-readable documents; their field names are fixed. Distances and speeds are in the book's units. */
@@ -45,7 +45,9 @@ final class Json {
         document.set("units", units(units));
         ArrayNode clubs = document.putArray("clubs");
         for (BagOptions bag : charted.bags()) {
-            bag.clubs().forEach(made -> clubs.add(club(made, units)));
+            for (SlotOptions slot : bag.slots()) {
+                slot.clubs().forEach(club -> clubs.add(club(slot, club, units)));
+            }
         }
         document.set("messages", messages(charted.messages()));
         return document;
@@ -92,16 +94,17 @@ final class Json {
         return node;
     }
 
-    private static ObjectNode club(ClubOptions made, Units units) {
-        Club club = made.club();
+    private static ObjectNode club(SlotOptions slot, Club club, Units units) {
         ObjectNode node = NODES.objectNode();
         node.put("golfer", club.golfer());
         node.put("slot", club.slot());
         node.put("club", club.name());
         node.put("kind", club.kind().label());
-        node.put("today", made.today().key());
+        node.put("inBag", club.inBag());
+        node.put("slotMayBeEmpty", slot.options().stream().anyMatch(Option::isEmpty));
+        node.put("today", slot.today().key());
         ArrayNode options = node.putArray("options");
-        made.options().forEach(option -> options.add(option(option, units)));
+        slot.optionsOf(club).forEach(option -> options.add(option(option, units)));
         return node;
     }
 
@@ -109,13 +112,14 @@ final class Json {
         ObjectNode node = NODES.objectNode();
         node.put("option", option.key());
         node.put("setting", option.choice().settingText());
+        node.put("weighting", option.choice().weighting().orElse(null));
         node.put("loftBend", option.choice().bend().loftDeg());
         node.put("lieBend", option.choice().bend().lieDeg());
         node.put("gaugeLoftDeg", option.pose().gaugeLoftDeg());
         node.put("gaugeLieDeg", option.pose().gaugeLieDeg());
         node.put("addressLoftDeg", option.pose().addressLoftDeg());
         node.put("faceHeadingDeg", option.pose().faceHeadingDeg());
-        node.put("deliveredFaceClosedDeg", option.deliveredFaceDeg());
+        node.put("deliveredFaceClosedDeg", option.setup().orElseThrow().deliveredFaceDeg());
         node.put("soleTiltDeg", option.pose().soleTiltDeg());
         node.put("toeGapMm", option.pose().toeGapMm());
         node.put("sitsClosedDeg", option.pose().sitsClosedDeg());
@@ -132,6 +136,13 @@ final class Json {
             node.put("startClosedDeg", shot.startClosedDeg());
             node.put("sidewaysClosed", units.distance().fromM(shot.sidewaysClosedM()));
         });
+        node.put("swingweightPoints", option.build().swingweight().scalePoints());
+        node.put("swingweight", option.build().swingweight().text());
+        node.put("totalMassG", option.build().totalMassKg() * 1000);
+        node.put("headMassG", option.build().headMassKg() * 1000);
+        node.put("clubInertiaKgCm2", option.build().clubInertiaKgCm2());
+        node.put("headInertiaGCm2", option.build().headInertiaKgM2() * 1e7);
+        node.put("balancePointMm", option.build().balancePointM() * 1000);
         node.put("changes", option.changes());
         node.put("ownPenalty", option.terms().totalPoints());
         node.put("open", option.open());
@@ -142,38 +153,36 @@ final class Json {
         ObjectNode node = NODES.objectNode();
         node.put("golfer", bag.golfer().name());
         node.put("penalty", bag.planned().score().penaltyPoints());
-        node.put("bound", bag.boundPoints());
-        node.put("proven", bag.proven());
         node.put("brokenMusts", bag.planned().score().hardBreaks());
         ObjectNode today = node.putObject("today");
         today.put("penalty", bag.today().score().penaltyPoints());
         today.put("brokenMusts", bag.today().score().hardBreaks());
         today.set("gaps", gaps(bag, bag.today(), units));
-        node.set("choices", choices(bag));
+        node.set("choices", choices(bag, bag.planned()));
         node.set("gaps", gaps(bag, bag.planned(), units));
         new OutlookJson(units).put(node, bag);
         return node;
     }
 
-    private static ArrayNode choices(BagResult bag) {
+    private static ArrayNode choices(BagResult bag, BagState state) {
         ArrayNode choices = NODES.arrayNode();
-        List<Option> planned = bag.optionsOf(bag.planned());
-        for (int index : IntStream.range(0, planned.size()).toArray()) {
-            Club club = bag.options().clubs().get(index).club();
+        List<Option> options = bag.optionsOf(state);
+        for (int index : IntStream.range(0, options.size()).toArray()) {
             ObjectNode choice = choices.addObject();
-            choice.put("slot", club.slot());
-            choice.put("club", club.name());
-            choice.put("option", planned.get(index).key());
+            choice.put("slot", bag.options().slots().get(index).slot());
+            choice.put("club", options.get(index).clubText());
+            choice.put("option", options.get(index).key());
         }
         return choices;
     }
 
     private static ArrayNode gaps(BagResult bag, BagState state, Units units) {
         ArrayNode gaps = NODES.arrayNode();
+        List<Option> options = bag.optionsOf(state);
         for (GapTerm term : state.gaps()) {
             ObjectNode gap = gaps.addObject();
-            gap.put("from", bag.options().clubs().get(term.fromIndex()).club().name());
-            gap.put("to", bag.options().clubs().get(term.toIndex()).club().name());
+            gap.put("from", options.get(term.fromIndex()).clubText());
+            gap.put("to", options.get(term.toIndex()).clubText());
             gap.put("gap", units.distance().fromM(term.gapM()));
             gap.put("wish", units.distance().fromM(term.wishM()));
             gap.put("penalty", term.penaltyPoints());

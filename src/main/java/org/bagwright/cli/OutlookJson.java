@@ -73,8 +73,8 @@ final class OutlookJson {
     }
 
     private static ObjectNode named(ObjectNode node, BagResult bag, GapOutlook gap) {
-        node.put("from", bag.options().clubs().get(gap.fromIndex()).club().name());
-        node.put("to", bag.options().clubs().get(gap.toIndex()).club().name());
+        node.put("from", bag.optionsOf(bag.planned()).get(gap.fromIndex()).clubText());
+        node.put("to", bag.optionsOf(bag.planned()).get(gap.toIndex()).clubText());
         return node;
     }
 }

@@ -26,9 +26,9 @@ final class OutlookText {
         List<String> lines = new ArrayList<>();
         bag.outlook().ifPresent(outlook -> {
             outlook.leastSureGap().ifPresent(gap -> lines.add(leastSure(bag, gap)));
-            bag.options().clubs().stream()
-                    .filter(made -> made.club().kind() == ClubKind.DRIVER)
-                    .map(made -> made.club().slot())
+            bag.optionsOf(bag.planned()).stream()
+                    .filter(option -> !option.isEmpty() && option.club().kind() == ClubKind.DRIVER)
+                    .map(option -> option.club().slot())
                     .flatMap(slot -> driver(outlook, slot).stream())
                     .forEach(lines::add);
         });
@@ -74,7 +74,7 @@ final class OutlookText {
     }
 
     private static String name(BagResult bag, int index) {
-        return bag.options().clubs().get(index).club().name();
+        return bag.optionsOf(bag.planned()).get(index).clubText();
     }
 
     private String shown(double valueM) {

@@ -2,12 +2,16 @@ package org.bagwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.bagwright.domain.BagResult;
+import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.DistanceUnit;
+import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Numbers;
 import org.bagwright.domain.Option;
 
@@ -34,22 +38,32 @@ final class PlanText {
             lines.addAll(new OutlookText(distance).lines(bag));
             lines.add("");
         }
+        if (result.bags().size() > 1) {
+            lines.add("All together: penalty " + Numbers.fixed(result.plannedPoints(), 2) + " points planned, "
+                    + Numbers.fixed(result.todayPoints(), 2) + " today" + proof());
+            lines.add("");
+        }
         return lines;
     }
 
     private String headline(BagResult bag) {
-        String text = bag.golfer().name() + ": penalty "
+        return bag.golfer().name() + ": penalty "
                 + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " points planned, "
-                + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today";
-        if (bag.proven()) {
-            return text + " (proven best)";
+                + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today"
+                + (result.bags().size() == 1 ? proof() : "");
+    }
+
+    /** How good all bags together are. */
+    private String proof() {
+        if (result.proven()) {
+            return " (proven best)";
         }
-        double above = bag.planned().score().penaltyPoints() - bag.boundPoints();
-        return text + " (at most " + Numbers.fixed(above, 2) + " above the best possible)";
+        double above = result.plannedPoints() - result.boundPoints();
+        return " (at most " + Numbers.fixed(above, 2) + " above the best possible)";
     }
 
     private List<String> ladder(BagResult bag) {
-        List<Integer> carrying = bag.options().carryingIndexes();
+        List<Integer> carrying = carrying(bag);
         Scale scale = new Scale(bag, carrying);
         List<String> lines = new ArrayList<>();
         String unit = distance.label();
@@ -62,32 +76,50 @@ final class PlanText {
         return lines;
     }
 
+    /** The slots that carry today or as planned. */
+    private static List<Integer> carrying(BagResult bag) {
+        return IntStream.range(0, bag.options().slots().size())
+                .filter(index -> carryM(bag, bag.today(), index).isPresent()
+                        || carryM(bag, bag.planned(), index).isPresent())
+                .boxed()
+                .toList();
+    }
+
     private String rung(BagResult bag, int index, Scale scale) {
-        double todayM = carryM(bag, bag.today().chosen(), index);
-        double plannedM = carryM(bag, bag.planned().chosen(), index);
-        String gaps = bag.today()
-                .gapAfter(index)
-                .map(gap -> String.format(
-                        "%6s %6s %6s",
-                        shown(gap.gapM()),
-                        shown(bag.planned().gapAfter(index).orElseThrow().gapM()),
-                        shown(gap.wishM())))
-                .orElse(" ".repeat(20));
-        String name = bag.options().clubs().get(index).club().name();
+        OptionalDouble todayM = carryM(bag, bag.today(), index);
+        OptionalDouble plannedM = carryM(bag, bag.planned(), index);
+        String gaps = String.format(
+                "%6s %6s %6s",
+                gap(bag.today(), index, GapTerm::gapM),
+                gap(bag.planned(), index, GapTerm::gapM),
+                gap(bag.planned(), index, GapTerm::wishM));
         return String.format(
                         "  %-16s %7s %7s   %s  %s",
-                        shortened(name, 16), shown(todayM), shown(plannedM), gaps, scale.picture(todayM, plannedM))
+                        shortened(name(bag, index), 16),
+                        shown(todayM),
+                        shown(plannedM),
+                        gaps,
+                        scale.picture(todayM, plannedM))
                 .stripTrailing();
     }
 
-    private static double carryM(BagResult bag, List<Integer> chosen, int index) {
-        return bag.options()
-                .clubs()
-                .get(index)
-                .options()
-                .get(chosen.get(index))
-                .carryM()
-                .orElseThrow();
+    private static String name(BagResult bag, int index) {
+        Option planned = bag.optionsOf(bag.planned()).get(index);
+        return planned.isEmpty() ? bag.optionsOf(bag.today()).get(index).clubText() : planned.clubText();
+    }
+
+    private String gap(BagState state, int index, ToDoubleFunction<GapTerm> value) {
+        return state.gapAfter(index)
+                .map(term -> shown(value.applyAsDouble(term)))
+                .orElse("");
+    }
+
+    private static OptionalDouble carryM(BagResult bag, BagState state, int index) {
+        return bag.optionsOf(state).get(index).carryM();
+    }
+
+    private String shown(OptionalDouble valueM) {
+        return valueM.isPresent() ? shown(valueM.getAsDouble()) : "-";
     }
 
     private String shown(double valueM) {
@@ -101,12 +133,12 @@ final class PlanText {
     private List<String> changes(BagResult bag) {
         List<String> lines = new ArrayList<>();
         int items = 0;
-        for (int index = 0; index < bag.options().clubs().size(); index++) {
-            ClubOptions club = bag.options().clubs().get(index);
-            Option planned = club.options().get(bag.planned().chosen().get(index));
-            if (planned.changes() > 0) {
-                items += planned.changes();
-                lines.add("  " + change(club, planned));
+        List<Option> today = bag.optionsOf(bag.today());
+        List<Option> planned = bag.optionsOf(bag.planned());
+        for (int index = 0; index < planned.size(); index++) {
+            if (planned.get(index).changes() > 0) {
+                items += planned.get(index).changes();
+                lines.add("  " + change(today.get(index), planned.get(index)));
             }
         }
         String count = lines.isEmpty()
@@ -117,17 +149,35 @@ final class PlanText {
         return lines;
     }
 
-    private static String change(ClubOptions club, Option planned) {
-        Choice from = club.today().choice();
-        Choice to = planned.choice();
+    private static String change(Option today, Option planned) {
+        if (planned.isEmpty()) {
+            return String.format("%-16s %s", shortened(today.clubText(), 16), "leave out");
+        }
         List<String> parts = new ArrayList<>();
-        if (!from.setting().equals(to.setting())) {
+        Choice to = planned.choice();
+        if (!today.clubText().equals(planned.clubText())) {
+            parts.add(today.isEmpty() ? "put in" : "in place of " + today.clubText());
+            if (planned.club().sleeve().isPresent()) {
+                parts.add("setting " + to.settingText());
+            }
+            to.weighting().ifPresent(weighting -> parts.add("weighting " + weighting));
+        }
+        Choice from = planned.club().inBag() ? today.choice() : asInBook(planned);
+        if (planned.club().inBag() && !from.setting().equals(to.setting())) {
             parts.add("setting " + from.settingText() + " -> " + to.settingText());
+        }
+        if (planned.club().inBag() && !from.weighting().equals(to.weighting())) {
+            parts.add("weighting " + from.weightingText() + " -> " + to.weightingText());
         }
         addBend(parts, "loft bend", from.bend().loftDeg(), to.bend().loftDeg());
         addBend(parts, "lie bend", from.bend().lieDeg(), to.bend().lieDeg());
-        return String.format("%-16s %s", shortened(club.club().name(), 16), String.join(", ", parts))
-                + reading(club, planned);
+        return String.format("%-16s %s", shortened(planned.clubText(), 16), String.join(", ", parts))
+                + reading(planned);
+    }
+
+    private static Choice asInBook(Option planned) {
+        Club club = planned.club();
+        return new Choice(club.setting(), club.weighting(), club.todayBend());
     }
 
     private static void addBend(List<String> parts, String what, double fromDeg, double toDeg) {
@@ -136,10 +186,10 @@ final class PlanText {
         }
     }
 
-    private static String reading(ClubOptions club, Option planned) {
+    private static String reading(Option planned) {
         String text = "  (gauge: loft " + Numbers.fixed(planned.pose().gaugeLoftDeg(), 1) + ", lie "
                 + Numbers.fixed(planned.pose().gaugeLieDeg(), 1);
-        return text + (sleeved(club.club()) ? "; sits " + sits(planned.pose().sitsClosedDeg()) + ")" : ")");
+        return text + (sleeved(planned.club()) ? "; sits " + sits(planned.pose().sitsClosedDeg()) + ")" : ")");
     }
 
     private static boolean sleeved(Club club) {
@@ -163,22 +213,20 @@ final class PlanText {
             double least = Double.POSITIVE_INFINITY;
             double most = Double.NEGATIVE_INFINITY;
             for (int index : carrying) {
-                for (List<Integer> chosen :
-                        List.of(bag.today().chosen(), bag.planned().chosen())) {
-                    least = Math.min(least, carryM(bag, chosen, index));
-                    most = Math.max(most, carryM(bag, chosen, index));
+                for (BagState state : List.of(bag.today(), bag.planned())) {
+                    OptionalDouble carryM = carryM(bag, state, index);
+                    least = Math.min(least, carryM.orElse(least));
+                    most = Math.max(most, carryM.orElse(most));
                 }
             }
             leastM = least;
             mostM = most;
         }
 
-        String picture(double todayM, double plannedM) {
+        String picture(OptionalDouble todayM, OptionalDouble plannedM) {
             char[] line = " ".repeat(PICTURE_CHARS).toCharArray();
-            int today = place(todayM);
-            int planned = place(plannedM);
-            line[today] = 'o';
-            line[planned] = today == planned ? '@' : '#';
+            todayM.ifPresent(carryM -> line[place(carryM)] = 'o');
+            plannedM.ifPresent(carryM -> line[place(carryM)] = line[place(carryM)] == 'o' ? '@' : '#');
             return new String(line);
         }
 

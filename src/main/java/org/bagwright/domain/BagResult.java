@@ -2,6 +2,7 @@ package org.bagwright.domain;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * One golfer's bag, as it is today and as planned.
@@ -9,19 +10,33 @@ import java.util.Optional;
  * @param options the bag with all its options
  * @param today the bag as it is
  * @param planned the bag as planned
- * @param boundPoints no choice with as few hard breaks has a penalty below this, points
- * @param proven whether no choice at all is better than the plan
+ * @param steps the best plans with at most 0, 1, 2, ... changes, until more changes bring nothing
+ * @param others other good plans
+ * @param relaxations what holds the plan back, the greatest gain first
  * @param outlook how sure the plan is; empty until it is computed
  */
 public record BagResult(
         BagOptions options,
         BagState today,
         BagState planned,
-        double boundPoints,
-        boolean proven,
+        List<Step> steps,
+        List<OtherPlan> others,
+        List<Relaxation> relaxations,
         Optional<BagOutlook> outlook) {
+
+    public BagResult {
+        steps = List.copyOf(steps);
+        others = List.copyOf(others);
+        relaxations = List.copyOf(relaxations);
+    }
+
+    /** A bag of which nothing more is known than its plan. */
+    public static BagResult of(BagOptions options, BagState today, BagState planned) {
+        return new BagResult(options, today, planned, List.of(), List.of(), List.of(), Optional.empty());
+    }
+
     public BagResult withOutlook(BagOutlook computed) {
-        return new BagResult(options, today, planned, boundPoints, proven, Optional.of(computed));
+        return new BagResult(options, today, planned, steps, others, relaxations, Optional.of(computed));
     }
 
     public Golfer golfer() {
@@ -30,9 +45,14 @@ public record BagResult(
 
     /** The options of a state, in the order of the bag. */
     public List<Option> optionsOf(BagState state) {
-        return java.util.stream.IntStream.range(0, options.clubs().size())
+        return IntStream.range(0, options.slots().size())
                 .mapToObj(index ->
-                        options.clubs().get(index).options().get(state.chosen().get(index)))
+                        options.slots().get(index).options().get(state.chosen().get(index)))
                 .toList();
+    }
+
+    /** How many items a state changes from today. */
+    public int changesOf(BagState state) {
+        return optionsOf(state).stream().mapToInt(Option::changes).sum();
     }
 }

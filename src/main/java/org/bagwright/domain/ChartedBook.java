@@ -6,12 +6,16 @@ import java.util.List;
  * A book with every option of every club.
  *
  * @param book what was read
- * @param bags the bags with their options, in the order of the golfers
+ * @param options the bags with their options, and what they share
  * @param messages everything a person should know about it
  */
-public record ChartedBook(Book book, List<BagOptions> bags, List<Message> messages) {
+public record ChartedBook(Book book, BookOptions options, List<Message> messages) {
     public ChartedBook {
-        bags = List.copyOf(bags);
         messages = List.copyOf(messages);
+    }
+
+    /** The bags with their options, in the order of the golfers. */
+    public List<BagOptions> bags() {
+        return options.bags();
     }
 }

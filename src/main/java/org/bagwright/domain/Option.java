@@ -1,36 +1,35 @@
 package org.bagwright.domain;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One way to set one club, with all its numbers.
+ * One way to fill one slot of a bag: a club set up in one way, or nothing.
  *
  * @param key text that names it uniquely in the book
- * @param choice what is set
- * @param pose what the geometry says
- * @param deliveredFaceDeg heading of the face that the golfer brings to the ball, closed positive, degrees: with the
- *     leading edge squared the face heading at address, else the heading of the edge as the head sits
- * @param shot the shot it gives; empty for a putter
+ * @param setup the club with all its numbers; empty where the slot is left empty
  * @param changes how many items differ from today
  * @param terms its own part of the penalty
- * @param open whether a plan may take it: not closed by a pin, the allowed settings or the golfer's shaft rule
+ * @param open whether a plan may take it: not closed by a pin, the allowed settings, the golfer's shaft rule or the rules
+ *     of the game
+ * @param takes how many pieces it takes of each item in limited number, in the order of the book's stock
  */
 public record Option(
-        String key,
-        Choice choice,
-        PoseNumbers pose,
-        double deliveredFaceDeg,
-        Optional<ShotPrediction> shot,
-        int changes,
-        OwnTerms terms,
-        boolean open) {
+        String key, Optional<ClubSetup> setup, int changes, OwnTerms terms, boolean open, List<Integer> takes) {
+
+    /** What stands in the place of a club's name where a slot is left empty. */
+    public static final String LEFT_OUT = "left out";
+
     public Option {
         Checks.named(key, "option");
         Checks.that(changes >= 0, "changes must be 0 or more");
+        takes = List.copyOf(takes);
     }
 
-    /** The text that names an option: golfer, slot, club, setting, loft bend and lie bend between bars. */
+    /**
+     * The text that names an option: golfer, slot, club, setting, weighting, loft bend and lie bend between bars.
+     */
     public static String keyOf(Club club, Choice choice) {
         return String.join(
                 "|",
@@ -38,12 +37,58 @@ public record Option(
                 String.valueOf(club.slot()),
                 club.name(),
                 choice.settingText(),
+                choice.weightingText(),
                 Numbers.trimmed(choice.bend().loftDeg()),
                 Numbers.trimmed(choice.bend().lieDeg()));
     }
 
-    /** The carry in metres; empty for a putter. */
+    /** The text that names a slot left empty. */
+    public static String keyOfNone(String golfer, int slot) {
+        return String.join("|", golfer, String.valueOf(slot), LEFT_OUT);
+    }
+
+    /** Whether the slot is left empty. */
+    public boolean isEmpty() {
+        return setup.isEmpty();
+    }
+
+    /** The name of the club, or {@link #LEFT_OUT}. */
+    public String clubText() {
+        return setup.map(made -> made.club().name()).orElse(LEFT_OUT);
+    }
+
+    /**
+     * The club.
+     *
+     * @throws IllegalStateException if the slot is left empty, as for everything else that only a club has
+     */
+    public Club club() {
+        return carried().club();
+    }
+
+    public Choice choice() {
+        return carried().choice();
+    }
+
+    public PoseNumbers pose() {
+        return carried().pose();
+    }
+
+    public BuildNumbers build() {
+        return carried().build();
+    }
+
+    /** The shot; empty for a putter and where the slot is left empty. */
+    public Optional<ShotPrediction> shot() {
+        return setup.flatMap(ClubSetup::shot);
+    }
+
+    /** The carry in metres; empty for a putter and where the slot is left empty. */
     public OptionalDouble carryM() {
-        return shot.map(value -> OptionalDouble.of(value.carryM())).orElseGet(OptionalDouble::empty);
+        return shot().map(value -> OptionalDouble.of(value.carryM())).orElseGet(OptionalDouble::empty);
+    }
+
+    private ClubSetup carried() {
+        return setup.orElseThrow(() -> new IllegalStateException("the slot of option " + key + " is left empty"));
     }
 }

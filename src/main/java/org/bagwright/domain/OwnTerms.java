@@ -7,6 +7,7 @@ package org.bagwright.domain;
  * @param liePoints lie against its target
  * @param sitsPoints the look at address against the golfer's range
  * @param carryPoints carry against its target
+ * @param swingweightPoints swingweight against its target
  * @param changePoints items changed from today
  * @param hardBreaks broken musts, thousandths of a tolerance
  */
@@ -15,9 +16,23 @@ public record OwnTerms(
         double liePoints,
         double sitsPoints,
         double carryPoints,
+        double swingweightPoints,
         double changePoints,
         long hardBreaks) {
+    public static final OwnTerms NONE = new OwnTerms(0, 0, 0, 0, 0, 0, 0);
+
+    /** Terms without a swingweight. */
+    public OwnTerms(
+            double loftPoints,
+            double liePoints,
+            double sitsPoints,
+            double carryPoints,
+            double changePoints,
+            long hardBreaks) {
+        this(loftPoints, liePoints, sitsPoints, carryPoints, 0, changePoints, hardBreaks);
+    }
+
     public double totalPoints() {
-        return loftPoints + liePoints + sitsPoints + carryPoints + changePoints;
+        return loftPoints + liePoints + sitsPoints + carryPoints + swingweightPoints + changePoints;
     }
 }

@@ -1,17 +1,26 @@
 package org.bagwright.planning;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.bagwright.balance.ClubBalance;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.Book;
+import org.bagwright.domain.BookOptions;
 import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Kit;
 import org.bagwright.domain.Measure;
 import org.bagwright.domain.Message;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.StockLimit;
 import org.bagwright.flight.GolferFlight;
 import org.bagwright.geometry.ClubGeometry;
 
@@ -28,75 +37,77 @@ final class BagMaker {
         return messages;
     }
 
-    /** One bag for each golfer who has clubs, in the order of the book. */
-    List<BagOptions> bags() {
+    /** One bag for each golfer who has clubs, in the order of the book, and what they share. */
+    BookOptions bags() {
+        List<StockLimit> stock = StockLimits.of(book);
         List<BagOptions> bags = new ArrayList<>();
         for (Golfer golfer : book.golfers()) {
             List<Club> clubs = book.bagOf(golfer);
             if (clubs.isEmpty()) {
                 messages.add(Message.warning(golfer.cell(), golfer.name() + " has no clubs, so nothing is planned"));
             } else {
-                bags.add(bag(golfer, clubs));
+                bags.add(bag(golfer, clubs, stock));
             }
         }
-        return bags;
+        return new BookOptions(bags, stock);
     }
 
-    private BagOptions bag(Golfer golfer, List<Club> clubs) {
-        Map<Club, ClubGeometry> geometries = new HashMap<>();
+    private BagOptions bag(Golfer golfer, List<Club> clubs, List<StockLimit> stock) {
+        Map<Club, SlotClub> made = new LinkedHashMap<>();
         for (Club club : clubs) {
-            geometries.put(club, ClubGeometry.of(club, book.sleeveOf(club), golfer));
+            made.put(club, slotClub(golfer, club));
         }
         GolferFlight flight = GolferFlight.fit(
                 book.settings(),
                 golfer,
                 clubs,
                 club -> OptionMaker.presentedLoftDeg(
-                        golfer, geometries.get(club).pose(OptionMaker.today(club))),
+                        golfer, made.get(club).geometry().pose(OptionMaker.today(club))),
                 book.shots().stream()
                         .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
                         .toList());
         messages.addAll(flight.messages());
-        OptionMaker maker = new OptionMaker(golfer, book.aims(), flight);
-        List<ClubOptions> options = new ArrayList<>();
-        for (Club club : clubs) {
-            ClubOptions made = maker.options(club, book.sleeveOf(club), geometries.get(club));
-            options.add(made);
-            messages.addAll(RatedMessages.of(club, book.sleeveOf(club), geometries.get(club)));
-            warnIfClosed(made);
-        }
+        OptionMaker maker = new OptionMaker(book, golfer, flight, stock);
+        List<SlotOptions> slots =
+                bySlot(made.values()).stream().map(maker::options).toList();
+        made.values().forEach(club -> messages.addAll(RatedMessages.of(club.club(), club.sleeve(), club.geometry())));
+        slots.forEach(this::warnIfClosed);
         SoleMessages.of(golfer, clubs).ifPresent(messages::add);
-        FaceMessages.of(golfer, options).ifPresent(messages::add);
+        FaceMessages.of(golfer, slots).ifPresent(messages::add);
         return new BagOptions(
-                golfer, options, gapWishesM(golfer, options), book.aims().of(Measure.GAP));
+                golfer,
+                slots,
+                golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)),
+                book.aims().of(Measure.GAP),
+                book.aims().of(Measure.SPREAD));
     }
 
-    private void warnIfClosed(ClubOptions made) {
-        if (made.options().stream().noneMatch(option -> option.open())) {
+    private SlotClub slotClub(Golfer golfer, Club club) {
+        Optional<Sleeve> sleeve = book.sleeveOf(club);
+        Optional<Kit> kit = book.kitOf(club);
+        return new SlotClub(club, sleeve, kit, ClubGeometry.of(club, sleeve, golfer), ClubBalance.of(club, kit));
+    }
+
+    private static Collection<List<SlotClub>> bySlot(Collection<SlotClub> clubs) {
+        return clubs.stream()
+                .collect(Collectors.groupingBy(club -> club.club().slot(), TreeMap::new, Collectors.toList()))
+                .values();
+    }
+
+    private void warnIfClosed(SlotOptions made) {
+        if (made.options().stream().noneMatch(Option::open)) {
             messages.add(Message.warning(
-                    made.club().cell(),
-                    "no setting of " + made.club().name() + " is allowed to a plan, so it stays as it is"));
+                    made.main().cell(),
+                    "no setting of " + made.main().name() + " is allowed to a plan, so it stays as it is"));
         }
     }
 
-    private static List<Double> gapWishesM(Golfer golfer, List<ClubOptions> clubs) {
-        List<ClubOptions> carrying =
-                clubs.stream().filter(club -> club.club().kind().carries()).toList();
-        if (carrying.size() < 2) {
-            return List.of();
-        }
-        double evenM =
-                (carryTodayM(carrying.get(0)) - carryTodayM(carrying.get(carrying.size() - 1))) / (carrying.size() - 1);
-        double golferM = golfer.gaps().wish().fixedM().orElse(evenM);
-        List<Double> wishes = new ArrayList<>();
-        for (ClubOptions club : carrying.subList(0, carrying.size() - 1)) {
-            OptionalDouble own = club.club().targets().gapWishM();
-            wishes.add(own.orElse(golferM));
-        }
-        return wishes;
-    }
-
-    private static double carryTodayM(ClubOptions club) {
-        return club.today().carryM().orElseThrow();
+    /** Today's carries of the first and the last club that carry, shared out over today's gaps; 0 with fewer than two. */
+    private static double evenGapM(List<SlotOptions> slots) {
+        List<Double> carriesM = slots.stream()
+                .flatMap(slot -> slot.today().carryM().stream().boxed())
+                .toList();
+        int gaps = carriesM.size() - 1;
+        return gaps < 1 ? 0 : (carriesM.get(0) - carriesM.get(gaps)) / gaps;
     }
 }

@@ -4,36 +4,41 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.Golfer;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Numbers;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.SlotOptions;
 
 /** What it means for a golfer that he squares the face at address, or lets the head sit, told on one of his clubs. */
 final class FaceMessages {
     private FaceMessages() {}
 
     /** One message on the driver, or on the first other club with a sleeve; none without a sleeve. */
-    static Optional<Message> of(Golfer golfer, List<ClubOptions> clubs) {
-        return clubs.stream()
-                .filter(made -> made.club().sleeve().isPresent())
-                .min(Comparator.comparing(made -> made.club().kind() != ClubKind.DRIVER))
+    static Optional<Message> of(Golfer golfer, List<SlotOptions> slots) {
+        return slots.stream()
+                .filter(made -> made.main().sleeve().isPresent())
+                .min(Comparator.comparing(made -> made.main().kind() != ClubKind.DRIVER))
                 .flatMap(made -> strongest(made).map(option -> message(golfer, made, option)));
     }
 
     /** The setting, with today's bends, that changes the squared loft most; empty when none changes anything. */
-    private static Optional<Option> strongest(ClubOptions made) {
+    private static Optional<Option> strongest(SlotOptions made) {
+        if (made.today().isEmpty()) {
+            return Optional.empty();
+        }
         Option today = made.today();
-        return made.options().stream()
+        return made.optionsOf(made.main()).stream()
                 .filter(option -> option.choice().bend().equals(today.choice().bend()))
+                .filter(option ->
+                        option.choice().weighting().equals(today.choice().weighting()))
                 .filter(option -> option.changes() > 0)
                 .max(Comparator.comparingDouble(option ->
                         Math.abs(option.pose().addressLoftDeg() - today.pose().addressLoftDeg())));
     }
 
-    private static Message message(Golfer golfer, ClubOptions made, Option option) {
+    private static Message message(Golfer golfer, SlotOptions made, Option option) {
         PoseNumbers now = made.today().pose();
         PoseNumbers then = option.pose();
         String squared =
@@ -41,7 +46,7 @@ final class FaceMessages {
         String sitting =
                 changes(then.sitsClosedDeg() - now.sitsClosedDeg(), then.loftAsItSitsDeg() - now.loftAsItSitsDeg());
         String setting = "setting " + option.choice().settingText() + " of "
-                + made.club().name() + " changes ";
+                + made.main().name() + " changes ";
         return Message.assumed(
                 golfer.cell(),
                 golfer.squaresFace()

@@ -11,14 +11,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.bagwright.domain.Aim;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.Bend;
 import org.bagwright.domain.BendRange;
+import org.bagwright.domain.Book;
+import org.bagwright.domain.BuildNumbers;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.ClubSetup;
 import org.bagwright.domain.Golfer;
+import org.bagwright.domain.Kit;
+import org.bagwright.domain.MatchValue;
+import org.bagwright.domain.Matching;
 import org.bagwright.domain.Measure;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.OwnTerms;
@@ -26,8 +33,11 @@ import org.bagwright.domain.PoseNumbers;
 import org.bagwright.domain.ShotPrediction;
 import org.bagwright.domain.Sleeve;
 import org.bagwright.domain.SleeveSetting;
+import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.StockLimit;
+import org.bagwright.domain.Targets;
+import org.bagwright.domain.Weighting;
 import org.bagwright.flight.GolferFlight;
-import org.bagwright.geometry.ClubGeometry;
 
 /** Computes every option of a club once, before anything is searched. */
 final class OptionMaker {
@@ -37,17 +47,23 @@ final class OptionMaker {
 
     private final Golfer golfer;
     private final Aims aims;
+    private final Matching matching;
     private final GolferFlight flight;
+    private final EquipmentRules rules;
+    private final List<StockLimit> stock;
 
-    OptionMaker(Golfer golfer, Aims aims, GolferFlight flight) {
+    OptionMaker(Book book, Golfer golfer, GolferFlight flight, List<StockLimit> stock) {
         this.golfer = golfer;
-        this.aims = aims;
+        this.aims = book.aims();
+        this.matching = book.settings().matching();
         this.flight = flight;
+        this.rules = new EquipmentRules(book.settings().lengthLimitM());
+        this.stock = stock;
     }
 
     /** The choice that a club has today. */
     static Choice today(Club club) {
-        return new Choice(club.setting(), club.todayBend());
+        return new Choice(club.setting(), club.weighting(), club.todayBend());
     }
 
     /** The loft that a club presents to the ball: squared by the golfer, or as the head sits. */
@@ -60,39 +76,87 @@ final class OptionMaker {
         return golfer.squaresFace() ? pose.faceHeadingDeg() : pose.sitsClosedDeg();
     }
 
-    ClubOptions options(Club club, Optional<Sleeve> sleeve, ClubGeometry geometry) {
+    /** Every way to fill a slot: each club that may fill it in every set-up, and nothing where that is allowed. */
+    SlotOptions options(List<SlotClub> clubs) {
+        Optional<Club> pinned =
+                clubs.stream().map(SlotClub::club).filter(Club::pinned).findFirst();
         List<Option> options = new ArrayList<>();
-        Map<Presented, ShotPrediction> flown = new HashMap<>();
-        for (Choice choice : choices(club, sleeve)) {
-            options.add(option(club, choice, geometry.pose(choice), flown));
+        for (SlotClub club : clubs) {
+            options.addAll(options(club, pinned));
         }
-        List<Integer> open = new ArrayList<>();
-        int today = 0;
-        for (int index = 0; index < options.size(); index++) {
-            if (options.get(index).open()) {
-                open.add(index);
-            }
-            today = options.get(index).changes() == 0 ? index : today;
+        if (mayBeEmpty(clubs)) {
+            options.add(none(clubs, pinned.isPresent()));
         }
-        return new ClubOptions(club, options, today, open.isEmpty() ? List.of(today) : open);
+        List<Integer> open = IntStream.range(0, options.size())
+                .filter(index -> options.get(index).open())
+                .boxed()
+                .toList();
+        int today = IntStream.range(0, options.size())
+                .filter(index -> options.get(index).changes() == 0)
+                .findFirst()
+                .orElseThrow();
+        return new SlotOptions(
+                clubs.get(0).club().slot(),
+                clubs.stream().map(SlotClub::club).toList(),
+                options,
+                today,
+                open.isEmpty() ? List.of(today) : open);
     }
 
-    /** Every combination of setting, loft bend and lie bend that the row allows, and today's. */
-    static Set<Choice> choices(Club club, Optional<Sleeve> sleeve) {
-        List<Optional<String>> settings = sleeve.map(known -> known.settings().stream()
-                        .map(SleeveSetting::mark)
-                        .map(Optional::of)
-                        .toList())
-                .orElse(List.of(Optional.empty()));
+    private static boolean mayBeEmpty(List<SlotClub> clubs) {
+        return clubs.stream().anyMatch(club -> club.club().optional())
+                || clubs.stream().noneMatch(club -> club.club().inBag());
+    }
+
+    private Option none(List<SlotClub> clubs, boolean pinned) {
+        Club first = clubs.get(0).club();
+        int changes = clubs.stream().anyMatch(club -> club.club().inBag()) ? 1 : 0;
+        double changePoints = changes * aims.of(Measure.CHANGE).penaltyPoints(1);
+        return new Option(
+                Option.keyOfNone(first.golfer(), first.slot()),
+                Optional.empty(),
+                changes,
+                new OwnTerms(0, 0, 0, 0, 0, changePoints, 0),
+                !pinned,
+                stock.stream().map(limit -> 0).toList());
+    }
+
+    private List<Option> options(SlotClub club, Optional<Club> pinned) {
+        List<Option> options = new ArrayList<>();
+        Map<Choice, PoseNumbers> poses = new HashMap<>();
+        Map<Presented, ShotPrediction> flown = new HashMap<>();
+        for (Choice choice : choices(club)) {
+            Choice form = new Choice(choice.setting(), choice.bend());
+            PoseNumbers pose = poses.computeIfAbsent(form, club.geometry()::pose);
+            options.add(option(club, choice, pose, flown, pinned));
+        }
+        return options;
+    }
+
+    /** Every combination of setting, weighting, loft bend and lie bend that the row allows, and today's. */
+    static Set<Choice> choices(SlotClub slotClub) {
+        Club club = slotClub.club();
+        List<Optional<String>> settings = orNone(slotClub.sleeve().map(Sleeve::settings), SleeveSetting::mark);
+        List<Optional<String>> weightings = orNone(slotClub.kit().map(Kit::weightings), Weighting::name);
         Set<Choice> choices = new LinkedHashSet<>();
         for (Optional<String> setting : settings) {
-            for (double loftDeg : bendsDeg(club.bendRange(), club.todayBend().loftDeg())) {
-                for (double lieDeg : bendsDeg(club.bendRange(), club.todayBend().lieDeg())) {
-                    choices.add(new Choice(setting, new Bend(loftDeg, lieDeg)));
+            for (Optional<String> weighting : weightings) {
+                for (double loftDeg :
+                        bendsDeg(club.bendRange(), club.todayBend().loftDeg())) {
+                    for (double lieDeg :
+                            bendsDeg(club.bendRange(), club.todayBend().lieDeg())) {
+                        choices.add(new Choice(setting, weighting, new Bend(loftDeg, lieDeg)));
+                    }
                 }
             }
         }
         return choices;
+    }
+
+    /** The names of what there is, or a single none. */
+    private static <T> List<Optional<String>> orNone(Optional<List<T>> known, Function<T, String> name) {
+        return known.map(list -> list.stream().map(name).map(Optional::of).toList())
+                .orElse(List.of(Optional.empty()));
     }
 
     private static Set<Double> bendsDeg(BendRange range, double todayDeg) {
@@ -110,38 +174,59 @@ final class OptionMaker {
         return BigDecimal.valueOf(valueDeg).setScale(4, RoundingMode.HALF_UP).doubleValue() + 0.0;
     }
 
-    private Option option(Club club, Choice choice, PoseNumbers pose, Map<Presented, ShotPrediction> flown) {
+    private Option option(
+            SlotClub slotClub,
+            Choice choice,
+            PoseNumbers pose,
+            Map<Presented, ShotPrediction> flown,
+            Optional<Club> pinned) {
+        Club club = slotClub.club();
         Optional<ShotPrediction> shot = club.kind().carries()
                 ? Optional.of(flown.computeIfAbsent(
-                        new Presented(presentedLoftDeg(golfer, pose), presentedFaceDeg(golfer, pose)),
-                        presented -> shot(club, presented)))
+                        new Presented(
+                                presentedLoftDeg(golfer, pose), presentedFaceDeg(golfer, pose), choice.weighting()),
+                        presented -> shot(slotClub, presented)))
                 : Optional.empty();
         Choice today = today(club);
-        int changes = choice.itemsThatDiffer(new Choice(today.setting(), tidied(today.bend())));
+        int changes = (club.inBag() ? 0 : 1)
+                + choice.itemsThatDiffer(new Choice(today.setting(), today.weighting(), tidied(today.bend())));
+        Optional<Weighting> weighting = slotClub.weighting(choice);
+        BuildNumbers build = slotClub.build(weighting);
+        ClubSetup setup =
+                new ClubSetup(club, choice, pose, presentedFaceDeg(golfer, pose), shot, build, matchValue(club, build));
         return new Option(
                 Option.keyOf(club, choice),
-                choice,
-                pose,
-                presentedFaceDeg(golfer, pose),
-                shot,
+                Optional.of(setup),
                 changes,
-                terms(club, pose, shot, changes),
-                isOpen(club, choice, pose, changes));
+                terms(setup, changes),
+                isOpen(setup, changes, pinned),
+                stock.stream()
+                        .map(limit -> limit.item().takenBy(club, weighting))
+                        .toList());
+    }
+
+    private Optional<MatchValue> matchValue(Club club, BuildNumbers build) {
+        return matching.groupOf(club.kind())
+                .map(group -> new MatchValue(
+                        group,
+                        matching.by() == Matching.By.SWINGWEIGHT
+                                ? build.swingweight().scalePoints()
+                                : build.clubInertiaKgCm2()));
     }
 
     /** What a club presents to the ball, degrees, the face closed positive. */
-    private record Presented(double loftDeg, double faceDeg) {}
+    private record Presented(double loftDeg, double faceDeg, Optional<String> weighting) {}
 
     /**
      * The line of a face that does not point at the target; the carry stays that of the square blow, since the shots that it
      * was set by were measured along their own line too.
      */
-    private ShotPrediction shot(Club club, Presented presented) {
-        ShotPrediction square = flight.predict(club, presented.loftDeg());
+    private ShotPrediction shot(SlotClub slotClub, Presented presented) {
+        ShotPrediction square = slotClub.shot(flight, presented.loftDeg(), 0, presented.weighting());
         if (Math.abs(presented.faceDeg()) > MOST_FACE_DEG) {
             return square;
         }
-        ShotPrediction aimed = flight.predict(club, presented.loftDeg(), presented.faceDeg());
+        ShotPrediction aimed = slotClub.shot(flight, presented.loftDeg(), presented.faceDeg(), presented.weighting());
         return square.onLine(aimed.startClosedDeg(), aimed.sidewaysClosedM());
     }
 
@@ -149,30 +234,39 @@ final class OptionMaker {
         return new Bend(tidy(bend.loftDeg()), tidy(bend.lieDeg()));
     }
 
-    private boolean isOpen(Club club, Choice choice, PoseNumbers pose, int changes) {
-        if (club.pinned()) {
-            return changes == 0;
+    private boolean isOpen(ClubSetup setup, int changes, Optional<Club> pinned) {
+        Club club = setup.club();
+        if (pinned.isPresent()) {
+            return club.equals(pinned.get()) && changes == (club.inBag() ? 0 : 1);
         }
         boolean allowed = club.allowed().isEmpty()
-                || choice.setting()
+                || setup.choice()
+                        .setting()
                         .map(mark -> club.allowed().stream().anyMatch(mark::equalsIgnoreCase))
                         .orElse(true);
-        boolean aligned = !golfer.keepsShaftAligned() || Math.abs(pose.shaftTurnDeg()) < SAME_TURN_DEG;
-        return allowed && aligned;
+        boolean aligned = !golfer.keepsShaftAligned() || Math.abs(setup.pose().shaftTurnDeg()) < SAME_TURN_DEG;
+        return allowed && aligned && rules.allow(setup);
     }
 
-    private OwnTerms terms(Club club, PoseNumbers pose, Optional<ShotPrediction> shot, int changes) {
+    private OwnTerms terms(ClubSetup setup, int changes) {
+        Club club = setup.club();
+        Targets targets = club.targets();
         Deviations off = new Deviations(aims);
-        double loft =
-                off.points(Measure.LOFT, pose.gaugeLoftDeg(), club.targets().loftDeg());
-        double lie = off.points(Measure.LIE, pose.gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg()));
-        double outsideDeg = golfer.sitsRange().outsideDeg(pose.sitsClosedDeg());
+        double loft = off.points(Measure.LOFT, setup.pose().gaugeLoftDeg(), targets.loftDeg());
+        double lie = off.points(Measure.LIE, setup.pose().gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg()));
+        double outsideDeg = golfer.sitsRange().outsideDeg(setup.pose().sitsClosedDeg());
         double sits = off.points(Measure.SITS, outsideDeg, OptionalDouble.of(0));
-        double carry = shot.isPresent()
-                ? off.points(Measure.CARRY, shot.get().carryM(), club.targets().carryM())
+        double carry = setup.shot().isPresent()
+                ? off.points(Measure.CARRY, setup.shot().get().carryM(), targets.carryM())
+                : 0;
+        double swingweight = targets.swingweight().isPresent()
+                ? off.points(
+                        Measure.SWINGWEIGHT,
+                        setup.build().swingweight().scalePoints(),
+                        OptionalDouble.of(targets.swingweight().get().scalePoints()))
                 : 0;
         double change = changes * aims.of(Measure.CHANGE).penaltyPoints(1);
-        return new OwnTerms(loft, lie, sits, carry, change, off.hardBreaks);
+        return new OwnTerms(loft, lie, sits, carry, swingweight, change, off.hardBreaks);
     }
 
     /** Adds up the broken musts while it prices deviations. */

@@ -1,22 +1,24 @@
 package org.bagwright.planning;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.bagwright.domain.BagOutlook;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.Book;
 import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.CarryBand;
 import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.GapOutlook;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Golfer;
 import org.bagwright.domain.Measure;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.Sensitivity;
+import org.bagwright.domain.SlotOptions;
 import org.bagwright.flight.GolferFlight;
 
 /** Works out how planned bags answer to small changes and how sure they are. */
@@ -31,17 +33,20 @@ final class Outlooks {
 
     /** The bag with its outlook. */
     BagResult with(BagResult bag) {
-        List<Club> clubs = bag.options().clubs().stream().map(ClubOptions::club).toList();
-        List<Integer> carrying = bag.options().carryingIndexes();
         List<Option> planned = bag.optionsOf(bag.planned());
-        GolferFlight flight = fit(bag, clubs, book.settings());
+        List<Integer> carrying = IntStream.range(0, planned.size())
+                .filter(index -> planned.get(index).carryM().isPresent())
+                .boxed()
+                .toList();
+        GolferFlight flight = fit(bag, book.settings());
         List<Sensitivity> answers = carrying.stream()
-                .map(index -> Sensitivities.of(flight, clubs.get(index), loftDeg(bag, planned.get(index))))
+                .map(planned::get)
+                .map(option -> Sensitivities.of(flight, option.club(), loftDeg(bag, option)))
                 .toList();
         List<Spreads> spreads = new ArrayList<>();
         List<Uncertain> uncertain = new ArrayList<>();
         for (int place = 0; place < answers.size(); place++) {
-            Club club = clubs.get(carrying.get(place));
+            Club club = planned.get(carrying.get(place)).club();
             Sensitivity answer = answers.get(place);
             spreads.add(Spreads.of(club, book.shots(), answer.carryM()));
             uncertain.add(uncertain(answer, spreads.get(place), flight.headSpeedMps(club)));
@@ -50,7 +55,7 @@ final class Outlooks {
         return bag.withOutlook(new BagOutlook(
                 answers,
                 bands(answers, spreads, sureness),
-                gaps(bag, clubs, planned, sureness),
+                gaps(bag, carrying, planned, sureness),
                 book.settings().ballModel().other()));
     }
 
@@ -78,14 +83,11 @@ final class Outlooks {
         return bands;
     }
 
-    private List<GapOutlook> gaps(BagResult bag, List<Club> clubs, List<Option> planned, Sureness sureness) {
-        List<Integer> carrying = bag.options().carryingIndexes();
+    private List<GapOutlook> gaps(BagResult bag, List<Integer> carrying, List<Option> planned, Sureness sureness) {
         GolferFlight other = fit(
-                bag,
-                clubs,
-                book.settings().withBallModel(book.settings().ballModel().other()));
+                bag, book.settings().withBallModel(book.settings().ballModel().other()));
         Map<Integer, Double> otherM = carrying.stream().collect(Collectors.toMap(index -> index, index -> other.predict(
-                        clubs.get(index), loftDeg(bag, planned.get(index)))
+                        planned.get(index).club(), loftDeg(bag, planned.get(index)))
                 .carryM()));
         double toleranceM = book.aims().of(Measure.GAP).toleranceMeasureUnits();
         List<GapOutlook> gaps = new ArrayList<>();
@@ -106,13 +108,19 @@ final class Outlooks {
         return gaps;
     }
 
-    private GolferFlight fit(BagResult bag, List<Club> clubs, BookSettings settings) {
-        Map<Club, Double> todayDeg = bag.options().clubs().stream()
-                .collect(Collectors.toMap(ClubOptions::club, made -> loftDeg(bag, made.today()), (one, same) -> one));
+    private GolferFlight fit(BagResult bag, BookSettings settings) {
+        Map<Club, Double> todayDeg = new LinkedHashMap<>();
+        for (SlotOptions slot : bag.options().slots()) {
+            for (Club club : slot.clubs()) {
+                slot.optionsOf(club).stream()
+                        .filter(option -> option.choice().itemsThatDiffer(OptionMaker.today(club)) == 0)
+                        .forEach(option -> todayDeg.put(club, loftDeg(bag, option)));
+            }
+        }
         return GolferFlight.fit(
                 settings,
                 bag.golfer(),
-                clubs,
+                List.copyOf(todayDeg.keySet()),
                 todayDeg::get,
                 book.shots().stream()
                         .filter(shot ->

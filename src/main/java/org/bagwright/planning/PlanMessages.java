@@ -12,20 +12,21 @@ import org.bagwright.domain.Golfer;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Numbers;
 import org.bagwright.domain.Option;
+import org.bagwright.domain.SlotOptions;
 
 /** What a person should know about a finished plan: broken limits, gaps out of their limits, rules to check. */
 final class PlanMessages {
     private static final int MOST_CLUBS = 14;
-    private static final double SHORTEST_CLUB_M = 18 * 0.0254;
-    private static final double LEAST_SHAFT_FROM_VERTICAL_DEG = 10;
 
     private final List<Message> messages = new ArrayList<>();
     private final DistanceUnit distance;
     private final double lengthLimitM;
+    private final EquipmentRules rules;
 
     PlanMessages(BookResult result) {
         this.distance = result.book().settings().units().distance();
         this.lengthLimitM = result.book().settings().lengthLimitM();
+        this.rules = new EquipmentRules(lengthLimitM);
         result.bags().forEach(this::bag);
     }
 
@@ -49,8 +50,11 @@ final class PlanMessages {
         List<Option> planned = bag.optionsOf(bag.planned());
         int items = 0;
         for (int index = 0; index < planned.size(); index++) {
-            Club club = bag.options().clubs().get(index).club();
             items += planned.get(index).changes();
+            if (planned.get(index).isEmpty()) {
+                continue;
+            }
+            Club club = planned.get(index).club();
             long breaks = planned.get(index).terms().hardBreaks();
             if (breaks > 0) {
                 messages.add(Message.warning(
@@ -91,39 +95,44 @@ final class PlanMessages {
     }
 
     private void rules(BagResult bag) {
-        if (bag.options().clubs().size() > MOST_CLUBS) {
+        long carried = bag.optionsOf(bag.planned()).stream()
+                .filter(option -> !option.isEmpty())
+                .count();
+        if (carried > MOST_CLUBS) {
             messages.add(new Message(
                     bag.golfer().cell(),
                     Message.Severity.CHECK,
-                    bag.golfer().name() + " has " + bag.options().clubs().size()
+                    bag.golfer().name() + " has " + carried
                             + " clubs; rule 4.1b allows 14 in a round: check with the governing body"));
         }
-        bag.options().clubs().forEach(made -> {
-            Club club = made.club();
-            boolean putter = !club.kind().carries();
-            double lengthM = club.lengthM().orElse(SHORTEST_CLUB_M);
-            if (lengthM < SHORTEST_CLUB_M - 1e-9 || (!putter && lengthM > lengthLimitM + 1e-9)) {
-                messages.add(new Message(
-                        club.cell(),
-                        Message.Severity.CHECK,
-                        club.name() + " is " + Numbers.trimmed(lengthM / 0.0254, 2)
-                                + " in long; the limits are 18 in and "
-                                + Numbers.trimmed(lengthLimitM / 0.0254, 2)
-                                + " in (putters: no longest): check with the governing body"));
-            }
-            double uprightest = made.options().stream()
-                    .mapToDouble(option -> option.pose().gaugeLieDeg())
-                    .max()
-                    .orElseThrow();
-            if (90 - uprightest < LEAST_SHAFT_FROM_VERTICAL_DEG) {
-                messages.add(new Message(
-                        club.cell(),
-                        Message.Severity.CHECK,
-                        club.name() + " can be set to a lie of " + Numbers.fixed(uprightest, 1)
-                                + " degrees; the shaft must lean at least 10 degrees from vertical:"
-                                + " check with the governing body"));
-            }
-        });
+        for (SlotOptions slot : bag.options().slots()) {
+            slot.clubs().forEach(club -> rules(club, slot.optionsOf(club)));
+        }
+    }
+
+    private void rules(Club club, List<Option> options) {
+        double lengthM = options.get(0).build().lengthM();
+        if (!rules.lengthIsInside(options.get(0).setup().orElseThrow())) {
+            messages.add(new Message(
+                    club.cell(),
+                    Message.Severity.CHECK,
+                    club.name() + " is " + Numbers.trimmed(lengthM / 0.0254, 2)
+                            + " in long; the limits are 18 in and "
+                            + Numbers.trimmed(lengthLimitM / 0.0254, 2)
+                            + " in (putters: no longest): check with the governing body"));
+        }
+        double uprightest = options.stream()
+                .mapToDouble(option -> option.pose().gaugeLieDeg())
+                .max()
+                .orElseThrow();
+        if (90 - uprightest < EquipmentRules.LEAST_SHAFT_FROM_VERTICAL_DEG) {
+            messages.add(new Message(
+                    club.cell(),
+                    Message.Severity.CHECK,
+                    club.name() + " can be set to a lie of " + Numbers.fixed(uprightest, 1)
+                            + " degrees; the shaft must lean at least 10 degrees from vertical:"
+                            + " check with the governing body"));
+        }
     }
 
     private String shown(double valueM) {
@@ -131,11 +140,12 @@ final class PlanMessages {
     }
 
     private static String pair(BagResult bag, GapTerm gap) {
-        return bag.options().clubs().get(gap.fromIndex()).club().name() + " to "
-                + bag.options().clubs().get(gap.toIndex()).club().name();
+        List<Option> planned = bag.optionsOf(bag.planned());
+        return planned.get(gap.fromIndex()).clubText() + " to "
+                + planned.get(gap.toIndex()).clubText();
     }
 
     private static String cell(BagResult bag, GapTerm gap) {
-        return bag.options().clubs().get(gap.fromIndex()).club().cell();
+        return bag.optionsOf(bag.planned()).get(gap.fromIndex()).club().cell();
     }
 }

@@ -5,18 +5,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagPlan;
 import org.bagwright.domain.BagResult;
-import org.bagwright.domain.BagState;
 import org.bagwright.domain.Book;
+import org.bagwright.domain.BookOptions;
+import org.bagwright.domain.BookPlan;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.ChartedBook;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.Message;
+import org.bagwright.domain.SlotOptions;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.SearchLimits;
 import org.bagwright.workbook.BookReader;
@@ -65,11 +65,11 @@ public final class Planning {
         messages.addAll(ClubProblems.of(book));
         refuseProblems(messages);
         BagMaker maker = new BagMaker(book);
-        List<BagOptions> bags = maker.bags();
+        BookOptions options = maker.bags();
         messages.addAll(maker.messages());
         refuseProblems(messages);
         messages.addAll(GaugeMessages.of(book));
-        return new ChartedBook(book, bags, messages);
+        return new ChartedBook(book, options, messages);
     }
 
     private static void refuseProblems(List<Message> messages) throws WorkbookProblems {
@@ -87,33 +87,32 @@ public final class Planning {
     public BookResult plan(Path file) throws WorkbookProblems, IOException {
         ChartedBook charted = chart(file);
         long startNs = System.nanoTime();
-        List<BagPlan> plans = search.join().plan(charted.bags());
+        BookPlan plan = search.join().plan(charted.options());
         double searchS = (System.nanoTime() - startNs) / 1e9;
         Outlooks outlooks = new Outlooks(charted.book(), limits.seed());
-        List<BagResult> bags = IntStream.range(0, plans.size())
-                .mapToObj(index -> outlooks.with(bag(charted.bags().get(index), plans.get(index))))
+        List<BagResult> bags = IntStream.range(0, charted.bags().size())
+                .mapToObj(index ->
+                        outlooks.with(bag(charted.bags().get(index), plan.bags().get(index))))
                 .toList();
-        BookResult bare = new BookResult(charted.book(), bags, charted.messages(), limits.seed(), searchS);
+        BookResult bare = new BookResult(
+                charted.book(),
+                bags,
+                charted.options().stock(),
+                plan.boundPoints(),
+                plan.proven(),
+                charted.messages(),
+                limits.seed(),
+                searchS);
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
         messages.addAll(charted.messages());
         bags.forEach(bag -> OutlookMessages.of(bag).ifPresent(messages::add));
-        return new BookResult(charted.book(), bags, messages, limits.seed(), searchS);
+        return bare.withMessages(messages);
     }
 
     private static BagResult bag(BagOptions options, BagPlan plan) {
         List<Integer> today =
-                options.clubs().stream().map(ClubOptions::todayIndex).toList();
-        return new BagResult(
-                options,
-                state(options, today),
-                state(options, plan.chosen()),
-                plan.boundPoints(),
-                plan.proven(),
-                Optional.empty());
-    }
-
-    private static BagState state(BagOptions options, List<Integer> chosen) {
-        return new BagState(chosen, BagSearch.score(options, chosen), BagSearch.gaps(options, chosen));
+                options.slots().stream().map(SlotOptions::todayIndex).toList();
+        return BagResult.of(options, BagSearch.state(options, today), BagSearch.state(options, plan.chosen()));
     }
 
     /** Whether the time cap ended the last search before it was done. */

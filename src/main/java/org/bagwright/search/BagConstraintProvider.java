@@ -1,70 +1,69 @@
 package org.bagwright.search;
 
+import java.util.List;
 import java.util.function.ToLongFunction;
 import org.bagwright.search.Candidate.OwnMicropoints;
-import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.stream.Constraint;
 import org.optaplanner.core.api.score.stream.ConstraintCollectors;
 import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.core.api.score.stream.ConstraintProvider;
 import org.optaplanner.core.api.score.stream.Joiners;
 import org.optaplanner.core.api.score.stream.bi.BiConstraintStream;
+import org.optaplanner.core.api.score.stream.tri.TriConstraintStream;
 
-/** What makes a bag good: every rule of the search, each as one stream. */
+/**
+ * What makes bags good: every rule of the search, each as one stream. Hard is what no plan trades against anything else, medium
+ * the broken musts in thousandths, soft the penalty in micropoints.
+ */
 public final class BagConstraintProvider implements ConstraintProvider {
+
     @Override
     public Constraint[] defineConstraints(ConstraintFactory factory) {
         return new Constraint[] {
             openOption(factory),
+            stock(factory),
+            mostClubs(factory),
+            mostChanges(factory),
             ownMust(factory),
             gapMust(factory),
             carriesFall(factory),
-            mostClubs(factory),
-            mostChanges(factory),
+            spreadMust(factory),
             loft(factory),
             lie(factory),
             sits(factory),
             carry(factory),
+            swingweight(factory),
             change(factory),
             gap(factory),
+            spread(factory),
         };
     }
 
     Constraint openOption(ConstraintFactory factory) {
         return factory.forEach(ClubSeat.class)
-                .filter(seat -> seat.choice().closedBreaks() > 0)
-                .penalizeLong(HardSoftLongScore.ONE_HARD, seat -> seat.choice().closedBreaks())
+                .filter(seat -> seat.choice().closed())
+                .penalizeLong(HardMediumSoftLongScore.ONE_HARD, seat -> 1)
                 .asConstraint("open option");
     }
 
-    Constraint ownMust(ConstraintFactory factory) {
-        return factory.forEach(ClubSeat.class)
-                .filter(seat -> seat.choice().mustBreaks() > 0)
-                .penalizeLong(HardSoftLongScore.ONE_HARD, seat -> seat.choice().mustBreaks())
-                .asConstraint("own must");
-    }
-
-    Constraint gapMust(ConstraintFactory factory) {
-        return neighbours(factory)
-                .filter((from, to) -> from.bag().gapAim().must())
-                .penalizeLong(
-                        HardSoftLongScore.ONE_HARD,
-                        (from, to) -> PenaltyRules.gapMustBreaks(from.bag().gapAim(), from.gapM(to), from.gapWishM()))
-                .asConstraint("gap must");
-    }
-
-    Constraint carriesFall(ConstraintFactory factory) {
-        return neighbours(factory)
-                .filter((from, to) -> from.gapM(to) <= 0)
-                .penalizeLong(HardSoftLongScore.ONE_HARD, (from, to) -> PenaltyRules.carryBreaks(from.gapM(to)))
-                .asConstraint("carries fall");
+    Constraint stock(ConstraintFactory factory) {
+        return factory.forEach(StockPile.class)
+                .join(ClubSeat.class)
+                .groupBy((pile, seat) -> pile, ConstraintCollectors.sum((pile, seat) -> seat.choice()
+                        .takes()
+                        .get(pile.item())))
+                .filter((pile, taken) -> taken > pile.available())
+                .penalizeLong(HardMediumSoftLongScore.ONE_HARD, (pile, taken) -> taken - pile.available())
+                .asConstraint("stock");
     }
 
     Constraint mostClubs(ConstraintFactory factory) {
         return factory.forEach(ClubSeat.class)
+                .filter(seat -> seat.choice().carried())
                 .groupBy(ClubSeat::bag, ConstraintCollectors.count())
                 .filter((bag, clubs) -> clubs > PenaltyRules.MOST_CLUBS)
-                .penalizeLong(HardSoftLongScore.ONE_HARD, (bag, clubs) -> PenaltyRules.clubCountBreaks(clubs))
+                .penalizeLong(HardMediumSoftLongScore.ONE_HARD, (bag, clubs) -> PenaltyRules.clubsBeyond(clubs))
                 .asConstraint("most clubs");
     }
 
@@ -74,9 +73,46 @@ public final class BagConstraintProvider implements ConstraintProvider {
                         .changes()))
                 .filter((bag, changes) -> changes > bag.mostChanges())
                 .penalizeLong(
-                        HardSoftLongScore.ONE_HARD,
-                        (bag, changes) -> PenaltyRules.changeCountBreaks(changes, bag.mostChanges()))
+                        HardMediumSoftLongScore.ONE_HARD,
+                        (bag, changes) -> PenaltyRules.changesBeyond(changes, bag.mostChanges()))
                 .asConstraint("most changes");
+    }
+
+    Constraint ownMust(ConstraintFactory factory) {
+        return factory.forEach(ClubSeat.class)
+                .filter(seat -> seat.choice().mustBreaks() > 0)
+                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), seat -> seat.choice()
+                        .mustBreaks())
+                .asConstraint("own must");
+    }
+
+    Constraint gapMust(ConstraintFactory factory) {
+        return neighbours(factory)
+                .filter((from, to) -> from.bag().gapAim().must())
+                .penalizeLong(
+                        HardMediumSoftLongScore.ofMedium(1),
+                        (from, to) -> PenaltyRules.gapMustBreaks(
+                                from.bag().gapAim(),
+                                from.gapM(to),
+                                from.choice().wishM()))
+                .asConstraint("gap must");
+    }
+
+    Constraint carriesFall(ConstraintFactory factory) {
+        return neighbours(factory)
+                .filter((from, to) -> from.gapM(to) <= 0)
+                .penalizeLong(
+                        HardMediumSoftLongScore.ofMedium(1), (from, to) -> PenaltyRules.carryBreaks(from.gapM(to)))
+                .asConstraint("carries fall");
+    }
+
+    Constraint spreadMust(ConstraintFactory factory) {
+        return groups(factory)
+                .filter((bag, group, values) -> bag.spreadAim().must())
+                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), (bag, group, values) -> PenaltyRules.spread(
+                                bag.spreadAim(), values)
+                        .breaks())
+                .asConstraint("spread must");
     }
 
     Constraint loft(ConstraintFactory factory) {
@@ -95,6 +131,10 @@ public final class BagConstraintProvider implements ConstraintProvider {
         return own(factory, "carry", OwnMicropoints::carry);
     }
 
+    Constraint swingweight(ConstraintFactory factory) {
+        return own(factory, "swingweight", OwnMicropoints::swingweight);
+    }
+
     Constraint change(ConstraintFactory factory) {
         return own(factory, "change", OwnMicropoints::change);
     }
@@ -102,24 +142,55 @@ public final class BagConstraintProvider implements ConstraintProvider {
     Constraint gap(ConstraintFactory factory) {
         return neighbours(factory)
                 .penalizeLong(
-                        HardSoftLongScore.ONE_SOFT,
-                        (from, to) -> PenaltyRules.gapMicropoints(from.bag().gapAim(), from.gapM(to), from.gapWishM()))
+                        HardMediumSoftLongScore.ONE_SOFT,
+                        (from, to) -> PenaltyRules.gapMicropoints(
+                                from.bag().gapAim(),
+                                from.gapM(to),
+                                from.choice().wishM()))
                 .asConstraint("gap");
+    }
+
+    Constraint spread(ConstraintFactory factory) {
+        return groups(factory)
+                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> PenaltyRules.spread(
+                                bag.spreadAim(), values)
+                        .micropoints())
+                .asConstraint("spread");
     }
 
     private static Constraint own(
             ConstraintFactory factory, String measure, ToLongFunction<OwnMicropoints> micropoints) {
         return factory.forEach(ClubSeat.class)
                 .penalizeLong(
-                        HardSoftLongScore.ONE_SOFT,
+                        HardMediumSoftLongScore.ONE_SOFT,
                         seat -> micropoints.applyAsLong(seat.choice().own()))
                 .asConstraint(measure);
     }
 
-    /** Each club that carries with the next one in the same bag. */
+    /** Each club that flies with the next one that does in the same bag. */
     private static BiConstraintStream<ClubSeat, ClubSeat> neighbours(ConstraintFactory factory) {
         return factory.forEach(ClubSeat.class)
-                .filter(ClubSeat::hasNext)
-                .join(ClubSeat.class, Joiners.equal(ClubSeat::nextId, ClubSeat::id));
+                .filter(ClubSeat::flies)
+                .join(
+                        factory.forEach(ClubSeat.class).filter(ClubSeat::flies),
+                        Joiners.equal(ClubSeat::bag),
+                        Joiners.lessThan(ClubSeat::id))
+                .ifNotExists(
+                        ClubSeat.class,
+                        Joiners.equal((ClubSeat from, ClubSeat to) -> from.bag(), ClubSeat::bag),
+                        Joiners.lessThan((ClubSeat from, ClubSeat to) -> from.id(), ClubSeat::id),
+                        Joiners.greaterThan((ClubSeat from, ClubSeat to) -> to.id(), ClubSeat::id),
+                        Joiners.filtering((from, to, between) -> between.flies()));
+    }
+
+    /** The values by which the clubs of each group of each bag are matched. */
+    private static TriConstraintStream<SearchBag, String, List<Double>> groups(ConstraintFactory factory) {
+        return factory.forEach(ClubSeat.class)
+                .filter(seat -> seat.choice().match().isPresent())
+                .groupBy(
+                        ClubSeat::bag,
+                        seat -> seat.choice().match().orElseThrow().group(),
+                        ConstraintCollectors.toList(
+                                seat -> seat.choice().match().orElseThrow().valueMeasureUnits()));
     }
 }

@@ -1,11 +1,14 @@
 package org.bagwright.search;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagPlan;
-import org.bagwright.domain.BagScore;
-import org.bagwright.domain.GapTerm;
-import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import org.bagwright.domain.BagState;
+import org.bagwright.domain.BookOptions;
+import org.bagwright.domain.BookPlan;
+import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.solver.SolutionManager;
 import org.optaplanner.core.api.solver.SolverFactory;
 
@@ -26,7 +29,7 @@ import org.optaplanner.core.api.solver.SolverFactory;
 public final class BagSearch {
     private final SearchLimits limits;
     private final Effort effort;
-    private final SolutionManager<Bench, HardSoftLongScore> scorer;
+    private final SolutionManager<Bench, HardMediumSoftLongScore> scorer;
     private boolean cappedByTime;
     private volatile boolean stopped;
     private volatile LocalSearch running;
@@ -43,21 +46,43 @@ public final class BagSearch {
     }
 
     /**
-     * The best plan for each bag.
+     * The best plan for every bag of a book.
      *
-     * @param bags any number of bags; the plan of one does not depend on the others, except by the cap of time
-     * @return the plans in the same order
      * @throws IllegalArgumentException if an option of a club that carries has no carry
      */
-    public List<BagPlan> plan(List<BagOptions> bags) {
+    public BookPlan plan(BookOptions book) {
         LocalSearch search = new LocalSearch(limits, effort);
         running = search;
         if (stopped) {
             search.stop();
         }
-        List<BagPlan> plans = bags.stream().map(bag -> plan(bag, search)).toList();
+        List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
+        List<StockPile> stock = IntStream.range(0, book.stock().size())
+                .mapToObj(item -> new StockPile(item, book.stock().get(item).available()))
+                .toList();
+        List<List<Integer>> chosen = new ArrayList<>();
+        Cost bound = Cost.NONE;
+        for (SearchBag bag : bags) {
+            Start start = Start.of(bag, effort.pairs());
+            chosen.add(start.exact() ? start.chosen() : search.improved(bag, start));
+            bound = bound.plus(start.bound());
+        }
         cappedByTime = search.capped();
-        return plans;
+        return told(book, Bench.of(bags, stock, chosen), chosen, bound);
+    }
+
+    private BookPlan told(BookOptions book, Bench bench, List<List<Integer>> chosen, Cost bound) {
+        scorer.update(bench);
+        Cost cost = bench.cost();
+        checkAgreement(cost, PlainScore.cost(book, chosen));
+        List<BagPlan> plans = new ArrayList<>();
+        for (int bag = 0; bag < chosen.size(); bag++) {
+            plans.add(new BagPlan(chosen.get(bag), PlainScore.score(book.bags().get(bag), chosen.get(bag))));
+        }
+        boolean proven = cost.equals(bound);
+        double points =
+                plans.stream().mapToDouble(plan -> plan.score().penaltyPoints()).sum();
+        return new BookPlan(plans, proven ? points : PenaltyRules.points(bound.micropoints()), proven);
     }
 
     /** Whether the last plan ended by its cap of time, so that another run may give another plan. */
@@ -75,43 +100,14 @@ public final class BagSearch {
     }
 
     /**
-     * How good any choice is, whether a plan may take it or not.
+     * Any choice with its score, whether a plan may take it or not.
      *
      * @param bag the bag
-     * @param chosen for each club of the bag the index of its option
+     * @param chosen for each slot of the bag the index of its option
      */
-    public static BagScore score(BagOptions bag, List<Integer> chosen) {
-        return PlainScore.score(bag, chosen);
-    }
-
-    /**
-     * Every gap of a choice, in slot order, without clubs that do not carry.
-     *
-     * @param bag the bag
-     * @param chosen for each club of the bag the index of its option
-     */
-    public static List<GapTerm> gaps(BagOptions bag, List<Integer> chosen) {
-        return PlainScore.gaps(bag, chosen);
-    }
-
-    private BagPlan plan(BagOptions options, LocalSearch search) {
-        SearchBag bag = new SearchBag(options);
-        Start start = Start.of(bag, effort.pairs());
-        List<Integer> chosen = start.exact() ? start.chosen() : search.improved(bag, start);
-        Cost cost = costByConstraints(bag, chosen);
-        checkAgreement(cost, PlainScore.cost(options, chosen));
-        BagScore score = PlainScore.score(options, chosen);
-        boolean proven = cost.equals(start.bound());
-        double boundPoints = proven
-                ? score.penaltyPoints()
-                : PenaltyRules.points(start.bound().micropoints());
-        return new BagPlan(chosen, score, boundPoints, proven);
-    }
-
-    private Cost costByConstraints(SearchBag bag, List<Integer> chosen) {
-        Bench bench = Bench.of(List.of(bag), List.of(chosen));
-        scorer.update(bench);
-        return bench.cost();
+    public static BagState state(BagOptions bag, List<Integer> chosen) {
+        return new BagState(
+                chosen, PlainScore.score(bag, chosen), PlainScore.gaps(bag, chosen), PlainScore.spreads(bag, chosen));
     }
 
     /** A plan on whose score the constraints and the plain sum differ is never given out: one of them is wrong. */

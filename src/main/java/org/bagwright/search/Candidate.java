@@ -1,49 +1,78 @@
 package org.bagwright.search;
 
-import org.bagwright.domain.ClubKind;
+import java.util.List;
+import java.util.Optional;
+import org.bagwright.domain.ClubSetup;
+import org.bagwright.domain.MatchValue;
 import org.bagwright.domain.Option;
 
 /**
- * An option as the search sees it: whole numbers, and its carry.
+ * An option as the search sees it: whole numbers, its carry, and what it shares with others.
  *
- * @param index its place among the options of its club
+ * @param index its place among the options of its slot
  * @param own its own penalty by measure
  * @param mustBreaks the musts it breaks by itself, thousandths
- * @param closedBreaks 1000 if a plan may not take it, else 0
+ * @param closed whether a plan may not take it
  * @param changes items that differ from today
- * @param carryM carry, metres; 0 for a club without one
+ * @param carried whether there is a club at all
+ * @param flies whether it is a club that carries
+ * @param carryM carry, metres; 0 for what does not fly
+ * @param wishM the gap wanted to the next club that flies, metres
+ * @param match by what it is matched to other clubs
+ * @param takes pieces it takes of each item of the stock
  */
-record Candidate(int index, OwnMicropoints own, long mustBreaks, long closedBreaks, int changes, double carryM) {
-    static Candidate of(ClubKind kind, int index, Option option) {
-        if (kind.carries() && !Double.isFinite(option.carryM().orElse(Double.NaN))) {
+record Candidate(
+        int index,
+        OwnMicropoints own,
+        long mustBreaks,
+        boolean closed,
+        int changes,
+        boolean carried,
+        boolean flies,
+        double carryM,
+        double wishM,
+        Optional<MatchValue> match,
+        List<Integer> takes) {
+
+    /** @param wishM the gap wanted from it to the next club that flies, metres */
+    static Candidate of(int index, Option option, double wishM) {
+        boolean flies = !option.isEmpty() && option.club().kind().carries();
+        if (flies && !Double.isFinite(option.carryM().orElse(Double.NaN))) {
             throw new IllegalArgumentException("option " + option.key() + " needs a carry");
         }
         return new Candidate(
                 index,
                 OwnMicropoints.of(option),
                 PenaltyRules.breaks(option.terms().hardBreaks()),
-                option.open() ? 0 : PenaltyRules.BREAK_THOUSANDTHS,
+                !option.open(),
                 option.changes(),
-                option.carryM().orElse(0));
+                !option.isEmpty(),
+                flies,
+                option.carryM().orElse(0),
+                wishM,
+                option.setup().flatMap(ClubSetup::match),
+                option.takes());
     }
 
     Cost ownCost() {
-        return new Cost(mustBreaks + closedBreaks, own.total());
+        return new Cost(closed ? 1 : 0, mustBreaks, own.total());
     }
 
     /** The own penalty of an option, each measure in millionths of a point. */
-    record OwnMicropoints(long loft, long lie, long sits, long carry, long change) {
+    record OwnMicropoints(long loft, long lie, long sits, long carry, long swingweight, long change) {
+
         static OwnMicropoints of(Option option) {
             return new OwnMicropoints(
                     PenaltyRules.micropoints(option.terms().loftPoints()),
                     PenaltyRules.micropoints(option.terms().liePoints()),
                     PenaltyRules.micropoints(option.terms().sitsPoints()),
                     PenaltyRules.micropoints(option.terms().carryPoints()),
+                    PenaltyRules.micropoints(option.terms().swingweightPoints()),
                     PenaltyRules.micropoints(option.terms().changePoints()));
         }
 
         long total() {
-            return loft + lie + sits + carry + change;
+            return loft + lie + sits + carry + swingweight + change;
         }
     }
 }

@@ -26,7 +26,7 @@ final class Chain {
         this.bag = bag;
         order = bag.chainOrder();
         clubs = order.stream()
-                .map(club -> new ChainClub(bag.openByClub().get(club)))
+                .map(club -> new ChainClub(bag.openBySlot().get(club)))
                 .toList();
         affordedChanges = bag.affordedChanges();
         counted = clubs.stream().mapToInt(ChainClub::mostChanges).sum() > affordedChanges;
@@ -60,10 +60,7 @@ final class Chain {
 
     /** What every choice costs that the chain looks at. */
     private Cost constantCost() {
-        return new Cost(
-                PenaltyRules.clubCountBreaks(bag.clubCount())
-                        + PenaltyRules.changeCountBreaks(affordedChanges, bag.mostChanges()),
-                0);
+        return new Cost(PenaltyRules.changesBeyond(affordedChanges, bag.mostChanges()), 0, 0);
     }
 
     private void lookAhead() {

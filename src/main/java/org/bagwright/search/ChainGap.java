@@ -25,12 +25,12 @@ final class ChainGap {
      * @param to its own carries, metres
      */
     static ChainGap before(SearchBag bag, int place, double[] from, double[] to) {
-        boolean free = place >= bag.carryingIndexes().size();
+        boolean free = place >= bag.flyingIndexes().size();
         return new ChainGap(from, to, free, bag.gapAim(), free ? 0 : bag.gapWishM(place - 1));
     }
 
     Cost cost(int from, int to) {
-        return free ? Cost.NONE : new Cost(breaks(gapM(from, to)), micropoints(gapM(from, to)));
+        return free ? Cost.NONE : new Cost(0, breaks(gapM(from, to)), micropoints(gapM(from, to)));
     }
 
     /** For every carry before the gap and every count of changes the least cost of the gap and all that follows it. */

@@ -64,6 +64,6 @@ final class ChainTable {
     /** The least cost in one cell. */
     Cost cost(int carry, int changes) {
         int cell = carry * changeCounts + changes;
-        return new Cost(breaks[cell], weights[cell] / WEIGHT_PER_MICROPOINT);
+        return new Cost(0, breaks[cell], weights[cell] / WEIGHT_PER_MICROPOINT);
     }
 }

@@ -6,18 +6,14 @@ import org.optaplanner.core.api.domain.lookup.PlanningId;
 import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
 import org.optaplanner.core.api.domain.variable.PlanningVariable;
 
-/** One club of one bag, for which an option is chosen. */
+/** One slot of one bag, for which an option is chosen. */
 @PlanningEntity
 public final class ClubSeat {
-    private static final int NOBODY = -1;
-
     @PlanningId
     private int id;
 
     private SearchBag bag;
     private int firstId;
-    private int nextId;
-    private double gapWishM;
 
     @ValueRangeProvider
     private List<Candidate> open;
@@ -29,18 +25,15 @@ public final class ClubSeat {
     ClubSeat() {}
 
     /**
-     * @param bag whose club
-     * @param firstId the number of the bag's first seat; those of its other clubs follow
-     * @param club the position of the club in the bag
+     * @param bag whose slot
+     * @param firstId the number of the bag's first seat; those of its other slots follow
+     * @param slot the position of the slot in the bag
      */
-    ClubSeat(SearchBag bag, int firstId, int club) {
+    ClubSeat(SearchBag bag, int firstId, int slot) {
         this.bag = bag;
         this.firstId = firstId;
-        id = firstId + club;
-        int next = bag.nextCarrying(club);
-        nextId = next < 0 ? NOBODY : firstId + next;
-        gapWishM = next < 0 ? 0 : bag.gapWishM(bag.carryingIndexes().indexOf(club));
-        open = bag.openByClub().get(club);
+        id = firstId + slot;
+        open = bag.openBySlot().get(slot);
     }
 
     int id() {
@@ -56,18 +49,12 @@ public final class ClubSeat {
         return firstId;
     }
 
-    /** The seat of the next club that carries; -1 if there is none. */
-    int nextId() {
-        return nextId;
+    boolean isLast() {
+        return id - firstId + 1 == bag.slotCount();
     }
 
-    boolean hasNext() {
-        return nextId != NOBODY;
-    }
-
-    /** The gap wanted to the next club that carries, metres. */
-    double gapWishM() {
-        return gapWishM;
+    boolean flies() {
+        return choice.flies();
     }
 
     double gapM(ClubSeat next) {

@@ -46,7 +46,7 @@ final class LocalSearch {
         Solver<Bench> solver = SolverFactory.<Bench>create(SolverSettings.searching(seed, effort, left, start.bound()))
                 .buildSolver();
         running = solver;
-        Bench found = solver.solve(Bench.of(List.of(bag), List.of(start.chosen())));
+        Bench found = solver.solve(Bench.of(List.of(bag), List.of(), List.of(start.chosen())));
         capped |= (stopped || System.nanoTime() >= endNs) && !found.cost().equals(start.bound());
         return found.seats().stream().map(seat -> seat.choice().index()).toList();
     }

@@ -1,5 +1,6 @@
 package org.bagwright.search;
 
+import java.util.List;
 import org.bagwright.domain.Aim;
 
 /**
@@ -53,11 +54,31 @@ final class PenaltyRules {
         return gapM > 0 ? 0 : BREAK_THOUSANDTHS + (long) Math.ceil(-gapM * MM_PER_M - NOISE_MM);
     }
 
-    static long clubCountBreaks(int clubs) {
-        return BREAK_THOUSANDTHS * Math.max(0, clubs - MOST_CLUBS);
+    static int clubsBeyond(int clubs) {
+        return Math.max(0, clubs - MOST_CLUBS);
     }
 
-    static long changeCountBreaks(int changes, int mostChanges) {
-        return BREAK_THOUSANDTHS * Math.max(0, changes - mostChanges);
+    static int changesBeyond(int changes, int mostChanges) {
+        return Math.max(0, changes - mostChanges);
+    }
+
+    /** The mean of the clubs of one group, the same to the last digit in any order of them. */
+    static double mean(List<Double> values) {
+        return values.stream().sorted().mapToDouble(value -> value).reduce(0, Double::sum) / values.size();
+    }
+
+    /** What one club's deviation from the mean of its group costs. */
+    static Cost spread(Aim aim, double deviation) {
+        return new Cost(0, breaks(aim.hardBreakThousandths(deviation)), micropoints(aim.penaltyPoints(deviation)));
+    }
+
+    /** What the deviations of all clubs of one group cost. */
+    static Cost spread(Aim aim, List<Double> values) {
+        double mean = mean(values);
+        Cost cost = Cost.NONE;
+        for (double value : values) {
+            cost = cost.plus(spread(aim, value - mean));
+        }
+        return cost;
     }
 }

@@ -1,25 +1,54 @@
 package org.bagwright.search;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bagwright.domain.Aim;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagScore;
+import org.bagwright.domain.BookOptions;
+import org.bagwright.domain.ClubSetup;
 import org.bagwright.domain.GapTerm;
+import org.bagwright.domain.MatchValue;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.OwnTerms;
+import org.bagwright.domain.SpreadTerm;
 
 /** The score of one choice for one bag, summed without the planner: what its constraints are checked against. */
 final class PlainScore {
     private PlainScore() {}
 
+    static Cost cost(BookOptions book, List<List<Integer>> chosen) {
+        Cost cost = Cost.NONE;
+        for (int bag = 0; bag < chosen.size(); bag++) {
+            cost = cost.plus(cost(book.bags().get(bag), chosen.get(bag)));
+        }
+        for (int item = 0; item < book.stock().size(); item++) {
+            int taken = 0;
+            for (int bag = 0; bag < chosen.size(); bag++) {
+                for (Option option : chosenOptions(book.bags().get(bag), chosen.get(bag))) {
+                    taken += option.takes().get(item);
+                }
+            }
+            int excess = Math.max(0, taken - book.stock().get(item).available());
+            cost = cost.plus(new Cost(excess, 0, 0));
+        }
+        return cost;
+    }
+
     static Cost cost(BagOptions bag, List<Integer> chosen) {
         List<Option> options = chosenOptions(bag, chosen);
-        Cost cost = new Cost(countBreaks(bag, options), 0);
+        Cost cost = new Cost(excess(bag, options), 0, 0);
         for (Option option : options) {
             cost = cost.plus(ownCost(option));
         }
         for (GapTerm gap : gaps(bag, chosen)) {
-            cost = cost.plus(new Cost(gap.hardBreaks(), PenaltyRules.micropoints(gap.penaltyPoints())));
+            cost = cost.plus(new Cost(0, gap.hardBreaks(), PenaltyRules.micropoints(gap.penaltyPoints())));
+        }
+        for (SpreadTerm spread : spreads(bag, chosen)) {
+            cost = cost.plus(new Cost(0, spread.hardBreaks(), PenaltyRules.micropoints(spread.penaltyPoints())));
         }
         return cost;
     }
@@ -32,20 +61,31 @@ final class PlainScore {
         for (GapTerm gap : gaps(bag, chosen)) {
             penaltyPoints += gap.penaltyPoints();
         }
-        return new BagScore(cost(bag, chosen).breaks(), penaltyPoints);
+        for (SpreadTerm spread : spreads(bag, chosen)) {
+            penaltyPoints += spread.penaltyPoints();
+        }
+        return new BagScore(cost(bag, chosen).toldBreaks(), penaltyPoints);
     }
 
+    /** The gaps between neighbouring clubs that are carried and fly. */
     static List<GapTerm> gaps(BagOptions bag, List<Integer> chosen) {
         List<Option> options = chosenOptions(bag, chosen);
-        List<Integer> carrying = bag.carryingIndexes();
         List<GapTerm> terms = new ArrayList<>();
-        for (int gap = 0; gap + 1 < carrying.size(); gap++) {
-            int from = carrying.get(gap);
-            int to = carrying.get(gap + 1);
-            double gapM = carryM(options.get(from)) - carryM(options.get(to));
-            terms.add(gapTerm(bag, from, to, gapM, bag.gapWishesM().get(gap)));
+        int from = -1;
+        for (int to = 0; to < options.size(); to++) {
+            if (flies(options.get(to))) {
+                if (from >= 0) {
+                    double gapM = carryM(options.get(from)) - carryM(options.get(to));
+                    terms.add(gapTerm(bag, from, to, gapM, bag.wishAfterM(options.get(from))));
+                }
+                from = to;
+            }
         }
         return terms;
+    }
+
+    private static boolean flies(Option option) {
+        return !option.isEmpty() && option.club().kind().carries();
     }
 
     private static GapTerm gapTerm(BagOptions bag, int from, int to, double gapM, double wishM) {
@@ -54,32 +94,63 @@ final class PlainScore {
         return new GapTerm(from, to, gapM, wishM, penaltyPoints, breaks);
     }
 
+    /** How each club differs from the mean of its group. */
+    static List<SpreadTerm> spreads(BagOptions bag, List<Integer> chosen) {
+        List<Option> options = chosenOptions(bag, chosen);
+        Map<String, List<Double>> groups = new HashMap<>();
+        for (Option option : options) {
+            match(option).ifPresent(match -> groups.computeIfAbsent(match.group(), group -> new ArrayList<>())
+                    .add(match.valueMeasureUnits()));
+        }
+        List<SpreadTerm> terms = new ArrayList<>();
+        for (int index = 0; index < options.size(); index++) {
+            int slot = index;
+            match(options.get(index))
+                    .ifPresent(match -> terms.add(
+                            spreadTerm(bag.spreadAim(), slot, match, PenaltyRules.mean(groups.get(match.group())))));
+        }
+        return terms;
+    }
+
+    private static SpreadTerm spreadTerm(Aim aim, int index, MatchValue match, double mean) {
+        double deviation = match.valueMeasureUnits() - mean;
+        return new SpreadTerm(
+                index,
+                match.group(),
+                deviation,
+                aim.penaltyPoints(deviation),
+                PenaltyRules.breaks(aim.hardBreakThousandths(deviation)));
+    }
+
+    private static Optional<MatchValue> match(Option option) {
+        return option.setup().flatMap(ClubSetup::match);
+    }
+
     private static Cost ownCost(Option option) {
         OwnTerms terms = option.terms();
         long micropoints = PenaltyRules.micropoints(terms.loftPoints())
                 + PenaltyRules.micropoints(terms.liePoints())
                 + PenaltyRules.micropoints(terms.sitsPoints())
                 + PenaltyRules.micropoints(terms.carryPoints())
+                + PenaltyRules.micropoints(terms.swingweightPoints())
                 + PenaltyRules.micropoints(terms.changePoints());
-        long closed = option.open() ? 0 : PenaltyRules.BREAK_THOUSANDTHS;
-        return new Cost(PenaltyRules.breaks(terms.hardBreaks()) + closed, micropoints);
+        return new Cost(option.open() ? 0 : 1, PenaltyRules.breaks(terms.hardBreaks()), micropoints);
     }
 
-    private static long countBreaks(BagOptions bag, List<Option> options) {
+    private static long excess(BagOptions bag, List<Option> options) {
         int changes = options.stream().mapToInt(Option::changes).sum();
-        long tooMany = bag.mostChanges().isPresent()
-                ? PenaltyRules.changeCountBreaks(changes, bag.mostChanges().getAsInt())
-                : 0;
-        return tooMany + PenaltyRules.clubCountBreaks(options.size());
+        int carried = (int) options.stream().filter(option -> !option.isEmpty()).count();
+        return (long) PenaltyRules.changesBeyond(changes, bag.mostChanges().orElse(Integer.MAX_VALUE))
+                + PenaltyRules.clubsBeyond(carried);
     }
 
     private static List<Option> chosenOptions(BagOptions bag, List<Integer> chosen) {
-        if (chosen.size() != bag.clubs().size()) {
-            throw new IllegalArgumentException("a choice needs one option for each club of the bag");
+        if (chosen.size() != bag.slots().size()) {
+            throw new IllegalArgumentException("a choice needs one option for each slot of the bag");
         }
         List<Option> options = new ArrayList<>();
-        for (int club = 0; club < chosen.size(); club++) {
-            options.add(bag.clubs().get(club).options().get(chosen.get(club)));
+        for (int slot = 0; slot < chosen.size(); slot++) {
+            options.add(bag.slots().get(slot).options().get(chosen.get(slot)));
         }
         return options;
     }

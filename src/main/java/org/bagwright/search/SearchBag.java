@@ -4,61 +4,60 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.bagwright.domain.Aim;
 import org.bagwright.domain.BagOptions;
-import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.SlotOptions;
 
 /** What the search needs of a bag as a whole. Each is its own: two bags are equal only if they are the same object. */
 final class SearchBag {
-    private final List<List<Candidate>> openByClub;
-    private final List<Integer> carryingIndexes;
-    private final List<Double> gapWishesM;
+    private final List<List<Candidate>> openBySlot;
     private final Aim gapAim;
+    private final Aim spreadAim;
     private final int mostChanges;
     private final int affordedChanges;
 
     SearchBag(BagOptions bag) {
-        openByClub = bag.clubs().stream().map(SearchBag::openCandidates).toList();
-        carryingIndexes = bag.carryingIndexes();
-        gapWishesM = bag.gapWishesM();
+        openBySlot = bag.slots().stream().map(slot -> openCandidates(bag, slot)).toList();
         gapAim = bag.gapAim();
+        spreadAim = bag.spreadAim();
         mostChanges = bag.mostChanges().orElse(Integer.MAX_VALUE);
-        affordedChanges = Math.max(mostChanges, leastChanges(openByClub));
+        affordedChanges = Math.max(mostChanges, leastChanges(openBySlot));
     }
 
-    private static List<Candidate> openCandidates(ClubOptions club) {
-        return club.openIndexes().stream()
+    private static List<Candidate> openCandidates(BagOptions bag, SlotOptions slot) {
+        return slot.openIndexes().stream()
                 .sorted()
                 .distinct()
-                .map(index ->
-                        Candidate.of(club.club().kind(), index, club.options().get(index)))
+                .map(index -> candidate(bag, slot, index))
                 .toList();
     }
 
-    private static int leastChanges(List<List<Candidate>> openByClub) {
-        return openByClub.stream()
+    static Candidate candidate(BagOptions bag, SlotOptions slot, int index) {
+        Option option = slot.options().get(index);
+        return Candidate.of(index, option, option.isEmpty() ? 0 : bag.wishAfterM(option));
+    }
+
+    private static int leastChanges(List<List<Candidate>> openBySlot) {
+        return openBySlot.stream()
                 .mapToInt(options ->
                         options.stream().mapToInt(Candidate::changes).min().orElseThrow())
                 .sum();
     }
 
-    /** For each club in the order of the bag the options that a plan may take, in the order of the book. */
-    List<List<Candidate>> openByClub() {
-        return openByClub;
+    /** For each slot in the order of the bag the options that a plan may take, in the order of the book. */
+    List<List<Candidate>> openBySlot() {
+        return openBySlot;
     }
 
-    int clubCount() {
-        return openByClub.size();
-    }
-
-    List<Integer> carryingIndexes() {
-        return carryingIndexes;
-    }
-
-    double gapWishM(int gap) {
-        return gapWishesM.get(gap);
+    int slotCount() {
+        return openBySlot.size();
     }
 
     Aim gapAim() {
         return gapAim;
+    }
+
+    Aim spreadAim() {
+        return spreadAim;
     }
 
     /** The most items that may change; the largest whole number if there is no limit. */
@@ -74,16 +73,42 @@ final class SearchBag {
         return affordedChanges;
     }
 
-    /** The last club of every gap by the position of its first; -1 where there is none. */
-    int nextCarrying(int club) {
-        int place = carryingIndexes.indexOf(club);
-        return place < 0 || place + 1 == carryingIndexes.size() ? -1 : carryingIndexes.get(place + 1);
+    /**
+     * Whether every slot always flies or never does, with one wish, and clubs are not matched: what {@link Chain} can do.
+     */
+    boolean isPlainChain() {
+        boolean matched = spreadAim.must() || spreadAim.importancePoints() > 0;
+        return !matched
+                && slotCount() <= PenaltyRules.MOST_CLUBS
+                && openBySlot.stream().allMatch(SearchBag::isPlain);
     }
 
-    /** The clubs in the order in which the chain links them: those that carry by slot, then the others. */
+    private static boolean isPlain(List<Candidate> options) {
+        return options.stream()
+                        .map(option -> List.of(option.flies(), option.wishM()))
+                        .distinct()
+                        .count()
+                == 1;
+    }
+
+    /** The slots whose clubs fly, for a plain chain. */
+    List<Integer> flyingIndexes() {
+        return IntStream.range(0, slotCount())
+                .filter(slot -> openBySlot.get(slot).get(0).flies())
+                .boxed()
+                .toList();
+    }
+
+    /** The wish after the club at a place of {@link #flyingIndexes()}, for a plain chain, metres. */
+    double gapWishM(int gap) {
+        return openBySlot.get(flyingIndexes().get(gap)).get(0).wishM();
+    }
+
+    /** The slots in the order in which the chain links them: those that fly, then the others. */
     List<Integer> chainOrder() {
-        IntStream others = IntStream.range(0, clubCount()).filter(club -> !carryingIndexes.contains(club));
-        return IntStream.concat(carryingIndexes.stream().mapToInt(Integer::intValue), others)
+        List<Integer> flying = flyingIndexes();
+        IntStream others = IntStream.range(0, slotCount()).filter(slot -> !flying.contains(slot));
+        return IntStream.concat(flying.stream().mapToInt(Integer::intValue), others)
                 .boxed()
                 .toList();
     }

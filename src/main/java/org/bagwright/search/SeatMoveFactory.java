@@ -47,7 +47,7 @@ public final class SeatMoveFactory implements MoveIteratorFactory<Bench, SeatMov
     /** The seat that moves with another one; that one itself if it moves alone. */
     private static ClubSeat partner(Bench bench, ClubSeat first, Random random) {
         return switch (random.nextInt(3)) {
-            case 0 -> first.hasNext() ? bench.seats().get(first.nextId()) : first;
+            case 0 -> first.isLast() ? first : bench.seats().get(first.id() + 1);
             case 1 -> drawn(bench.bagOf(first), random);
             default -> first;
         };

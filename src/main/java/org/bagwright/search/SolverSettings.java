@@ -1,7 +1,7 @@
 package org.bagwright.search;
 
 import java.time.Duration;
-import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
+import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
@@ -42,7 +42,8 @@ final class SolverSettings {
      * @param bound no bench costs less: the search stops when it gets there
      */
     static SolverConfig searching(long seed, Effort effort, Duration cap, Cost bound) {
-        HardSoftLongScore best = HardSoftLongScore.of(-bound.breaks(), -bound.micropoints());
+        HardMediumSoftLongScore best =
+                HardMediumSoftLongScore.of(-bound.excess(), -bound.breaks(), -bound.micropoints());
         TerminationConfig termination = new TerminationConfig()
                 .withBestScoreLimit(best.toString())
                 .withScoreCalculationCountLimit(effort.scoreCalculations())

@@ -13,6 +13,9 @@ import java.util.List;
 record Start(List<Integer> chosen, Cost bound, boolean exact) {
     /** The exact best where the chain is not too long for its work limit, else each club's own best. */
     static Start of(SearchBag bag, long mostPairs) {
+        if (!bag.isPlainChain()) {
+            return new Start(eachOwnBest(bag), ownBound(bag), false);
+        }
         Chain chain = new Chain(bag);
         return chain.work() <= mostPairs ? chain.best() : new Start(eachOwnBest(bag), ownBound(bag), false);
     }
@@ -21,15 +24,15 @@ record Start(List<Integer> chosen, Cost bound, boolean exact) {
     private static List<Integer> eachOwnBest(SearchBag bag) {
         Comparator<Candidate> order =
                 Comparator.comparingInt(Candidate::changes).thenComparing(Candidate::ownCost);
-        return bag.openByClub().stream()
+        return bag.openBySlot().stream()
                 .map(options -> options.stream().min(order).orElseThrow().index())
                 .toList();
     }
 
     /** What no choice can be better than: every club at its own cheapest, and every neighbour content. */
     private static Cost ownBound(SearchBag bag) {
-        Cost bound = new Cost(PenaltyRules.clubCountBreaks(bag.clubCount()), 0);
-        for (List<Candidate> options : bag.openByClub()) {
+        Cost bound = Cost.NONE;
+        for (List<Candidate> options : bag.openBySlot()) {
             long breaks = options.stream()
                     .mapToLong(option -> option.ownCost().breaks())
                     .min()
@@ -38,7 +41,7 @@ record Start(List<Integer> chosen, Cost bound, boolean exact) {
                     .mapToLong(option -> option.own().total())
                     .min()
                     .orElseThrow();
-            bound = bound.plus(new Cost(breaks, micropoints));
+            bound = bound.plus(new Cost(0, breaks, micropoints));
         }
         return bound;
     }

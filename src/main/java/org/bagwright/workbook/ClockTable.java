@@ -5,8 +5,8 @@ import static org.bagwright.workbook.BookStyles.Role;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.BagResult;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.Option;
+import org.bagwright.domain.SlotOptions;
 
 /** On the sheet Ladder: for one club with a sleeve the settings round the clock, as a table and as a chart. */
 final class ClockTable {
@@ -45,14 +45,14 @@ final class ClockTable {
 
     /** Writes from a row on and gives the first free row after it. */
     int write(int row) {
-        ClubOptions club = bag.options().clubs().get(index);
+        SlotOptions club = bag.options().slots().get(index);
         List<Option> shown = club.options().stream()
                 .filter(option ->
                         option.choice().bend().equals(club.today().choice().bend()))
                 .toList();
         List<Option> open = shown.stream().filter(Option::open).toList();
         List<Option> closed = shown.stream().filter(option -> !option.open()).toList();
-        headings(row, club.club().name());
+        headings(row, club.main().name());
         int next = points(row + 1, open, "");
         next = points(next, closed, " (not allowed)");
         state(next, "today", PlanColumn.TODAY_ROW, bag.today().chosen());
@@ -95,7 +95,7 @@ final class ClockTable {
     }
 
     private void state(int row, String name, PlanColumn lookupRow, List<Integer> chosen) {
-        Option option = bag.options().clubs().get(index).options().get(chosen.get(index));
+        Option option = bag.options().slots().get(index).options().get(chosen.get(index));
         String found = PlanSheet.NAME + "!" + lookupRow.at(planRow);
         pen.text(row, place.nameColumn(), Role.TEXT, name);
         looked(
@@ -117,14 +117,14 @@ final class ClockTable {
         pen.formula(row, column, Role.NUMBER, "0.00", formula, cached);
     }
 
-    private void chart(int row, ClubOptions club, List<Option> open, List<Option> closed, int stateRow) {
+    private void chart(int row, SlotOptions club, List<Option> open, List<Option> closed, int stateRow) {
         ClockChart chart = new ClockChart(
                 pen.sheet(),
                 place.chartColumn(),
                 row,
                 place.chartColumns(),
                 LEAST_ROWS,
-                club.club().name() + ": loft and lie by setting");
+                club.main().name() + ": loft and lie by setting");
         List<Option> all = club.options();
         chart.window(
                 extreme(all, option -> option.pose().gaugeLieDeg(), -1),

@@ -13,9 +13,9 @@ import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.CarryBand;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.DistanceUnit;
 import org.bagwright.domain.GapTerm;
+import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.Units;
 
 /** The sheet Ladder: for each golfer a table and two charts, of carries and of gaps. */
@@ -56,7 +56,7 @@ final class LadderSheet {
         for (BagResult bag : result.bags()) {
             int end = Math.max(ladder.golfer(bag, row, planRow), row + BLOCK_ROWS);
             row = ladder.clocks(bag, end, planRow) + 1;
-            planRow += bag.options().clubs().size();
+            planRow += bag.options().slots().size();
             pen.sheet().setRowBreak(row - 1);
         }
         ResultSheets.printLandscape(pen.sheet(), -1, row - 2, CHART_COLUMN + 10);
@@ -68,7 +68,11 @@ final class LadderSheet {
             pen.blank(row, column, Role.GROUP);
         }
         headings(row + 1);
-        List<Integer> carrying = bag.options().carryingIndexes();
+        List<Integer> carrying = IntStream.range(0, bag.options().slots().size())
+                .filter(index ->
+                        bag.options().slots().get(index).today().carryM().isPresent())
+                .boxed()
+                .toList();
         int first = row + 2;
         for (int position = 0; position < carrying.size(); position++) {
             club(bag, first + position, carrying.get(position), planRow);
@@ -84,9 +88,9 @@ final class LadderSheet {
 
     /** The settings of every club with a sleeve, two beside each other, six on a page; gives the first free row. */
     private int clocks(BagResult bag, int row, int planRow) {
-        List<Integer> sleeved = IntStream.range(0, bag.options().clubs().size())
+        List<Integer> sleeved = IntStream.range(0, bag.options().slots().size())
                 .filter(index ->
-                        bag.options().clubs().get(index).club().sleeve().isPresent())
+                        bag.options().slots().get(index).main().sleeve().isPresent())
                 .boxed()
                 .toList();
         int next = row;
@@ -130,8 +134,8 @@ final class LadderSheet {
     }
 
     private void club(BagResult bag, int row, int index, int planRow) {
-        ClubOptions club = bag.options().clubs().get(index);
-        pen.text(row, 0, Role.TEXT, club.club().name());
+        SlotOptions club = bag.options().slots().get(index);
+        pen.text(row, 0, Role.TEXT, club.main().name());
         linked(row, CARRY_COLUMN, PlanColumn.TODAY_CARRY, planRow + index, carry(bag, bag.today(), index));
         linked(row, CARRY_COLUMN + 1, PlanColumn.PLANNED_CARRY, planRow + index, carry(bag, bag.planned(), index));
         linked(row, CARRY_COLUMN + 2, PlanColumn.LIVE_CARRY, planRow + index, carry(bag, bag.planned(), index));
@@ -140,8 +144,8 @@ final class LadderSheet {
 
     private void gap(BagResult bag, int row, GapTerm today, int planRow) {
         GapTerm planned = bag.planned().gapAfter(today.fromIndex()).orElseThrow();
-        String next = bag.options().clubs().get(today.toIndex()).club().name();
-        String from = bag.options().clubs().get(today.fromIndex()).club().name();
+        String next = bag.options().slots().get(today.toIndex()).main().name();
+        String from = bag.options().slots().get(today.fromIndex()).main().name();
         pen.text(row, GAP_COLUMN - 1, Role.TEXT, from + " \u2013 " + next);
         linked(row, GAP_COLUMN, PlanColumn.TODAY_GAP, planRow, distance.fromM(today.gapM()));
         linked(row, GAP_COLUMN + 1, PlanColumn.PLANNED_GAP, planRow, distance.fromM(planned.gapM()));
@@ -190,7 +194,7 @@ final class LadderSheet {
 
     /** A round number clearly below the shortest carry of any option and of single shots. */
     private double axisStart(BagResult bag) {
-        DoubleStream optionsM = bag.options().clubs().stream()
+        DoubleStream optionsM = bag.options().slots().stream()
                 .flatMap(club -> club.options().stream())
                 .flatMapToDouble(option -> option.carryM().stream());
         DoubleStream bandsM =

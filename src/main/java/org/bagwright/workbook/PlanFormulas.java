@@ -26,6 +26,7 @@ final class PlanFormulas {
                 PlanColumn.SLOT.at(row),
                 PlanColumn.CLUB.at(row),
                 PlanColumn.of(state, "SETTING").at(row),
+                "\"none\"",
                 PlanColumn.of(state, "LOFT_BEND").at(row),
                 PlanColumn.of(state, "LIE_BEND").at(row));
         String sought = hasWildcards ? escaped(key) : key;

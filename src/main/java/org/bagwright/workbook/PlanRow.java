@@ -6,11 +6,11 @@ import org.bagwright.domain.Aims;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BagState;
 import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Golfer;
 import org.bagwright.domain.Measure;
 import org.bagwright.domain.Option;
+import org.bagwright.domain.SlotOptions;
 
 /** One club of one bag as the sheet Plan shows it: the program's own values for the cells that hold formulas. */
 final class PlanRow {
@@ -27,11 +27,11 @@ final class PlanRow {
     }
 
     Club club() {
-        return options().club();
+        return options().main();
     }
 
-    ClubOptions options() {
-        return bag.options().clubs().get(index);
+    SlotOptions options() {
+        return bag.options().slots().get(index);
     }
 
     /** The state with this name: the live choice starts as the plan. */

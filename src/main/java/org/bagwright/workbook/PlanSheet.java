@@ -42,7 +42,7 @@ final class PlanSheet {
         this.formulas = new PlanFormulas(settings, hasWildcards(result));
         this.distance = result.book().settings().units().distance();
         for (BagResult bag : result.bags()) {
-            for (int index = 0; index < bag.options().clubs().size(); index++) {
+            for (int index = 0; index < bag.options().slots().size(); index++) {
                 rows.add(new PlanRow(bag, index));
             }
         }
@@ -50,7 +50,7 @@ final class PlanSheet {
 
     private static boolean hasWildcards(BookResult result) {
         return result.bags().stream()
-                .flatMap(bag -> bag.options().clubs().stream())
+                .flatMap(bag -> bag.options().slots().stream())
                 .flatMap(club -> club.options().stream())
                 .anyMatch(option -> option.key().matches(".*[*?~].*"));
     }

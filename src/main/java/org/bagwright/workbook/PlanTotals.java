@@ -33,7 +33,7 @@ final class PlanTotals {
         totals.headings();
         int first = PlanSheet.FIRST_ROW;
         for (BagResult bag : result.bags()) {
-            int last = first + bag.options().clubs().size() - 1;
+            int last = first + bag.options().slots().size() - 1;
             for (String state : PlanSheet.STATES) {
                 totals.state(bag, state, first, last);
             }

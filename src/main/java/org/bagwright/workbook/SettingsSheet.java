@@ -12,8 +12,8 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BookResult;
-import org.bagwright.domain.ClubOptions;
 import org.bagwright.domain.Option;
+import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.Units;
 
 /** The sheet Settings: every option of every club with its numbers, which the sheet Plan looks up. */
@@ -29,6 +29,7 @@ final class SettingsSheet {
         SLOT("Slot", 6, "0", null),
         CLUB("Club", 16, "", null),
         SETTING("Setting", 9, "", null),
+        WEIGHTING("Weighting", 10, "", null),
         LOFT_BEND(
                 "Loft bend [deg]", 9, "0.0##", option -> option.choice().bend().loftDeg()),
         LIE_BEND("Lie bend [deg]", 9, "0.0##", option -> option.choice().bend().lieDeg()),
@@ -37,7 +38,9 @@ final class SettingsSheet {
         ADDRESS_LOFT("Address loft [deg]", 9, "0.00", option -> option.pose().addressLoftDeg()),
         START_LINE("Face heading at address [deg closed]", 11, "0.00", option -> option.pose()
                 .faceHeadingDeg()),
-        DELIVERED_FACE("Delivered face [deg closed]", 11, "0.00", option -> option.deliveredFaceDeg()),
+        DELIVERED_FACE("Delivered face [deg closed]", 11, "0.00", option -> option.setup()
+                .orElseThrow()
+                .deliveredFaceDeg()),
         SOLE_TILT("Toe up [deg]", 9, "0.00", option -> option.pose().soleTiltDeg()),
         TOE_GAP("Gap at the toe [mm]", 9, "0.0", option -> option.pose().toeGapMm()),
         SITS("Sits closed [deg]", 9, "0.00", option -> option.pose().sitsClosedDeg()),
@@ -90,7 +93,7 @@ final class SettingsSheet {
         SettingsSheet settings = new SettingsSheet(pen, result.book().settings().units());
         settings.headings();
         for (BagResult bag : result.bags()) {
-            bag.options().clubs().forEach(settings::club);
+            bag.options().slots().forEach(settings::club);
         }
         settings.finish();
         return settings;
@@ -108,7 +111,7 @@ final class SettingsSheet {
     }
 
     /** The cells that list the settings, or the bends, of a club. */
-    String list(ClubOptions club, Column column) {
+    String list(SlotOptions club, Column column) {
         return lists.get(listKey(club, column));
     }
 
@@ -134,23 +137,24 @@ final class SettingsSheet {
         };
     }
 
-    private void club(ClubOptions club) {
+    private void club(SlotOptions club) {
         for (Option option : club.options()) {
-            option(club, option);
+            option(option);
         }
         addList(club, Column.SETTING);
         addList(club, Column.LOFT_BEND);
         addList(club, Column.LIE_BEND);
     }
 
-    private void option(ClubOptions club, Option option) {
+    private void option(Option option) {
         int row = nextRow++;
         rows.put(option.key(), row);
         pen.formula(row, Column.KEY.ordinal(), Role.FAINT, keyFormula(row), option.key());
-        pen.text(row, Column.GOLFER.ordinal(), Role.TEXT, club.club().golfer());
-        pen.number(row, Column.SLOT.ordinal(), Role.COUNT, "0", club.club().slot());
-        pen.text(row, Column.CLUB.ordinal(), Role.TEXT, club.club().name());
+        pen.text(row, Column.GOLFER.ordinal(), Role.TEXT, option.club().golfer());
+        pen.number(row, Column.SLOT.ordinal(), Role.COUNT, "0", option.club().slot());
+        pen.text(row, Column.CLUB.ordinal(), Role.TEXT, option.club().name());
         pen.mark(row, Column.SETTING.ordinal(), Role.NUMBER, option.choice().settingText());
+        pen.mark(row, Column.WEIGHTING.ordinal(), Role.NUMBER, option.choice().weightingText());
         for (Column column : Column.values()) {
             if (column.value != null && (column.ordinal() < Column.LAUNCH.ordinal() || flies(option, column))) {
                 number(row, column, column.value.apply(option).doubleValue());
@@ -178,6 +182,7 @@ final class SettingsSheet {
                 SheetPen.ref(row, Column.SLOT.ordinal()),
                 SheetPen.ref(row, Column.CLUB.ordinal()),
                 SheetPen.ref(row, Column.SETTING.ordinal()),
+                SheetPen.ref(row, Column.WEIGHTING.ordinal()),
                 SheetPen.ref(row, Column.LOFT_BEND.ordinal()),
                 SheetPen.ref(row, Column.LIE_BEND.ordinal()));
     }
@@ -188,7 +193,7 @@ final class SettingsSheet {
     }
 
     /** The different settings, or bends, of a club in the order of its options. */
-    static List<Object> choices(ClubOptions club, Column column) {
+    static List<Object> choices(SlotOptions club, Column column) {
         Set<Object> distinct = new LinkedHashSet<>();
         for (Option option : club.options()) {
             distinct.add(column == Column.SETTING ? option.choice().settingText() : column.value.apply(option));
@@ -196,7 +201,7 @@ final class SettingsSheet {
         return List.copyOf(distinct);
     }
 
-    private void addList(ClubOptions club, Column column) {
+    private void addList(SlotOptions club, Column column) {
         List<Object> sorted = choices(club, column);
         int row = nextList++;
         for (int index = 0; index < sorted.size(); index++) {
@@ -212,7 +217,7 @@ final class SettingsSheet {
                         + SheetPen.held(row, LISTS_COLUMN + sorted.size() - 1));
     }
 
-    private static String listKey(ClubOptions club, Column column) {
+    private static String listKey(SlotOptions club, Column column) {
         return club.options().get(0).key() + column;
     }
 

@@ -11,10 +11,13 @@ import org.bagwright.domain.Aim;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.Bend;
 import org.bagwright.domain.BendRange;
+import org.bagwright.domain.BookOptions;
+import org.bagwright.domain.BookPlan;
+import org.bagwright.domain.BuildNumbers;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.ClubOptions;
+import org.bagwright.domain.ClubSetup;
 import org.bagwright.domain.GapWish;
 import org.bagwright.domain.Golfer;
 import org.bagwright.domain.Hand;
@@ -25,7 +28,9 @@ import org.bagwright.domain.OwnTerms;
 import org.bagwright.domain.PoseNumbers;
 import org.bagwright.domain.ShotPrediction;
 import org.bagwright.domain.SitsRange;
+import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.StatedHead;
+import org.bagwright.domain.Swingweight;
 import org.bagwright.domain.Targets;
 
 /** Bags for tests: by hand, and drawn from a seed. */
@@ -36,13 +41,23 @@ final class TestBags {
 
     private static final PoseNumbers POSE = new PoseNumbers(30, 62, 30, 0, 0, 0, 0, 30, 0, 0, 0);
 
+    private static final BuildNumbers BUILD =
+            new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4, BuildNumbers.CentreShift.NONE);
+    static final Aim NO_SPREAD = new Aim(Measure.SPREAD, 1, 0, false);
+
     private TestBags() {}
 
     static Option option(double carryM, int changes, OwnTerms terms, boolean open) {
+        return option(club(Double.isNaN(carryM) ? ClubKind.PUTTER : ClubKind.IRON, 1), carryM, changes, terms, open);
+    }
+
+    private static Option option(Club club, double carryM, int changes, OwnTerms terms, boolean open) {
         Optional<ShotPrediction> shot =
                 Double.isNaN(carryM) ? Optional.empty() : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45));
         String key = "carry " + carryM + ", changes " + changes;
-        return new Option(key, new Choice(Optional.empty(), Bend.NONE), POSE, 0, shot, changes, terms, open);
+        ClubSetup setup =
+                new ClubSetup(club, new Choice(Optional.empty(), Bend.NONE), POSE, 0, shot, BUILD, Optional.empty());
+        return new Option(key, Optional.of(setup), changes, terms, open, List.of());
     }
 
     static Option carrying(double carryM) {
@@ -54,29 +69,24 @@ final class TestBags {
     }
 
     /** A club whose first option is today's, open as its options say, or all of them if none is. */
-    static ClubOptions club(ClubKind kind, int slot, List<Option> options) {
+    static SlotOptions club(ClubKind kind, int slot, List<Option> options) {
         List<Integer> open = IntStream.range(0, options.size())
                 .filter(index -> options.get(index).open())
                 .boxed()
                 .toList();
         List<Integer> all = IntStream.range(0, options.size()).boxed().toList();
-        return new ClubOptions(club(kind, slot), options, 0, open.isEmpty() ? all : open);
+        return new SlotOptions(slot, List.of(club(kind, slot)), options, 0, open.isEmpty() ? all : open);
     }
 
-    static ClubOptions iron(int slot, Option... options) {
+    static SlotOptions iron(int slot, Option... options) {
         return club(ClubKind.IRON, slot, List.of(options));
     }
 
-    static BagOptions bag(Aim gapAim, OptionalInt mostChanges, double wishM, List<ClubOptions> clubs) {
-        long carrying =
-                clubs.stream().filter(club -> club.club().kind().carries()).count();
-        List<Double> wishesM = IntStream.range(1, (int) Math.max(1, carrying))
-                .mapToObj(gap -> wishM)
-                .toList();
-        return new BagOptions(golfer(mostChanges), clubs, wishesM, gapAim);
+    static BagOptions bag(Aim gapAim, OptionalInt mostChanges, double wishM, List<SlotOptions> clubs) {
+        return new BagOptions(golfer(mostChanges), clubs, wishM, gapAim, NO_SPREAD);
     }
 
-    static BagOptions bag(ClubOptions... clubs) {
+    static BagOptions bag(SlotOptions... clubs) {
         return bag(GAP_AIM, OptionalInt.empty(), 10, List.of(clubs));
     }
 
@@ -124,7 +134,7 @@ final class TestBags {
         Random random = spread(seed);
         int putter = random.nextInt(4) == 0 ? random.nextInt(3) : -1;
         double stepM = random.nextBoolean() ? 1 : 0.013;
-        List<ClubOptions> clubs = new ArrayList<>();
+        List<SlotOptions> clubs = new ArrayList<>();
         for (int slot = 0; slot < 3; slot++) {
             ClubKind kind = slot == putter ? ClubKind.PUTTER : ClubKind.IRON;
             clubs.add(club(kind, slot + 1, smallOptions(random, kind, 120 - 6 * slot, stepM)));
@@ -159,7 +169,7 @@ final class TestBags {
     /** Thirteen clubs that carry and a putter, each with this many options, carries all different. */
     static BagOptions full(long seed, int optionCount, OptionalInt mostChanges) {
         Random random = spread(seed);
-        List<ClubOptions> clubs = new ArrayList<>();
+        List<SlotOptions> clubs = new ArrayList<>();
         for (int slot = 0; slot < 14; slot++) {
             ClubKind kind = slot == 13 ? ClubKind.PUTTER : ClubKind.IRON;
             double middleM = 230 - 13 * slot + random.nextGaussian() * 4;
@@ -184,7 +194,7 @@ final class TestBags {
 
     /** Any option of every club, open or not. */
     static List<Integer> anyChoice(BagOptions bag, Random random) {
-        return bag.clubs().stream()
+        return bag.slots().stream()
                 .map(club -> random.nextInt(club.options().size()))
                 .toList();
     }
@@ -192,26 +202,30 @@ final class TestBags {
     static int changes(BagOptions bag, List<Integer> chosen) {
         return IntStream.range(0, chosen.size())
                 .map(club ->
-                        bag.clubs().get(club).options().get(chosen.get(club)).changes())
+                        bag.slots().get(club).options().get(chosen.get(club)).changes())
                 .sum();
     }
 
     static List<Integer> today(BagOptions bag) {
-        return bag.clubs().stream().map(ClubOptions::todayIndex).toList();
+        return bag.slots().stream().map(SlotOptions::todayIndex).toList();
     }
 
     /** A bench with these bags, each with the options chosen for it. */
     static Bench bench(List<BagOptions> bags, List<List<Integer>> chosen) {
-        Bench bench = Bench.of(bags.stream().map(SearchBag::new).toList());
-        List<ClubOptions> clubs =
-                bags.stream().flatMap(bag -> bag.clubs().stream()).toList();
-        List<Integer> indexes = chosen.stream().flatMap(List::stream).toList();
-        for (int seat = 0; seat < clubs.size(); seat++) {
-            int index = indexes.get(seat);
-            ClubKind kind = clubs.get(seat).club().kind();
-            Option option = clubs.get(seat).options().get(index);
-            bench.seats().get(seat).choose(Candidate.of(kind, index, option));
+        Bench bench = Bench.of(bags.stream().map(SearchBag::new).toList(), List.of());
+        int seat = 0;
+        for (int bag = 0; bag < bags.size(); bag++) {
+            for (int slot = 0; slot < bags.get(bag).slots().size(); slot++) {
+                SlotOptions options = bags.get(bag).slots().get(slot);
+                int index = chosen.get(bag).get(slot);
+                bench.seats().get(seat++).choose(SearchBag.candidate(bags.get(bag), options, index));
+            }
         }
         return bench;
+    }
+
+    /** The plans of bags that share nothing. */
+    static BookPlan plan(BagSearch search, List<BagOptions> bags) {
+        return search.plan(new BookOptions(bags, List.of()));
     }
 }

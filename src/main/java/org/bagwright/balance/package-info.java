@@ -1,0 +1,2 @@
+/** Mass and balance of heads and whole clubs. */
+package org.bagwright.balance;

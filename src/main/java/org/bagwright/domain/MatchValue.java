@@ -1,0 +1,15 @@
+package org.bagwright.domain;
+
+/**
+ * By what a club is matched to others of its bag.
+ *
+ * @param group the name of the group whose clubs should be alike
+ * @param valueMeasureUnits its swingweight in points of the scale, or its inertia about the butt end in kg cm2
+ */
+public record MatchValue(String group, double valueMeasureUnits) {
+
+    public MatchValue {
+        Checks.named(group, "group");
+        Checks.finite(valueMeasureUnits, "match value");
+    }
+}
