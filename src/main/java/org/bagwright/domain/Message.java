@@ -19,7 +19,9 @@ public record Message(String cell, Severity severity, String text) {
         /** A value that the book does not give and that matters. */
         ASSUMED,
         /** A rule of the game to check with the governing body. */
-        CHECK
+        CHECK,
+        /** Something to know at the bench. */
+        NOTE
     }
 
     public Message {
@@ -33,6 +35,14 @@ public record Message(String cell, Severity severity, String text) {
 
     public static Message warning(String cell, String text) {
         return new Message(cell, Severity.WARNING, text);
+    }
+
+    public static Message check(String cell, String text) {
+        return new Message(cell, Severity.CHECK, text);
+    }
+
+    public static Message note(String cell, String text) {
+        return new Message(cell, Severity.NOTE, text);
     }
 
     public static Message assumed(String cell, String text) {

@@ -3,6 +3,7 @@ package org.bagwright.domain;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * One way to fill one slot of a bag: a club set up in one way, or nothing.
@@ -11,12 +12,16 @@ import java.util.OptionalDouble;
  * @param setup the club with all its numbers; empty where the slot is left empty
  * @param changes how many items differ from today
  * @param terms its own part of the penalty
- * @param open whether a plan may take it: not closed by a pin, the allowed settings, the golfer's shaft rule or the rules
- *     of the game
+ * @param barriers why a plan may not take it; empty if it may
  * @param takes how many pieces it takes of each item in limited number, in the order of the book's stock
  */
 public record Option(
-        String key, Optional<ClubSetup> setup, int changes, OwnTerms terms, boolean open, List<Integer> takes) {
+        String key,
+        Optional<ClubSetup> setup,
+        int changes,
+        OwnTerms terms,
+        Set<Barrier> barriers,
+        List<Integer> takes) {
 
     /** What stands in the place of a club's name where a slot is left empty. */
     public static final String LEFT_OUT = "left out";
@@ -24,7 +29,19 @@ public record Option(
     public Option {
         Checks.named(key, "option");
         Checks.that(changes >= 0, "changes must be 0 or more");
+        barriers = Set.copyOf(barriers);
         takes = List.copyOf(takes);
+    }
+
+    /** An option that is open or else closed as a setting that is not allowed. */
+    public Option(
+            String key, Optional<ClubSetup> setup, int changes, OwnTerms terms, boolean open, List<Integer> takes) {
+        this(key, setup, changes, terms, open ? Set.of() : Set.of(Barrier.SETTING), takes);
+    }
+
+    /** Whether a plan may take it. */
+    public boolean open() {
+        return barriers.isEmpty();
     }
 
     /**

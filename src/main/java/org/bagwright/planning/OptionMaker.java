@@ -3,6 +3,7 @@ package org.bagwright.planning;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.bagwright.domain.Aim;
 import org.bagwright.domain.Aims;
+import org.bagwright.domain.Barrier;
 import org.bagwright.domain.Bend;
 import org.bagwright.domain.BendRange;
 import org.bagwright.domain.Book;
@@ -117,7 +119,7 @@ final class OptionMaker {
                 Optional.empty(),
                 changes,
                 new OwnTerms(0, 0, 0, 0, 0, changePoints, 0),
-                !pinned,
+                pinned ? Set.of(Barrier.PIN) : Set.of(),
                 stock.stream().map(limit -> 0).toList());
     }
 
@@ -199,7 +201,7 @@ final class OptionMaker {
                 Optional.of(setup),
                 changes,
                 terms(setup, changes),
-                isOpen(setup, changes, pinned),
+                barriers(setup, changes, pinned),
                 stock.stream()
                         .map(limit -> limit.item().takenBy(club, weighting))
                         .toList());
@@ -234,18 +236,35 @@ final class OptionMaker {
         return new Bend(tidy(bend.loftDeg()), tidy(bend.lieDeg()));
     }
 
-    private boolean isOpen(ClubSetup setup, int changes, Optional<Club> pinned) {
+    private Set<Barrier> barriers(ClubSetup setup, int changes, Optional<Club> pinned) {
         Club club = setup.club();
-        if (pinned.isPresent()) {
-            return club.equals(pinned.get()) && changes == (club.inBag() ? 0 : 1);
+        boolean held = pinned.isEmpty() || (club.equals(pinned.get()) && changes == (club.inBag() ? 0 : 1));
+        Set<Barrier> barriers = EnumSet.noneOf(Barrier.class);
+        addUnless(held, barriers, Barrier.PIN);
+        if (!held || pinned.isEmpty()) {
+            addUnless(isAllowed(club, setup.choice()), barriers, Barrier.SETTING);
+            addUnless(!golfer.keepsShaftAligned() || !turnsShaft(setup), barriers, Barrier.SHAFT);
+            addUnless(rules.allow(setup), barriers, Barrier.RULE);
         }
-        boolean allowed = club.allowed().isEmpty()
-                || setup.choice()
-                        .setting()
+        return barriers;
+    }
+
+    private static void addUnless(boolean free, Set<Barrier> barriers, Barrier barrier) {
+        if (!free) {
+            barriers.add(barrier);
+        }
+    }
+
+    private static boolean isAllowed(Club club, Choice choice) {
+        return club.allowed().isEmpty()
+                || choice.setting()
                         .map(mark -> club.allowed().stream().anyMatch(mark::equalsIgnoreCase))
                         .orElse(true);
-        boolean aligned = !golfer.keepsShaftAligned() || Math.abs(setup.pose().shaftTurnDeg()) < SAME_TURN_DEG;
-        return allowed && aligned && rules.allow(setup);
+    }
+
+    /** Whether it turns the shaft away from the club's setting of today. */
+    static boolean turnsShaft(ClubSetup setup) {
+        return Math.abs(setup.pose().shaftTurnDeg()) >= SAME_TURN_DEG;
     }
 
     private OwnTerms terms(ClubSetup setup, int changes) {
