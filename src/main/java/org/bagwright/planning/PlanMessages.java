@@ -12,22 +12,21 @@ import org.bagwright.domain.Golfer;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Numbers;
 import org.bagwright.domain.Option;
-import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.SpreadTerm;
+import org.bagwright.domain.StockLimit;
 
 /** What a person should know about a finished plan: broken limits, gaps out of their limits, rules to check. */
 final class PlanMessages {
-    private static final int MOST_CLUBS = 14;
 
     private final List<Message> messages = new ArrayList<>();
     private final DistanceUnit distance;
-    private final double lengthLimitM;
-    private final EquipmentRules rules;
 
     PlanMessages(BookResult result) {
         this.distance = result.book().settings().units().distance();
-        this.lengthLimitM = result.book().settings().lengthLimitM();
-        this.rules = new EquipmentRules(lengthLimitM);
         result.bags().forEach(this::bag);
+        stock(result);
+        messages.addAll(BuildMessages.of(result));
+        messages.addAll(RuleMessages.of(result));
     }
 
     List<Message> messages() {
@@ -37,7 +36,6 @@ final class PlanMessages {
     private void bag(BagResult bag) {
         breaks(bag);
         gapLimits(bag);
-        rules(bag);
     }
 
     private void breaks(BagResult bag) {
@@ -64,11 +62,34 @@ final class PlanMessages {
             }
         }
         bag.planned().gaps().stream().filter(gap -> gap.hardBreaks() > 0).forEach(gap -> brokenGap(bag, gap));
+        for (SpreadTerm spread : bag.planned().spreads()) {
+            if (spread.hardBreaks() > 0) {
+                Club club = planned.get(spread.index()).club();
+                messages.add(Message.warning(
+                        club.cell(),
+                        club.name() + " is " + Numbers.signed(spread.deviationMeasureUnits(), 1)
+                                + " from the mean of its group (" + spread.group()
+                                + "), which misses the must of spread"));
+            }
+        }
         if (golfer.mostChanges().isPresent() && items > golfer.mostChanges().getAsInt()) {
             messages.add(Message.warning(
                     golfer.cell(),
                     "the plan changes " + items + " items, more than the "
                             + golfer.mostChanges().getAsInt() + " that " + golfer.name() + " allows"));
+        }
+    }
+
+    private void stock(BookResult result) {
+        for (int item = 0; item < result.stock().size(); item++) {
+            StockLimit limit = result.stock().get(item);
+            int taken = result.taken(item, BagResult::planned);
+            if (taken > limit.available()) {
+                messages.add(Message.warning(
+                        limit.item().cell(),
+                        "the plan takes " + taken + " of " + limit.item().inWords() + ", of which there are "
+                                + limit.available() + ": no choice that is open takes fewer"));
+            }
         }
     }
 
@@ -91,47 +112,6 @@ final class PlanMessages {
                         pair(bag, gap) + ": the planned gap of " + shown(gap.gapM()) + " is outside "
                                 + bag.golfer().name() + "'s limits"));
             }
-        }
-    }
-
-    private void rules(BagResult bag) {
-        long carried = bag.optionsOf(bag.planned()).stream()
-                .filter(option -> !option.isEmpty())
-                .count();
-        if (carried > MOST_CLUBS) {
-            messages.add(new Message(
-                    bag.golfer().cell(),
-                    Message.Severity.CHECK,
-                    bag.golfer().name() + " has " + carried
-                            + " clubs; rule 4.1b allows 14 in a round: check with the governing body"));
-        }
-        for (SlotOptions slot : bag.options().slots()) {
-            slot.clubs().forEach(club -> rules(club, slot.optionsOf(club)));
-        }
-    }
-
-    private void rules(Club club, List<Option> options) {
-        double lengthM = options.get(0).build().lengthM();
-        if (!rules.lengthIsInside(options.get(0).setup().orElseThrow())) {
-            messages.add(new Message(
-                    club.cell(),
-                    Message.Severity.CHECK,
-                    club.name() + " is " + Numbers.trimmed(lengthM / 0.0254, 2)
-                            + " in long; the limits are 18 in and "
-                            + Numbers.trimmed(lengthLimitM / 0.0254, 2)
-                            + " in (putters: no longest): check with the governing body"));
-        }
-        double uprightest = options.stream()
-                .mapToDouble(option -> option.pose().gaugeLieDeg())
-                .max()
-                .orElseThrow();
-        if (90 - uprightest < EquipmentRules.LEAST_SHAFT_FROM_VERTICAL_DEG) {
-            messages.add(new Message(
-                    club.cell(),
-                    Message.Severity.CHECK,
-                    club.name() + " can be set to a lie of " + Numbers.fixed(uprightest, 1)
-                            + " degrees; the shaft must lean at least 10 degrees from vertical:"
-                            + " check with the governing body"));
         }
     }
 
