@@ -245,6 +245,23 @@ class WeightedBlowTest {
                 1e-12);
     }
 
+    /** Path, face and head 12 degrees up: the start of the level blow, all of it 12 degrees up. */
+    @Tag("analytic")
+    @Test
+    void pathAndHeadTurnedUp_turnTheWholeStart() {
+        WeightedHead head = mixed(-3, 4, -2, 1);
+        BallStart start = new Delivery(45, 12, 12, 1, 1, 1).start(driver(0), 0, 0, head);
+        assertEquals(0, start.ballMps().distance(turnedUp(level(head).ballMps())), 1e-9);
+        assertEquals(0, start.ballRadPerS().distance(turnedUp(level(head).ballRadPerS())), 1e-7);
+    }
+
+    private static Vector3D turnedUp(Vector3D vector) {
+        double cos = Math.cos(Math.toRadians(12));
+        double sin = Math.sin(Math.toRadians(12));
+        return new Vector3D(
+                cos * vector.getX() - sin * vector.getY(), sin * vector.getX() + cos * vector.getY(), vector.getZ());
+    }
+
     private static Vector3D times(RealMatrix turn, double x, double y, double z) {
         return new Vector3D(turn.operate(new double[] {x, y, z}));
     }
