@@ -58,4 +58,12 @@ record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
     BallStart scaled(double speedRatio, double spinRatio) {
         return new BallStart(ballMps.scalarMultiply(speedRatio), ballRadPerS.scalarMultiply(spinRatio));
     }
+
+    BallStart plus(BallStart change) {
+        return new BallStart(ballMps.add(change.ballMps), ballRadPerS.add(change.ballRadPerS));
+    }
+
+    BallStart minus(BallStart other) {
+        return new BallStart(ballMps.subtract(other.ballMps), ballRadPerS.subtract(other.ballRadPerS));
+    }
 }

@@ -42,17 +42,35 @@ record Delivery(
         if (faceClosedDeg == 0) {
             return BallStart.of(launch(club, presentedLoftDeg), 0, 0);
         }
-        Vector3D path = pointing(attackDeg, 0);
-        Vector3D normal = pointing(spinLoftDeg(presentedLoftDeg) + attackDeg, faceClosedDeg);
-        Impact.Head head = club.head(headSpeedMps);
-        RigidImpact.Head rigid = new RigidImpact.Head(
-                head.massKg(), ANY_INERTIA, path.scalarMultiply(headSpeedMps), Vector3D.ZERO, head.restitution());
+        Vector3D normal = pointing(deliveredLoftDeg(presentedLoftDeg), faceClosedDeg);
+        RigidImpact.Head rigid = rigid(club, club.headMassKg(), ANY_INERTIA);
         return RigidImpact.strike(rigid, Ball.STANDARD, new RigidImpact.Contact(normal, Vector3D.ZERO))
                 .ball()
                 .scaled(efficiencyRatio, spinRatio);
     }
 
-    private static Vector3D pointing(double upDeg, double closedDeg) {
+    /**
+     * The start in space with another weighting of the head: that of {@link #start(ClubToday, double, double)} and the change
+     * that the weighting makes, with the same efficiency and spin ratio. Head speed is held.
+     */
+    BallStart start(ClubToday club, double presentedLoftDeg, double faceClosedDeg, WeightedHead head) {
+        BallStart change = new WeightedBlow(this, club, presentedLoftDeg, faceClosedDeg, head).change();
+        return start(club, presentedLoftDeg, faceClosedDeg).plus(change.scaled(efficiencyRatio, spinRatio));
+    }
+
+    /** The head as it comes along the path, not turning, with this mass and inertia. */
+    RigidImpact.Head rigid(ClubToday club, double massKg, RealMatrix inertiaKgM2) {
+        Vector3D centreMps = pointing(attackDeg, 0).scalarMultiply(headSpeedMps);
+        return new RigidImpact.Head(massKg, inertiaKgM2, centreMps, Vector3D.ZERO, Restitution.of(club.kind()));
+    }
+
+    /** The loft of the face against the ground at the ball, degrees. */
+    double deliveredLoftDeg(double presentedLoftDeg) {
+        return spinLoftDeg(presentedLoftDeg) + attackDeg;
+    }
+
+    /** The direction this far above the ground and this far left of the target, of length 1. */
+    static Vector3D pointing(double upDeg, double closedDeg) {
         double upRad = Math.toRadians(upDeg);
         double closedRad = Math.toRadians(closedDeg);
         return new Vector3D(

@@ -74,6 +74,28 @@ final class TestBags {
         return club(slot, name, kind, loftDeg, OptionalDouble.of(lengthIn));
     }
 
+    /** The same club with a face angle by design, degrees, closed positive. */
+    static Club faced(Club club, double faceDeg) {
+        StatedHead head = club.head();
+        return new Club(
+                club.golfer(),
+                club.slot(),
+                club.name(),
+                club.kind(),
+                new StatedHead(head.loftDeg(), head.lieDeg(), faceDeg, head.statedAt()),
+                club.lengthM(),
+                club.sleeve(),
+                club.setting(),
+                club.todayBend(),
+                club.bendRange(),
+                club.pinned(),
+                club.allowed(),
+                club.targets(),
+                club.golferLieDeg(),
+                club.form(),
+                club.cell());
+    }
+
     /**
      * A generic bag: irons of the handbook's set, the others as commonly made; wedges without a length, a putter at the end.
      */
