@@ -1,7 +1,9 @@
 package org.bagwright.planning;
 
 import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.balance.ClubBalance;
+import org.bagwright.balance.HeadInertia;
 import org.bagwright.domain.BuildNumbers;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
@@ -10,6 +12,7 @@ import org.bagwright.domain.ShotPrediction;
 import org.bagwright.domain.Sleeve;
 import org.bagwright.domain.Weighting;
 import org.bagwright.flight.GolferFlight;
+import org.bagwright.flight.WeightedHead;
 import org.bagwright.geometry.ClubGeometry;
 
 /**
@@ -38,6 +41,25 @@ record SlotClub(Club club, Optional<Sleeve> sleeve, Optional<Kit> kit, ClubGeome
 
     /** The shot to expect with this loft, face and weighting. */
     ShotPrediction shot(GolferFlight flight, double loftDeg, double faceDeg, Optional<String> weighting) {
-        return flight.predict(club, loftDeg, faceDeg);
+        return weighting.equals(club.weighting())
+                ? flight.predict(club, loftDeg, faceDeg)
+                : flight.predict(club, loftDeg, faceDeg, weighted(weighting));
+    }
+
+    /** The head in a weighting, seen from today's. */
+    private WeightedHead weighted(Optional<String> weighting) {
+        HeadInertia today = balance.head(club.weighting().flatMap(this::weighting));
+        HeadInertia then = balance.head(weighting.flatMap(this::weighting));
+        Vector3D shift = then.shiftM().subtract(today.shiftM());
+        double depthM = club.form().centreOfGravityDepthMm().stream()
+                .map(mm -> mm / 1000)
+                .findFirst()
+                .orElseGet(() -> WeightedHead.assumedDepthM(club.kind()));
+        return new WeightedHead(
+                today.massKg(),
+                then.massKg(),
+                new WeightedHead.Shift(shift.getX(), shift.getY(), shift.getZ()),
+                WeightedHead.Inertia.ofRows(then.aboutCentreKgM2().getData()),
+                depthM);
     }
 }
