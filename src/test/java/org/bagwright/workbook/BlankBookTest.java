@@ -152,7 +152,8 @@ class BlankBookTest {
                             false)
                     .map(Cell::getStringCellValue)
                     .toList();
-            assertEquals(ClubColumns.USED.stream().map(Column::header).toList(), headings);
+            assertEquals(
+                    ClubColumns.SHEET.columns().stream().map(Column::header).toList(), headings);
         }
     }
 
