@@ -90,7 +90,7 @@ class WeightReaderTest {
                         "Weights!F5: Y must be -130 to 130 mm, found 140. Maybe 14?",
                         "Weights!D6: mass must be 0 to 100 g, found -7. Maybe 7?",
                         "Weights!D7: mass must be a number in g, found \"heavy\".",
-                        "Weights!D8: mass must be 0 to 100 g, found 120.",
+                        "Weights!D8: mass must be 0 to 100 g, found 120. Maybe 12?",
                         "Weights!B9: weighting must be filled in, found nothing; expected what you call this way to fill the"
                                 + " ports, on one row for every port that has a piece in it.",
                         "Weights!C9: port must be filled in, found nothing; expected the port, once in a weighting.",
