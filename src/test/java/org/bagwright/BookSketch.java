@@ -37,6 +37,34 @@ public final class BookSketch {
         return this;
     }
 
+    /** Adds the sheet Weights with its headings; its rows follow. */
+    public BookSketch weights() {
+        return sheet("Weights", "Kit, Weighting, Port, Mass, X, Y, Z");
+    }
+
+    /** Adds the sheet Stock with its headings; its rows follow. */
+    public BookSketch stock() {
+        return sheet("Stock", "Item, Count");
+    }
+
+    /** Puts a value under a heading of a sheet, in the row of that number from 1; the heading is added if need be. */
+    public BookSketch put(String name, int number, String heading, Object value) {
+        XSSFSheet sheet = workbook.getSheet(name);
+        Row headings = sheet.getRow(0);
+        int column = 0;
+        while (headings.getCell(column) != null
+                && !headings.getCell(column).getStringCellValue().equals(heading)) {
+            column++;
+        }
+        headings.createCell(column).setCellValue(heading);
+        if (value instanceof Number amount) {
+            sheet.getRow(number).createCell(column).setCellValue(amount.doubleValue());
+        } else {
+            sheet.getRow(number).createCell(column).setCellValue((String) value);
+        }
+        return this;
+    }
+
     public XSSFWorkbook workbook() {
         return workbook;
     }

@@ -6,7 +6,8 @@ package org.bagwright.domain;
  *
  * @param measure what is measured
  * @param toleranceMeasureUnits the deviation that costs one importance, above 0: degrees for loft, lie and sits, metres
- *     for carry and gap, swingweight points for swingweight and spread, items for change
+ *     for carry and gap, swingweight points for swingweight and spread (kg cm2 for spread where clubs are matched by
+ *     inertia), items for change
  * @param importancePoints the cost of one tolerance, 0 or more; for change the cost of one changed item
  * @param must whether a deviation beyond the tolerance breaks a hard limit
  */

@@ -6,6 +6,7 @@ import java.util.Map;
 /** One aim for every measure. */
 public record Aims(Map<Measure, Aim> byMeasure) {
     private static final double M_PER_YD = 0.9144;
+    private static final double INERTIA_SPREAD_KG_CM2 = 25;
 
     public Aims {
         byMeasure = Map.copyOf(byMeasure);
@@ -25,6 +26,15 @@ public record Aims(Map<Measure, Aim> byMeasure) {
         put(aims, Measure.SWINGWEIGHT, 1, 0.5);
         put(aims, Measure.SPREAD, 1, 0);
         put(aims, Measure.CHANGE, 1, 0.05);
+        return new Aims(aims);
+    }
+
+    /** As {@link #defaults}, with the tolerance of spread in the unit of what clubs are matched by. */
+    public static Aims defaults(Matching matching) {
+        Map<Measure, Aim> aims = new EnumMap<>(defaults().byMeasure());
+        if (matching.by() == Matching.By.INERTIA) {
+            put(aims, Measure.SPREAD, INERTIA_SPREAD_KG_CM2, 0);
+        }
         return new Aims(aims);
     }
 

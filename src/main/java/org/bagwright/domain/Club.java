@@ -114,4 +114,30 @@ public record Club(
     public double lieTargetDeg() {
         return targets.lieDeg().orElseGet(this::addressLieDeg);
     }
+
+    /** The same row of the book as the club in the bag today, or as another that might take its slot. */
+    public Club withInBag(boolean other) {
+        return new Club(
+                golfer,
+                slot,
+                name,
+                kind,
+                head,
+                lengthM,
+                sleeve,
+                setting,
+                todayBend,
+                bendRange,
+                pinned,
+                allowed,
+                targets,
+                golferLieDeg,
+                form,
+                parts,
+                kit,
+                weighting,
+                other,
+                optional,
+                cell);
+    }
 }

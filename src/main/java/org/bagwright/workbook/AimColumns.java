@@ -1,26 +1,25 @@
 package org.bagwright.workbook;
 
+import java.util.Arrays;
 import java.util.List;
 import org.bagwright.domain.Limit;
 import org.bagwright.domain.Measure;
 
 /** The sheet Aims. */
 final class AimColumns {
-    /** The measures that a plan of this version can use. */
-    static final List<Measure> USED =
-            List.of(Measure.LOFT, Measure.LIE, Measure.SITS, Measure.CARRY, Measure.GAP, Measure.CHANGE);
-
     static final Column MEASURE = Column.of(
-                    Column.Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", usedLabels()) + ".")
-            .offering(usedLabels().toArray(String[]::new))
+                    Column.Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", labels()) + ".")
+            .offering(labels().toArray(String[]::new))
             .mustBeFilled();
     static final Column TOLERANCE = Column.number(
                     "Tolerance",
                     Quantity.PLAIN,
                     new Limit(0, 1000, ""),
                     "How far off still counts as small: degrees for loft, lie and sits, the distance unit of Start for"
-                            + " carry and gap, items for change.")
-            .ifBlank("the tool's own figure");
+                            + " carry and gap, points for swingweight and spread, items for change. Spread is kg cm2"
+                            + " where Match by on the sheet Start is inertia.")
+            .ifBlank("the tool's own figure; for spread 1 point, or 25 kg cm2, which is a little more than one"
+                    + " swingweight point at the head of an iron");
     static final Column IMPORTANCE = Column.number(
                     "Importance",
                     Quantity.POINTS,
@@ -38,7 +37,7 @@ final class AimColumns {
 
     private AimColumns() {}
 
-    static List<String> usedLabels() {
-        return USED.stream().map(Measure::label).toList();
+    static List<String> labels() {
+        return Arrays.stream(Measure.values()).map(Measure::label).toList();
     }
 }

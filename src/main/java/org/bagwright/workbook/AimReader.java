@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.bagwright.domain.Aim;
 import org.bagwright.domain.Aims;
+import org.bagwright.domain.Matching;
 import org.bagwright.domain.Measure;
 
 /** Reads the sheet Aims; what it leaves out keeps the default. */
@@ -16,13 +17,18 @@ final class AimReader {
     private static final Map<String, Measure> MEASURES =
             Arrays.stream(Measure.values()).collect(Collectors.toMap(Measure::label, measure -> measure));
 
-    private final Map<Measure, Aim> aims = new EnumMap<>(Aims.defaults().byMeasure());
+    private final Matching matching;
+    private final Map<Measure, Aim> aims;
     private final Map<Measure, String> given = new EnumMap<>(Measure.class);
 
-    private AimReader() {}
+    private AimReader(Matching matching) {
+        this.matching = matching;
+        this.aims = new EnumMap<>(Aims.defaults(matching).byMeasure());
+    }
 
-    static Aims read(InputTable table) {
-        AimReader reader = new AimReader();
+    /** The aims of a book whose clubs are matched as the sheet Start says, on which the unit of spread depends. */
+    static Aims read(InputTable table, Matching matching) {
+        AimReader reader = new AimReader(matching);
         List<InputRow> rows = table.rows();
         List<Column> needed = List.of(AimColumns.MEASURE);
         if (!rows.isEmpty()) {
@@ -35,21 +41,20 @@ final class AimReader {
 
     private void readRow(InputRow row) {
         row.require(AimColumns.MEASURE);
-        Optional<Measure> measure = row.choice(AimColumns.MEASURE, MEASURES, AimColumns.usedLabels());
+        Optional<Measure> measure = row.choice(AimColumns.MEASURE, MEASURES, AimColumns.labels());
         measure.ifPresent(found -> unique(row, found));
-        boolean distance = measure.filter(Measure::isDistance).isPresent();
-        OptionalDouble tolerance = tolerance(row, distance ? Quantity.DISTANCE : Quantity.PLAIN);
+        OptionalDouble tolerance = tolerance(row, measure.map(this::quantity).orElse(Quantity.PLAIN));
         OptionalDouble importance = row.number(AimColumns.IMPORTANCE);
         Optional<Boolean> must = row.yesNo(AimColumns.MUST);
         if (!row.isSpoilt()) {
-            Aim usual = Aims.defaults().of(measure.orElseThrow());
-            Aim aim = new Aim(
+            Aim usual = Aims.defaults(matching).of(measure.orElseThrow());
+            aims.put(
                     usual.measure(),
-                    tolerance.orElse(usual.toleranceMeasureUnits()),
-                    importance.orElse(usual.importancePoints()),
-                    must.orElse(usual.must()));
-            aims.put(aim.measure(), aim);
-            warnIfNotUsed(row, aim, usual);
+                    new Aim(
+                            usual.measure(),
+                            tolerance.orElse(usual.toleranceMeasureUnits()),
+                            importance.orElse(usual.importancePoints()),
+                            must.orElse(usual.must())));
         }
     }
 
@@ -74,10 +79,12 @@ final class AimReader {
         return OptionalDouble.empty();
     }
 
-    private static void warnIfNotUsed(InputRow row, Aim aim, Aim usual) {
-        if (!AimColumns.USED.contains(aim.measure()) && !aim.equals(usual)) {
-            row.warning(
-                    AimColumns.MEASURE, "the measure " + aim.measure().label() + " is not used yet by this version.");
-        }
+    private Quantity quantity(Measure measure) {
+        return switch (measure) {
+            case CARRY, GAP -> Quantity.DISTANCE;
+            case SWINGWEIGHT -> Quantity.POINTS;
+            case SPREAD -> matching.by() == Matching.By.INERTIA ? Quantity.CLUB_INERTIA : Quantity.POINTS;
+            default -> Quantity.PLAIN;
+        };
     }
 }

@@ -14,6 +14,7 @@ import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Reading;
 import org.bagwright.domain.Shot;
+import org.bagwright.domain.StockItem;
 
 /** Reads a fitter's .xlsx book into records and says everything that is wrong in it at once. */
 public final class BookReader {
@@ -30,6 +31,14 @@ public final class BookReader {
             clashes = List.copyOf(clashes);
         }
     }
+
+    /** What the other sheets refer to. */
+    private record Parts(
+            Optional<GolferReader> golfers,
+            NameIndex names,
+            SleeveReader sleeves,
+            WeightReader kits,
+            Optional<ClubReader> clubs) {}
 
     private final XSSFWorkbook workbook;
     private final Findings findings = new Findings();
@@ -56,34 +65,50 @@ public final class BookReader {
     private Result read() {
         BookSettings settings = settings();
         context = context.in(settings.units());
+        Parts parts = parts();
+        List<Shot> shots = optional(ShotColumns.SHEET, "shots are assumed")
+                .map(table -> ShotReader.read(table, parts.names(), parts.clubs()))
+                .orElse(List.of());
+        List<Reading> readings = table(ReadingColumns.SHEET)
+                .map(table -> ReadingReader.read(table, parts.names(), parts.clubs(), parts.sleeves()))
+                .orElse(List.of());
+        Aims aims = optional(AimColumns.SHEET, "the usual tolerances and importances hold")
+                .map(table -> AimReader.read(table, settings.matching()))
+                .orElseGet(() -> Aims.defaults(settings.matching()));
+        List<StockItem> stock = table(StockColumns.SHEET)
+                .map(table -> StockReader.read(table, new StockNames(parts.kits(), parts.sleeves(), parts.clubs())))
+                .orElse(List.of());
+        parts.golfers().ifPresent(reader -> warnOfGolfersWithoutClubs(reader, parts.clubs()));
+        return result(settings, aims, parts, stock, shots, readings);
+    }
+
+    private Parts parts() {
         Optional<GolferReader> golfers = needed(GolferColumns.SHEET, "every golfer has a row there")
                 .map(table -> GolferReader.read(table, context));
         NameIndex names = golfers.map(GolferReader::names).orElseGet(NameIndex::new);
         SleeveReader sleeves =
                 table(SleeveColumns.SHEET).map(SleeveReader::read).orElseGet(SleeveReader::none);
+        WeightReader kits = table(WeightColumns.SHEET)
+                .map(table -> WeightReader.read(table, context))
+                .orElseGet(WeightReader::none);
         Optional<ClubReader> clubs = needed(ClubColumns.SHEET, "every club has a row there")
-                .map(table -> ClubReader.read(table, context, names, sleeves));
-        requireSleeves(clubs);
-        Optional<InputTable> shotTable = optional(ShotColumns.SHEET, "shots are assumed");
-        List<Shot> shots =
-                shotTable.map(table -> ShotReader.read(table, names, clubs)).orElse(List.of());
-        List<Reading> readings = table(ReadingColumns.SHEET)
-                .map(table -> ReadingReader.read(table, names, clubs, sleeves))
-                .orElse(List.of());
-        Aims aims = optional(AimColumns.SHEET, "the usual tolerances and importances hold")
-                .map(AimReader::read)
-                .orElseGet(Aims::defaults);
-        golfers.ifPresent(reader -> warnOfGolfersWithoutClubs(reader, clubs));
-        warnOfUnusedSheets();
-        return result(settings, aims, golfers, clubs, sleeves, shots, readings);
+                .map(table -> ClubReader.read(table, context, names, sleeves, kits));
+        requireNamed(
+                clubs.filter(ClubReader::anySleeveNamed),
+                SleeveColumns.SHEET,
+                "names a sleeve, whose settings stand there");
+        requireNamed(
+                clubs.filter(ClubReader::anyKitNamed),
+                WeightColumns.SHEET,
+                "names a kit of weights, whose weightings stand there");
+        return new Parts(golfers, names, sleeves, kits, clubs);
     }
 
     private Result result(
             BookSettings settings,
             Aims aims,
-            Optional<GolferReader> golfers,
-            Optional<ClubReader> clubs,
-            SleeveReader sleeves,
+            Parts parts,
+            List<StockItem> stock,
             List<Shot> shots,
             List<Reading> readings) {
         List<Message> messages = findings.messages();
@@ -93,14 +118,14 @@ public final class BookReader {
         Book book = new Book(
                 settings,
                 aims,
-                golfers.orElseThrow().golfers(),
-                clubs.orElseThrow().clubs(),
-                sleeves.sleeves(),
-                List.of(),
-                List.of(),
+                parts.golfers().orElseThrow().golfers(),
+                parts.clubs().orElseThrow().clubs(),
+                parts.sleeves().sleeves(),
+                parts.kits().kits(),
+                stock,
                 shots,
                 readings,
-                clubs.orElseThrow().gauged(),
+                parts.clubs().orElseThrow().gauged(),
                 messages);
         return new Result(Optional.of(book), messages, ResultSheets.clashes(workbook));
     }
@@ -133,13 +158,9 @@ public final class BookReader {
         return table(schema);
     }
 
-    private void requireSleeves(Optional<ClubReader> clubs) {
-        boolean named = clubs.filter(ClubReader::anySleeveNamed).isPresent();
-        if (named && sheet(SleeveColumns.SHEET).isEmpty()) {
-            findings.problem(
-                    SleeveColumns.SHEET.name(),
-                    "the sheet is missing; the sheet Clubs names a sleeve, whose settings stand there."
-                            + maybeSheet(SleeveColumns.SHEET));
+    private void requireNamed(Optional<ClubReader> naming, SheetSchema schema, String what) {
+        if (naming.isPresent() && sheet(schema).isEmpty()) {
+            findings.problem(schema.name(), "the sheet is missing; the sheet Clubs " + what + "." + maybeSheet(schema));
         }
     }
 
@@ -169,16 +190,6 @@ public final class BookReader {
                         && !reader.clubs().isEmpty())
                 .forEach(golfer ->
                         findings.warning(golfer.cell(), "\"" + golfer.name() + "\" has no club on the sheet Clubs.")));
-    }
-
-    private void warnOfUnusedSheets() {
-        for (SheetSchema schema : Schema.NOT_USED) {
-            sheet(schema)
-                    .flatMap(sheet -> InputTable.on(sheet, schema, context))
-                    .filter(table -> !table.rows().isEmpty())
-                    .ifPresent(table -> findings.warning(
-                            schema.name(), "the sheet " + schema.name() + " is not used yet by this version."));
-        }
     }
 
     private Optional<XSSFSheet> sheet(SheetSchema schema) {

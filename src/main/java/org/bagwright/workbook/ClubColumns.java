@@ -9,6 +9,11 @@ final class ClubColumns {
     private static final Limit HEAD_MASS_KG = new Limit(0.1, 0.7, "kg");
     private static final Limit SOLE_RADIUS_MM = new Limit(10, 5000, "mm");
     private static final Limit CG_HEIGHT_MM = new Limit(5, 60, "mm");
+    private static final Limit CG_DEPTH_MM = new Limit(0.5, 80, "mm");
+    private static final Limit HEAD_INERTIA_KG_M2 = new Limit(1e-6, 6e-3, "kg m2");
+    private static final Limit SHAFT_MASS_KG = new Limit(0.02, 0.25, "kg");
+    private static final Limit SHAFT_BALANCE_M = new Limit(0.15, 1, "m");
+    private static final Limit GRIP_MASS_KG = new Limit(0, 0.25, "kg");
 
     static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "Whose club, as on the sheet Golfers.")
             .ifBlank("the golfer, when the book has exactly one");
@@ -49,7 +54,27 @@ final class ClubColumns {
                     Limit.HOSEL_BEND_DEG,
                     "Irons and wedges: how far the lie is bent today from Lie, degrees, more upright is positive.")
             .ifBlank("0");
-    static final Column PINNED = Column.yesNo("Pinned", "yes: the club stays exactly as it is today.")
+    static final Column KIT = Column.of(
+                    Column.Kind.KIT, "Kit", "The kit of weights that fits the head, as on the sheet Weights.")
+            .ifBlank("a head without ports, unless Weighting names the kit as well");
+    static final Column WEIGHTING = Column.of(
+                    Column.Kind.MARK,
+                    "Weighting",
+                    "The weighting in the head today, as on the sheet Weights: alone where Kit is filled in, else with"
+                            + " its kit, as Kit: weighting.")
+            .ifBlank("no kit, or the only weighting of the kit");
+    static final Column IN_BAG = Column.yesNo(
+                    "In bag",
+                    "yes: the club in the bag today; no: another one that might take its slot. Write one row for every"
+                            + " club that might fill a slot, with the same number in Slot. A slot whose rows all say no"
+                            + " is empty today.")
+            .ifBlank("yes for the first row of a slot, unless another row of it says yes; no for the others");
+    static final Column PINNED = Column.yesNo(
+                    "Pinned",
+                    "yes: the club stays exactly as this row says. Of several rows of a slot the pinned one is taken.")
+            .ifBlank("no");
+    static final Column OPTIONAL = Column.yesNo(
+                    "Optional", "yes: the slot may stay empty. On any row of a slot it holds for the slot.")
             .ifBlank("no");
     static final Column ALLOWED = Column.of(
                     Column.Kind.MARKS, "Allowed", "The settings a plan may use, with commas between them.")
@@ -74,12 +99,19 @@ final class ClubColumns {
                     GolferColumns.GAP_M,
                     "The carry gap wanted to the next club, in the unit of the sheet Start.")
             .ifBlank("the golfer's gap wish");
+    static final Column SWINGWEIGHT_TARGET = Column.of(
+            Column.Kind.MARK,
+            "Swingweight target",
+            "The swingweight the club should have: a letter and points, such as D2 or C9.5.");
     static final Column GOLFER_LIE = angle(
                     "Golfer lie", Limit.LIE_DEG, "The lie at which the golfer holds the shaft with this club, degrees.")
             .ifBlank("the lie target, or else the club's lie");
     static final Column HEAD_MASS = Column.number(
-                    "Head mass", Quantity.MASS, HEAD_MASS_KG, "Mass of the head in grams.")
-            .ifBlank("assumed from the kind");
+                    "Head mass",
+                    Quantity.MASS,
+                    HEAD_MASS_KG,
+                    "Mass of the head in grams; of a head with ports, with its ports empty.")
+            .ifBlank("assumed from kind and length");
     static final Column SOLE_RADIUS = Column.number(
                     "Sole radius",
                     Quantity.SMALL_LENGTH,
@@ -94,22 +126,40 @@ final class ClubColumns {
                     CG_HEIGHT_MM,
                     "Height of the centre of gravity over the sole, mm.")
             .ifBlank("assumed from the kind");
+    static final Column CG_DEPTH = Column.number(
+                    "CG depth",
+                    Quantity.SMALL_LENGTH,
+                    CG_DEPTH_MM,
+                    "Depth of the centre of gravity behind the face, mm; of a head with ports, with its ports empty.")
+            .ifBlank("assumed from the kind");
+    static final Column HEAD_INERTIA = Column.number(
+                    "Head inertia",
+                    Quantity.INERTIA,
+                    HEAD_INERTIA_KG_M2,
+                    "Inertia of the head about the vertical axis through its centre of gravity, g cm2; of a head with"
+                            + " ports, with its ports empty.")
+            .ifBlank("assumed from the kind");
+    static final Column SWINGWEIGHT = Column.of(
+                    Column.Kind.MARK,
+                    "Swingweight",
+                    "The swingweight read on a scale, of the club exactly as this row says: a letter and points, such"
+                            + " as D2 or C9.5.")
+            .ifBlank("worked out from length, head, shaft and grip");
+    static final Column SHAFT_MASS = Column.number(
+                    "Shaft mass", Quantity.MASS, SHAFT_MASS_KG, "Mass of the cut shaft in grams.")
+            .ifBlank("assumed from kind and length");
+    static final Column SHAFT_BALANCE = Column.number(
+                    "Shaft balance",
+                    Quantity.LENGTH,
+                    SHAFT_BALANCE_M,
+                    "Balance point of the cut shaft, measured from its butt end, in the length unit of Start.")
+            .ifBlank("assumed from the length");
+    static final Column GRIP_MASS = Column.number(
+                    "Grip mass", Quantity.MASS, GRIP_MASS_KG, "Mass of the grip in grams.")
+            .ifBlank("assumed from the kind");
     static final Column NOTE = Column.of(Column.Kind.TEXT, "Note", "Your own words. The tool does not read them.");
 
-    /** Columns that a book may have but that this version does not use. */
-    static final List<Column> NOT_USED = List.of(
-            later("Weighting", "The weighting in the head today, alone or as kit: weighting."),
-            later("Kit", "The kit of weights that fits the head."),
-            later("Optional", "yes: the slot may stay empty."),
-            later("Swingweight target", "The swingweight the club should have, such as D2."),
-            later("Shaft mass", "Mass of the cut shaft in grams."),
-            later("Shaft balance", "Balance point of the cut shaft from its butt end."),
-            later("Grip mass", "Mass of the grip in grams."),
-            later("CG depth", "Depth of the centre of gravity behind the face, mm."),
-            later("Head inertia", "Inertia of the head about the vertical axis, g cm2."));
-
-    /** What a plan can use, in the template's order. */
-    static final List<Column> USED = List.of(
+    private static final List<Column> COLUMNS = List.of(
             GOLFER,
             SLOT,
             CLUB,
@@ -123,7 +173,11 @@ final class ClubColumns {
             SETTING,
             LOFT_BEND,
             LIE_BEND,
+            KIT,
+            WEIGHTING,
+            IN_BAG,
             PINNED,
+            OPTIONAL,
             ALLOWED,
             BEND_LIMIT,
             BEND_STEP,
@@ -131,25 +185,29 @@ final class ClubColumns {
             LIE_TARGET,
             CARRY_TARGET,
             GAP_WISH,
+            SWINGWEIGHT_TARGET,
             GOLFER_LIE,
             HEAD_MASS,
             SOLE_RADIUS,
             CG_HEIGHT,
+            CG_DEPTH,
+            HEAD_INERTIA,
+            SWINGWEIGHT,
+            SHAFT_MASS,
+            SHAFT_BALANCE,
+            GRIP_MASS,
             NOTE);
 
     static final SheetSchema SHEET = new SheetSchema(
             "Clubs",
-            "One row a club as it is today, what may be changed on it and what it should have.",
-            java.util.stream.Stream.concat(USED.stream(), NOT_USED.stream()).toList(),
+            "One row a club as it is today, or another club that might fill its slot: what may be changed on it and what"
+                    + " it should have.",
+            COLUMNS,
             List.of(GOLFER, CLUB));
 
     private ClubColumns() {}
 
     private static Column angle(String header, Limit limit, String help) {
         return Column.number(header, Quantity.ANGLE, limit, help);
-    }
-
-    private static Column later(String header, String help) {
-        return Column.of(Column.Kind.TEXT, header, help);
     }
 }

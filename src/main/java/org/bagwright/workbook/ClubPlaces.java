@@ -7,36 +7,51 @@ import java.util.OptionalInt;
 
 /** Which clubs a golfer has and which slots they fill, also from rows with something wrong in them. */
 final class ClubPlaces {
-    private record Placed(String club, String clubCell, String slotCell) {}
+    private static final String RESERVED = "left out";
 
-    private final Map<String, Placed> bySlot = new HashMap<>();
+    private final Map<String, String> cellBySlotAndName = new HashMap<>();
     private final Map<String, NameIndex> namesByGolfer = new HashMap<>();
+    private final NameIndex allNames = new NameIndex();
 
     NameIndex namesOf(String golfer) {
         return namesByGolfer.getOrDefault(CloseNames.key(golfer), new NameIndex());
     }
 
-    /** Takes a club in and reports a slot or a name that is taken already. */
+    /** The names of all golfers' clubs. */
+    NameIndex allNames() {
+        return allNames;
+    }
+
+    static String slotKey(String golferKey, int slot) {
+        return golferKey + "\n" + slot;
+    }
+
+    /** Takes a club in and reports a name that cannot be, is in its slot already, or is in another slot too. */
     void take(InputRow row, String golferKey, OptionalInt slot, String club) {
-        Placed here = new Placed(club, row.cell(ClubColumns.CLUB), row.cell(ClubColumns.SLOT));
+        String cell = row.cell(ClubColumns.CLUB);
+        allNames.add(club, cell);
         Optional<String> sameName =
-                namesByGolfer.computeIfAbsent(golferKey, key -> new NameIndex()).add(club, here.clubCell());
-        Placed earlier = slot.isEmpty() ? null : bySlot.putIfAbsent(golferKey + "\n" + slot.getAsInt(), here);
-        if (earlier == null) {
+                namesByGolfer.computeIfAbsent(golferKey, key -> new NameIndex()).add(club, cell);
+        Optional<String> inSlot = slot.isEmpty()
+                ? Optional.empty()
+                : Optional.ofNullable(cellBySlotAndName.putIfAbsent(
+                        slotKey(golferKey, slot.getAsInt()) + "\n" + CloseNames.key(club), cell));
+        if (CloseNames.key(club).equals(RESERVED)) {
+            row.problem(
+                    ClubColumns.CLUB,
+                    "club must not be called \"" + club + "\", the words for a slot without a club; expected another"
+                            + " name.");
+        }
+        if (inSlot.isPresent()) {
+            row.problem(
+                    ClubColumns.CLUB,
+                    "slot and club must be unique for a golfer, found \"" + club + "\" in slot " + slot.getAsInt()
+                            + " again, first in " + inSlot.get() + ".");
+        } else {
             sameName.ifPresent(first -> row.warning(
                     ClubColumns.CLUB,
                     "the club \"" + club + "\" is also in another slot, see " + first
                             + "; shots of that name count for both."));
-        } else if (CloseNames.key(earlier.club()).equals(CloseNames.key(club))) {
-            row.problem(
-                    ClubColumns.CLUB,
-                    "slot and club must be unique for a golfer, found \"" + club + "\" in slot " + slot.getAsInt()
-                            + " again, first in " + earlier.clubCell() + ".");
-        } else {
-            row.problem(
-                    ClubColumns.SLOT,
-                    "a slot must have one club, found slot " + slot.getAsInt() + " again, first in "
-                            + earlier.slotCell() + "; several candidates for one slot cannot be planned yet.");
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.ClubParts;
 import org.bagwright.domain.HeadForm;
 import org.bagwright.domain.StatedHead;
 import org.bagwright.domain.Targets;
@@ -25,24 +26,31 @@ final class ClubReader {
     private record Identity(
             Optional<String> golfer, OptionalInt slot, Optional<String> name, Optional<ClubKind> kind) {}
 
+    private record Draft(InputRow row, String slotKey, Club club) {}
+
     private final InputTable table;
     private final BookContext context;
     private final NameIndex golfers;
     private final ClubSleeves sleeves;
+    private final ClubKits kits;
     private final ClubPlaces places = new ClubPlaces();
+    private final SlotRows slots = new SlotRows();
+    private final List<Draft> drafts = new ArrayList<>();
     private final List<Club> clubs = new ArrayList<>();
     private final Set<String> gauged = new HashSet<>();
     private boolean allNamesRead = true;
 
-    private ClubReader(InputTable table, BookContext context, NameIndex golfers, ClubSleeves sleeves) {
+    private ClubReader(InputTable table, BookContext context, NameIndex golfers, ClubSleeves sleeves, ClubKits kits) {
         this.table = table;
         this.context = context;
         this.golfers = golfers;
         this.sleeves = sleeves;
+        this.kits = kits;
     }
 
-    static ClubReader read(InputTable table, BookContext context, NameIndex golfers, SleeveReader sleeves) {
-        ClubReader reader = new ClubReader(table, context, golfers, new ClubSleeves(sleeves));
+    static ClubReader read(
+            InputTable table, BookContext context, NameIndex golfers, SleeveReader sleeves, WeightReader kits) {
+        ClubReader reader = new ClubReader(table, context, golfers, new ClubSleeves(sleeves), new ClubKits(kits));
         List<Column> needed = new ArrayList<>(NEEDED);
         if (golfers.names().size() > 1) {
             needed.add(0, ClubColumns.GOLFER);
@@ -72,6 +80,15 @@ final class ClubReader {
         return allNamesRead;
     }
 
+    /** The names of all golfers' clubs, also of rows with something wrong in them. */
+    NameIndex allNames() {
+        return places.allNames();
+    }
+
+    boolean anyKitNamed() {
+        return kits.anyNamed();
+    }
+
     boolean anySleeveNamed() {
         return sleeves.anyNamed();
     }
@@ -91,16 +108,19 @@ final class ClubReader {
                             "the column Length is missing; club lengths are assumed from kind and loft.");
         }
         rows.forEach(this::readRow);
-        warnOfUnused(rows);
+        drafts.forEach(this::settle);
     }
 
-    private void warnOfUnused(List<InputRow> rows) {
-        for (Column column : ClubColumns.NOT_USED) {
-            rows.stream()
-                    .filter(row -> row.isGiven(column))
-                    .findFirst()
-                    .ifPresent(row ->
-                            row.warning(column, "the column " + column.header() + " is not used yet by this version."));
+    /** With all rows read, it is known which club of a slot is in the bag today. */
+    private void settle(Draft draft) {
+        Club club = draft.club().withInBag(slots.isInBag(draft.row(), draft.slotKey()));
+        clubs.add(club);
+        if (club.pinned() && !club.inBag()) {
+            draft.row()
+                    .warning(
+                            ClubColumns.PINNED,
+                            "the club \"" + club.name() + "\" is pinned but not in the bag today; the plan takes it as"
+                                    + " this row says.");
         }
     }
 
@@ -112,9 +132,16 @@ final class ClubReader {
                 row.text(ClubColumns.CLUB),
                 row.choice(ClubColumns.KIND, KINDS, ClubColumns.KIND.words()));
         allNamesRead &= identity.golfer().isPresent() && identity.name().isPresent();
-        identity.name().ifPresent(club -> places.take(row, ownerKey(row, identity), identity.slot(), club));
-        build(row, identity, sleeves.fitted(row), ClubBends.of(row, identity.kind()))
-                .ifPresent(clubs::add);
+        String owner = ownerKey(row, identity);
+        identity.name().ifPresent(club -> places.take(row, owner, identity.slot(), club));
+        Optional<Boolean> inBag = row.yesNo(ClubColumns.IN_BAG);
+        boolean pinned = row.yesNo(ClubColumns.PINNED).orElse(false);
+        Optional<String> slotKey = identity.slot().isPresent()
+                ? Optional.of(ClubPlaces.slotKey(owner, identity.slot().getAsInt()))
+                : Optional.empty();
+        slotKey.ifPresent(key -> slots.take(row, key, inBag, pinned));
+        build(row, identity, sleeves.fitted(row), ClubBends.of(row, identity.kind()), kits.fitted(row))
+                .ifPresent(club -> drafts.add(new Draft(row, slotKey.orElseThrow(), club)));
         if (GaugeNote.isOn(row, ClubColumns.LOFT) || GaugeNote.isOn(row, ClubColumns.LIE)) {
             gauged.add(row.cell(ClubColumns.CLUB));
         }
@@ -128,13 +155,16 @@ final class ClubReader {
         return CloseNames.key(identity.golfer().or(() -> written).orElse(""));
     }
 
-    private static Optional<Club> build(InputRow row, Identity identity, ClubSleeves.Fitted fitted, ClubBends bends) {
+    private static Optional<Club> build(
+            InputRow row, Identity identity, ClubSleeves.Fitted fitted, ClubBends bends, ClubKits.Fitted kit) {
         Optional<StatedHead> head = head(row, fitted);
         OptionalDouble lengthM = row.number(ClubColumns.LENGTH);
         boolean pinned = row.yesNo(ClubColumns.PINNED).orElse(false);
+        boolean optional = row.yesNo(ClubColumns.OPTIONAL).orElse(false);
         Targets targets = targets(row);
         OptionalDouble golferLieDeg = row.number(ClubColumns.GOLFER_LIE);
-        HeadForm form = HeadFormReader.form(row);
+        HeadForm form = HeadFormReader.form(row, identity.kind(), lengthM);
+        ClubParts parts = ClubPartsReader.parts(row, lengthM);
         if (row.isSpoilt()) {
             return Optional.empty();
         }
@@ -154,6 +184,11 @@ final class ClubReader {
                 targets,
                 golferLieDeg,
                 form,
+                parts,
+                kit.kit(),
+                kit.weighting(),
+                true,
+                optional,
                 row.cell(ClubColumns.CLUB)));
     }
 
@@ -179,7 +214,8 @@ final class ClubReader {
                 row.number(ClubColumns.LOFT_TARGET),
                 row.number(ClubColumns.LIE_TARGET),
                 row.number(ClubColumns.CARRY_TARGET),
-                row.number(ClubColumns.GAP_WISH));
+                row.number(ClubColumns.GAP_WISH),
+                ClubPartsReader.swingweight(row, ClubColumns.SWINGWEIGHT_TARGET));
     }
 
     private static Map<String, ClubKind> kinds() {

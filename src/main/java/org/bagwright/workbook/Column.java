@@ -30,6 +30,7 @@ record Column(
         TEXT,
         GOLFER,
         SLEEVE,
+        KIT,
         MARK,
         MARKS,
         CHOICE,

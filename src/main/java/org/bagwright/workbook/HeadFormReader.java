@@ -4,8 +4,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.bagwright.domain.ClubDefaults;
+import org.bagwright.domain.ClubKind;
 import org.bagwright.domain.HeadForm;
+import org.bagwright.domain.HeadInertia;
 import org.bagwright.domain.Limit;
+import org.bagwright.domain.Numbers;
 
 /** Reads what a row of Clubs says of the form of its head. */
 final class HeadFormReader {
@@ -18,13 +22,48 @@ final class HeadFormReader {
 
     private HeadFormReader() {}
 
-    static HeadForm form(InputRow row) {
+    /** The form of a head; the kind and the length, m, of its club tell what it weighs where the row does not. */
+    static HeadForm form(InputRow row, Optional<ClubKind> kind, OptionalDouble lengthM) {
         Sole sole = sole(row);
+        OptionalDouble massKg = row.number(ClubColumns.HEAD_MASS);
+        OptionalDouble inertiaKgM2 = row.number(ClubColumns.HEAD_INERTIA);
+        if (kind.isPresent() && inertiaKgM2.isPresent()) {
+            OptionalDouble headKg = row.isGiven(ClubColumns.HEAD_MASS) ? massKg : usualMassKg(row, kind.get(), lengthM);
+            headKg.ifPresent(value -> checkInertia(row, kind.get(), value, inertiaKgM2.getAsDouble()));
+        }
         return new HeadForm(
-                row.number(ClubColumns.HEAD_MASS),
+                massKg,
                 sole.foreAftMm(),
                 sole.heelToeMm(),
-                row.number(ClubColumns.CG_HEIGHT));
+                row.number(ClubColumns.CG_HEIGHT),
+                row.number(ClubColumns.CG_DEPTH),
+                inertiaKgM2);
+    }
+
+    private static OptionalDouble usualMassKg(InputRow row, ClubKind kind, OptionalDouble lengthM) {
+        OptionalDouble loftDeg = row.number(ClubColumns.LOFT);
+        if (row.isGiven(ClubColumns.LENGTH) ? lengthM.isEmpty() : loftDeg.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double usualM = lengthM.orElseGet(() -> ClubDefaults.lengthM(kind, loftDeg.getAsDouble()));
+        return OptionalDouble.of(ClubDefaults.headMassKg(kind, usualM));
+    }
+
+    private static void checkInertia(InputRow row, ClubKind kind, double massKg, double inertiaKgM2) {
+        Limit limit = HeadInertia.limitKgM2(kind, massKg);
+        if (!limit.holds(inertiaKgM2)) {
+            Unit unit = row.unit(ClubColumns.HEAD_INERTIA);
+            String assumed = row.isGiven(ClubColumns.HEAD_MASS) ? "" : ", as assumed,";
+            row.problem(
+                    ClubColumns.HEAD_INERTIA,
+                    "head inertia must be " + unit.inWords(limit) + " for a head of "
+                            + Numbers.trimmed(massKg * 1000, 1)
+                            + " g" + assumed + " and at most " + Numbers.trimmed(HeadInertia.mostHeelToeMm(kind))
+                            + " mm from heel to toe, found "
+                            + row.content(ClubColumns.HEAD_INERTIA).shown() + "."
+                            + Slips.maybe(
+                                    inertiaKgM2 / unit.sizeMeasureUnits(), other -> limit.holds(unit.toDomain(other))));
+        }
     }
 
     private static Sole sole(InputRow row) {

@@ -32,6 +32,10 @@ enum Quantity {
     ALTITUDE(
             Unit.of("m", 1, "m", "metre", "metres", "meter", "meters"),
             Unit.of("ft", 0.3048, "ft", "feet", "foot", "'")),
+    INERTIA(
+            Unit.of("g cm2", 1e-7, "gcm2", "gcm\u00b2", "gcm^2", "g*cm2", "g\u00b7cm\u00b2"),
+            Unit.of("kg cm2", 1e-4, "kgcm2", "kgcm\u00b2", "kgcm^2", "kg*cm2", "kg\u00b7cm\u00b2")),
+    CLUB_INERTIA(Unit.of("kg cm2", 1, "kgcm2", "kgcm\u00b2", "kgcm^2", "kg*cm2", "kg\u00b7cm\u00b2")),
     HOURS(Unit.of("hours", 1, "h", "hour", "hours", "o'clock")),
     POINTS(Unit.of("points", 1, "point", "points", "pt", "pts")),
     PLAIN(Unit.of("", 1));

@@ -7,11 +7,6 @@ import java.util.Optional;
 final class Schema {
     static final String START = "Start";
 
-    /** Sheets that a book may have but that this version does not use. */
-    static final List<SheetSchema> NOT_USED = List.of(
-            sheet("Weights", "One row a port of a weighting.", "Kit", "Weighting", "Port", "Mass", "X", "Y", "Z"),
-            sheet("Stock", "One row a kind of piece on the bench.", "Item", "Count"));
-
     /** The sheets with headings that are read, in the template's order. */
     static final List<SheetSchema> READ = List.of(
             GolferColumns.SHEET,
@@ -19,6 +14,8 @@ final class Schema {
             SleeveColumns.SHEET,
             ReadingColumns.SHEET,
             ShotColumns.SHEET,
+            WeightColumns.SHEET,
+            StockColumns.SHEET,
             AimColumns.SHEET);
 
     /** The sheets a plan writes, which are never read. */
@@ -36,15 +33,6 @@ final class Schema {
     }
 
     static Optional<SheetSchema> input(String sheetName) {
-        return java.util.stream.Stream.concat(READ.stream(), NOT_USED.stream())
-                .filter(schema -> schema.isCalled(sheetName))
-                .findFirst();
-    }
-
-    private static SheetSchema sheet(String name, String about, String... headers) {
-        List<Column> columns = java.util.Arrays.stream(headers)
-                .map(header -> Column.of(Column.Kind.TEXT, header, about))
-                .toList();
-        return new SheetSchema(name, about, columns, columns.subList(0, 1));
+        return READ.stream().filter(schema -> schema.isCalled(sheetName)).findFirst();
     }
 }

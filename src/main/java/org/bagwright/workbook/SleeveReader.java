@@ -43,6 +43,7 @@ final class SleeveReader {
     private final Map<String, KnownSleeve> byKey = new LinkedHashMap<>();
     private boolean namesRead = true;
     private boolean ringsRead = true;
+    private boolean missing;
 
     static SleeveReader read(InputTable table) {
         SleeveReader reader = new SleeveReader();
@@ -63,8 +64,13 @@ final class SleeveReader {
     /** No sheet at all: nothing is known of any sleeve. */
     static SleeveReader none() {
         SleeveReader reader = new SleeveReader();
+        reader.missing = true;
         reader.namesRead = false;
         return reader;
+    }
+
+    boolean isMissing() {
+        return missing;
     }
 
     /** Whether every sleeve's name and marks could be read, so that a name not found is really not there. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.bagwright.domain.AirConditions;
@@ -13,6 +14,7 @@ import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.DistanceUnit;
 import org.bagwright.domain.LengthUnit;
 import org.bagwright.domain.Limit;
+import org.bagwright.domain.Matching;
 import org.bagwright.domain.SpeedUnit;
 import org.bagwright.domain.Units;
 
@@ -53,7 +55,7 @@ final class StartReader {
 
     private BookSettings settings() {
         Units units = units();
-        return new BookSettings(title(), units, air(units), ballModel(), lengthLimitM());
+        return new BookSettings(title(), units, air(units), ballModel(), lengthLimitM(), matching());
     }
 
     private Optional<String> title() {
@@ -218,6 +220,26 @@ final class StartReader {
 
     private static String letters(String text) {
         return CloseNames.key(text).replaceAll("(\\band\\b)|&|[^a-z]", "");
+    }
+
+    private Matching matching() {
+        return new Matching(
+                word(StartSetting.MATCH_BY, Matching.By.values(), Matching.By::label, Matching.DEFAULT.by()),
+                word(StartSetting.MATCH_OVER, Matching.Over.values(), Matching.Over::label, Matching.DEFAULT.over()));
+    }
+
+    private <T> T word(StartSetting setting, T[] values, Function<T, String> label, T usual) {
+        Optional<StartSheet.Entry> entry = start.entry(setting);
+        if (entry.isEmpty()) {
+            return usual;
+        }
+        Optional<T> meant = words(entry.get()).flatMap(text -> Arrays.stream(values)
+                .filter(value -> label.apply(value).equals(CloseNames.key(text)))
+                .findFirst());
+        if (meant.isEmpty()) {
+            wrong(setting, entry.get(), "must be " + Words.oneOf(setting.words()));
+        }
+        return meant.orElse(usual);
     }
 
     private double lengthLimitM() {

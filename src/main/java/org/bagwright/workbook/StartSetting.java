@@ -28,7 +28,22 @@ enum StartSetting {
             "Longest club allowed, inches: 48, or 46 under the local rule.",
             "48",
             "48",
-            "46");
+            "46"),
+    MATCH_BY(
+            "Match by",
+            "swingweight",
+            "What should be alike where the sheet Aims counts spread: swingweight or inertia.",
+            "swingweight",
+            "swingweight",
+            "inertia"),
+    MATCH_OVER(
+            "Match over",
+            "kind",
+            "Over which clubs: kind (each by itself), irons (with wedges) or bag. Never the putter.",
+            "kind",
+            "kind",
+            "irons",
+            "bag");
 
     private final String label;
     private final String usual;

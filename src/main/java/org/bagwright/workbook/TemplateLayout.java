@@ -41,6 +41,8 @@ record TemplateLayout(
             case "Sleeves" -> sleeves();
             case "Readings" -> readings();
             case "Shots" -> shots();
+            case "Weights" -> weights();
+            case "Stock" -> stock();
             case "Aims" -> aims();
             default -> throw new IllegalArgumentException("no layout for " + schema.name());
         };
@@ -65,43 +67,51 @@ record TemplateLayout(
     }
 
     private static TemplateLayout clubs() {
-        List<Object> example = Arrays.asList(
-                "Example golfer",
-                1,
-                "Driver",
-                "driver",
-                10.5,
-                58,
-                0,
-                1,
-                45.5,
-                "Example sleeve",
-                1,
-                NOTHING,
-                NOTHING,
-                "no",
-                "1, 2, 3",
-                NOTHING,
-                NOTHING,
-                11,
-                NOTHING,
-                NOTHING,
-                15,
-                57.5,
-                200,
-                "200/250",
-                30,
-                NOT_READ);
+        Map<Column, Object> example = Map.ofEntries(
+                Map.entry(ClubColumns.GOLFER, "Example golfer"),
+                Map.entry(ClubColumns.SLOT, 1),
+                Map.entry(ClubColumns.CLUB, "Driver"),
+                Map.entry(ClubColumns.KIND, "driver"),
+                Map.entry(ClubColumns.LOFT, 10.5),
+                Map.entry(ClubColumns.LIE, 58),
+                Map.entry(ClubColumns.FACE, 0),
+                Map.entry(ClubColumns.STATED_AT, 1),
+                Map.entry(ClubColumns.LENGTH, 45.5),
+                Map.entry(ClubColumns.SLEEVE, "Example sleeve"),
+                Map.entry(ClubColumns.SETTING, 1),
+                Map.entry(ClubColumns.KIT, "Example kit"),
+                Map.entry(ClubColumns.WEIGHTING, "Heavy back"),
+                Map.entry(ClubColumns.IN_BAG, "yes"),
+                Map.entry(ClubColumns.PINNED, "no"),
+                Map.entry(ClubColumns.OPTIONAL, "no"),
+                Map.entry(ClubColumns.ALLOWED, "1, 2, 3"),
+                Map.entry(ClubColumns.LOFT_TARGET, 11),
+                Map.entry(ClubColumns.GAP_WISH, 15),
+                Map.entry(ClubColumns.SWINGWEIGHT_TARGET, "D3"),
+                Map.entry(ClubColumns.GOLFER_LIE, 57.5),
+                Map.entry(ClubColumns.HEAD_MASS, 188),
+                Map.entry(ClubColumns.SOLE_RADIUS, "200/250"),
+                Map.entry(ClubColumns.CG_HEIGHT, 30),
+                Map.entry(ClubColumns.CG_DEPTH, 34),
+                Map.entry(ClubColumns.HEAD_INERTIA, 4700),
+                Map.entry(ClubColumns.SWINGWEIGHT, "D2"),
+                Map.entry(ClubColumns.SHAFT_MASS, 58),
+                Map.entry(ClubColumns.SHAFT_BALANCE, 22.5),
+                Map.entry(ClubColumns.GRIP_MASS, 50),
+                Map.entry(ClubColumns.NOTE, NOT_READ));
         return new TemplateLayout(
                 ClubColumns.SHEET,
-                ClubColumns.USED,
+                ClubColumns.SHEET.columns(),
                 Map.of(
                         ClubColumns.GOLFER, "The club as it is today",
                         ClubColumns.PINNED, "What a plan may change",
                         ClubColumns.LOFT_TARGET, "What it should have",
-                        ClubColumns.HEAD_MASS, "The head, where known"),
+                        ClubColumns.HEAD_MASS, "The head, where known",
+                        ClubColumns.SWINGWEIGHT, "Its balance, where known"),
                 3,
-                example,
+                ClubColumns.SHEET.columns().stream()
+                        .map(column -> example.getOrDefault(column, NOTHING))
+                        .toList(),
                 List.of());
     }
 
@@ -138,6 +148,29 @@ record TemplateLayout(
                 List.of());
     }
 
+    private static TemplateLayout weights() {
+        return new TemplateLayout(
+                WeightColumns.SHEET,
+                WeightColumns.SHEET.columns(),
+                Map.of(
+                        WeightColumns.KIT, "The weighting",
+                        WeightColumns.PORT, "A piece in a port",
+                        WeightColumns.X, "Where it sits"),
+                2,
+                Arrays.asList("Example kit", "Heavy back", "Back", 12, -60, 0, -10),
+                List.of());
+    }
+
+    private static TemplateLayout stock() {
+        return new TemplateLayout(
+                StockColumns.SHEET,
+                StockColumns.SHEET.columns(),
+                Map.of(),
+                1,
+                Arrays.asList("Example kit: 12 g", 1),
+                List.of());
+    }
+
     private static TemplateLayout aims() {
         return new TemplateLayout(
                 AimColumns.SHEET,
@@ -145,14 +178,18 @@ record TemplateLayout(
                 Map.of(),
                 1,
                 List.of(),
-                AimColumns.USED.stream().map(TemplateLayout::usual).toList());
+                Arrays.stream(Measure.values()).map(TemplateLayout::usual).toList());
     }
 
+    /** Spread has no tolerance here, since its unit depends on the sheet Start. */
     private static List<Object> usual(Measure measure) {
         Aim aim = Aims.defaults().of(measure);
-        double tolerance = measure.isDistance()
-                ? DistanceUnit.YARD.fromM(aim.toleranceMeasureUnits())
-                : aim.toleranceMeasureUnits();
+        Object tolerance =
+                switch (measure) {
+                    case CARRY, GAP -> DistanceUnit.YARD.fromM(aim.toleranceMeasureUnits());
+                    case SPREAD -> NOTHING;
+                    default -> aim.toleranceMeasureUnits();
+                };
         return List.of(measure.label(), tolerance, aim.importancePoints(), aim.must() ? "yes" : "no");
     }
 }

@@ -7,13 +7,14 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * Adds the hidden sheet behind the drop-downs of names: each golfer and each sleeve once, worked out by formulas that
+ * Adds the hidden sheet behind the drop-downs of names: each golfer, sleeve and kit once, worked out by formulas that
  * every spreadsheet program knows, and named sizes of the units chosen on the sheet Start.
  */
 final class TemplateLists {
     static final String SHEET = "Drop-downs";
     static final String GOLFERS = "GolferNames";
     static final String SLEEVES = "SleeveNames";
+    static final String KITS = "KitNames";
     static final String LENGTH_UNIT = "LengthUnit";
     static final String SPEED_UNIT = "SpeedUnit";
     static final String DISTANCE_UNIT = "DistanceUnit";
@@ -34,6 +35,7 @@ final class TemplateLists {
         }
         addNames(sheet, 0, GolferColumns.SHEET.name(), GOLFERS);
         addNames(sheet, 3, SleeveColumns.SHEET.name(), SLEEVES);
+        addNames(sheet, 6, WeightColumns.SHEET.name(), KITS);
         nameUnits();
         workbook.setSheetVisibility(workbook.getSheetIndex(sheet), SheetVisibility.HIDDEN);
     }

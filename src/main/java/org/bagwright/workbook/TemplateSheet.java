@@ -21,6 +21,7 @@ final class TemplateSheet {
     private static final int HEADING_SPARE = 2;
     private static final int NOTE_COLUMNS = 4;
     private static final int NOTE_ROWS = 6;
+    private static final int NOTE_CHARACTERS_A_ROW = 36;
 
     private final TemplateStyles styles;
     private final TemplateLayout layout;
@@ -87,8 +88,9 @@ final class TemplateSheet {
     private void addNote(XSSFDrawing drawing, XSSFCell cell, String text) {
         int row = cell.getRowIndex();
         int column = cell.getColumnIndex();
+        int rows = Math.max(NOTE_ROWS, text.length() / NOTE_CHARACTERS_A_ROW + 2);
         ClientAnchor anchor =
-                drawing.createAnchor(0, 0, 0, 0, column + 1, row + 1, column + 1 + NOTE_COLUMNS, row + 1 + NOTE_ROWS);
+                drawing.createAnchor(0, 0, 0, 0, column + 1, row + 1, column + 1 + NOTE_COLUMNS, row + 1 + rows);
         Comment note = drawing.createCellComment(anchor);
         note.setString(workbook.getCreationHelper().createRichTextString(text));
         note.setAuthor("Bagwright");
@@ -131,7 +133,7 @@ final class TemplateSheet {
     /** Names to the left, values in the middle; marks are text, so that 4-1 does not become a date. */
     private XSSFCellStyle style(Role role, Column column) {
         return switch (column.kind()) {
-            case TEXT, GOLFER, SLEEVE -> styles.of(role);
+            case TEXT, GOLFER, SLEEVE, KIT -> styles.of(role);
             case MARK, MARKS -> styles.centred(role, "@");
             default -> styles.centred(role, "General");
         };
@@ -141,7 +143,7 @@ final class TemplateSheet {
         int content =
                 switch (column.kind()) {
                     case TEXT -> column.header().equals("Note") ? 30 : 16;
-                    case GOLFER, SLEEVE -> 16;
+                    case GOLFER, SLEEVE, KIT -> 16;
                     case MARKS -> 10;
                     default -> 7;
                 };

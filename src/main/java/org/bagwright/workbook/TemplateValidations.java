@@ -32,6 +32,7 @@ final class TemplateValidations {
                 names(sheet, cells, TemplateLists.GOLFERS, "No golfer of this name is on the sheet Golfers.");
             case SLEEVE ->
                 names(sheet, cells, TemplateLists.SLEEVES, "No sleeve of this name is on the sheet Sleeves.");
+            case KIT -> names(sheet, cells, TemplateLists.KITS, "No kit of this name is on the sheet Weights.");
             case CHOICE, YES_NO -> words(sheet, cells, column.words(), column.header());
             case NUMBER_OR_WORD -> suggestion(sheet, cells, column.words());
             case NUMBER ->

@@ -25,7 +25,7 @@ class AnyCellTest {
             @ForAll("places") String second,
             @ForAll("values") Object other) {
         BookReader.Result result =
-                TestBook.sound().set(first, one).set(second, other).read();
+                KitBook.sound().set(first, one).set(second, other).read();
         List<String> problems = result.messages().stream()
                 .filter(message -> message.severity() == Message.Severity.PROBLEM)
                 .map(Message::cell)
@@ -37,9 +37,10 @@ class AnyCellTest {
 
     @Provide
     Arbitrary<String> places() {
-        Arbitrary<String> sheets = Arbitraries.of("Start", "Golfers", "Clubs", "Sleeves", "Shots", "Aims");
+        Arbitrary<String> sheets =
+                Arbitraries.of("Start", "Golfers", "Clubs", "Sleeves", "Shots", "Weights", "Stock", "Aims");
         Arbitrary<Integer> rows = Arbitraries.integers().between(0, 5);
-        Arbitrary<Integer> columns = Arbitraries.integers().between(0, 9);
+        Arbitrary<Integer> columns = Arbitraries.integers().between(0, 12);
         return Combinators.combine(sheets, rows, columns)
                 .as((sheet, row, column) -> sheet + "!" + new CellReference(row, column).formatAsString());
     }
@@ -50,7 +51,21 @@ class AnyCellTest {
                 Arbitraries.doubles().between(-1e6, 1e6).map(value -> value),
                 Arbitraries.of(-1.0, 0.0, 1e-300, 1e300, 12.0, 0.5).map(value -> value),
                 Arbitraries.strings().withCharRange(' ', '~').ofMaxLength(12).map(value -> value),
-                Arbitraries.of("", " ", "\u00a0", "1/2", "200/250", "yes", "Two degree", "58\u00b0", "-", "()", "[in]")
+                Arbitraries.of(
+                                "",
+                                " ",
+                                "\u00a0",
+                                "1/2",
+                                "200/250",
+                                "yes",
+                                "Two degree",
+                                "Front: 12",
+                                "12 g",
+                                "D2",
+                                "58\u00b0",
+                                "-",
+                                "()",
+                                "[in]")
                         .map(value -> value),
                 Arbitraries.of(true, false).map(value -> value),
                 Arbitraries.of("1/0", "NA()", "A1", "\"\"", "1+1", "1<2").map(Formula::new),

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
@@ -67,6 +68,10 @@ class BlankBookTest {
             fill(workbook, "Clubs", 6, club(2, "3 wood", "wood", 15, 57.5, 43));
             fill(workbook, "Clubs", 7, club(3, "4 hybrid", "hybrid", 22, 59.5, 39.5));
             fill(workbook, "Shots", 5, Map.of("Golfer", "Ann", "Club", "Driver", "Ball speed", 140, "Carry", 225));
+            fill(workbook, "Clubs", 6, Map.of("Kit", "Front", "Weighting", "heavy", "Swingweight", "D2"));
+            fill(workbook, "Weights", 5, port("Light", 4));
+            fill(workbook, "Weights", 6, port("Heavy", 12));
+            fill(workbook, "Stock", 5, Map.of("Item", "Front: 12 g", "Count", 1));
             try (OutputStream out = Files.newOutputStream(filled)) {
                 workbook.write(out);
             }
@@ -77,11 +82,18 @@ class BlankBookTest {
         assertEquals(
                 List.of("Driver", "3 wood", "4 hybrid"),
                 book.clubs().stream().map(c -> c.name()).toList());
+        assertEquals(Optional.of("Heavy"), book.clubs().get(1).weighting());
+        assertEquals(2, book.kits().get(0).weightings().size());
+        assertEquals(1, book.stock().get(0).count());
         assertEquals(BookSettings.DEFAULT, book.settings());
         Aims.defaults().byMeasure().forEach((measure, aim) -> {
             assertEquals(aim.importancePoints(), book.aims().of(measure).importancePoints(), 1e-12);
             assertEquals(aim.toleranceMeasureUnits(), book.aims().of(measure).toleranceMeasureUnits(), 1e-12);
         });
+    }
+
+    private static Map<String, Object> port(String weighting, double massG) {
+        return Map.of("Kit", "Front", "Weighting", weighting, "Port", "A", "Mass", massG, "X", 20, "Y", 0, "Z", -5);
     }
 
     private static Map<String, Object> club(
@@ -123,7 +135,9 @@ class BlankBookTest {
                     .filter(index -> workbook.getSheetVisibility(index) == SheetVisibility.VISIBLE)
                     .mapToObj(workbook::getSheetName)
                     .toList();
-            assertEquals(List.of("Start", "Golfers", "Clubs", "Sleeves", "Readings", "Shots", "Aims"), visible);
+            assertEquals(
+                    List.of("Start", "Golfers", "Clubs", "Sleeves", "Readings", "Shots", "Weights", "Stock", "Aims"),
+                    visible);
         }
     }
 
@@ -143,16 +157,18 @@ class BlankBookTest {
     }
 
     @Test
-    void columnsForLater_areNotInTheTemplate() throws IOException {
+    void headings_areTheColumnsThatTheReaderKnows() throws IOException {
         try (XSSFWorkbook workbook = open()) {
-            List<String> headings = StreamSupport.stream(
-                            workbook.getSheet("Clubs")
-                                    .getRow(TemplateLayout.HEADING_ROW)
-                                    .spliterator(),
-                            false)
-                    .map(Cell::getStringCellValue)
-                    .toList();
-            assertEquals(ClubColumns.USED.stream().map(Column::header).toList(), headings);
+            for (SheetSchema schema : Schema.READ) {
+                List<String> headings = StreamSupport.stream(
+                                workbook.getSheet(schema.name())
+                                        .getRow(TemplateLayout.HEADING_ROW)
+                                        .spliterator(),
+                                false)
+                        .map(Cell::getStringCellValue)
+                        .toList();
+                assertEquals(schema.columns().stream().map(Column::header).toList(), headings);
+            }
         }
     }
 
@@ -162,6 +178,11 @@ class BlankBookTest {
             assertEquals("GolferNames", formula(workbook.getSheet("Clubs"), "Golfer"));
             assertEquals("SleeveNames", formula(workbook.getSheet("Clubs"), "Sleeve"));
             assertEquals("\"driver,wood,hybrid,iron,wedge,putter\"", formula(workbook.getSheet("Clubs"), "Kind"));
+            assertEquals("KitNames", formula(workbook.getSheet("Clubs"), "Kit"));
+            assertEquals("\"yes,no\"", formula(workbook.getSheet("Clubs"), "In bag"));
+            assertEquals("0.15/LengthUnit", formula(workbook.getSheet("Clubs"), "Shaft balance"));
+            assertEquals("-130", formula(workbook.getSheet("Weights"), "Y"));
+            assertEquals("0", formula(workbook.getSheet("Stock"), "Count"));
             assertEquals("\"R,L\"", formula(workbook.getSheet("Golfers"), "Hand"));
             assertEquals("40", formula(workbook.getSheet("Clubs"), "Lie"));
             assertEquals("0.4/LengthUnit", formula(workbook.getSheet("Clubs"), "Length"));

@@ -50,7 +50,7 @@ class ClubSleevesTest {
                 List.of("Clubs!H2: stated at must be a mark of the sleeve \"Two degree\", found \"9\"" + expected),
                 driverWith("Stated at", 9).problems());
         assertEquals(
-                List.of("Clubs!O2: allowed must be a mark of the sleeve \"Two degree\", found \"Q\"" + expected),
+                List.of("Clubs!S2: allowed must be a mark of the sleeve \"Two degree\", found \"Q\"" + expected),
                 driverWith("Allowed", "N, Q").problems());
         assertEquals(
                 List.of("Clubs!J2: sleeve must be a name on the sheet Sleeves, found \"Three degree\"."),

@@ -1,14 +1,13 @@
 package org.bagwright.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
 import java.util.OptionalDouble;
 import org.bagwright.domain.Aim;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.Measure;
-import org.bagwright.domain.Message;
 import org.bagwright.domain.Shot;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -106,14 +105,14 @@ class ShotAndAimReaderTest {
     void wrongAims_areProblemsAtTheirCells() {
         assertEquals(
                 List.of(
-                        "Aims!A2: measure must be loft, lie, sits, carry, gap or change, found"
+                        "Aims!A2: measure must be loft, lie, sits, carry, gap, swingweight, spread or change, found"
                                 + " \"carrry\". Maybe \"carry\"?",
                         "Aims!B3: tolerance must be above 0, found 0.",
                         "Aims!C4: importance must be 0 to 1000 points, found -1. Maybe 1?",
                         "Aims!D4: must must be yes or no, found \"perhaps\".",
                         "Aims!A5: measure must have one row only, found \"lie\" again, first in Aims!A4.",
                         "Aims!A6: measure must be filled in, found nothing; expected what is measured: loft, lie, sits,"
-                                + " carry, gap, change."),
+                                + " carry, gap, swingweight, spread, change."),
                 aims("carrry", 5, 1)
                         .row("gap", 0, 1)
                         .row("lie", 1, -1, "perhaps")
@@ -123,10 +122,39 @@ class ShotAndAimReaderTest {
     }
 
     @Test
-    void measuresForLater_areAWarningWhenTheyAreAskedFor() {
-        assertTrue(aims("spread", 1, 0, "no").lines(Message.Severity.WARNING).isEmpty());
+    void swingweightAndSpread_areReadInPoints() {
+        Aims read = aims("swingweight", 2, 1, "yes")
+                .row("spread", "1.5 points", 0.5)
+                .book()
+                .aims();
+        assertEquals(new Aim(Measure.SWINGWEIGHT, 2, 1, true), read.of(Measure.SWINGWEIGHT));
+        assertEquals(new Aim(Measure.SPREAD, 1.5, 0.5, false), read.of(Measure.SPREAD));
+    }
+
+    @Test
+    void spreadOfInertia_isReadInKgCm2WithItsOwnDefault() {
+        TestBook blank = aims("spread", null, 0.5).set("Start!A2", "Match by").set("Start!B2", "inertia");
         assertEquals(
-                List.of("Aims!A2: the measure spread is not used yet by this version."),
-                aims("spread", 1, 2, "no").lines(Message.Severity.WARNING));
+                new Aim(Measure.SPREAD, 25, 0.5, false), blank.book().aims().of(Measure.SPREAD));
+        assertEquals(
+                new Aim(Measure.SPREAD, 40, 0.5, false),
+                blank.set("Aims!B2", "40 kg cm2").book().aims().of(Measure.SPREAD));
+        assertEquals(
+                List.of("Aims!B2: tolerance must be a number in kg cm2, found \"2 points\"."),
+                blank.set("Aims!B2", "2 points").problems());
+        assertEquals(
+                new Aim(Measure.SPREAD, 25, 0, false),
+                blank.without("Aims").book().aims().of(Measure.SPREAD));
+    }
+
+    @Test
+    void shotOfACandidateThatIsNotInTheBag_isRead() {
+        TestBook book = TestBook.sound()
+                .set("Clubs!K1", "In bag")
+                .set("Clubs!B3", 1)
+                .set("Clubs!K3", "no")
+                .set("Shots!B2", "3 wood");
+        assertEquals("3 wood", book.book().shots().get(0).club());
+        assertFalse(book.book().clubs().get(1).inBag());
     }
 }

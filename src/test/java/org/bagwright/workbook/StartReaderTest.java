@@ -10,6 +10,7 @@ import org.bagwright.domain.BallModelKind;
 import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.DistanceUnit;
 import org.bagwright.domain.LengthUnit;
+import org.bagwright.domain.Matching;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.SpeedUnit;
 import org.junit.jupiter.api.Tag;
@@ -40,7 +41,9 @@ class StartReaderTest {
                         "Altitude", 1600,
                         "Humidity", 0.3,
                         "Ball model", "smits and smith",
-                        "Rules length limit", 46)
+                        "Rules length limit", 46,
+                        "Match by", "Inertia",
+                        "Match over", "bag")
                 .set("Golfers!C2", 150)
                 .set("Golfers!D2", 125)
                 .set("Clubs!G2", 1150)
@@ -59,6 +62,7 @@ class StartReaderTest {
         assertEquals(0.3, settings.air().humidityRatio(), 1e-12);
         assertEquals(BallModelKind.SMITS_SMITH, settings.ballModel());
         assertEquals(46 * 0.0254, settings.lengthLimitM(), 1e-12);
+        assertEquals(new Matching(Matching.By.INERTIA, Matching.Over.BAG), settings.matching());
     }
 
     @Test
@@ -79,7 +83,7 @@ class StartReaderTest {
                 List.of(
                         "Start: not given, so assumed: Speed mph; Length in; Temperature C; Air temperature 20 C (68 F);"
                                 + " Altitude sea level; Humidity 50; Head wind 0; Cross wind 0; Ball model Bearman-Harvey;"
-                                + " Rules length limit 48."),
+                                + " Rules length limit 48; Match by swingweight; Match over kind."),
                 assumed);
     }
 
@@ -157,7 +161,9 @@ class StartReaderTest {
                         "Start!B7: Humidity must be 0 to 100 percent, found \"damp\".",
                         "Start!B8: Ball model must be Bearman-Harvey or Smits-Smith, found \"Smit-Smith\". Maybe"
                                 + " \"Smits-Smith\"?",
-                        "Start!B9: Rules length limit must be 48 or 46 (inches), found 47."),
+                        "Start!B9: Rules length limit must be 48 or 46 (inches), found 47.",
+                        "Start!B10: Match by must be swingweight or inertia, found \"inerta\". Maybe \"inertia\"?",
+                        "Start!B11: Match over must be kind, irons or bag, found 3."),
                 start(
                                 "Distance", "feet",
                                 "Speed", "mpf",
@@ -167,7 +173,9 @@ class StartReaderTest {
                                 "Altitude", 9000,
                                 "Humidity", "damp",
                                 "Ball model", "Smit-Smith",
-                                "Rules length limit", 47)
+                                "Rules length limit", 47,
+                                "Match by", "inerta",
+                                "Match over", 3)
                         .problems());
     }
 

@@ -3,7 +3,7 @@ package org.bagwright.workbook;
 /** Builds books with rows of clubs in the template's order of columns. */
 final class TestClubs {
     private static final Object[] HEADINGS =
-            ClubColumns.USED.stream().map(Column::header).toArray();
+            ClubColumns.SHEET.columns().stream().map(Column::header).toArray();
 
     private TestClubs() {}
 
@@ -39,7 +39,10 @@ final class TestClubs {
     }
 
     static String column(String header) {
-        int index = ClubColumns.USED.stream().map(Column::header).toList().indexOf(header);
+        int index = ClubColumns.SHEET.columns().stream()
+                .map(Column::header)
+                .toList()
+                .indexOf(header);
         return org.apache.poi.ss.util.CellReference.convertNumToColString(index);
     }
 }
