@@ -1,6 +1,7 @@
 package org.bagwright.workbook;
 
 import java.util.List;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
@@ -63,6 +64,11 @@ final class BookChart {
         values.setMinimum(least);
     }
 
+    /** How numbers stand on the value axis, such as {@code 0.0}; whole numbers where nothing is said. */
+    void valueFormat(String format) {
+        values.setNumberFormat(format);
+    }
+
     void lines(List<Series> many) {
         XDDFLineChartData data = (XDDFLineChartData) chart.createData(ChartTypes.LINE, categories, values);
         data.setVaryColors(false);
@@ -115,7 +121,13 @@ final class BookChart {
         index++;
     }
 
-    private XDDFDataSource<String> categories(Series series) {
+    private XDDFDataSource<?> categories(Series series) {
+        CellType type = sheet.getRow(series.firstRow())
+                .getCell(series.categoryColumn())
+                .getCellType();
+        if (type == CellType.NUMERIC) {
+            return XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(series, series.categoryColumn()));
+        }
         return XDDFDataSourcesFactory.fromStringCellRange(sheet, range(series, series.categoryColumn()));
     }
 

@@ -10,12 +10,22 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.BookResult;
 import org.bagwright.domain.Message;
 
 /** What all result sheets share: their names, the mark by which they are known again, their print set-up. */
 final class ResultSheets {
     static final String MADE_ANEW = "Made anew on each run: keep your own notes on your own sheets.";
-    static final List<String> NAMES = List.of(PlanSheet.NAME, SettingsSheet.NAME, LadderSheet.NAME, MessagesSheet.NAME);
+    /** Every result sheet that a book may have, in order. */
+    static final List<String> NAMES = List.of(
+            PlanSheet.NAME,
+            SettingsSheet.NAME,
+            LadderSheet.NAME,
+            StepsSheet.NAME,
+            OthersSheet.NAME,
+            BenchCardSheet.NAME,
+            TeamSheet.NAME,
+            MessagesSheet.NAME);
     /** A name that each result sheet has to itself. A sheet without it is the fitter's own. */
     private static final String MARK = "BW_made_by_the_tool";
 
@@ -23,12 +33,20 @@ final class ResultSheets {
 
     private ResultSheets() {}
 
-    static void mark(XSSFWorkbook workbook) {
-        for (String name : NAMES) {
+    /** The result sheets of one book, in order: a single golfer needs no sheet of his team. */
+    static List<String> namesFor(BookResult result) {
+        boolean team = result.bags().size() > 1;
+        return NAMES.stream()
+                .filter(name -> team || !name.equals(TeamSheet.NAME))
+                .toList();
+    }
+
+    static void mark(XSSFWorkbook workbook, List<String> names) {
+        for (String name : names) {
             XSSFName mark = workbook.createName();
             mark.setSheetIndex(workbook.getSheetIndex(name));
             mark.setNameName(MARK);
-            mark.setRefersToFormula(name + "!$A$1");
+            mark.setRefersToFormula("'" + name + "'!$A$1");
         }
     }
 
@@ -88,6 +106,12 @@ final class ResultSheets {
                 }
             }
         }
+    }
+
+    /** As {@link #printLandscape}, upright. */
+    static void printPortrait(XSSFSheet sheet, int lastRow, int lastColumn) {
+        printLandscape(sheet, -1, lastRow, lastColumn);
+        sheet.getPrintSetup().setLandscape(false);
     }
 
     static void printLandscape(XSSFSheet sheet, int headingRow, int lastRow, int lastColumn) {
