@@ -20,7 +20,9 @@ import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** One chart on a sheet, in the look of the book: every colour set, since the book has no theme to take it from. */
@@ -122,10 +124,9 @@ final class BookChart {
     }
 
     private XDDFDataSource<?> categories(Series series) {
-        CellType type = sheet.getRow(series.firstRow())
-                .getCell(series.categoryColumn())
-                .getCellType();
-        if (type == CellType.NUMERIC) {
+        XSSFRow first = sheet.getRow(series.firstRow());
+        XSSFCell name = first == null ? null : first.getCell(series.categoryColumn());
+        if (name != null && name.getCellType() == CellType.NUMERIC) {
             return XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(series, series.categoryColumn()));
         }
         return XDDFDataSourcesFactory.fromStringCellRange(sheet, range(series, series.categoryColumn()));

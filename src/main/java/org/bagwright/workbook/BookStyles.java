@@ -106,6 +106,8 @@ final class BookStyles {
             case CELL, MARKED -> {
                 underline(style);
                 style.setWrapText(true);
+                style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
                 if (role == Role.MARKED) {
                     fill(style, MIST);
                 }

@@ -1,12 +1,16 @@
 package org.bagwright.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePartName;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -79,22 +83,36 @@ final class ResultSheets {
         for (String name : earlier) {
             XSSFSheet sheet = workbook.getSheet(name);
             forgetFormulas(sheet);
-            List<PackagePartName> charts = charts(sheet);
+            List<PackagePartName> parts = parts(sheet);
             workbook.removeSheetAt(workbook.getSheetIndex(sheet));
-            charts.stream()
-                    .filter(workbook.getPackage()::containPart)
-                    .forEach(workbook.getPackage()::deletePartRecursive);
+            parts.forEach(part -> forget(workbook.getPackage(), part));
         }
     }
 
-    /** The charts of a sheet: without their own removal they would stay in the file, seen by nobody. */
-    private static List<PackagePartName> charts(XSSFSheet sheet) {
-        if (sheet.getDrawingPatriarch() == null) {
-            return List.of();
+    /** The charts of a sheet, the drawing that holds them, and the sheet. */
+    private static List<PackagePartName> parts(XSSFSheet sheet) {
+        List<PackagePartName> parts = new ArrayList<>();
+        XSSFDrawing drawing = sheet.getDrawingPatriarch();
+        if (drawing != null) {
+            drawing.getCharts().forEach(chart -> parts.add(chart.getPackagePart().getPartName()));
+            parts.add(drawing.getPackagePart().getPartName());
         }
-        return sheet.getDrawingPatriarch().getCharts().stream()
-                .map(chart -> chart.getPackagePart().getPartName())
-                .toList();
+        parts.add(sheet.getPackagePart().getPartName());
+        return parts;
+    }
+
+    /**
+     * Without its own removal a chart would stay in the file, seen by nobody, and the list of what a sheet or a drawing
+     * holds would be handed on to the next one of the same name.
+     */
+    private static void forget(OPCPackage file, PackagePartName part) {
+        if (file.containPart(part)) {
+            file.deletePartRecursive(part);
+        }
+        PackagePartName list = PackagingURIHelper.getRelationshipPartName(part);
+        if (file.containPart(list)) {
+            file.removePart(list);
+        }
     }
 
     /** Without this the list of calculations would still name cells of a sheet that is gone. */

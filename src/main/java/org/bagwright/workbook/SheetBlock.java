@@ -15,6 +15,9 @@ final class SheetBlock {
     static final String BREAKS = "0.00;-0.00;\"none\"";
 
     private static final double LINE_HEIGHT_POINTS = 13.2;
+    /** Letters are narrower than the digits by which widths are counted. */
+    private static final double CHARS_PER_WIDTH = 1.12;
+
     private static final double BREAK_THOUSANDTHS = 1000;
 
     private final SheetPen pen;
@@ -77,7 +80,7 @@ final class SheetBlock {
     /** How high a row must be for a text that is wrapped in a width, points. */
     static double heightPoints(String text, double widthChars) {
         double lines = text.lines()
-                .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (widthChars - 1))))
+                .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (CHARS_PER_WIDTH * (widthChars - 2)))))
                 .sum();
         return 3 + LINE_HEIGHT_POINTS * Math.max(1, lines);
     }
