@@ -79,12 +79,9 @@ public final class SampleBags {
 
     private static final List<StockLimit> STOCK = List.of(
             new StockLimit(
-                    new StockItem(
-                            StockItem.Kind.PIECE, Optional.empty(), OptionalDouble.of(0.012), 1, "Stock!B2"),
-                    1),
+                    new StockItem(StockItem.Kind.PIECE, Optional.empty(), OptionalDouble.of(0.012), 1, "Stock!B2"), 1),
             new StockLimit(
-                    new StockItem(StockItem.Kind.SLEEVE, Optional.of("S1"), OptionalDouble.empty(), 2, "Stock!B3"),
-                    3));
+                    new StockItem(StockItem.Kind.SLEEVE, Optional.of("S1"), OptionalDouble.empty(), 2, "Stock!B3"), 3));
 
     private SampleBags() {}
 
@@ -168,8 +165,7 @@ public final class SampleBags {
                 List.of(
                         slot(iron, shot(iron, Bend.NONE, 30, 62, 150, 0)),
                         slot(wedge, shot(wedge, Bend.NONE, 50, 62, 127, 0))));
-        return BagResult.of(
-                options, BagSearch.state(options, List.of(0, 0)), BagSearch.state(options, List.of(0, 0)));
+        return BagResult.of(options, BagSearch.state(options, List.of(0, 0)), BagSearch.state(options, List.of(0, 0)));
     }
 
     /** A bag of as many irons, each of them bent in loft and in lie. */
@@ -209,13 +205,12 @@ public final class SampleBags {
     private static SlotOptions fairway() {
         Club five = club("Golfer A", 2, "5 wood", ClubKind.WOOD).made();
         Club seven = club("Golfer A", 2, "7 wood", ClubKind.WOOD).onBench().made();
-        Option none = new Option(
-                Option.keyOfNone("Golfer A", 2), Optional.empty(), 1, OwnTerms.NONE, true, List.of(0, 0));
+        Option none =
+                new Option(Option.keyOfNone("Golfer A", 2), Optional.empty(), 1, OwnTerms.NONE, true, List.of(0, 0));
         return new SlotOptions(
                 2,
                 List.of(five, seven),
-                List.of(
-                        shot(five, Bend.NONE, 18, 62, 190, 0), shot(seven, Bend.NONE, 21, 62, 185, 1), none),
+                List.of(shot(five, Bend.NONE, 18, 62, 190, 0), shot(seven, Bend.NONE, 21, 62, 185, 1), none),
                 0,
                 List.of(0, 1, 2));
     }

@@ -48,8 +48,16 @@ public record OptionChange(Option from, Option to) {
         Choice after = to.choice();
         add(items, "setting", before.settingText(), after.settingText());
         add(items, "weighting", before.weightingText(), after.weightingText());
-        add(items, "loft bend", bendText(before.bend().loftDeg()), bendText(after.bend().loftDeg()));
-        add(items, "lie bend", bendText(before.bend().lieDeg()), bendText(after.bend().lieDeg()));
+        add(
+                items,
+                "loft bend",
+                bendText(before.bend().loftDeg()),
+                bendText(after.bend().loftDeg()));
+        add(
+                items,
+                "lie bend",
+                bendText(before.bend().lieDeg()),
+                bendText(after.bend().lieDeg()));
         return items;
     }
 

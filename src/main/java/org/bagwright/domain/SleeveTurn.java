@@ -100,8 +100,8 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
     private static List<SleeveSetting> roundTheClock(Sleeve sleeve) {
         List<SleeveSetting> settings = new ArrayList<>(sleeve.settings());
         if (settings.stream().allMatch(setting -> setting.rings().size() == 1)) {
-            settings.sort(Comparator.comparingDouble(
-                    setting -> setting.rings().get(0).clockH() % ROUND_H));
+            settings.sort(
+                    Comparator.comparingDouble(setting -> setting.rings().get(0).clockH() % ROUND_H));
         }
         return settings;
     }

@@ -105,7 +105,7 @@ final class BenchCard {
                         "Gauge loft then [deg]",
                         "Gauge lie then [deg]",
                         "Sits then [deg]",
-                        "Swingweight before -> after"),
+                        SheetBlock.arrows("Swingweight before -> after")),
                 30);
     }
 
@@ -171,7 +171,7 @@ final class BenchCard {
             return after;
         }
         String before = change.from().build().swingweight().text();
-        return before.equals(after) ? after + ", stays" : before + " -> " + after;
+        return before.equals(after) ? after + ", stays" : SheetBlock.arrows(before + " -> " + after);
     }
 
     private int staying(int row, List<String> clubs) {

@@ -1,7 +1,5 @@
 package org.bagwright.workbook;
 
-import static org.bagwright.workbook.BookStyles.Role;
-
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BagResult;

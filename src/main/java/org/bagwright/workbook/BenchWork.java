@@ -73,8 +73,7 @@ final class BenchWork {
         String after = change.to().choice().weightingText();
         if (!before.equalsIgnoreCase(after)) {
             Club club = change.to().club();
-            String moves = String.join(
-                    "; ", PieceMoves.between(weighting(club, before), weighting(club, after)));
+            String moves = String.join("; ", PieceMoves.between(weighting(club, before), weighting(club, after)));
             items.add(new Item("Weights", before, after, moves));
         }
     }
@@ -100,8 +99,7 @@ final class BenchWork {
     }
 
     private void bend(String what, double fromDeg, double toDeg, String how) {
-        items.add(new Item(
-                what, OptionChange.bendText(fromDeg) + " deg", OptionChange.bendText(toDeg) + " deg", how));
+        items.add(new Item(what, OptionChange.bendText(fromDeg) + " deg", OptionChange.bendText(toDeg) + " deg", how));
     }
 
     private static boolean differs(double bendDeg) {

@@ -127,7 +127,10 @@ final class BookStyles {
         XSSFFont font = workbook.createFont();
         font.setFontName(FONT);
         font.setFontHeightInPoints((short) (role == Role.TITLE ? 16 : 10));
-        font.setBold(role == Role.TITLE || role == Role.HEADING || role == Role.GROUP || role == Role.TOTAL
+        font.setBold(role == Role.TITLE
+                || role == Role.HEADING
+                || role == Role.GROUP
+                || role == Role.TOTAL
                 || role == Role.MARKED);
         font.setItalic(role == Role.FAINT);
         font.setColor(colour(

@@ -2,7 +2,6 @@ package org.bagwright.workbook;
 
 import static org.bagwright.workbook.BookStyles.Role;
 
-import java.util.List;
 import java.util.Locale;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
@@ -12,8 +11,7 @@ import org.bagwright.domain.Message;
 final class MessagesSheet {
     static final String NAME = "Messages";
     private static final int HEADING_ROW = 3;
-    private static final String EVALUATION =
-            "Adjustable clubs need the governing body's evaluation in every setting.";
+    private static final String EVALUATION = "Adjustable clubs need the governing body's evaluation in every setting.";
 
     private MessagesSheet() {}
 

@@ -36,7 +36,8 @@ final class PieceMoves {
 
     private static Map<String, Double> masses(Optional<Weighting> weighting) {
         Map<String, Double> masses = new LinkedHashMap<>();
-        weighting.ifPresent(known -> known.pieces().forEach(piece -> masses.merge(key(piece), piece.massKg(), Double::sum)));
+        weighting.ifPresent(
+                known -> known.pieces().forEach(piece -> masses.merge(key(piece), piece.massKg(), Double::sum)));
         return masses;
     }
 

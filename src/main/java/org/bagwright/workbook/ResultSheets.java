@@ -94,7 +94,8 @@ final class ResultSheets {
         List<PackagePartName> parts = new ArrayList<>();
         XSSFDrawing drawing = sheet.getDrawingPatriarch();
         if (drawing != null) {
-            drawing.getCharts().forEach(chart -> parts.add(chart.getPackagePart().getPartName()));
+            drawing.getCharts()
+                    .forEach(chart -> parts.add(chart.getPackagePart().getPartName()));
             parts.add(drawing.getPackagePart().getPartName());
         }
         parts.add(sheet.getPackagePart().getPartName());

@@ -14,9 +14,12 @@ final class SheetBlock {
     /** Hard breaks in tolerances; none is a word, so that a broken must catches the eye. */
     static final String BREAKS = "0.00;-0.00;\"none\"";
 
+    /** As an arrow that no line ends inside. */
+    private static final String ARROW = "\u2192";
+
     private static final double LINE_HEIGHT_POINTS = 13.2;
     /** Letters are narrower than the digits by which widths are counted. */
-    private static final double CHARS_PER_WIDTH = 1.12;
+    private static final double CHARS_PER_WIDTH = 1.25;
 
     private static final double BREAK_THOUSANDTHS = 1000;
 
@@ -68,13 +71,16 @@ final class SheetBlock {
                 column,
                 role,
                 "0.0",
-                valueM.isPresent()
-                        ? OptionalDouble.of(distance.fromM(valueM.getAsDouble()))
-                        : OptionalDouble.empty());
+                valueM.isPresent() ? OptionalDouble.of(distance.fromM(valueM.getAsDouble())) : OptionalDouble.empty());
     }
 
     void breaks(int row, int column, Role role, long hardBreaks) {
         pen.number(row, column, role, BREAKS, hardBreaks / BREAK_THOUSANDTHS);
+    }
+
+    /** A text with an arrow in place of {@code ->}. */
+    static String arrows(String text) {
+        return text.replace("->", ARROW);
     }
 
     /** How high a row must be for a text that is wrapped in a width, points. */

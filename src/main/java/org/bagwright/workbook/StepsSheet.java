@@ -32,6 +32,8 @@ final class StepsSheet {
     private static final double FRESH_CHARS = 46;
     private static final double ALL_CHARS = 74;
     private static final int CHART_ROWS = 20;
+    /** A longer table leaves no room for the chart on its page. */
+    private static final double TABLE_BESIDE_CHART_POINTS = 200;
 
     private final SheetPen pen;
     private final SheetBlock block;
@@ -94,17 +96,29 @@ final class StepsSheet {
             pen.text(next++, 0, Role.FAINT, apart(bag));
         }
         if (bag.steps().size() > 1) {
+            if (heightPoints(first, last) > TABLE_BESIDE_CHART_POINTS) {
+                pen.sheet().setRowBreak(next);
+            }
             chart(bag, next + 1, first, last);
             next += CHART_ROWS + 1;
         }
         return next;
     }
 
+    private double heightPoints(int first, int last) {
+        return IntStream.rangeClosed(first, last)
+                .mapToDouble(row -> pen.sheet().getRow(row).getHeightInPoints())
+                .sum();
+    }
+
     /** Which step is the plan; -1 if none is. */
     private static int planned(BagResult bag) {
         return IntStream.range(0, bag.steps().size())
-                .filter(step ->
-                        bag.steps().get(step).state().chosen().equals(bag.planned().chosen()))
+                .filter(step -> bag.steps()
+                        .get(step)
+                        .state()
+                        .chosen()
+                        .equals(bag.planned().chosen()))
                 .findFirst()
                 .orElse(-1);
     }
@@ -139,9 +153,7 @@ final class StepsSheet {
         String all = done(bag, bag.today(), step.state());
         pen.text(row, FRESH, Role.CELL, fresh);
         pen.text(row, ALL, Role.CELL, all);
-        pen.height(
-                row,
-                Math.max(SheetBlock.heightPoints(fresh, FRESH_CHARS), SheetBlock.heightPoints(all, ALL_CHARS)));
+        pen.height(row, Math.max(SheetBlock.heightPoints(fresh, FRESH_CHARS), SheetBlock.heightPoints(all, ALL_CHARS)));
     }
 
     private static String done(BagResult bag, BagState from, BagState to) {
@@ -152,7 +164,7 @@ final class StepsSheet {
                 .filter(change -> !change.isNone())
                 .map(OptionChange::inWords)
                 .collect(Collectors.joining("; "));
-        return done.isEmpty() ? "nothing" : done;
+        return done.isEmpty() ? "nothing" : SheetBlock.arrows(done);
     }
 
     private void chart(BagResult bag, int row, int first, int last) {

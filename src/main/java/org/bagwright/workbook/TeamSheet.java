@@ -32,6 +32,7 @@ final class TeamSheet {
     static final int HEAD_ROOM = 10;
     static final int SURE = 11;
 
+    private static final int STOCK_LAST = 4;
     private static final int CHART_ROWS = 20;
 
     private final SheetPen pen;
@@ -83,8 +84,7 @@ final class TeamSheet {
 
     private void golfer(int row, BagResult bag) {
         pen.text(row, GOLFER, Role.TEXT, bag.golfer().name());
-        pen.text(
-                row, HAND, Role.COUNT, bag.golfer().hand().name().toLowerCase(Locale.ROOT));
+        pen.text(row, HAND, Role.COUNT, bag.golfer().hand().name().toLowerCase(Locale.ROOT));
         block.distance(row, UNEVEN_TODAY, Role.NUMBER, BagFigures.unevennessM(bag.today()));
         block.distance(row, UNEVEN_PLANNED, Role.NUMBER, BagFigures.unevennessM(bag.planned()));
         Optional<BagFigures.Miss> planned =
@@ -96,7 +96,11 @@ final class TeamSheet {
                 "0.0",
                 size(BagFigures.worstMiss(bag, bag.today(), result.book().aims())));
         block.number(row, WORST_PLANNED, Role.NUMBER, "0.0", size(planned));
-        pen.text(row, WORST_WHERE, Role.TEXT, planned.map(miss -> where(bag, miss)).orElse(""));
+        pen.text(
+                row,
+                WORST_WHERE,
+                Role.TEXT,
+                planned.map(miss -> where(bag, miss)).orElse(""));
         pen.number(
                 row,
                 PENALTY_TODAY,
@@ -121,7 +125,9 @@ final class TeamSheet {
     private static String where(BagResult bag, BagFigures.Miss miss) {
         String club = bag.optionsOf(bag.planned()).get(miss.index()).clubText();
         String what = miss.measure().label();
-        return miss.toleranceRatio() == 0 ? "nothing off" : what.equals("gap") ? "gap after " + club : what + " of " + club;
+        return miss.toleranceRatio() == 0
+                ? "nothing off"
+                : what.equals("gap") ? "gap after " + club : what + " of " + club;
     }
 
     private static OptionalDouble surePercent(BagResult bag) {
@@ -177,7 +183,7 @@ final class TeamSheet {
     /** The shared stock from a row on; gives the last row used. */
     private int stock(int row) {
         pen.text(row, 0, Role.GROUP, "Shared stock");
-        for (int column = 1; column <= WORST_PLANNED; column++) {
+        for (int column = 1; column <= STOCK_LAST; column++) {
             pen.blank(row, column, Role.GROUP);
         }
         if (result.stock().isEmpty()) {
@@ -185,10 +191,7 @@ final class TeamSheet {
             return row + 1;
         }
         block.headings(
-                row + 1,
-                0,
-                List.of("Item", "Available", "Taken today", "Taken by the plan", "Left by the plan"),
-                30);
+                row + 1, 0, List.of("Item", "Available", "Taken today", "Taken by the plan", "Left by the plan"), 30);
         for (int item = 0; item < result.stock().size(); item++) {
             item(row + 2 + item, item);
         }

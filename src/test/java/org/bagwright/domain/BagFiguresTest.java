@@ -36,8 +36,7 @@ class BagFiguresTest {
 
     @Test
     void bagWithoutAGap_hasNoUnevenness() {
-        BagOptions options =
-                SampleBags.bag("Golfer C", Hand.RIGHT, List.of(SampleBags.putter("Golfer C", 1)));
+        BagOptions options = SampleBags.bag("Golfer C", Hand.RIGHT, List.of(SampleBags.putter("Golfer C", 1)));
         assertTrue(BagFigures.unevennessM(BagSearch.state(options, List.of(0))).isEmpty());
     }
 
@@ -82,8 +81,7 @@ class BagFiguresTest {
 
     @Test
     void headRoom_isTheGreatestGain() {
-        assertEquals(
-                3.25, BagFigures.headRoomPoints(SampleBags.golferA()).orElseThrow(), 1e-12);
+        assertEquals(3.25, BagFigures.headRoomPoints(SampleBags.golferA()).orElseThrow(), 1e-12);
         assertTrue(BagFigures.headRoomPoints(SampleBags.golferB()).isEmpty());
     }
 }

@@ -19,12 +19,15 @@ class OptionChangeTest {
 
     @Test
     void sleeveAndWeights_areTwoItems() {
-        assertEquals("Driver: setting A -> E, weighting even -> heel heavy", change(0, 0, 2).inWords());
+        assertEquals(
+                "Driver: setting A -> E, weighting even -> heel heavy",
+                change(0, 0, 2).inWords());
     }
 
     @Test
     void bends_haveSigns() {
-        assertEquals("7 iron: loft bend 0 -> +1, lie bend 0 -> -0.5", change(2, 0, 2).inWords());
+        assertEquals(
+                "7 iron: loft bend 0 -> +1, lie bend 0 -> -0.5", change(2, 0, 2).inWords());
         assertEquals("7 iron: lie bend -0.5 -> 0", change(2, 2, 1).inWords());
     }
 

@@ -34,7 +34,8 @@ final class Cells {
     /** The first row, from 0, whose first text is this one. */
     static int row(XSSFSheet sheet, String first) {
         for (Row row : sheet) {
-            if (row.getCell(0) != null && FORMATTER.formatCellValue(row.getCell(0)).equals(first)) {
+            if (row.getCell(0) != null
+                    && FORMATTER.formatCellValue(row.getCell(0)).equals(first)) {
                 return row.getRowNum();
             }
         }

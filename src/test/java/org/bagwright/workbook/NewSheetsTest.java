@@ -88,12 +88,12 @@ class NewSheetsTest {
         int first = Cells.row(sheet, "Golfer A") + 1;
         assertEquals("nothing", Cells.text(sheet, first, StepsSheet.ALL));
         assertEquals("7 wood: in place of 5 wood", Cells.text(sheet, first + 1, StepsSheet.FRESH));
-        assertEquals("7 iron: loft bend 0 -> +1", Cells.text(sheet, first + 2, StepsSheet.FRESH));
+        assertEquals("7 iron: loft bend 0 \u2192 +1", Cells.text(sheet, first + 2, StepsSheet.FRESH));
         assertEquals(
-                "7 wood: in place of 5 wood; 7 iron: loft bend 0 -> +1",
+                "7 wood: in place of 5 wood; 7 iron: loft bend 0 \u2192 +1",
                 Cells.text(sheet, first + 2, StepsSheet.ALL));
         assertEquals(
-                "Driver: setting A -> E, weighting even -> heel heavy; 7 iron: lie bend 0 -> -0.5",
+                "Driver: setting A \u2192 E, weighting even \u2192 heel heavy; 7 iron: lie bend 0 \u2192 -0.5",
                 Cells.text(sheet, first + 3, StepsSheet.FRESH));
     }
 
@@ -173,11 +173,11 @@ class NewSheetsTest {
                         "12.3 \u00b1 0.5",
                         "58.6 \u00b1 1",
                         "1.2 open",
-                        "D2 -> D6.5")),
+                        "D2 \u2192 D6.5")),
                 rows.toString());
         assertTrue(
-                rows.contains(List.of(
-                        "Weights", "even", "heel heavy", "heel: 2 g out, 12 g in; toe: 2 g out, stays empty")),
+                rows.contains(
+                        List.of("Weights", "even", "heel heavy", "heel: 2 g out, 12 g in; toe: 2 g out, stays empty")),
                 rows.toString());
         assertTrue(
                 rows.contains(List.of(
@@ -204,8 +204,8 @@ class NewSheetsTest {
                         "D0, stays")),
                 rows.toString());
         assertTrue(
-                rows.contains(List.of(
-                        "Lie bend", "0 deg", "-0.5 deg", "0.5 deg flatter; only if the maker allows bending")),
+                rows.contains(
+                        List.of("Lie bend", "0 deg", "-0.5 deg", "0.5 deg flatter; only if the maker allows bending")),
                 rows.toString());
         assertTrue(rows.contains(List.of("Stay as they are: Putter.")), rows.toString());
         assertTrue(rows.contains(List.of("Nothing to change: today's bag is the plan.")), rows.toString());
@@ -245,7 +245,8 @@ class NewSheetsTest {
     @Test
     void benchCard_endsWithTheCautions() {
         String text = Cells.shown(benchCard()).toString();
-        for (String word : List.of("eye protection", "maker allows", "torque tool", "Epoxy", "first shots", "4.1a(3)")) {
+        for (String word :
+                List.of("eye protection", "maker allows", "torque tool", "Epoxy", "first shots", "4.1a(3)")) {
             assertTrue(text.contains(word), word);
         }
         assertFalse(text.matches("(?s).*\\d\\s*(Nm|N m|in lb|inch).*"), "no torque figure");

@@ -50,7 +50,8 @@ class ResultSheetsTest {
         for (int golfer = 1; golfer <= golfers; golfer++) {
             sketch.row("Golfer " + golfer, 90 + golfer);
         }
-        sketch.sheet("Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Sleeve, Setting, Bend limit, Bend step, Carry target");
+        sketch.sheet(
+                "Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Sleeve, Setting, Bend limit, Bend step, Carry target");
         for (int golfer = 1; golfer <= golfers; golfer++) {
             sketch.row("Golfer " + golfer, 1, "Driver", "driver", 10.5, 58, "S", "A", null, null, 225)
                     .row("Golfer " + golfer, 2, "5 wood", "wood", 18, 58, "S", "B", null, null, 190)
@@ -102,8 +103,7 @@ class ResultSheetsTest {
         List<Relaxation> relaxations = List.of(
                 new Relaxation("Clubs!J4", "the bend limit of the 7 iron", 1.7000000002, 0),
                 new Relaxation("Golfers!H3", "the most closed look that the golfer accepts", 0.4, 0));
-        return new BagResult(
-                bag.options(), bag.today(), bag.planned(), steps, others, relaxations, bag.outlook());
+        return new BagResult(bag.options(), bag.today(), bag.planned(), steps, others, relaxations, bag.outlook());
     }
 
     private static List<String> names(Path file) throws IOException {
@@ -210,9 +210,7 @@ class ResultSheetsTest {
     @Test
     void benchCard_holdsTenClubsOnAPageAGolfer() throws Exception {
         BookResult result = SampleBags.book(List.of(
-                SampleBags.bentIrons("Golfer A", 10),
-                SampleBags.golferB(),
-                SampleBags.bentIrons("Golfer C", 4)));
+                SampleBags.bentIrons("Golfer A", 10), SampleBags.golferB(), SampleBags.bentIrons("Golfer C", 4)));
         Path file = folder.resolve("cards.xlsx");
         try (XSSFWorkbook workbook = new XSSFWorkbook();
                 OutputStream output = Files.newOutputStream(file)) {
