@@ -19,22 +19,28 @@ public final class Spreadsheet {
 
     /** Opens a book, calculates all of it and saves it into a folder. Without LibreOffice: aborts, and fails in CI. */
     public static Path recalculated(Path book, Path folder) throws IOException, InterruptedException {
+        return converted(book, folder, "xlsx");
+    }
+
+    /** As {@link #recalculated}, saved in another format, such as {@code pdf} for what is printed. */
+    public static Path converted(Path book, Path folder, String format) throws IOException, InterruptedException {
         Files.createDirectories(folder);
-        Process process = start(book, folder);
+        Process process = start(book, folder, format);
         assertTrue(process.waitFor(MOST_WAIT_S, TimeUnit.SECONDS), "LibreOffice did not end");
         assertEquals(
                 0, process.exitValue(), new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
-        return folder.resolve(book.getFileName());
+        String name = book.getFileName().toString();
+        return folder.resolve(name.substring(0, name.lastIndexOf('.') + 1) + format);
     }
 
-    private static Process start(Path book, Path folder) {
+    private static Process start(Path book, Path folder, String format) {
         try {
             return new ProcessBuilder(
                             "soffice",
                             "-env:UserInstallation=" + folder.resolve("profile").toUri(),
                             "--headless",
                             "--convert-to",
-                            "xlsx",
+                            format,
                             "--outdir",
                             folder.toString(),
                             book.toString())

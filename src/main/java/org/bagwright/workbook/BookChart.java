@@ -1,6 +1,7 @@
 package org.bagwright.workbook;
 
 import java.util.List;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
@@ -19,7 +20,9 @@ import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** One chart on a sheet, in the look of the book: every colour set, since the book has no theme to take it from. */
@@ -61,6 +64,11 @@ final class BookChart {
     /** Lets the value axis start above 0. */
     void startAt(double least) {
         values.setMinimum(least);
+    }
+
+    /** How numbers stand on the value axis, such as {@code 0.0}; whole numbers where nothing is said. */
+    void valueFormat(String format) {
+        values.setNumberFormat(format);
     }
 
     void lines(List<Series> many) {
@@ -115,7 +123,12 @@ final class BookChart {
         index++;
     }
 
-    private XDDFDataSource<String> categories(Series series) {
+    private XDDFDataSource<?> categories(Series series) {
+        XSSFRow first = sheet.getRow(series.firstRow());
+        XSSFCell name = first == null ? null : first.getCell(series.categoryColumn());
+        if (name != null && name.getCellType() == CellType.NUMERIC) {
+            return XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(series, series.categoryColumn()));
+        }
         return XDDFDataSourcesFactory.fromStringCellRange(sheet, range(series, series.categoryColumn()));
     }
 

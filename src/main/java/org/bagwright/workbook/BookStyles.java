@@ -36,7 +36,10 @@ final class BookStyles {
         CHOICE,
         NUMBER,
         COUNT,
-        TOTAL
+        TOTAL,
+        CELL,
+        MARKED,
+        BOX
     }
 
     private final XSSFWorkbook workbook;
@@ -100,6 +103,16 @@ final class BookStyles {
                 underline(style);
                 style.setAlignment(HorizontalAlignment.CENTER);
             }
+            case CELL, MARKED -> {
+                underline(style);
+                style.setWrapText(true);
+                style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
+                if (role == Role.MARKED) {
+                    fill(style, MIST);
+                }
+            }
+            case BOX -> box(style);
             case TOTAL -> {
                 fill(style, MIST);
                 style.setBorderTop(BorderStyle.THIN);
@@ -114,7 +127,11 @@ final class BookStyles {
         XSSFFont font = workbook.createFont();
         font.setFontName(FONT);
         font.setFontHeightInPoints((short) (role == Role.TITLE ? 16 : 10));
-        font.setBold(role == Role.TITLE || role == Role.HEADING || role == Role.GROUP || role == Role.TOTAL);
+        font.setBold(role == Role.TITLE
+                || role == Role.HEADING
+                || role == Role.GROUP
+                || role == Role.TOTAL
+                || role == Role.MARKED);
         font.setItalic(role == Role.FAINT);
         font.setColor(colour(
                 switch (role) {
@@ -146,6 +163,15 @@ final class BookStyles {
         style.setBottomBorderColor(colour(RULE));
         style.setLeftBorderColor(colour(RULE));
         style.setRightBorderColor(colour(RULE));
+    }
+
+    private static void box(XSSFCellStyle style) {
+        frame(style);
+        style.setTopBorderColor(colour(INK));
+        style.setBottomBorderColor(colour(INK));
+        style.setLeftBorderColor(colour(INK));
+        style.setRightBorderColor(colour(INK));
+        style.setLocked(false);
     }
 
     private static void underline(XSSFCellStyle style) {

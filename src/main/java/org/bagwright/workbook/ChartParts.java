@@ -4,6 +4,7 @@ import java.util.HexFormat;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartAxis;
 import org.apache.poi.xddf.usermodel.text.XDDFRunProperties;
@@ -22,6 +23,7 @@ final class ChartParts {
     static XSSFChart chart(XSSFSheet sheet, int column, int row, int columns, int rows) {
         XSSFClientAnchor anchor = new XSSFClientAnchor(0, 0, 0, 0, column, row, column + columns, row + rows);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
+        chart.displayBlanksAs(DisplayBlanks.GAP);
         chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
         chart.getOrAddShapeProperties().setFillProperties(solid("FFFFFF"));
         chart.getOrAddShapeProperties().setLineProperties(line(BookStyles.RULE, 0.75));

@@ -2,7 +2,6 @@ package org.bagwright.workbook;
 
 import static org.bagwright.workbook.BookStyles.Role;
 
-import java.util.List;
 import java.util.Locale;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
@@ -12,14 +11,7 @@ import org.bagwright.domain.Message;
 final class MessagesSheet {
     static final String NAME = "Messages";
     private static final int HEADING_ROW = 3;
-    private static final List<String> CAUTIONS = List.of(
-            "Wear eye protection when bending or drilling. Do not bend a hosel whose maker does not allow it.",
-            "Tighten a sleeve bolt with a torque tool to its maker's stated value and stop at the click.",
-            "Use epoxy with gloves and fresh air, and let it cure in full before a ball is hit.",
-            "Check after the first shots that nothing works loose.",
-            "The makers' instructions, local rules and licensed practice come first.",
-            "Rules of Golf 4.1a(3): no stroke with a club whose lie or loft was changed on purpose during the round."
-                    + " Adjustable clubs need the governing body's evaluation in every setting.");
+    private static final String EVALUATION = "Adjustable clubs need the governing body's evaluation in every setting.";
 
     private MessagesSheet() {}
 
@@ -34,9 +26,10 @@ final class MessagesSheet {
         for (Message message : result.messages()) {
             line(pen, row++, message.cell(), message.severity().name().toLowerCase(Locale.ROOT), message.text());
         }
-        for (String caution : CAUTIONS) {
+        for (String caution : BenchCautions.LINES) {
             line(pen, row++, "", "caution", caution);
         }
+        line(pen, row++, "", "caution", EVALUATION);
         pen.sheet().createFreezePane(0, HEADING_ROW + 1);
         ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 1, 2);
     }

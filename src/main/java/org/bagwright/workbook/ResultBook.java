@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
 
@@ -31,13 +32,20 @@ public final class ResultBook {
     static void add(XSSFWorkbook workbook, BookResult result) {
         workbook.setCellFormulaValidation(false);
         ResultSheets.remove(workbook);
-        ResultSheets.NAMES.forEach(workbook::createSheet);
+        List<String> names = ResultSheets.namesFor(result);
+        names.forEach(workbook::createSheet);
         BookStyles styles = new BookStyles(workbook);
         SettingsSheet settings = SettingsSheet.write(workbook, styles, result);
         PlanSheet.write(workbook, styles, result, settings);
         LadderSheet.write(workbook, styles, result, settings);
+        StepsSheet.write(workbook, styles, result);
+        OthersSheet.write(workbook, styles, result);
+        BenchCardSheet.write(workbook, styles, result);
+        if (names.contains(TeamSheet.NAME)) {
+            TeamSheet.write(workbook, styles, result);
+        }
         MessagesSheet.write(workbook, styles, result);
-        ResultSheets.mark(workbook);
+        ResultSheets.mark(workbook, names);
         workbook.setForceFormulaRecalculation(true);
         show(workbook);
     }

@@ -1,21 +1,35 @@
 package org.bagwright.workbook;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePartName;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.BookResult;
 import org.bagwright.domain.Message;
 
 /** What all result sheets share: their names, the mark by which they are known again, their print set-up. */
 final class ResultSheets {
     static final String MADE_ANEW = "Made anew on each run: keep your own notes on your own sheets.";
-    static final List<String> NAMES = List.of(PlanSheet.NAME, SettingsSheet.NAME, LadderSheet.NAME, MessagesSheet.NAME);
+    /** Every result sheet that a book may have, in order. */
+    static final List<String> NAMES = List.of(
+            PlanSheet.NAME,
+            SettingsSheet.NAME,
+            LadderSheet.NAME,
+            StepsSheet.NAME,
+            OthersSheet.NAME,
+            BenchCardSheet.NAME,
+            TeamSheet.NAME,
+            MessagesSheet.NAME);
     /** A name that each result sheet has to itself. A sheet without it is the fitter's own. */
     private static final String MARK = "BW_made_by_the_tool";
 
@@ -23,12 +37,20 @@ final class ResultSheets {
 
     private ResultSheets() {}
 
-    static void mark(XSSFWorkbook workbook) {
-        for (String name : NAMES) {
+    /** The result sheets of one book, in order: a single golfer needs no sheet of his team. */
+    static List<String> namesFor(BookResult result) {
+        boolean team = result.bags().size() > 1;
+        return NAMES.stream()
+                .filter(name -> team || !name.equals(TeamSheet.NAME))
+                .toList();
+    }
+
+    static void mark(XSSFWorkbook workbook, List<String> names) {
+        for (String name : names) {
             XSSFName mark = workbook.createName();
             mark.setSheetIndex(workbook.getSheetIndex(name));
             mark.setNameName(MARK);
-            mark.setRefersToFormula(name + "!$A$1");
+            mark.setRefersToFormula("'" + name + "'!$A$1");
         }
     }
 
@@ -61,22 +83,37 @@ final class ResultSheets {
         for (String name : earlier) {
             XSSFSheet sheet = workbook.getSheet(name);
             forgetFormulas(sheet);
-            List<PackagePartName> charts = charts(sheet);
+            List<PackagePartName> parts = parts(sheet);
             workbook.removeSheetAt(workbook.getSheetIndex(sheet));
-            charts.stream()
-                    .filter(workbook.getPackage()::containPart)
-                    .forEach(workbook.getPackage()::deletePartRecursive);
+            parts.forEach(part -> forget(workbook.getPackage(), part));
         }
     }
 
-    /** The charts of a sheet: without their own removal they would stay in the file, seen by nobody. */
-    private static List<PackagePartName> charts(XSSFSheet sheet) {
-        if (sheet.getDrawingPatriarch() == null) {
-            return List.of();
+    /** The charts of a sheet, the drawing that holds them, and the sheet. */
+    private static List<PackagePartName> parts(XSSFSheet sheet) {
+        List<PackagePartName> parts = new ArrayList<>();
+        XSSFDrawing drawing = sheet.getDrawingPatriarch();
+        if (drawing != null) {
+            drawing.getCharts()
+                    .forEach(chart -> parts.add(chart.getPackagePart().getPartName()));
+            parts.add(drawing.getPackagePart().getPartName());
         }
-        return sheet.getDrawingPatriarch().getCharts().stream()
-                .map(chart -> chart.getPackagePart().getPartName())
-                .toList();
+        parts.add(sheet.getPackagePart().getPartName());
+        return parts;
+    }
+
+    /**
+     * Without its own removal a chart would stay in the file, seen by nobody, and the list of what a sheet or a drawing
+     * holds would be handed on to the next one of the same name.
+     */
+    private static void forget(OPCPackage file, PackagePartName part) {
+        if (file.containPart(part)) {
+            file.deletePartRecursive(part);
+        }
+        PackagePartName list = PackagingURIHelper.getRelationshipPartName(part);
+        if (file.containPart(list)) {
+            file.removePart(list);
+        }
     }
 
     /** Without this the list of calculations would still name cells of a sheet that is gone. */
@@ -88,6 +125,12 @@ final class ResultSheets {
                 }
             }
         }
+    }
+
+    /** As {@link #printLandscape}, upright. */
+    static void printPortrait(XSSFSheet sheet, int lastRow, int lastColumn) {
+        printLandscape(sheet, -1, lastRow, lastColumn);
+        sheet.getPrintSetup().setLandscape(false);
     }
 
     static void printLandscape(XSSFSheet sheet, int headingRow, int lastRow, int lastColumn) {

@@ -1,0 +1,78 @@
+package org.bagwright.domain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A few numbers that tell at a glance how good a bag is. */
+public final class BagFigures {
+
+    private BagFigures() {}
+
+    /**
+     * How far one club, or one gap, is from what is wanted.
+     *
+     * @param measure by what it is judged: loft, lie, sits, carry or gap
+     * @param index position of its slot in the bag; for a gap that of the longer club
+     * @param toleranceRatio the deviation over the tolerance of that measure, 0 or more
+     */
+    public record Miss(Measure measure, int index, double toleranceRatio) {
+
+        public Miss {
+            Checks.notNegative(toleranceRatio, "miss");
+        }
+    }
+
+    /**
+     * How uneven the gaps of a bag are: the root of the mean square of gap less wish, metres. Empty for a bag without a
+     * gap.
+     */
+    public static OptionalDouble unevennessM(BagState state) {
+        return state.gaps().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.sqrt(state.gaps().stream()
+                        .mapToDouble(gap -> (gap.gapM() - gap.wishM()) * (gap.gapM() - gap.wishM()))
+                        .average()
+                        .orElseThrow()));
+    }
+
+    /** The worst of all misses in loft, lie, sits, carry and gap; the first of equals, empty for a bag without a club. */
+    public static Optional<Miss> worstMiss(BagResult bag, BagState state, Aims aims) {
+        List<Miss> misses = new ArrayList<>();
+        List<Option> options = bag.optionsOf(state);
+        for (int index = 0; index < options.size(); index++) {
+            if (!options.get(index).isEmpty()) {
+                addClub(misses, index, options.get(index), bag.golfer().sitsRange(), aims);
+            }
+        }
+        for (GapTerm gap : state.gaps()) {
+            add(misses, Measure.GAP, gap.fromIndex(), gap.gapM(), OptionalDouble.of(gap.wishM()), aims);
+        }
+        return misses.stream()
+                .min(Comparator.comparingDouble(Miss::toleranceRatio).reversed());
+    }
+
+    /** What the greatest of all relaxations would bring, points; empty where none is known. */
+    public static OptionalDouble headRoomPoints(BagResult bag) {
+        return bag.relaxations().stream().mapToDouble(Relaxation::gainPoints).max();
+    }
+
+    private static void addClub(List<Miss> misses, int index, Option option, SitsRange sits, Aims aims) {
+        Club club = option.club();
+        PoseNumbers pose = option.pose();
+        add(misses, Measure.LOFT, index, pose.gaugeLoftDeg(), club.targets().loftDeg(), aims);
+        add(misses, Measure.LIE, index, pose.gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg()), aims);
+        add(misses, Measure.SITS, index, sits.outsideDeg(pose.sitsClosedDeg()), OptionalDouble.of(0), aims);
+        option.carryM()
+                .ifPresent(carryM ->
+                        add(misses, Measure.CARRY, index, carryM, club.targets().carryM(), aims));
+    }
+
+    private static void add(
+            List<Miss> misses, Measure measure, int index, double value, OptionalDouble target, Aims aims) {
+        target.ifPresent(wanted -> misses.add(new Miss(
+                measure, index, Math.abs(value - wanted) / aims.of(measure).toleranceMeasureUnits())));
+    }
+}
