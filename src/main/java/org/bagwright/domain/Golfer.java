@@ -34,6 +34,12 @@ public record Golfer(
         mostChanges.ifPresent(count -> Checks.that(count >= 0, "most changes must be 0 or more"));
     }
 
+    /** The same golfer with another limit of changes. */
+    public Golfer withMostChanges(OptionalInt other) {
+        return new Golfer(
+                name, hand, speeds, leanDeg, squaresFace, keepsShaftAligned, sitsRange, gaps, other, cell);
+    }
+
     /**
      * Measured head speeds; what is empty is assumed.
      *

@@ -35,4 +35,10 @@ public record OwnTerms(
     public double totalPoints() {
         return loftPoints + liePoints + sitsPoints + carryPoints + swingweightPoints + changePoints;
     }
+
+    /** The same terms with other broken musts. */
+    public OwnTerms withHardBreaks(long otherBreaks) {
+        return new OwnTerms(
+                loftPoints, liePoints, sitsPoints, carryPoints, swingweightPoints, changePoints, otherBreaks);
+    }
 }

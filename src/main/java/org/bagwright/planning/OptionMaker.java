@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -37,7 +36,6 @@ import org.bagwright.domain.Sleeve;
 import org.bagwright.domain.SleeveSetting;
 import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.StockLimit;
-import org.bagwright.domain.Targets;
 import org.bagwright.domain.Weighting;
 import org.bagwright.flight.GolferFlight;
 
@@ -49,6 +47,7 @@ final class OptionMaker {
 
     private final Golfer golfer;
     private final Aims aims;
+    private final OwnMusts musts;
     private final Matching matching;
     private final GolferFlight flight;
     private final EquipmentRules rules;
@@ -57,6 +56,7 @@ final class OptionMaker {
     OptionMaker(Book book, Golfer golfer, GolferFlight flight, List<StockLimit> stock) {
         this.golfer = golfer;
         this.aims = book.aims();
+        this.musts = new OwnMusts(golfer, aims);
         this.matching = book.settings().matching();
         this.flight = flight;
         this.rules = new EquipmentRules(book.settings().lengthLimitM());
@@ -66,6 +66,11 @@ final class OptionMaker {
     /** The choice that a club has today. */
     static Choice today(Club club) {
         return new Choice(club.setting(), club.weighting(), club.todayBend());
+    }
+
+    /** The choice that a club has today, with bends rounded as those of its options are. */
+    static Choice tidiedToday(Club club) {
+        return new Choice(club.setting(), club.weighting(), tidied(club.todayBend()));
     }
 
     /** The loft that a club presents to the ball: squared by the golfer, or as the head sits. */
@@ -189,9 +194,7 @@ final class OptionMaker {
                                 presentedLoftDeg(golfer, pose), presentedFaceDeg(golfer, pose), choice.weighting()),
                         presented -> shot(slotClub, presented)))
                 : Optional.empty();
-        Choice today = today(club);
-        int changes = (club.inBag() ? 0 : 1)
-                + choice.itemsThatDiffer(new Choice(today.setting(), today.weighting(), tidied(today.bend())));
+        int changes = (club.inBag() ? 0 : 1) + choice.itemsThatDiffer(tidiedToday(club));
         Optional<Weighting> weighting = slotClub.weighting(choice);
         BuildNumbers build = slotClub.build(weighting);
         ClubSetup setup =
@@ -268,43 +271,21 @@ final class OptionMaker {
     }
 
     private OwnTerms terms(ClubSetup setup, int changes) {
-        Club club = setup.club();
-        Targets targets = club.targets();
-        Deviations off = new Deviations(aims);
-        double loft = off.points(Measure.LOFT, setup.pose().gaugeLoftDeg(), targets.loftDeg());
-        double lie = off.points(Measure.LIE, setup.pose().gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg()));
-        double outsideDeg = golfer.sitsRange().outsideDeg(setup.pose().sitsClosedDeg());
-        double sits = off.points(Measure.SITS, outsideDeg, OptionalDouble.of(0));
-        double carry = setup.shot().isPresent()
-                ? off.points(Measure.CARRY, setup.shot().get().carryM(), targets.carryM())
-                : 0;
-        double swingweight = targets.swingweight().isPresent()
-                ? off.points(
-                        Measure.SWINGWEIGHT,
-                        setup.build().swingweight().scalePoints(),
-                        OptionalDouble.of(targets.swingweight().get().scalePoints()))
-                : 0;
-        double change = changes * aims.of(Measure.CHANGE).penaltyPoints(1);
-        return new OwnTerms(loft, lie, sits, carry, swingweight, change, off.hardBreaks);
+        Map<Measure, Double> off = musts.deviations(setup);
+        long hardBreaks = off.entrySet().stream()
+                .mapToLong(each -> aims.of(each.getKey()).hardBreakThousandths(each.getValue()))
+                .sum();
+        return new OwnTerms(
+                points(off, Measure.LOFT),
+                points(off, Measure.LIE),
+                points(off, Measure.SITS),
+                points(off, Measure.CARRY),
+                points(off, Measure.SWINGWEIGHT),
+                changes * aims.of(Measure.CHANGE).penaltyPoints(1),
+                hardBreaks);
     }
 
-    /** Adds up the broken musts while it prices deviations. */
-    private static final class Deviations {
-        private final Aims aims;
-        private long hardBreaks;
-
-        Deviations(Aims aims) {
-            this.aims = aims;
-        }
-
-        double points(Measure measure, double value, OptionalDouble target) {
-            if (target.isEmpty()) {
-                return 0;
-            }
-            Aim aim = aims.of(measure);
-            double deviation = value - target.getAsDouble();
-            hardBreaks += aim.hardBreakThousandths(deviation);
-            return aim.penaltyPoints(deviation);
-        }
+    private double points(Map<Measure, Double> off, Measure measure) {
+        return off.containsKey(measure) ? aims.of(measure).penaltyPoints(off.get(measure)) : 0;
     }
 }

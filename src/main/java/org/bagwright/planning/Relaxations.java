@@ -1,0 +1,197 @@
+package org.bagwright.planning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.bagwright.domain.Aims;
+import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.BagPlan;
+import org.bagwright.domain.BagState;
+import org.bagwright.domain.Barrier;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.Measure;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.Relaxation;
+import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.StockLimit;
+import org.bagwright.search.BagSearch;
+
+/** What holds a plan back: each pin, limit and must by itself let go, and the bag planned again. */
+final class Relaxations {
+    private static final double WORTH_SAYING_POINTS = 0.005;
+
+    private final BagSearch search;
+    private final BagOptions bag;
+    private final BagState planned;
+    private final List<Integer> stockLeft;
+    private final OwnMusts musts;
+    private final Aims aims;
+    private final List<Relaxation> found = new ArrayList<>();
+
+    private Relaxations(
+            BagSearch search, Aims aims, BagOptions bag, BagState planned, List<Integer> stockLeft) {
+        this.search = search;
+        this.bag = bag;
+        this.planned = planned;
+        this.stockLeft = stockLeft;
+        this.aims = aims;
+        this.musts = new OwnMusts(bag.golfer(), aims);
+    }
+
+    /**
+     * What would bring anything, the most first.
+     *
+     * @param stock what all bags share
+     * @param stockLeft the pieces of each item that the bag may take beside the plans of the others
+     */
+    static List<Relaxation> of(
+            BagSearch search,
+            Aims aims,
+            BagOptions bag,
+            BagState planned,
+            List<StockLimit> stock,
+            List<Integer> stockLeft) {
+        Relaxations made = new Relaxations(search, aims, bag, planned, stockLeft);
+        made.pins();
+        made.settings();
+        made.shaft();
+        made.changes();
+        made.stock(stock);
+        made.measures();
+        made.found.sort(Comparator.comparingLong(Relaxation::fewerBreaks)
+                .thenComparingDouble(Relaxation::gainPoints)
+                .reversed());
+        return made.found;
+    }
+
+    private void pins() {
+        for (int slot = 0; slot < bag.slots().size(); slot++) {
+            int held = slot;
+            bag.slots().get(slot).clubs().stream()
+                    .filter(Club::pinned)
+                    .findFirst()
+                    .ifPresent(club -> lettingGo(club.cell(), "unpin " + club.name(), Set.of(Barrier.PIN), held));
+        }
+    }
+
+    private void settings() {
+        for (int slot = 0; slot < bag.slots().size(); slot++) {
+            Optional<Club> limited = bag.slots().get(slot).clubs().stream()
+                    .filter(club -> !club.allowed().isEmpty() && club.sleeve().isPresent())
+                    .findFirst();
+            int held = slot;
+            limited.ifPresent(club ->
+                    lettingGo(club.cell(), "allow every setting of " + club.name(), Set.of(Barrier.SETTING), held));
+        }
+    }
+
+    private void lettingGo(String cell, String what, Set<Barrier> barriers, int slot) {
+        BagOptions free = Variant.opening(
+                bag,
+                (index, option) -> index == slot ? isOpenWithout(option, barriers) : isOpenNow(index, option));
+        tell(cell, what, search.best(free, stockLeft), planned);
+    }
+
+    private void shaft() {
+        if (bag.golfer().keepsShaftAligned()) {
+            BagOptions free = Variant.opening(
+                    bag,
+                    (index, option) ->
+                            isOpenNow(index, option) || isOpenWithout(option, Set.of(Barrier.SHAFT)));
+            tell(
+                    bag.golfer().cell(),
+                    "let settings turn the shaft of " + bag.golfer().name(),
+                    search.best(free, stockLeft),
+                    planned);
+        }
+    }
+
+    private static boolean isOpenWithout(Option option, Set<Barrier> barriers) {
+        return barriers.containsAll(option.barriers());
+    }
+
+    private boolean isOpenNow(int index, Option option) {
+        SlotOptions slot = bag.slots().get(index);
+        return slot.openIndexes().contains(slot.options().indexOf(option));
+    }
+
+    private void changes() {
+        if (bag.mostChanges().isPresent()) {
+            BagOptions free = Variant.withMostChanges(bag, OptionalInt.empty());
+            tell(
+                    bag.golfer().cell(),
+                    "allow " + bag.golfer().name() + " more than "
+                            + bag.mostChanges().getAsInt() + " changes",
+                    search.best(free, stockLeft),
+                    planned);
+        }
+    }
+
+    private void stock(List<StockLimit> stock) {
+        for (int item = 0; item < stock.size(); item++) {
+            int place = item;
+            int taken = taken(place);
+            boolean wanted = bag.slots().stream()
+                    .flatMap(slot -> slot.options().stream())
+                    .anyMatch(option -> option.takes().get(place) > 0);
+            if (wanted && taken >= stockLeft.get(place)) {
+                List<Integer> more = new ArrayList<>(stockLeft);
+                more.set(place, more.get(place) + 1);
+                tell(
+                        stock.get(item).item().cell(),
+                        "have one more of " + stock.get(item).item().inWords(),
+                        search.best(bag, more),
+                        planned);
+            }
+        }
+    }
+
+    private int taken(int item) {
+        int taken = 0;
+        for (int slot = 0; slot < bag.slots().size(); slot++) {
+            taken += bag.slots()
+                    .get(slot)
+                    .options()
+                    .get(planned.chosen().get(slot))
+                    .takes()
+                    .get(item);
+        }
+        return taken;
+    }
+
+    private void measures() {
+        Set<Measure> must = new HashSet<>();
+        for (Measure measure : Measure.values()) {
+            if (aims.of(measure).must()) {
+                must.add(measure);
+            }
+        }
+        for (Measure measure : Measure.values()) {
+            if (must.contains(measure) && measure != Measure.CHANGE) {
+                BagOptions free = without(measure);
+                tell("Aims", "let " + measure.label() + " miss its must", search.best(free, stockLeft), planned);
+            }
+        }
+    }
+
+    private BagOptions without(Measure measure) {
+        return Variant.withMusts(
+                bag,
+                option -> option.terms().hardBreaks() - musts.breaks(option, measure),
+                bag.gapAim().must() && measure != Measure.GAP,
+                bag.spreadAim().must() && measure != Measure.SPREAD);
+    }
+
+    /** Keeps what gains something; a plan that trades a must away is judged by its penalty alone. */
+    private void tell(String cell, String what, BagPlan relaxed, BagState now) {
+        double gainPoints = now.score().penaltyPoints() - relaxed.score().penaltyPoints();
+        long fewerBreaks = now.score().hardBreaks() - relaxed.score().hardBreaks();
+        if (fewerBreaks > 0 || (fewerBreaks == 0 && gainPoints > WORTH_SAYING_POINTS)) {
+            found.add(new Relaxation(cell, what, gainPoints, fewerBreaks));
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package org.bagwright.planning;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
+import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
+import org.bagwright.domain.Aim;
+import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.SlotOptions;
+
+/** Bags that differ from another in what a plan may take or must keep. */
+final class Variant {
+
+    private Variant() {}
+
+    /** The bag with other options open; a slot that would have none keeps those that it has. */
+    static BagOptions opening(BagOptions bag, BiPredicate<Integer, Option> open) {
+        List<SlotOptions> slots = IntStream.range(0, bag.slots().size())
+                .mapToObj(index -> opening(bag.slots().get(index), option -> open.test(index, option)))
+                .toList();
+        return new BagOptions(bag.golfer(), slots, bag.gapWishM(), bag.gapAim(), bag.spreadAim());
+    }
+
+    private static SlotOptions opening(SlotOptions slot, Predicate<Option> open) {
+        List<Integer> indexes = IntStream.range(0, slot.options().size())
+                .filter(index -> open.test(slot.options().get(index)))
+                .boxed()
+                .toList();
+        return new SlotOptions(
+                slot.slot(),
+                slot.clubs(),
+                slot.options(),
+                slot.todayIndex(),
+                indexes.isEmpty() ? slot.openIndexes() : indexes);
+    }
+
+    /** The bag with another limit of changes. */
+    static BagOptions withMostChanges(BagOptions bag, OptionalInt mostChanges) {
+        return new BagOptions(
+                bag.golfer().withMostChanges(mostChanges),
+                bag.slots(),
+                bag.gapWishM(),
+                bag.gapAim(),
+                bag.spreadAim());
+    }
+
+    /**
+     * The bag with other musts.
+     *
+     * @param breaks what each option breaks by itself, thousandths
+     */
+    static BagOptions withMusts(BagOptions bag, ToLongFunction<Option> breaks, boolean gapMust, boolean spreadMust) {
+        List<SlotOptions> slots = bag.slots().stream()
+                .map(slot -> new SlotOptions(
+                        slot.slot(),
+                        slot.clubs(),
+                        slot.options().stream()
+                                .map(option -> withBreaks(option, breaks.applyAsLong(option)))
+                                .toList(),
+                        slot.todayIndex(),
+                        slot.openIndexes()))
+                .toList();
+        return new BagOptions(
+                bag.golfer(), slots, bag.gapWishM(), must(bag.gapAim(), gapMust), must(bag.spreadAim(), spreadMust));
+    }
+
+    private static Option withBreaks(Option option, long breaks) {
+        return new Option(
+                option.key(),
+                option.setup(),
+                option.changes(),
+                option.terms().withHardBreaks(breaks),
+                option.barriers(),
+                option.takes());
+    }
+
+    private static Aim must(Aim aim, boolean must) {
+        return new Aim(aim.measure(), aim.toleranceMeasureUnits(), aim.importancePoints(), must);
+    }
+}
