@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** LibreOffice as the referee of formulas. */
@@ -19,25 +21,31 @@ public final class Spreadsheet {
 
     /** Opens a book, calculates all of it and saves it into a folder. Without LibreOffice: aborts, and fails in CI. */
     public static Path recalculated(Path book, Path folder) throws IOException, InterruptedException {
+        return recalculated(List.of(book), folder).get(0);
+    }
+
+    /** As {@link #recalculated(Path, Path)} for several books in one run of the program. */
+    public static List<Path> recalculated(List<Path> books, Path folder) throws IOException, InterruptedException {
         Files.createDirectories(folder);
-        Process process = start(book, folder);
+        Process process = start(books, folder);
         assertTrue(process.waitFor(MOST_WAIT_S, TimeUnit.SECONDS), "LibreOffice did not end");
         assertEquals(
                 0, process.exitValue(), new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
-        return folder.resolve(book.getFileName());
+        return books.stream().map(book -> folder.resolve(book.getFileName())).toList();
     }
 
-    private static Process start(Path book, Path folder) {
+    private static Process start(List<Path> books, Path folder) {
+        List<String> command = new ArrayList<>(List.of(
+                "soffice",
+                "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+                "--headless",
+                "--convert-to",
+                "xlsx",
+                "--outdir",
+                folder.toString()));
+        books.forEach(book -> command.add(book.toString()));
         try {
-            return new ProcessBuilder(
-                            "soffice",
-                            "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                            "--headless",
-                            "--convert-to",
-                            "xlsx",
-                            "--outdir",
-                            folder.toString(),
-                            book.toString())
+            return new ProcessBuilder(command)
                     .redirectErrorStream(true)
                     .start();
         } catch (IOException missing) {

@@ -12,6 +12,8 @@ import org.bagwright.domain.BookResult;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.Units;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 
 /** The sheet Plan: each slot today, as planned, and live from choice cells that a person may change. */
 final class PlanSheet {
@@ -109,14 +111,27 @@ final class PlanSheet {
 
     private void finish(int lastSlotRow, int lastRow) {
         pen.sheet().createFreezePane(PlanColumn.TODAY_SETTING.ordinal(), FIRST_ROW);
-        pen.sheet().groupColumn(PlanColumn.TODAY_LOFT_BEND.ordinal(), PlanColumn.LIVE_WORST.ordinal());
-        for (PlanColumn column : PlanColumn.values()) {
-            if (layout.isHidden(column)) {
-                pen.sheet().setColumnHidden(column.ordinal(), true);
-            }
-        }
+        hideAndGroup();
         colourFit(lastSlotRow);
         ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, lastRow, PlanColumn.HEAD_GRAMS.ordinal());
+    }
+
+    /**
+     * Each column has an entry of its own since its width was set. The library's own calls for hiding and grouping would split
+     * and double them until a book takes minutes to open.
+     */
+    private void hideAndGroup() {
+        CTWorksheet sheet = pen.sheet().getCTWorksheet();
+        for (CTCol entry : sheet.getColsArray(0).getColList()) {
+            PlanColumn column = PlanColumn.values()[(int) entry.getMin() - 1];
+            if (layout.isHidden(column)) {
+                entry.setHidden(true);
+            }
+            if (column.compareTo(PlanColumn.TODAY_LOFT_BEND) >= 0) {
+                entry.setOutlineLevel((short) 1);
+            }
+        }
+        sheet.getSheetFormatPr().setOutlineLevelCol((short) 1);
     }
 
     private void colourFit(int last) {
