@@ -45,9 +45,7 @@ public final class Spreadsheet {
                 folder.toString()));
         books.forEach(book -> command.add(book.toString()));
         try {
-            return new ProcessBuilder(command)
-                    .redirectErrorStream(true)
-                    .start();
+            return new ProcessBuilder(command).redirectErrorStream(true).start();
         } catch (IOException missing) {
             if (System.getenv("CI") != null) {
                 fail("LibreOffice is needed in CI", missing);

@@ -28,6 +28,9 @@ final class PlanAims {
     /** Writes the aims from a row on and gives the last row used. */
     static int write(SheetPen pen, Book book, PlanLayout layout, int row) {
         PlanAims aims = new PlanAims(pen, book.settings(), layout);
+        for (int place = 0; place < HEADINGS.size() + 2; place++) {
+            pen.blank(row, aims.column(place), Role.GROUP);
+        }
         pen.text(row, aims.column(0), Role.GROUP, "What counts how much");
         aims.headings(row + 1);
         int next = row + 2;

@@ -101,7 +101,7 @@ final class PlanRowWriter {
     }
 
     private Role clubRole(PlanState state) {
-        return state == PlanState.LIVE && !place.fixed() ? Role.INPUT : Role.TEXT;
+        return state == PlanState.LIVE && !place.fixed() ? Role.CHOICE : Role.TEXT;
     }
 
     private void mark(PlanState state, String what, SettingsColumn list, Optional<String> mark) {

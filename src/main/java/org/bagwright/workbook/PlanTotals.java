@@ -40,6 +40,9 @@ final class PlanTotals {
     }
 
     private void headings() {
+        for (int place = 0; place < PLACES; place++) {
+            pen.blank(row, layout.shown(place), Role.GROUP);
+        }
         pen.text(row++, 0, Role.GROUP, "Penalty points by measure");
         pen.text(row, 0, Role.HEADING, "Golfer");
         pen.blank(row, 1, Role.HEADING);

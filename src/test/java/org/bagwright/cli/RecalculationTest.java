@@ -84,7 +84,10 @@ class RecalculationTest {
                 Map.entry("Live carry [yd]", "carry"),
                 Map.entry("Live changes", "changes"));
         columns.forEach((heading, field) -> assertEquals(
-                option.get(field).asDouble(), ResultCells.plan(plan, club, heading).getNumericCellValue(), 1e-6, heading));
+                option.get(field).asDouble(),
+                ResultCells.plan(plan, club, heading).getNumericCellValue(),
+                1e-6,
+                heading));
         double terms = 0;
         for (String term : new String[] {"loft", "lie", "sits", "carry", "swingweight", "change"}) {
             terms += ResultCells.plan(plan, club, "Live " + term + " points").getNumericCellValue();

@@ -126,7 +126,9 @@ final class BuildBook {
                         .kit("back")
                         .swingweight(32.5)
                         .club(),
-                new Draft("Golfer A", 2, "3 wood", ClubKind.WOOD, 15, 57.5, 43).sleeve("Sleeve P", "2").club(),
+                new Draft("Golfer A", 2, "3 wood", ClubKind.WOOD, 15, 57.5, 43)
+                        .sleeve("Sleeve P", "2")
+                        .club(),
                 new Draft("Golfer A", 2, "4 wood", ClubKind.WOOD, 17, 58, 42.5)
                         .sleeve("Sleeve Q", "1")
                         .kit("light")
@@ -140,13 +142,24 @@ final class BuildBook {
                 new Draft("Golfer A", 3, "3 hybrid", ClubKind.HYBRID, 19.5, 58.5, 40.5)
                         .candidate()
                         .club(),
-                new Draft("Golfer A", 4, "6 iron", ClubKind.IRON, 28, 61.5, 37.5).bends().swingweight(31).club(),
-                new Draft("Golfer A", 5, "8 iron", ClubKind.IRON, 36, 63, 36.5).bends().club(),
-                new Draft("Golfer A", 6, "Wedge", ClubKind.WEDGE, 48, 64, 35.5).bends().club(),
+                new Draft("Golfer A", 4, "6 iron", ClubKind.IRON, 28, 61.5, 37.5)
+                        .bends()
+                        .swingweight(31)
+                        .club(),
+                new Draft("Golfer A", 5, "8 iron", ClubKind.IRON, 36, 63, 36.5)
+                        .bends()
+                        .club(),
+                new Draft("Golfer A", 6, "Wedge", ClubKind.WEDGE, 48, 64, 35.5)
+                        .bends()
+                        .club(),
                 new Draft("Golfer A", 7, "Putter", ClubKind.PUTTER, 3, 70, 34).club(),
                 new Draft("Golfer B", 1, "Driver", ClubKind.DRIVER, 12, 58, 44.5).club(),
-                new Draft("Golfer B", 2, "5 wood", ClubKind.WOOD, 19, 58, 42).candidate().club(),
-                new Draft("Golfer B", 3, "7 iron", ClubKind.IRON, 32, 62.5, 37).bends().club());
+                new Draft("Golfer B", 2, "5 wood", ClubKind.WOOD, 19, 58, 42)
+                        .candidate()
+                        .club(),
+                new Draft("Golfer B", 3, "7 iron", ClubKind.IRON, 32, 62.5, 37)
+                        .bends()
+                        .club());
     }
 
     /** A club in the making. */

@@ -23,6 +23,7 @@ import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.BuildNumbers;
 import org.bagwright.domain.Choice;
+import org.bagwright.domain.Club;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.ShotPrediction;
@@ -43,6 +44,10 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("analytic")
 class LivePlanTest {
     private static final int RANDOM_BAGS = 3;
+    private static final int CHOICES = 2 + RANDOM_BAGS;
+    /** The row of a slot with two clubs. */
+    private static final int CANDIDATES = 1;
+
     private static final double G_PER_OZ = 28.349523125;
 
     @TempDir
@@ -64,10 +69,27 @@ class LivePlanTest {
         try (OutputStream output = Files.newOutputStream(planned)) {
             ResultBook.write(source, result, output);
         }
-        String kept = System.getProperty("keep.plan");
-        if (kept != null) {
-            Files.copy(planned, Path.of(kept), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        recalculateAll();
+    }
+
+    /** All books that the tests look at in one run of the spreadsheet program, which is slow to start. */
+    private static void recalculateAll() throws Exception {
+        List<Path> bare = new ArrayList<>();
+        bare.add(bare("same", book -> {}));
+        for (int index = 0; index < CHOICES; index++) {
+            List<List<Integer>> chosen = choices().get(index);
+            bare.add(bare("live" + index, book -> choose(book, chosen)));
         }
+        bare.add(bare("blank", LivePlanTest::takeTheOtherClubWithItsChoicesBlank));
+        bare.add(bare("wrong", book -> ResultCells.set(book, CANDIDATES, "Live setting", "no such mark")));
+        for (Club club : result.bags().get(0).options().slots().get(CANDIDATES).clubs()) {
+            bare.add(bare("list " + club.name(), book -> list(book, club.name())));
+        }
+        Spreadsheet.recalculated(bare, folder.resolve("calc"));
+    }
+
+    private static XSSFWorkbook recalculated(String name) throws Exception {
+        return ResultCells.open(folder.resolve("calc").resolve(name + ".xlsx"));
     }
 
     private static Path bare(String name, Edit edit) throws Exception {
@@ -83,9 +105,8 @@ class LivePlanTest {
 
     @Test
     void everyFormula_recalculatesToTheProgramsOwnNumbers() throws Exception {
-        Path recalculated = Spreadsheet.recalculated(bare("same", book -> {}), folder.resolve("same"));
         try (XSSFWorkbook own = ResultCells.open(planned);
-                XSSFWorkbook other = ResultCells.open(recalculated)) {
+                XSSFWorkbook other = recalculated("same")) {
             int compared = ResultCells.compare(own, other);
             assertTrue(compared > 800, "only " + compared + " formulas compared");
         }
@@ -93,16 +114,9 @@ class LivePlanTest {
 
     @Test
     void everyKindOfChoice_givesTheOptionsNumbersAndTheSearchsPenalty() throws Exception {
-        List<List<List<Integer>>> choices = choices();
-        List<Path> bare = new ArrayList<>();
-        for (int book = 0; book < choices.size(); book++) {
-            List<List<Integer>> chosen = choices.get(book);
-            bare.add(bare("live" + book, made -> choose(made, chosen)));
-        }
-        List<Path> recalculated = Spreadsheet.recalculated(bare, folder.resolve("live"));
-        for (int book = 0; book < choices.size(); book++) {
-            try (XSSFWorkbook live = ResultCells.open(recalculated.get(book))) {
-                expect(live, choices.get(book));
+        for (int index = 0; index < CHOICES; index++) {
+            try (XSSFWorkbook live = recalculated("live" + index)) {
+                expect(live, choices().get(index));
             }
         }
     }
@@ -137,7 +151,8 @@ class LivePlanTest {
         for (int bag = 0; bag < chosen.size(); bag++) {
             BagOptions options = result.bags().get(bag).options();
             for (int slot = 0; slot < chosen.get(bag).size(); slot++) {
-                Option option = options.slots().get(slot).options().get(chosen.get(bag).get(slot));
+                Option option =
+                        options.slots().get(slot).options().get(chosen.get(bag).get(slot));
                 ResultCells.set(book, row, "Live club", option.clubText());
                 if (!option.isEmpty()) {
                     choose(book, row, option.choice());
@@ -182,9 +197,12 @@ class LivePlanTest {
         Optional<Option> carried = Optional.of(option).filter(made -> !made.isEmpty());
         number(live, row, "Live loft [deg]", carried.map(made -> made.pose().gaugeLoftDeg()));
         number(live, row, "Live lie [deg]", carried.map(made -> made.pose().gaugeLieDeg()));
-        number(live, row, "Live sits [deg closed]", carried.map(made -> made.pose().sitsClosedDeg()));
-        number(live, row, "Live contact shift [mm forward]", carried.map(made -> made.pose().contactShiftMm()));
-        number(live, row, "Live shaft turn [deg]", carried.map(made -> made.pose().shaftTurnDeg()));
+        number(live, row, "Live sits [deg closed]", carried.map(made -> made.pose()
+                .sitsClosedDeg()));
+        number(live, row, "Live contact shift [mm forward]", carried.map(made -> made.pose()
+                .contactShiftMm()));
+        number(live, row, "Live shaft turn [deg]", carried.map(made -> made.pose()
+                .shaftTurnDeg()));
         number(live, row, "Live start line [deg closed]", shot.map(ShotPrediction::startClosedDeg));
         number(live, row, "Live launch [deg]", shot.map(ShotPrediction::launchDeg));
         number(live, row, "Live spin [rpm]", shot.map(ShotPrediction::spinRpm));
@@ -220,8 +238,11 @@ class LivePlanTest {
     /** A swingweight point is 1.75 oz in about a fulcrum 14 in from the butt. */
     private static Optional<Double> gramsAtHead(Option option) {
         double lengthIn = option.build().lengthM() / 0.0254;
-        return option.club().targets().swingweight().map(Swingweight::momentOzIn).map(target ->
-                (target - option.build().swingweight().momentOzIn()) * G_PER_OZ / (lengthIn - 14));
+        return option.club()
+                .targets()
+                .swingweight()
+                .map(Swingweight::momentOzIn)
+                .map(target -> (target - option.build().swingweight().momentOzIn()) * G_PER_OZ / (lengthIn - 14));
     }
 
     private static void number(XSSFWorkbook book, int row, String heading, Optional<Double> expected) {
@@ -257,48 +278,56 @@ class LivePlanTest {
         return cell == null ? "" : cell.toString();
     }
 
-    @Test
-    void anotherClub_isAsInTheBookWhileItsChoicesAreBlank() throws Exception {
-        SlotOptions slot = result.bags().get(0).options().slots().get(1);
-        Option today = slot.today();
-        Option other = slot.optionsOf(slot.clubs().get(1)).stream()
+    private static Option otherClub() {
+        SlotOptions slot = result.bags().get(0).options().slots().get(CANDIDATES);
+        return slot.optionsOf(slot.clubs().get(1)).stream()
                 .filter(option -> option.changes() == 1)
                 .findFirst()
                 .orElseThrow();
-        Path blank = bare("blank", book -> {
-            ResultCells.set(book, 1, "Live club", other.clubText());
-            for (String what : List.of("setting", "weighting", "loft bend [deg]", "lie bend [deg]")) {
-                ResultCells.plan(book, 1, "Live " + what).setBlank();
-            }
-        });
-        Path wrong = bare("wrong", book -> ResultCells.set(book, 1, "Live setting", "no such mark"));
-        List<Path> recalculated = Spreadsheet.recalculated(List.of(blank, wrong), folder.resolve("blank"));
-        try (XSSFWorkbook book = ResultCells.open(recalculated.get(0))) {
-            expect(book, 1, other, today);
+    }
+
+    private static void takeTheOtherClubWithItsChoicesBlank(XSSFWorkbook book) {
+        ResultCells.set(book, CANDIDATES, "Live club", otherClub().clubText());
+        for (String what : List.of("setting", "weighting", "loft bend [deg]", "lie bend [deg]")) {
+            ResultCells.plan(book, CANDIDATES, "Live " + what).setBlank();
         }
-        try (XSSFWorkbook book = ResultCells.open(recalculated.get(1))) {
-            assertEquals("not an option", ResultCells.plan(book, 1, "Live fit").getStringCellValue());
+    }
+
+    @Test
+    void anotherClub_isAsInTheBookWhileItsChoicesAreBlank() throws Exception {
+        Option today = result.bags().get(0).options().slots().get(CANDIDATES).today();
+        try (XSSFWorkbook book = recalculated("blank")) {
+            expect(book, CANDIDATES, otherClub(), today);
+        }
+    }
+
+    @Test
+    void noSuchOption_givesQuestionMarks() throws Exception {
+        try (XSSFWorkbook book = recalculated("wrong")) {
+            assertEquals(
+                    "not an option",
+                    ResultCells.plan(book, CANDIDATES, "Live fit").getStringCellValue());
             for (String heading : List.of("Live loft [deg]", "Live carry [yd]", "Live gap [yd]", "Live penalty")) {
-                assertEquals("?", ResultCells.plan(book, 1, heading).getStringCellValue(), heading);
+                assertEquals("?", ResultCells.plan(book, CANDIDATES, heading).getStringCellValue(), heading);
             }
         }
     }
 
     @Test
     void dropDowns_listWhatTheLiveClubCanHave() throws Exception {
-        SlotOptions slot = result.bags().get(0).options().slots().get(1);
-        for (int club = 0; club < slot.clubs().size(); club++) {
-            String name = slot.clubs().get(club).name();
-            Path listed = bare("list" + club, book -> list(book, name));
-            try (XSSFWorkbook book = ResultCells.open(Spreadsheet.recalculated(listed, folder.resolve("list")))) {
-                List<String> expected = slot.optionsOf(slot.clubs().get(club)).stream()
-                        .map(option -> option.choice().settingText())
-                        .distinct()
-                        .toList();
+        SlotOptions slot = result.bags().get(0).options().slots().get(CANDIDATES);
+        for (Club club : slot.clubs()) {
+            List<String> expected = slot.optionsOf(club).stream()
+                    .map(option -> option.choice().settingText())
+                    .distinct()
+                    .toList();
+            try (XSSFWorkbook book = recalculated("list " + club.name())) {
                 XSSFSheet lists = book.getSheet("Mine");
                 assertEquals(expected.size(), lists.getRow(0).getCell(0).getNumericCellValue(), 0);
                 for (int index = 0; index < expected.size(); index++) {
-                    assertEquals(expected.get(index), lists.getRow(index + 1).getCell(0).getStringCellValue());
+                    assertEquals(
+                            expected.get(index),
+                            lists.getRow(index + 1).getCell(0).getStringCellValue());
                 }
             }
         }
@@ -306,10 +335,11 @@ class LivePlanTest {
 
     /** Writes down what the drop-down of the live setting in the second slot shows. */
     private static void list(XSSFWorkbook book, String club) {
-        ResultCells.set(book, 1, "Live club", club);
-        Cell cell = ResultCells.plan(book, 1, "Live setting");
+        ResultCells.set(book, CANDIDATES, "Live club", club);
+        Cell cell = ResultCells.plan(book, CANDIDATES, "Live setting");
         String list = book.getSheet("Plan").getDataValidations().stream()
-                .filter(validation -> validation.getRegions().getCellRangeAddresses()[0].isInRange(cell))
+                .filter(validation ->
+                        validation.getRegions().getCellRangeAddresses()[0].isInRange(cell))
                 .map(validation -> validation.getValidationConstraint().getFormula1())
                 .findFirst()
                 .orElseThrow()
@@ -328,7 +358,7 @@ class LivePlanTest {
                 .toList();
         assertTrue(slots.stream().filter(slot -> slot.clubs().size() > 1).count() >= 2);
         assertTrue(slots.stream().anyMatch(slot -> slot.today().isEmpty()));
-        assertTrue(result.bags().stream().anyMatch(bag -> bag.planned().spreads().stream()
-                .anyMatch(spread -> spread.penaltyPoints() > 0)));
+        assertTrue(result.bags().stream()
+                .anyMatch(bag -> bag.planned().spreads().stream().anyMatch(spread -> spread.penaltyPoints() > 0)));
     }
 }
