@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** LibreOffice as the referee of formulas. */
@@ -19,33 +21,44 @@ public final class Spreadsheet {
 
     /** Opens a book, calculates all of it and saves it into a folder. Without LibreOffice: aborts, and fails in CI. */
     public static Path recalculated(Path book, Path folder) throws IOException, InterruptedException {
-        return converted(book, folder, "xlsx");
+        return converted(List.of(book), folder, "xlsx").get(0);
+    }
+
+    /** As {@link #recalculated(Path, Path)} for several books in one run of the program. */
+    public static List<Path> recalculated(List<Path> books, Path folder) throws IOException, InterruptedException {
+        return converted(books, folder, "xlsx");
     }
 
     /** As {@link #recalculated}, saved in another format, such as {@code pdf} for what is printed. */
     public static Path converted(Path book, Path folder, String format) throws IOException, InterruptedException {
+        return converted(List.of(book), folder, format).get(0);
+    }
+
+    private static List<Path> converted(List<Path> books, Path folder, String format)
+            throws IOException, InterruptedException {
         Files.createDirectories(folder);
-        Process process = start(book, folder, format);
+        Process process = start(books, folder, format);
         assertTrue(process.waitFor(MOST_WAIT_S, TimeUnit.SECONDS), "LibreOffice did not end");
         assertEquals(
                 0, process.exitValue(), new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
-        String name = book.getFileName().toString();
-        return folder.resolve(name.substring(0, name.lastIndexOf('.') + 1) + format);
+        return books.stream()
+                .map(book -> book.getFileName().toString())
+                .map(name -> folder.resolve(name.substring(0, name.lastIndexOf('.') + 1) + format))
+                .toList();
     }
 
-    private static Process start(Path book, Path folder, String format) {
+    private static Process start(List<Path> books, Path folder, String format) {
+        List<String> command = new ArrayList<>(List.of(
+                "soffice",
+                "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+                "--headless",
+                "--convert-to",
+                format,
+                "--outdir",
+                folder.toString()));
+        books.forEach(book -> command.add(book.toString()));
         try {
-            return new ProcessBuilder(
-                            "soffice",
-                            "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                            "--headless",
-                            "--convert-to",
-                            format,
-                            "--outdir",
-                            folder.toString(),
-                            book.toString())
-                    .redirectErrorStream(true)
-                    .start();
+            return new ProcessBuilder(command).redirectErrorStream(true).start();
         } catch (IOException missing) {
             if (System.getenv("CI") != null) {
                 fail("LibreOffice is needed in CI", missing);

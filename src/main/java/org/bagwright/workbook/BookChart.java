@@ -12,6 +12,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
@@ -40,6 +41,7 @@ final class BookChart {
     BookChart(XSSFSheet sheet, int column, int row, int columns, int rows) {
         this.sheet = sheet;
         this.chart = ChartParts.chart(sheet, column, row, columns, rows);
+        chart.displayBlanksAs(DisplayBlanks.GAP);
     }
 
     void title(String text) {
@@ -72,9 +74,18 @@ final class BookChart {
     }
 
     void lines(List<Series> many) {
+        draw(many, false);
+    }
+
+    /** Series without a line between their points, but for bands, which have no points. */
+    void points(List<Series> many) {
+        draw(many, true);
+    }
+
+    private void draw(List<Series> many, boolean pointsOnly) {
         XDDFLineChartData data = (XDDFLineChartData) chart.createData(ChartTypes.LINE, categories, values);
         data.setVaryColors(false);
-        many.forEach(series -> add(data, series));
+        many.forEach(series -> add(data, series, pointsOnly && series.look() != SeriesLook.BAND));
         chart.plot(data);
     }
 
@@ -82,14 +93,14 @@ final class BookChart {
         lines(List.of(series));
     }
 
-    private void add(XDDFLineChartData data, Series series) {
+    private void add(XDDFLineChartData data, Series series, boolean pointsOnly) {
         XDDFLineChartData.Series drawn = (XDDFLineChartData.Series) data.addSeries(categories(series), values(series));
         drawn.setTitle(series.title(), null);
         drawn.setSmooth(false);
         drawn.setMarkerStyle(series.look().marker);
         drawn.setMarkerSize((short) series.look().size);
         drawn.setLineProperties(
-                series.look().pointsOnly()
+                pointsOnly || series.look().pointsOnly()
                         ? new XDDFLineProperties(new XDDFNoFillProperties())
                         : ChartParts.line(series.look().rgb, series.look().linePoints()));
         if (series.look().marker != MarkerStyle.NONE) {

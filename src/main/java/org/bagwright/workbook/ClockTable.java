@@ -3,10 +3,16 @@ package org.bagwright.workbook;
 import static org.bagwright.workbook.BookStyles.Role;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.BagResult;
+import org.bagwright.domain.Choice;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubSetup;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.Units;
 
 /** On the sheet Ladder: for one club with a sleeve the settings round the clock, as a table and as a chart. */
 final class ClockTable {
@@ -15,9 +21,13 @@ final class ClockTable {
     private final SheetPen pen;
     private final SettingsSheet settings;
     private final BagResult bag;
-    private final int index;
-    private final int planRow;
+    private final Shown shown;
+    private final SlotOptions slot;
+    private final Club club;
     private final Place place;
+
+    /** A club to show, the position of its slot in the bag and the row of that on the sheet Plan. */
+    record Shown(Club club, int index, int planRow) {}
 
     /** Where on the sheet a table and its chart stand: columns, counted from 0. */
     record Place(int nameColumn, int chartColumn, int chartColumns) {
@@ -33,37 +43,41 @@ final class ClockTable {
         }
     }
 
-    /** @param planRow where the club stands on the sheet Plan */
-    ClockTable(SheetPen pen, SettingsSheet settings, BagResult bag, int index, int planRow, Place place) {
+    ClockTable(SheetPen pen, SettingsSheet settings, BagResult bag, Shown shown, Place place) {
         this.pen = pen;
         this.settings = settings;
         this.bag = bag;
-        this.index = index;
-        this.planRow = planRow;
+        this.shown = shown;
+        this.slot = bag.options().slots().get(shown.index());
+        this.club = shown.club();
         this.place = place;
     }
 
     /** Writes from a row on and gives the first free row after it. */
     int write(int row) {
-        SlotOptions club = bag.options().slots().get(index);
-        List<Option> shown = club.options().stream()
-                .filter(option ->
-                        option.choice().bend().equals(club.today().choice().bend()))
-                .toList();
-        List<Option> open = shown.stream().filter(Option::open).toList();
-        List<Option> closed = shown.stream().filter(option -> !option.open()).toList();
-        headings(row, club.main().name());
+        List<Option> bySetting =
+                slot.optionsOf(club).stream().filter(this::asInTheBook).toList();
+        List<Option> open = bySetting.stream().filter(Option::open).toList();
+        List<Option> closed =
+                bySetting.stream().filter(option -> !option.open()).toList();
+        headings(row);
         int next = points(row + 1, open, "");
         next = points(next, closed, " (not allowed)");
-        state(next, "today", PlanColumn.TODAY_ROW, bag.today().chosen());
-        state(next + 1, "planned", PlanColumn.PLANNED_ROW, bag.planned().chosen());
-        state(next + 2, "live", PlanColumn.LIVE_ROW, bag.planned().chosen());
-        chart(row, club, open, closed, next);
-        return Math.max(next + 3, row + LEAST_ROWS) + 1;
+        for (PlanState state : PlanState.values()) {
+            state(row, next + state.ordinal(), state);
+        }
+        chart(row, open, closed, next);
+        return Math.max(next + PlanState.values().length, row + LEAST_ROWS) + 1;
     }
 
-    private void headings(int row, String club) {
-        pen.text(row, place.nameColumn(), Role.HEADING, club);
+    /** Whether an option differs from what the club has in the book by its setting alone. */
+    private boolean asInTheBook(Option option) {
+        Choice own = new Choice(option.choice().setting(), club.weighting(), club.todayBend());
+        return option.choice().itemsThatDiffer(own) == 0;
+    }
+
+    private void headings(int row) {
+        pen.text(row, place.nameColumn(), Role.HEADING, club.name());
         pen.text(row, place.lieColumn(), Role.HEADING, "Gauge lie [deg]");
         pen.text(row, place.loftColumn(), Role.HEADING, "Gauge loft [deg]");
         pen.height(row, 28);
@@ -72,60 +86,63 @@ final class ClockTable {
     private int points(int row, List<Option> options, String remark) {
         int next = row;
         for (Option option : options) {
-            pen.text(
-                    next,
-                    place.nameColumn(),
-                    Role.TEXT,
-                    "setting " + option.choice().settingText() + remark);
-            looked(
-                    next,
-                    place.lieColumn(),
-                    SettingsSheet.Column.LIE,
-                    String.valueOf(settings.lookupRow(option)),
-                    option.pose().gaugeLieDeg());
-            looked(
+            String text = "setting " + option.choice().settingText() + remark;
+            String found = String.valueOf(settings.lookupRow(option));
+            pen.text(next, place.nameColumn(), Role.TEXT, text);
+            number(next, place.lieColumn(), looked(SettingsColumn.LIE, found), SettingsColumn.LIE, Optional.of(option));
+            number(
                     next,
                     place.loftColumn(),
-                    SettingsSheet.Column.LOFT,
-                    String.valueOf(settings.lookupRow(option)),
-                    option.pose().gaugeLoftDeg());
+                    looked(SettingsColumn.LOFT, found),
+                    SettingsColumn.LOFT,
+                    Optional.of(option));
             next++;
         }
         return next;
     }
 
-    private void state(int row, String name, PlanColumn lookupRow, List<Integer> chosen) {
-        Option option = bag.options().slots().get(index).options().get(chosen.get(index));
-        String found = PlanSheet.NAME + "!" + lookupRow.at(planRow);
-        pen.text(row, place.nameColumn(), Role.TEXT, name);
-        looked(
-                row,
-                place.lieColumn(),
-                SettingsSheet.Column.LIE,
-                found,
-                option.pose().gaugeLieDeg());
-        looked(
-                row,
-                place.loftColumn(),
-                SettingsSheet.Column.LOFT,
-                found,
-                option.pose().gaugeLoftDeg());
+    private void state(int headingRow, int row, PlanState state) {
+        pen.text(row, place.nameColumn(), Role.TEXT, state.label());
+        Option chosen = slot.options().get(state.of(bag).chosen().get(shown.index()));
+        Optional<Option> here = Optional.of(chosen)
+                .filter(option ->
+                        option.setup().map(ClubSetup::club).filter(club::equals).isPresent());
+        String name = SheetPen.held(headingRow, place.nameColumn());
+        number(row, place.lieColumn(), ofState(state, SettingsColumn.LIE, name), SettingsColumn.LIE, here);
+        number(row, place.loftColumn(), ofState(state, SettingsColumn.LOFT, name), SettingsColumn.LOFT, here);
     }
 
-    private void looked(int row, int column, SettingsSheet.Column from, String lookupRow, double cached) {
-        String formula = "IF(" + lookupRow + "=0,\"?\",INDEX(" + settings.lookup(from) + "," + lookupRow + "))";
+    /** Blank while another club, or none, stands in the slot. */
+    private String ofState(PlanState state, SettingsColumn column, String name) {
+        String looked = looked(column, onPlan(state, "ROW"));
+        return slot.hasCandidates()
+                ? "IF(" + onPlan(state, "CLUB") + "&\"\"=" + name + "," + looked + ",\"\")"
+                : looked;
+    }
+
+    private String onPlan(PlanState state, String what) {
+        return PlanSheet.NAME + "!" + PlanColumn.of(state, what).at(shown.planRow());
+    }
+
+    private String looked(SettingsColumn column, String lookupRow) {
+        return "IF(" + lookupRow + "=0,\"?\",INDEX(" + settings.lookup(column) + "," + lookupRow + "))";
+    }
+
+    private void number(int row, int column, String formula, SettingsColumn of, Optional<Option> option) {
+        OptionalDouble cached =
+                option.map(known -> of.number.of(known, Units.DEFAULT)).orElseGet(OptionalDouble::empty);
         pen.formula(row, column, Role.NUMBER, "0.00", formula, cached);
     }
 
-    private void chart(int row, SlotOptions club, List<Option> open, List<Option> closed, int stateRow) {
+    private void chart(int row, List<Option> open, List<Option> closed, int stateRow) {
         ClockChart chart = new ClockChart(
                 pen.sheet(),
                 place.chartColumn(),
                 row,
                 place.chartColumns(),
                 LEAST_ROWS,
-                club.main().name() + ": loft and lie by setting");
-        List<Option> all = club.options();
+                club.name() + ": loft and lie by setting");
+        List<Option> all = slot.optionsOf(club);
         chart.window(
                 extreme(all, option -> option.pose().gaugeLieDeg(), -1),
                 extreme(all, option -> option.pose().gaugeLieDeg(), 1),
@@ -134,19 +151,14 @@ final class ClockTable {
         int first = row + 1;
         add(chart, "Allowed", first, open, SeriesLook.ALLOWED);
         add(chart, "Not allowed", first + open.size(), closed, SeriesLook.CLOSED);
-        chart.points(
-                "Today", stateRow, stateRow, place.lieColumn(), place.loftColumn(), SeriesLook.TODAY_RING, List.of());
-        chart.points(
-                "Planned",
-                stateRow + 1,
-                stateRow + 1,
-                place.lieColumn(),
-                place.loftColumn(),
-                SeriesLook.PLANNED,
-                List.of());
-        chart.points(
-                "Live", stateRow + 2, stateRow + 2, place.lieColumn(), place.loftColumn(), SeriesLook.LIVE, List.of());
+        state(chart, "Today", stateRow, SeriesLook.TODAY_RING);
+        state(chart, "Planned", stateRow + 1, SeriesLook.PLANNED);
+        state(chart, "Live", stateRow + 2, SeriesLook.LIVE);
         chart.plot();
+    }
+
+    private void state(ClockChart chart, String title, int row, SeriesLook look) {
+        chart.points(title, row, row, place.lieColumn(), place.loftColumn(), look, List.of());
     }
 
     private void add(ClockChart chart, String title, int first, List<Option> options, SeriesLook look) {

@@ -4,11 +4,13 @@ import static org.bagwright.workbook.BookStyles.Role;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.bagwright.domain.BagOutlook;
 import org.bagwright.domain.CarryBand;
 import org.bagwright.domain.GapOutlook;
 import org.bagwright.domain.Numbers;
 import org.bagwright.domain.Sensitivity;
+import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.Units;
 
 /** Under a golfer's ladder: how the planned carries answer to small changes, and where single shots come down. */
@@ -31,22 +33,31 @@ final class OutlookTable {
         return 2;
     }
 
-    /** Writes from a row on; gives the first free row. */
-    int write(BagOutlook outlook, int row) {
+    /**
+     * Writes from a row on, one row for each of these slots and blank where none of its clubs is planned; gives the first free
+     * row.
+     */
+    int write(BagOutlook outlook, List<SlotOptions> slots, int row) {
         pen.text(row, 0, Role.FAINT, "At the planned setting; these numbers stand still when Live changes.");
         headings(row + 1);
         int next = row + rowsAbove();
-        for (int place = 0; place < outlook.clubs().size(); place++) {
-            club(next, outlook.clubs().get(place), outlook.bands().get(place));
-            if (place < outlook.gaps().size()) {
-                signed(next, MOVE_COLUMN, outlook.gaps().get(place).otherModelMoveM());
-            }
-            next++;
+        for (SlotOptions slot : slots) {
+            int line = next++;
+            IntStream.range(0, outlook.clubs().size())
+                    .filter(place -> outlook.clubs().get(place).slot() == slot.slot())
+                    .forEach(place -> row(outlook, place, line));
         }
         for (String line : words(outlook)) {
             pen.text(next++, 0, Role.FAINT, line);
         }
         return next;
+    }
+
+    private void row(BagOutlook outlook, int place, int row) {
+        club(row, outlook.clubs().get(place), outlook.bands().get(place));
+        if (place < outlook.gaps().size()) {
+            signed(row, MOVE_COLUMN, outlook.gaps().get(place).otherModelMoveM());
+        }
     }
 
     private void headings(int row) {

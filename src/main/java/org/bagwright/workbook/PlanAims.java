@@ -6,54 +6,83 @@ import java.util.List;
 import org.apache.poi.ss.usermodel.Name;
 import org.bagwright.domain.Aim;
 import org.bagwright.domain.Book;
+import org.bagwright.domain.BookSettings;
 import org.bagwright.domain.DistanceUnit;
 import org.bagwright.domain.Measure;
 
 /** The tolerances and importances on the sheet Plan, which its formulas use by name. */
 final class PlanAims {
-    private static final int COLUMN = PlanColumn.PLANNED_CARRY.ordinal();
-    private static final List<Measure> SHOWN =
-            List.of(Measure.LOFT, Measure.LIE, Measure.SITS, Measure.CARRY, Measure.GAP, Measure.CHANGE);
+    private static final int FIRST_PLACE = PlanTotals.PLACES + 1;
+    private static final List<String> HEADINGS = List.of("Tolerance", "Unit", "Impor- tance", "Must");
 
-    private PlanAims() {}
+    private final SheetPen pen;
+    private final BookSettings settings;
+    private final PlanLayout layout;
+
+    private PlanAims(SheetPen pen, BookSettings settings, PlanLayout layout) {
+        this.pen = pen;
+        this.settings = settings;
+        this.layout = layout;
+    }
 
     /** Writes the aims from a row on and gives the last row used. */
-    static int write(SheetPen pen, Book book, int row) {
-        pen.text(row, COLUMN, Role.GROUP, "What counts how much");
-        List<String> headings = List.of("Measure", "Tolerance", "Unit", "Impor- tance", "Must");
-        for (int column = 0; column < headings.size(); column++) {
-            pen.text(row + 1, COLUMN + column, Role.HEADING, headings.get(column));
+    static int write(SheetPen pen, Book book, PlanLayout layout, int row) {
+        PlanAims aims = new PlanAims(pen, book.settings(), layout);
+        for (int place = 0; place < HEADINGS.size() + 2; place++) {
+            pen.blank(row, aims.column(place), Role.GROUP);
         }
-        DistanceUnit distance = book.settings().units().distance();
-        pen.height(row + 1, 28);
+        pen.text(row, aims.column(0), Role.GROUP, "What counts how much");
+        aims.headings(row + 1);
         int next = row + 2;
-        for (Measure measure : SHOWN) {
-            aim(pen, book.aims().of(measure), distance, next++);
+        for (Measure measure : Measure.values()) {
+            aims.aim(book.aims().of(measure), next++);
         }
         return next - 1;
     }
 
-    private static void aim(SheetPen pen, Aim aim, DistanceUnit distance, int row) {
+    /** The columns that are shown; a measure's name takes two. */
+    private int column(int place) {
+        return layout.shown(FIRST_PLACE + place);
+    }
+
+    private void headings(int row) {
+        measure(row, Role.HEADING, "Measure");
+        for (int place = 0; place < HEADINGS.size(); place++) {
+            pen.text(row, column(2 + place), Role.HEADING, HEADINGS.get(place));
+        }
+    }
+
+    private void measure(int row, Role role, String text) {
+        pen.text(row, column(0), role, text);
+        pen.blank(row, column(1), role);
+        pen.merge(row, row, column(0), column(1));
+    }
+
+    private void aim(Aim aim, int row) {
         Measure measure = aim.measure();
+        DistanceUnit distance = settings.units().distance();
         double tolerance =
                 measure.isDistance() ? distance.fromM(aim.toleranceMeasureUnits()) : aim.toleranceMeasureUnits();
-        pen.text(row, COLUMN, Role.TEXT, measure.label());
-        pen.number(row, COLUMN + 1, Role.INPUT, "0.0##", tolerance);
-        pen.text(row, COLUMN + 2, Role.TEXT, unit(measure, distance));
-        pen.number(row, COLUMN + 3, Role.INPUT, "0.0##", aim.importancePoints());
-        pen.text(row, COLUMN + 4, Role.TEXT, aim.must() ? "yes" : "no");
-        name(pen, PlanFormulas.tolerance(measure.label()), row, COLUMN + 1);
-        name(pen, PlanFormulas.importance(measure.label()), row, COLUMN + 3);
+        measure(row, Role.TEXT, measure.label());
+        pen.number(row, column(2), Role.INPUT, "0.0##", tolerance);
+        pen.text(row, column(3), Role.TEXT, unit(measure));
+        pen.number(row, column(4), Role.INPUT, "0.0##", aim.importancePoints());
+        pen.text(row, column(5), Role.TEXT, aim.must() ? "yes" : "no");
+        name(PlanFormulas.tolerance(measure.label()), row, column(2));
+        name(PlanFormulas.importance(measure.label()), row, column(4));
     }
 
-    private static String unit(Measure measure, DistanceUnit distance) {
-        if (measure.isDistance()) {
-            return distance.label();
-        }
-        return measure == Measure.CHANGE ? "item" : "deg";
+    private String unit(Measure measure) {
+        return switch (measure) {
+            case CARRY, GAP -> settings.units().distance().label();
+            case SWINGWEIGHT -> "points";
+            case SPREAD -> SettingsSheet.matchUnit(settings.matching());
+            case CHANGE -> "item";
+            case LOFT, LIE, SITS -> "deg";
+        };
     }
 
-    private static void name(SheetPen pen, String text, int row, int column) {
+    private void name(String text, int row, int column) {
         Name name = pen.sheet().getWorkbook().createName();
         name.setNameName(text);
         name.setRefersToFormula(PlanSheet.NAME + "!" + SheetPen.held(row, column));

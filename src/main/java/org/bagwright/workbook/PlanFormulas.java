@@ -1,7 +1,11 @@
 package org.bagwright.workbook;
 
-/** The formulas of the sheet Plan. Rows count from 0. */
+import org.bagwright.domain.Option;
+
+/** The formulas of the sheet Plan that look numbers up; a choice that is no option gives a question mark. */
 final class PlanFormulas {
+    static final String UNKNOWN = "?";
+
     private final SettingsSheet settings;
     private final boolean hasWildcards;
 
@@ -19,109 +23,105 @@ final class PlanFormulas {
         return ResultSheets.NAME_PREFIX + measure + "_importance";
     }
 
+    /** The place of the live club among those of its slot; the first where it is none of them. */
+    String liveList(PlanPlace place) {
+        String club = sought(place.at(PlanColumn.LIVE_CLUB) + "&\"\"");
+        return "IFERROR(MATCH(" + club + "," + settings.lists().clubs(place.slot()) + ",0),1)";
+    }
+
     /** Where the state's choice stands in the sheet Settings; 0 if it is no option. */
-    String lookupRow(String state, int row) {
-        String key = SettingsSheet.key(
-                PlanColumn.GOLFER.at(row),
-                PlanColumn.SLOT.at(row),
-                PlanColumn.CLUB.at(row),
-                PlanColumn.of(state, "SETTING").at(row),
-                "\"none\"",
-                PlanColumn.of(state, "LOFT_BEND").at(row),
-                PlanColumn.of(state, "LIE_BEND").at(row));
-        String sought = hasWildcards ? escaped(key) : key;
-        return "IFERROR(MATCH(" + sought + "," + settings.lookup(SettingsSheet.Column.KEY) + ",0),0)";
+    String lookupRow(PlanState state, PlanPlace place) {
+        return "IFERROR(MATCH(" + sought(key(state, place)) + "," + settings.lookup(SettingsColumn.KEY) + ",0),0)";
     }
 
-    private static String escaped(String key) {
-        return "SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(" + key + ",\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\")";
+    private String key(PlanState state, PlanPlace place) {
+        String golfer = place.at(PlanColumn.GOLFER);
+        String slot = place.at(PlanColumn.SLOT);
+        String club = place.at(state, "CLUB");
+        String carried = SettingsSheet.key(
+                golfer,
+                slot,
+                club,
+                chosen(state, place, "SETTING", SettingsColumn.SETTING),
+                chosen(state, place, "WEIGHTING", SettingsColumn.WEIGHTING),
+                chosen(state, place, "LOFT_BEND", SettingsColumn.LOFT_BEND),
+                chosen(state, place, "LIE_BEND", SettingsColumn.LIE_BEND));
+        return place.mayBeEmpty()
+                ? "IF(" + isLeftOut(club) + "," + SettingsSheet.key(golfer, slot, quoted(Option.LEFT_OUT)) + ","
+                        + carried + ")"
+                : carried;
     }
 
-    String looked(String state, SettingsSheet.Column column, int row) {
-        String found = PlanColumn.of(state, "ROW").at(row);
-        return "IF(" + found + "=0,\"?\",INDEX(" + settings.lookup(column) + "," + found + "))";
+    /** A choice cell; left blank in the live choice of a slot with candidates it stands for what the club has in the book. */
+    private String chosen(PlanState state, PlanPlace place, String what, SettingsColumn column) {
+        String cell = place.at(state, what);
+        if (state != PlanState.LIVE || place.fixed()) {
+            return cell;
+        }
+        return "IF(" + cell + "=\"\",INDEX(" + settings.lists().own(place.slot(), column) + ","
+                + place.at(PlanColumn.LIVE_LIST) + ")," + cell + ")";
     }
 
-    String gap(String state, int row, int nextRow) {
-        PlanColumn carry = PlanColumn.of(state, "CARRY");
-        return "IFERROR(" + carry.at(row) + "-" + carry.at(nextRow) + ",\"?\")";
+    private static String isLeftOut(String club) {
+        return club + "=" + quoted(Option.LEFT_OUT);
     }
 
-    String changes(String state, int row) {
-        return differs(PlanColumn.of(state, "SETTING").at(row) + "<>" + PlanColumn.TODAY_SETTING.at(row))
-                + "+" + bendDiffers(state, "LOFT_BEND", row)
-                + "+" + bendDiffers(state, "LIE_BEND", row);
+    private static String quoted(String text) {
+        return "\"" + text + "\"";
     }
 
-    private static String bendDiffers(String state, String bend, int row) {
-        return differs("ABS(" + PlanColumn.of(state, bend).at(row) + "-"
-                + PlanColumn.of("TODAY", bend).at(row) + ")>0.000001");
+    private String sought(String text) {
+        return hasWildcards
+                ? "SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(" + text + ",\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\")"
+                : text;
     }
 
-    private static String differs(String condition) {
-        return "IF(" + condition + ",1,0)";
+    /** A number or text of the state's option. */
+    String looked(PlanState state, SettingsColumn column, PlanPlace place) {
+        String found = place.at(state, "ROW");
+        String value = index(state, column, place);
+        String shown = place.fixed() ? value : "IF(" + value + "=\"\",\"\"," + value + ")";
+        return "IF(" + found + "=0,\"?\"," + shown + ")";
     }
 
-    String term(String state, String measure, int row) {
-        return switch (measure) {
-            case "LOFT" -> squared("loft", looked(state, SettingsSheet.Column.LOFT, row), PlanColumn.LOFT_TARGET, row);
-            case "LIE" -> squared("lie", looked(state, SettingsSheet.Column.LIE, row), PlanColumn.LIE_TARGET, row);
-            case "SITS" -> sits(state, row);
-            case "CARRY" -> squared("carry", PlanColumn.of(state, "CARRY").at(row), PlanColumn.CARRY_TARGET, row);
-            case "GAP" -> squared("gap", PlanColumn.of(state, "GAP").at(row), PlanColumn.GAP_WISH, row);
-            case "CHANGE" -> "(" + changes(state, row) + ")*" + importance("change") + "/" + tolerance("change") + "^2";
-            default -> throw new IllegalArgumentException(measure);
-        };
+    /** As {@link #looked}, for use where the option is known to be found. */
+    String index(PlanState state, SettingsColumn column, PlanPlace place) {
+        return "INDEX(" + settings.lookup(column) + "," + place.at(state, "ROW") + ")";
     }
 
-    private static String squared(String measure, String value, PlanColumn target, int row) {
-        String wanted = target.at(row);
-        return "IF(" + wanted + "=\"\",0,IFERROR(" + importance(measure) + "*((" + value + "-" + wanted + ")/"
-                + tolerance(measure) + ")^2,\"?\"))";
+    /** Live less today; blank where either has no such number. */
+    String change(SettingsColumn column, PlanPlace place) {
+        String live = index(PlanState.LIVE, column, place);
+        String today = index(PlanState.TODAY, column, place);
+        String found = place.at(PlanColumn.LIVE_ROW) + "*" + place.at(PlanColumn.TODAY_ROW);
+        return "IF(" + found + "=0,\"?\",IF(OR(" + live + "=\"\"," + today + "=\"\"),\"\"," + live + "-" + today + "))";
     }
 
-    private String sits(String state, int row) {
-        String value = looked(state, SettingsSheet.Column.SITS, row);
-        return "IFERROR(" + importance("sits") + "*(" + outside(value, row) + "/" + tolerance("sits") + ")^2,\"?\")";
+    /** What stands in the first row further down whose club carries, or blank. */
+    String next(PlanState state, PlanColumn wanted, PlanColumn here, PlanPlace place) {
+        int below = place.row() + 1;
+        String carry = PlanColumn.of(state, "CARRY").at(below);
+        String further = below == place.lastRow() ? "\"\"" : here.at(below);
+        return "IF(ISNUMBER(" + carry + ")," + wanted.at(below) + ",IF(" + carry + "=\"?\",\"?\"," + further + "))";
     }
 
-    private static String outside(String sits, int row) {
-        String open = PlanColumn.MOST_OPEN.at(row);
-        String closed = PlanColumn.MOST_CLOSED.at(row);
-        return "MAX(0,IF(" + closed + "=\"\",0," + sits + "-" + closed + "),IF(" + open + "=\"\",0," + open + "-" + sits
-                + "))";
+    String gap(PlanState state, PlanPlace place) {
+        String carry = place.at(state, "CARRY");
+        String next = place.at(state, "NEXT");
+        String between = "IF(" + next + "=\"\",\"\",IFERROR(" + carry + "-" + next + ",\"?\"))";
+        return place.fixed() ? between : "IF(" + carry + "=\"\",\"\"," + between + ")";
     }
 
-    String penalty(String state, int row) {
-        return "SUM(" + PlanColumn.of(state, "LOFT_TERM").at(row) + ":"
-                + PlanColumn.of(state, "CHANGE_TERM").at(row) + ")";
-    }
-
-    /** The greatest miss of the live choice, in tolerances. */
-    String worst(int row) {
-        String sits = outside(PlanColumn.LIVE_SITS.at(row), row);
-        return "IFERROR(MAX("
-                + String.join(
-                        ",",
-                        miss("loft", PlanColumn.LIVE_LOFT, PlanColumn.LOFT_TARGET, row),
-                        miss("lie", PlanColumn.LIVE_LIE, PlanColumn.LIE_TARGET, row),
-                        sits + "/" + tolerance("sits"),
-                        miss("carry", PlanColumn.LIVE_CARRY, PlanColumn.CARRY_TARGET, row),
-                        miss("gap", PlanColumn.LIVE_GAP, PlanColumn.GAP_WISH, row))
-                + "),\"?\")";
-    }
-
-    private static String miss(String measure, PlanColumn value, PlanColumn target, int row) {
-        return "IF(" + target.at(row) + "=\"\",0,ABS(" + value.at(row) + "-" + target.at(row) + ")/"
-                + tolerance(measure) + ")";
-    }
-
-    String fit(int row) {
-        String worst = PlanColumn.LIVE_WORST.at(row);
-        String gap = PlanColumn.LIVE_GAP.at(row);
-        return "IF(" + PlanColumn.LIVE_ROW.at(row) + "=0,\"not an option\",IF(AND(ISNUMBER(" + gap + ")," + gap
-                + "<=0),\"out of order\",IF(" + worst + "<=1.0000001,\"inside\",IF(" + worst
-                + "<=2.0000001,\"close\",\"far\"))))";
+    String fit(PlanPlace place) {
+        String worst = place.at(PlanColumn.LIVE_WORST);
+        String gap = place.at(PlanColumn.LIVE_GAP);
+        String carried = "IF(AND(ISNUMBER(" + gap + ")," + gap + "<=0),\"out of order\",IF(ISNUMBER(" + worst + "),IF("
+                + worst + "<=1.0000001,\"inside\",IF(" + worst + "<=2.0000001,\"close\",\"far\")),\"?\"))";
+        String present = place.mayBeEmpty()
+                ? "IF(" + isLeftOut(place.at(PlanColumn.LIVE_CLUB)) + "," + quoted(Option.LEFT_OUT) + "," + carried
+                        + ")"
+                : carried;
+        return "IF(" + place.at(PlanColumn.LIVE_ROW) + "=0,\"not an option\"," + present + ")";
     }
 
     static String fitWord(boolean outOfOrder, double worstTolerances) {

@@ -1,18 +1,20 @@
 package org.bagwright.workbook;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.BagResult;
-import org.bagwright.domain.BagState;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Golfer;
 import org.bagwright.domain.Measure;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.SpreadTerm;
+import org.bagwright.domain.Targets;
 
-/** One club of one bag as the sheet Plan shows it: the program's own values for the cells that hold formulas. */
+/** One slot of one bag as the sheet Plan shows it: the program's own values for the cells that hold formulas. */
 final class PlanRow {
     private final BagResult bag;
     private final int index;
@@ -26,43 +28,92 @@ final class PlanRow {
         return bag.golfer();
     }
 
-    Club club() {
-        return options().main();
-    }
-
-    SlotOptions options() {
+    SlotOptions slot() {
         return bag.options().slots().get(index);
     }
 
-    /** The state with this name: the live choice starts as the plan. */
-    private BagState state(String state) {
-        return state.equals("TODAY") ? bag.today() : bag.planned();
+    Option option(PlanState state) {
+        return option(state, index);
     }
 
-    Option option(String state) {
-        return options().options().get(state(state).chosen().get(index));
+    private Option option(PlanState state, int slot) {
+        return bag.options()
+                .slots()
+                .get(slot)
+                .options()
+                .get(state.of(bag).chosen().get(slot));
     }
 
-    Optional<GapTerm> gap(String state) {
-        return state(state).gapAfter(index);
+    Optional<GapTerm> gap(PlanState state) {
+        return state.of(bag).gapAfter(index);
     }
 
-    /** How many rows further down the next carrying club stands; 0 if there is none. */
-    int rowsToNext() {
-        return gap("TODAY").map(gap -> gap.toIndex() - gap.fromIndex()).orElse(0);
+    Optional<SpreadTerm> spread(PlanState state) {
+        return state.of(bag).spreadAt(index);
     }
 
-    double penaltyPoints(String state) {
-        return option(state).terms().totalPoints()
-                + gap(state).map(GapTerm::penaltyPoints).orElse(0.0);
+    /** The first option further down that carries. */
+    Optional<Option> next(PlanState state) {
+        for (int slot = index + 1; slot < bag.options().slots().size(); slot++) {
+            if (option(state, slot).carryM().isPresent()) {
+                return Optional.of(option(state, slot));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a club that carries can stand here. */
+    boolean mayCarry() {
+        return mayCarry(slot());
+    }
+
+    /** Whether a club that carries can stand further down too, so that there may be a gap between them. */
+    boolean mayHaveGap() {
+        List<SlotOptions> slots = bag.options().slots();
+        return mayCarry() && slots.subList(index + 1, slots.size()).stream().anyMatch(PlanRow::mayCarry);
+    }
+
+    private static boolean mayCarry(SlotOptions slot) {
+        return slot.options().stream().anyMatch(option -> option.carryM().isPresent());
+    }
+
+    /** The gap wanted after the club of a state, metres; empty where no club carries. */
+    OptionalDouble wishM(PlanState state) {
+        Option option = option(state);
+        return option.carryM().isPresent() && mayHaveGap()
+                ? OptionalDouble.of(bag.options().wishAfterM(option))
+                : OptionalDouble.empty();
+    }
+
+    double points(PlanState state, PlanTerm term) {
+        return term.points(option(state), gap(state), spread(state));
+    }
+
+    double penaltyPoints(PlanState state) {
+        double points = 0;
+        for (PlanTerm term : PlanTerm.values()) {
+            points += points(state, term);
+        }
+        return points;
+    }
+
+    String fitWord(Aims aims) {
+        if (option(PlanState.LIVE).isEmpty()) {
+            return Option.LEFT_OUT;
+        }
+        boolean outOfOrder = gap(PlanState.LIVE).map(GapTerm::gapM).orElse(1.0) <= 0;
+        return PlanFormulas.fitWord(outOfOrder, worstTolerances(aims));
     }
 
     /** The greatest miss of the live choice, in tolerances. */
     double worstTolerances(Aims aims) {
-        Option option = option("LIVE");
-        Club club = club();
-        double worst = tolerances(
-                aims, Measure.LOFT, option.pose().gaugeLoftDeg(), club.targets().loftDeg());
+        Option option = option(PlanState.LIVE);
+        if (option.isEmpty()) {
+            return 0;
+        }
+        Club club = option.club();
+        Targets targets = club.targets();
+        double worst = tolerances(aims, Measure.LOFT, option.pose().gaugeLoftDeg(), targets.loftDeg());
         worst = Math.max(
                 worst,
                 tolerances(aims, Measure.LIE, option.pose().gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg())));
@@ -70,17 +121,27 @@ final class PlanRow {
         worst = Math.max(worst, tolerances(aims, Measure.SITS, outsideDeg, OptionalDouble.of(0)));
         if (option.carryM().isPresent()) {
             worst = Math.max(
-                    worst,
-                    tolerances(
-                            aims,
-                            Measure.CARRY,
-                            option.carryM().getAsDouble(),
-                            club.targets().carryM()));
+                    worst, tolerances(aims, Measure.CARRY, option.carryM().getAsDouble(), targets.carryM()));
         }
-        double gap = gap("LIVE")
+        if (targets.swingweight().isPresent()) {
+            double points = option.build().swingweight().scalePoints();
+            OptionalDouble wanted =
+                    OptionalDouble.of(targets.swingweight().get().scalePoints());
+            worst = Math.max(worst, tolerances(aims, Measure.SWINGWEIGHT, points, wanted));
+        }
+        return Math.max(worst, worstToOthers(aims));
+    }
+
+    private double worstToOthers(Aims aims) {
+        double gap = gap(PlanState.LIVE)
                 .map(term -> tolerances(aims, Measure.GAP, term.gapM(), OptionalDouble.of(term.wishM())))
                 .orElse(0.0);
-        return Math.max(worst, gap);
+        boolean spreadCounts = aims.of(Measure.SPREAD).importancePoints() > 0;
+        double spread = spread(PlanState.LIVE)
+                .filter(term -> spreadCounts)
+                .map(term -> tolerances(aims, Measure.SPREAD, term.deviationMeasureUnits(), OptionalDouble.of(0)))
+                .orElse(0.0);
+        return Math.max(gap, spread);
     }
 
     private static double tolerances(Aims aims, Measure measure, double value, OptionalDouble target) {

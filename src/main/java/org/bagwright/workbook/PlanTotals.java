@@ -2,39 +2,36 @@ package org.bagwright.workbook;
 
 import static org.bagwright.workbook.BookStyles.Role;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import org.bagwright.domain.BagResult;
-import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookResult;
-import org.bagwright.domain.GapTerm;
-import org.bagwright.domain.Option;
-import org.bagwright.domain.OwnTerms;
 
-/** The totals under the clubs of the sheet Plan: points by measure, today, planned and live. */
+/** The totals under the slots of the sheet Plan: points by measure, today, planned and live. */
 final class PlanTotals {
-    private static final int STATE_COLUMN = 2;
-    private static final int FIRST_TERM_COLUMN = 3;
-    private static final int TOTAL_COLUMN = FIRST_TERM_COLUMN + PlanSheet.TERMS.size();
-    private static final int ITEMS_COLUMN = TOTAL_COLUMN + 1;
+    private static final int FIRST_TERM_PLACE = 3;
+    private static final int TOTAL_PLACE = FIRST_TERM_PLACE + PlanTerm.values().length;
+    private static final int ITEMS_PLACE = TOTAL_PLACE + 1;
+
+    /** How many of the columns that are shown the totals take. */
+    static final int PLACES = ITEMS_PLACE + 1;
 
     private final SheetPen pen;
+    private final PlanLayout layout;
     private int row;
 
-    private PlanTotals(SheetPen pen, int row) {
+    private PlanTotals(SheetPen pen, PlanLayout layout, int row) {
         this.pen = pen;
+        this.layout = layout;
         this.row = row;
     }
 
     /** Writes the totals from a row on and gives the last row used. */
-    static int write(SheetPen pen, BookResult result, int row) {
-        PlanTotals totals = new PlanTotals(pen, row);
+    static int write(SheetPen pen, BookResult result, PlanLayout layout, int row) {
+        PlanTotals totals = new PlanTotals(pen, layout, row);
         totals.headings();
         int first = PlanSheet.FIRST_ROW;
         for (BagResult bag : result.bags()) {
             int last = first + bag.options().slots().size() - 1;
-            for (String state : PlanSheet.STATES) {
+            for (PlanState state : PlanState.values()) {
                 totals.state(bag, state, first, last);
             }
             first = last + 1;
@@ -42,78 +39,61 @@ final class PlanTotals {
         return totals.row;
     }
 
-    /** The points of one term of one club in one state. */
-    static double points(Option option, Optional<GapTerm> gap, String term) {
-        OwnTerms terms = option.terms();
-        return switch (term) {
-            case "LOFT" -> terms.loftPoints();
-            case "LIE" -> terms.liePoints();
-            case "SITS" -> terms.sitsPoints();
-            case "CARRY" -> terms.carryPoints();
-            case "GAP" -> gap.map(GapTerm::penaltyPoints).orElse(0.0);
-            case "CHANGE" -> terms.changePoints();
-            default -> throw new IllegalArgumentException(term);
-        };
-    }
-
     private void headings() {
-        pen.text(row++, 0, Role.GROUP, "Penalty points by measure");
-        List<String> headings = List.of(
-                "Golfer", "", "State", "Loft", "Lie", "Sits", "Carry", "Gap", "Change", "Total", "Items changed");
-        for (int column = 0; column < headings.size(); column++) {
-            pen.text(row, column, Role.HEADING, headings.get(column));
+        for (int place = 0; place < PLACES; place++) {
+            pen.blank(row, layout.shown(place), Role.GROUP);
         }
+        pen.text(row++, 0, Role.GROUP, "Penalty points by measure");
+        pen.text(row, 0, Role.HEADING, "Golfer");
+        pen.blank(row, 1, Role.HEADING);
+        pen.text(row, 2, Role.HEADING, "State");
+        for (PlanTerm term : PlanTerm.values()) {
+            String heading = term == PlanTerm.SWINGWEIGHT ? "Swing- weight" : term.heading();
+            pen.text(row, layout.shown(FIRST_TERM_PLACE + term.ordinal()), Role.HEADING, heading);
+        }
+        pen.text(row, layout.shown(TOTAL_PLACE), Role.HEADING, "Total");
+        pen.text(row, layout.shown(ITEMS_PLACE), Role.HEADING, "Items changed");
         pen.height(row, 28);
     }
 
-    private void state(BagResult bag, String state, int first, int last) {
+    private void state(BagResult bag, PlanState state, int first, int last) {
         row++;
         pen.text(row, 0, Role.TEXT, bag.golfer().name());
         pen.blank(row, 1, Role.TEXT);
-        pen.text(row, STATE_COLUMN, Role.TEXT, state.toLowerCase(Locale.ROOT));
+        pen.text(row, 2, Role.TEXT, state.label());
         double total = 0;
-        for (int index = 0; index < PlanSheet.TERMS.size(); index++) {
-            String term = PlanSheet.TERMS.get(index);
+        for (PlanTerm term : PlanTerm.values()) {
             double points = points(bag, state, term);
             total += points;
             pen.formula(
                     row,
-                    FIRST_TERM_COLUMN + index,
+                    layout.shown(FIRST_TERM_PLACE + term.ordinal()),
                     Role.NUMBER,
                     "0.00",
-                    sum(state, PlanColumn.of(state, term + "_TERM"), first, last),
+                    sum(state, term.column(state), first, last),
                     points);
         }
-        pen.formula(
-                row, TOTAL_COLUMN, Role.TOTAL, "0.00", sum(state, PlanColumn.of(state, "PENALTY"), first, last), total);
+        PlanColumn penalty = PlanColumn.of(state, "PENALTY");
+        pen.formula(row, layout.shown(TOTAL_PLACE), Role.TOTAL, "0.00", sum(state, penalty, first, last), total);
         items(bag, state, first, last);
     }
 
-    private static double points(BagResult bag, String state, String term) {
-        BagState chosen = state.equals("TODAY") ? bag.today() : bag.planned();
-        if (term.equals("GAP")) {
-            return chosen.gaps().stream().mapToDouble(GapTerm::penaltyPoints).sum();
+    private static double points(BagResult bag, PlanState state, PlanTerm term) {
+        double points = 0;
+        for (int index = 0; index < bag.options().slots().size(); index++) {
+            points += new PlanRow(bag, index).points(state, term);
         }
-        return bag.optionsOf(chosen).stream()
-                .mapToDouble(option -> points(option, Optional.empty(), term))
-                .sum();
+        return points;
     }
 
-    private void items(BagResult bag, String state, int first, int last) {
-        BagState chosen = state.equals("TODAY") ? bag.today() : bag.planned();
-        int items = bag.optionsOf(chosen).stream().mapToInt(Option::changes).sum();
-        String divided = PlanFormulas.importance("change") + "/" + PlanFormulas.tolerance("change") + "^2";
-        String formula = state.equals("LIVE")
-                ? sum(state, PlanColumn.LIVE_CHANGES, first, last)
-                : "IF(" + PlanFormulas.importance("change") + "=0,0,"
-                        + sum(state, PlanColumn.of(state, "CHANGE_TERM"), first, last) + "/(" + divided + "))";
-        pen.formula(row, ITEMS_COLUMN, Role.NUMBER, "0", formula, items);
+    private void items(BagResult bag, PlanState state, int first, int last) {
+        String formula = sum(state, PlanColumn.of(state, "CHANGES"), first, last);
+        pen.formula(row, layout.shown(ITEMS_PLACE), Role.NUMBER, "0", formula, bag.changesOf(state.of(bag)));
     }
 
     /** The sum over a golfer's rows, or a question mark where a choice is no option. */
-    private static String sum(String state, PlanColumn column, int first, int last) {
-        String rows = PlanColumn.of(state, "ROW").at(first) + ":"
-                + PlanColumn.of(state, "ROW").at(last);
-        return "IF(COUNTIF(" + rows + ",0)>0,\"?\",SUM(" + column.at(first) + ":" + column.at(last) + "))";
+    private static String sum(PlanState state, PlanColumn column, int first, int last) {
+        return "IF(COUNTIF(" + PlanColumn.of(state, "ROW").from(first, last) + ",0)>0,\"?\",SUM("
+                + column.from(first, last) + "))";
     }
 }

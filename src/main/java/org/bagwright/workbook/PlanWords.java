@@ -2,6 +2,7 @@ package org.bagwright.workbook;
 
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.Numbers;
+import org.bagwright.domain.Option;
 
 /** Sentences about a plan. */
 final class PlanWords {
@@ -17,9 +18,19 @@ final class PlanWords {
 
     private static String how(BookResult result) {
         if (result.proven()) {
-            return "Proven best: no other choice of settings and bends scores lower.";
+            return "Proven best: no other choice scores lower.";
         }
         double above = result.plannedPoints() - result.boundPoints();
         return "At most " + Numbers.fixed(above, 2) + " points above the best possible.";
+    }
+
+    /** What a person may do on the sheet. */
+    static String howTo(boolean candidates) {
+        String text = "Choose otherwise in the framed cells of \"Your choice\": everything under \"Live\" follows. ";
+        return candidates
+                ? text
+                        + "After another club choose its setting, weighting and bends too; left blank they are as in the book."
+                        + " \"" + Option.LEFT_OUT + "\" leaves the slot empty. "
+                : text;
     }
 }

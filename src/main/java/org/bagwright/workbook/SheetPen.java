@@ -1,5 +1,6 @@
 package org.bagwright.workbook;
 
+import java.util.OptionalDouble;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -61,6 +62,19 @@ final class SheetPen {
         cell.setCellStyle(styles.of(role));
         cell.setCellFormula(formula);
         cell.setCellValue(cached);
+        return cell;
+    }
+
+    /** A formula that gives a number or a blank text. */
+    XSSFCell formula(int row, int column, BookStyles.Role role, String format, String formula, OptionalDouble cached) {
+        XSSFCell cell = cell(row, column);
+        cell.setCellStyle(styles.of(role, format));
+        cell.setCellFormula(formula);
+        if (cached.isPresent()) {
+            cell.setCellValue(cached.getAsDouble());
+        } else {
+            cell.setCellValue("");
+        }
         return cell;
     }
 

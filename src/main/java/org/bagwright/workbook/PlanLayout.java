@@ -1,0 +1,53 @@
+package org.bagwright.workbook;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.bagwright.domain.BookResult;
+import org.bagwright.domain.Club;
+import org.bagwright.domain.SlotOptions;
+
+/** Which columns of the sheet Plan a book needs: the others stay, so that no address moves, but are hidden. */
+final class PlanLayout {
+    private static final Set<PlanColumn> OF_CANDIDATES = EnumSet.of(
+            PlanColumn.PLANNED_CLUB,
+            PlanColumn.LIVE_CLUB,
+            PlanColumn.LENGTH_CHANGE,
+            PlanColumn.LIVE_LIST,
+            PlanColumn.LIVE_NEXT_CLUB);
+    private static final Set<PlanColumn> OF_KITS =
+            EnumSet.of(PlanColumn.TODAY_WEIGHTING, PlanColumn.PLANNED_WEIGHTING, PlanColumn.LIVE_WEIGHTING);
+
+    private final boolean candidates;
+    private final boolean kits;
+
+    PlanLayout(BookResult result) {
+        candidates = slots(result).anyMatch(SlotOptions::hasCandidates);
+        kits = slots(result)
+                .flatMap(slot -> slot.clubs().stream())
+                .map(Club::kit)
+                .anyMatch(kit -> kit.isPresent());
+    }
+
+    private static Stream<SlotOptions> slots(BookResult result) {
+        return result.bags().stream().flatMap(bag -> bag.options().slots().stream());
+    }
+
+    boolean hasCandidates() {
+        return candidates;
+    }
+
+    boolean isHidden(PlanColumn column) {
+        boolean unused = column == PlanColumn.HEAD_MASS_CHANGE && !candidates && !kits;
+        return unused || (OF_CANDIDATES.contains(column) && !candidates) || (OF_KITS.contains(column) && !kits);
+    }
+
+    /** The column in this place among those that are shown, counted from 0. */
+    int shown(int place) {
+        List<PlanColumn> shown = Stream.of(PlanColumn.values())
+                .filter(column -> !isHidden(column))
+                .toList();
+        return shown.get(place).ordinal();
+    }
+}
