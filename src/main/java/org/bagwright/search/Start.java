@@ -21,7 +21,7 @@ record Start(List<Integer> chosen, Cost bound, boolean exact) {
     }
 
     /** The fewest changes first, so that the start is within the most changes. */
-    private static List<Integer> eachOwnBest(SearchBag bag) {
+    static List<Integer> eachOwnBest(SearchBag bag) {
         Comparator<Candidate> order =
                 Comparator.comparingInt(Candidate::changes).thenComparing(Candidate::ownCost);
         return bag.openBySlot().stream()
