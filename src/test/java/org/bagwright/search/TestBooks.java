@@ -122,6 +122,40 @@ final class TestBooks {
                 slot + 1, clubs, options, 0, open.isEmpty() ? List.of(random.nextInt(options.size())) : open);
     }
 
+    /** A slot left empty. */
+    static Option none(int slot, int changes) {
+        OwnTerms terms = new OwnTerms(0, 0, 0, 0, 0, 0, 0);
+        return new Option(Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, true, List.of());
+    }
+
+    /** A slot with one iron that is matched to others; slots are 10 m apart. */
+    static SlotOptions matched(int slot, String group, double value) {
+        Option bare = TestBags.carrying(200 - 10 * slot);
+        return TestBags.iron(slot, with(bare, Optional.of(new MatchValue(group, value)), List.of()));
+    }
+
+    static BagOptions matched(Aim spreadAim, SlotOptions... slots) {
+        return new BagOptions(
+                TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.GAP_AIM, spreadAim);
+    }
+
+    /** A bag of one iron, or of several, that take these pieces of the stock. */
+    @SafeVarargs
+    static BagOptions taking(List<Integer>... takes) {
+        return TestBags.bag(IntStream.range(0, takes.length)
+                .mapToObj(place -> TestBags.iron(
+                        place + 1,
+                        with(TestBags.carrying(200 - 10 * place), Optional.empty(), takes[place])))
+                .toArray(SlotOptions[]::new));
+    }
+
+    static Option with(Option bare, Optional<MatchValue> match, List<Integer> takes) {
+        ClubSetup made = bare.setup().orElseThrow();
+        ClubSetup setup = new ClubSetup(
+                made.club(), made.choice(), made.pose(), made.deliveredFaceDeg(), made.shot(), made.build(), match);
+        return new Option(bare.key(), Optional.of(setup), bare.changes(), bare.terms(), bare.open(), takes);
+    }
+
     private static Option none(Sort sort, int slot, int index, boolean open) {
         int changes = index == 0 ? 0 : 1;
         OwnTerms terms = new OwnTerms(0, 0, 0, 0, 0, changes * 0.05, 0);
@@ -138,16 +172,7 @@ final class TestBooks {
                 .toList();
         Option bare = TestBags.option(
                 club, club.kind().carries() ? carryM : Double.NaN, changes, terms(random, sort, changes), open);
-        ClubSetup made = bare.setup().orElseThrow();
-        ClubSetup setup = new ClubSetup(
-                club,
-                made.choice(),
-                made.pose(),
-                made.deliveredFaceDeg(),
-                made.shot(),
-                made.build(),
-                match(random, sort, club, matched));
-        return new Option(bare.key() + ", " + index, Optional.of(setup), changes, bare.terms(), open, takes);
+        return with(bare, match(random, sort, club, matched), takes);
     }
 
     private static Optional<MatchValue> match(Random random, Sort sort, Club club, boolean matched) {
