@@ -120,6 +120,13 @@ final class SearchBag {
         return spreadAim.must() || spreadAim.importancePoints() > 0;
     }
 
+    /** The slots for which a plan cannot but take a closed option. */
+    long leastClosed() {
+        return openBySlot.stream()
+                .filter(options -> options.stream().allMatch(Candidate::closed))
+                .count();
+    }
+
     /** What no choice costs less than, broken musts or not: every club at its own cheapest, every neighbour content. */
     long leastMicropoints() {
         return openBySlot.stream()
