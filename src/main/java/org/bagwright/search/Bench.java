@@ -86,10 +86,8 @@ public final class Bench {
 
     /** For each bag, for each of its slots, the index of the option chosen. */
     List<List<Integer>> chosen() {
-        return firsts()
-                .map(first -> bagOf(first).stream()
-                        .map(seat -> seat.choice().index())
-                        .toList())
+        return firsts().map(first ->
+                        bagOf(first).stream().map(seat -> seat.choice().index()).toList())
                 .toList();
     }
 

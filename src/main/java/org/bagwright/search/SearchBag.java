@@ -51,8 +51,7 @@ final class SearchBag {
 
     private static boolean alwaysFlies(SlotOptions slot) {
         return slot.options().stream()
-                .noneMatch(option ->
-                        option.isEmpty() || !option.club().kind().carries());
+                .noneMatch(option -> option.isEmpty() || !option.club().kind().carries());
     }
 
     static Candidate candidate(BagOptions bag, SlotOptions slot, int index) {

@@ -72,7 +72,9 @@ public final class SeatMoveFactory implements MoveIteratorFactory<Bench, SeatMov
 
     private static Candidate leaving(ClubSeat giver, int item, Random random) {
         Candidate choice = drawn(giver.open(), random);
-        for (int tries = 1; tries < MOST_TRIES && choice.pieces(item) >= giver.choice().pieces(item); tries++) {
+        for (int tries = 1;
+                tries < MOST_TRIES && choice.pieces(item) >= giver.choice().pieces(item);
+                tries++) {
             choice = drawn(giver.open(), random);
         }
         return choice;

@@ -48,9 +48,8 @@ final class SolverSettings {
     static SolverConfig searching(long seed, Effort effort, Duration cap, Cost bound, RelayPhase relays) {
         HardMediumSoftLongScore best =
                 HardMediumSoftLongScore.of(-bound.excess(), -bound.breaks(), -bound.micropoints());
-        TerminationConfig termination = new TerminationConfig()
-                .withBestScoreLimit(best.toString())
-                .withSpentLimit(cap);
+        TerminationConfig termination =
+                new TerminationConfig().withBestScoreLimit(best.toString()).withSpentLimit(cap);
         return scoring(effort.mode())
                 .withRandomSeed(seed)
                 .withTerminationConfig(termination)

@@ -39,7 +39,8 @@ record Team(List<Integer> places, List<SearchBag> bags, List<StockPile> scarce) 
             List<List<Integer>> joined = teams.stream()
                     .filter(team -> team.stream().anyMatch(other -> shares(bag, bags.get(other), scarce)))
                     .toList();
-            List<Integer> merged = new ArrayList<>(joined.stream().flatMap(List::stream).sorted().toList());
+            List<Integer> merged = new ArrayList<>(
+                    joined.stream().flatMap(List::stream).sorted().toList());
             merged.add(place);
             int at = joined.isEmpty() ? teams.size() : teams.indexOf(joined.get(0));
             teams.removeAll(joined);

@@ -40,8 +40,8 @@ class BagConstraintProviderTest {
     private void assertPenalty(
             BiFunction<BagConstraintProvider, ConstraintFactory, Constraint> rule, long expected, BookOptions book) {
         Bench bench = TestBags.bench(book, TestBooks.today(book));
-        Object[] facts = Stream.concat(bench.seats().stream(), bench.stock().stream())
-                .toArray();
+        Object[] facts =
+                Stream.concat(bench.seats().stream(), bench.stock().stream()).toArray();
         verifier.verifyThat(rule).given(facts).penalizesBy(expected);
     }
 
@@ -255,7 +255,8 @@ class BagConstraintProviderTest {
         assertPenalty(BagConstraintProvider::spreadMust, breaks, bag);
         assertPenalty(BagConstraintProvider::spreadMust, 0, irons(new Aim(Measure.SPREAD, 2, 1, false), first, second));
         assertPenalty(BagConstraintProvider::spread, 0, irons(new Aim(Measure.SPREAD, 2, 0, true), first, second));
-        assertPenalty(BagConstraintProvider::spreadMust, breaks, irons(new Aim(Measure.SPREAD, 2, 0, true), first, second));
+        assertPenalty(
+                BagConstraintProvider::spreadMust, breaks, irons(new Aim(Measure.SPREAD, 2, 0, true), first, second));
     }
 
     private static BagOptions irons(Aim aim, double first, double second) {

@@ -69,8 +69,10 @@ class BagSearchTest {
                 plans.stream().filter(plan -> plan.score().hardBreaks() > 0).count();
         long limited =
                 bags.stream().filter(bag -> bag.mostChanges().isPresent()).count();
-        long withPutter =
-                bags.stream().filter(bag -> bag.slots().stream().anyMatch(slot -> !slot.main().kind().carries())).count();
+        long withPutter = bags.stream()
+                .filter(bag -> bag.slots().stream()
+                        .anyMatch(slot -> !slot.main().kind().carries()))
+                .count();
         long closedToday = bags.stream()
                 .filter(bag -> bag.slots().stream()
                         .anyMatch(club -> !club.today().open()

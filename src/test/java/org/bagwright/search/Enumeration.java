@@ -40,14 +40,14 @@ final class Enumeration {
         alone = new BookOptions(List.of(bag), List.of());
         order = IntStream.range(0, bag.slots().size())
                 .boxed()
-                .sorted(Comparator.comparing(slot -> !bag.slots().get(slot).main().kind().carries()))
+                .sorted(Comparator.comparing(
+                        slot -> !bag.slots().get(slot).main().kind().carries()))
                 .toList();
     }
 
     /** The best choice for a book; its cost holds the stock too. */
     static Found best(BookOptions book) {
-        List<Found> found = List.of(
-                new Found(List.of(), Cost.NONE, 0, List.of()));
+        List<Found> found = List.of(new Found(List.of(), Cost.NONE, 0, List.of()));
         for (BagOptions bag : book.bags()) {
             Enumeration enumeration = new Enumeration(book, bag);
             enumeration.visit(0, new Integer[bag.slots().size()]);

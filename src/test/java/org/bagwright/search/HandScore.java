@@ -84,8 +84,8 @@ final class HandScore {
                 options.stream().filter(option -> option.carryM().isPresent()).toList();
         for (int next = 1; next < flying.size(); next++) {
             Option longer = flying.get(next - 1);
-            double gapM = longer.carryM().getAsDouble()
-                    - flying.get(next).carryM().getAsDouble();
+            double gapM =
+                    longer.carryM().getAsDouble() - flying.get(next).carryM().getAsDouble();
             double wishM = longer.club().targets().gapWishM().orElse(bag.gapWishM());
             addDeviation(bag.gapAim(), gapM - wishM);
             if (gapM <= 0) {

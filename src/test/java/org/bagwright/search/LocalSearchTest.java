@@ -79,7 +79,8 @@ class LocalSearchTest {
             BookPlan plan = new BagSearch(LIMITS, new Effort(1_000_000, 50, EnvironmentMode.REPRODUCIBLE)).plan(book);
             Cost best = Enumeration.best(book).cost();
             assertTrue(!plan.proven() || best.equals(cost(book, plan)));
-            boolean asFew = best.breaks() == cost(book, plan).breaks() && best.excess() == cost(book, plan).excess();
+            boolean asFew = best.breaks() == cost(book, plan).breaks()
+                    && best.excess() == cost(book, plan).excess();
             assertTrue(!asFew || plan.boundPoints() <= best.micropoints() / 1e6 + 1e-4);
             proven += plan.proven() ? 1 : 0;
         }
@@ -160,13 +161,11 @@ class LocalSearchTest {
     @Tag("analytic")
     void plan_ofABagThatSharesNothingDependsOnNoOther() {
         BagOptions alone = TestBooks.small(1).bags().get(0);
-        BookOptions apart = new BookOptions(
-                List.of(alone, TestBooks.small(2).bags().get(0)),
-                List.of());
+        BookOptions apart =
+                new BookOptions(List.of(alone, TestBooks.small(2).bags().get(0)), List.of());
         List<BagPlan> plans = searching(1, 500).plan(apart).bags();
         assertEquals(searching(1, 500).plan(book(alone)).bags().get(0), plans.get(0));
-        assertEquals(
-                searching(1, 500).plan(book(apart.bags().get(1))).bags().get(0), plans.get(1));
+        assertEquals(searching(1, 500).plan(book(apart.bags().get(1))).bags().get(0), plans.get(1));
     }
 
     @Test

@@ -152,8 +152,8 @@ class PlainScoreTest {
         SolutionManager<Bench, HardMediumSoftLongScore> planner =
                 SolutionManager.create(SolverFactory.create(SolverSettings.scoring(EnvironmentMode.REPRODUCIBLE)));
         Random random = new Random(20);
-        List<BookOptions> books =
-                new ArrayList<>(LongStream.range(0, 100).mapToObj(TestBooks::small).toList());
+        List<BookOptions> books = new ArrayList<>(
+                LongStream.range(0, 100).mapToObj(TestBooks::small).toList());
         books.addAll(List.of(TestBooks.full(1, 2, 20), TestBooks.crowded(2), TestBooks.crowded(3)));
         int excess = 0;
         int broken = 0;

@@ -32,8 +32,7 @@ class SeatMoveFactoryTest {
                 .map(bag -> least
                         ? Start.eachOwnBest(bag)
                         : bag.openBySlot().stream()
-                                .map(options ->
-                                        options.get(options.size() - 1).index())
+                                .map(options -> options.get(options.size() - 1).index())
                                 .toList())
                 .toList();
         return Bench.of(bags, TestBooks.piles(book), first);

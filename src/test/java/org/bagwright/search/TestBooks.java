@@ -135,8 +135,7 @@ final class TestBooks {
     }
 
     static BagOptions matched(Aim spreadAim, SlotOptions... slots) {
-        return new BagOptions(
-                TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.GAP_AIM, spreadAim);
+        return new BagOptions(TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.GAP_AIM, spreadAim);
     }
 
     /** A bag of one iron, or of several, that take these pieces of the stock. */
@@ -144,8 +143,7 @@ final class TestBooks {
     static BagOptions taking(List<Integer>... takes) {
         return TestBags.bag(IntStream.range(0, takes.length)
                 .mapToObj(place -> TestBags.iron(
-                        place + 1,
-                        with(TestBags.carrying(200 - 10 * place), Optional.empty(), takes[place])))
+                        place + 1, with(TestBags.carrying(200 - 10 * place), Optional.empty(), takes[place])))
                 .toArray(SlotOptions[]::new));
     }
 
@@ -198,9 +196,7 @@ final class TestBooks {
 
     /** Any option of every slot, open or not. */
     static List<List<Integer>> anyChoice(BookOptions book, Random random) {
-        return book.bags().stream()
-                .map(bag -> TestBags.anyChoice(bag, random))
-                .toList();
+        return book.bags().stream().map(bag -> TestBags.anyChoice(bag, random)).toList();
     }
 
     static List<List<Integer>> today(BookOptions book) {
