@@ -1,7 +1,9 @@
 package org.bagwright.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagPlan;
@@ -16,7 +18,8 @@ import org.optaplanner.core.api.solver.SolverFactory;
  * Finds the best choice of options for every bag: fewest hard breaks, then least penalty, then fewest changes, then the
  * earliest options.
  *
- * <p>Each bag is solved exactly as a chain ({@link Chain}), or where it is too big for that by the planner's search.
+ * <p>Each bag is solved exactly as a chain ({@link Chain}) where it is one and the stock suffices. Other bags go to the
+ * planner's search: together where the stock could run short between them, else each by itself ({@link Team}).
  * The planner's constraints then score every plan: it counts as proven only where they give the bound.
  *
  * <p>A plan takes open options only, and never more changes than the golfer allows unless his open options need more;
@@ -29,6 +32,7 @@ import org.optaplanner.core.api.solver.SolverFactory;
 public final class BagSearch {
     private final SearchLimits limits;
     private final Effort effort;
+    private final Function<BookOptions, BagRelay> relays;
     private final SolutionManager<Bench, HardMediumSoftLongScore> scorer;
     private boolean cappedByTime;
     private volatile boolean stopped;
@@ -40,8 +44,14 @@ public final class BagSearch {
     }
 
     BagSearch(SearchLimits limits, Effort effort) {
+        this(limits, effort, book -> BagRelay.NONE);
+    }
+
+    /** @param relays what lays a whole bag of a book anew */
+    BagSearch(SearchLimits limits, Effort effort, Function<BookOptions, BagRelay> relays) {
         this.limits = limits;
         this.effort = effort;
+        this.relays = relays;
         scorer = SolutionManager.create(SolverFactory.create(SolverSettings.scoring(effort.mode())));
     }
 
@@ -51,38 +61,55 @@ public final class BagSearch {
      * @throws IllegalArgumentException if an option of a club that carries has no carry
      */
     public BookPlan plan(BookOptions book) {
-        LocalSearch search = new LocalSearch(limits, effort);
-        running = search;
-        if (stopped) {
-            search.stop();
-        }
         List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
         List<StockPile> stock = IntStream.range(0, book.stock().size())
                 .mapToObj(item -> new StockPile(item, book.stock().get(item).available()))
                 .toList();
-        List<List<Integer>> chosen = new ArrayList<>();
+        LocalSearch search = new LocalSearch(limits, effort, stock, relays.apply(book));
+        running = search;
+        if (stopped) {
+            search.stop();
+        }
+        List<List<Integer>> chosen = new ArrayList<>(Collections.nCopies(bags.size(), List.of()));
         Cost bound = Cost.NONE;
-        for (SearchBag bag : bags) {
-            Start start = Start.of(bag, effort.pairs());
-            chosen.add(start.exact() ? start.chosen() : search.improved(bag, start));
-            bound = bound.plus(start.bound());
+        for (Team team : Team.of(bags, stock)) {
+            bound = bound.plus(planned(team, search, chosen));
         }
         cappedByTime = search.capped();
-        return told(book, Bench.of(bags, stock, chosen), chosen, bound);
+        return told(book, Bench.of(bags, stock, chosen), bound);
     }
 
-    private BookPlan told(BookOptions book, Bench bench, List<List<Integer>> chosen, Cost bound) {
+    /** Plans one team and gives its bound. */
+    private Cost planned(Team team, LocalSearch search, List<List<Integer>> chosen) {
+        List<Start> alone =
+                team.bags().stream().map(bag -> Start.of(bag, effort.pairs())).toList();
+        Cost bound = alone.stream().map(Start::bound).reduce(Cost.NONE, Cost::plus);
+        List<List<Integer>> start = team.start(alone);
+        List<List<Integer>> found = team.isExact(alone, start) ? start : search.improved(team, start, bound);
+        for (int bag = 0; bag < found.size(); bag++) {
+            chosen.set(team.places().get(bag), found.get(bag));
+        }
+        return bound;
+    }
+
+    private BookPlan told(BookOptions book, Bench bench, Cost bound) {
+        List<List<Integer>> chosen = bench.chosen();
         scorer.update(bench);
-        Cost cost = bench.cost();
-        checkAgreement(cost, PlainScore.cost(book, chosen));
+        checkAgreement(bench.cost(), PlainScore.cost(book, chosen));
         List<BagPlan> plans = new ArrayList<>();
         for (int bag = 0; bag < chosen.size(); bag++) {
             plans.add(new BagPlan(chosen.get(bag), PlainScore.score(book.bags().get(bag), chosen.get(bag))));
         }
-        boolean proven = cost.equals(bound);
+        boolean proven = bench.cost().equals(bound);
         double points =
                 plans.stream().mapToDouble(plan -> plan.score().penaltyPoints()).sum();
-        return new BookPlan(plans, proven ? points : PenaltyRules.points(bound.micropoints()), proven);
+        return new BookPlan(plans, proven ? points : Math.min(points, boundPoints(bench, bound)), proven);
+    }
+
+    /** What holds for every choice with as few hard breaks as the bench, which may be more than the bound has. */
+    private static double boundPoints(Bench bench, Cost bound) {
+        boolean asFew = bench.cost().excess() == bound.excess() && bench.cost().breaks() == bound.breaks();
+        return PenaltyRules.points(asFew ? bound.micropoints() : bench.leastMicropoints());
     }
 
     /** Whether the last plan ended by its cap of time, so that another run may give another plan. */

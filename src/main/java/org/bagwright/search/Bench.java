@@ -2,6 +2,7 @@ package org.bagwright.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
 import org.optaplanner.core.api.domain.solution.PlanningScore;
 import org.optaplanner.core.api.domain.solution.PlanningSolution;
@@ -41,6 +42,58 @@ public final class Bench {
     /** The seats of the bag to which a seat belongs. */
     List<ClubSeat> bagOf(ClubSeat seat) {
         return seats.subList(seat.firstId(), seat.firstId() + seat.bag().slotCount());
+    }
+
+    /** The seats of the bag at a place on the bench. */
+    List<ClubSeat> bag(int place) {
+        return bagOf(firsts().skip(place).findFirst().orElseThrow());
+    }
+
+    private Stream<ClubSeat> firsts() {
+        return seats.stream().filter(seat -> seat.id() == seat.firstId());
+    }
+
+    /** Items that differ from today in the bag to which a seat belongs. */
+    int changes(ClubSeat seat) {
+        return bagOf(seat).stream().mapToInt(other -> other.choice().changes()).sum();
+    }
+
+    /** Pieces of a pile that all seats take. */
+    int taken(StockPile pile) {
+        return taken(pile, seats);
+    }
+
+    /** Pieces of a pile that some seats take. */
+    static int taken(StockPile pile, List<ClubSeat> seats) {
+        return seats.stream()
+                .mapToInt(seat -> seat.choice().pieces(pile.item()))
+                .sum();
+    }
+
+    /** The seats that could take of a pile. */
+    List<ClubSeat> takers(StockPile pile) {
+        return seats.stream()
+                .filter(seat -> !seat.taking(pile.item()).isEmpty())
+                .toList();
+    }
+
+    /** The seats but one that take of a pile now. */
+    List<ClubSeat> holders(StockPile pile, ClubSeat but) {
+        return seats.stream()
+                .filter(seat -> seat != but && seat.choice().pieces(pile.item()) > 0)
+                .toList();
+    }
+
+    /** For each bag, for each of its slots, the index of the option chosen. */
+    List<List<Integer>> chosen() {
+        return firsts().map(first ->
+                        bagOf(first).stream().map(seat -> seat.choice().index()).toList())
+                .toList();
+    }
+
+    /** What no choice for these bags costs less than, broken musts or not. */
+    long leastMicropoints() {
+        return firsts().mapToLong(first -> first.bag().leastMicropoints()).sum();
     }
 
     Cost cost() {

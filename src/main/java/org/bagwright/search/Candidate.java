@@ -2,6 +2,7 @@ package org.bagwright.search;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.bagwright.domain.ClubSetup;
 import org.bagwright.domain.MatchValue;
 import org.bagwright.domain.Option;
@@ -19,7 +20,7 @@ import org.bagwright.domain.Option;
  * @param carryM carry, metres; 0 for what does not fly
  * @param wishM the gap wanted to the next club that flies, metres
  * @param match by what it is matched to other clubs
- * @param takes pieces it takes of each item of the stock
+ * @param taken what it takes of the stock, only items of which it takes a piece
  */
 record Candidate(
         int index,
@@ -32,7 +33,7 @@ record Candidate(
         double carryM,
         double wishM,
         Optional<MatchValue> match,
-        List<Integer> takes) {
+        List<Taken> taken) {
 
     /** @param wishM the gap wanted from it to the next club that flies, metres */
     static Candidate of(int index, Option option, double wishM) {
@@ -51,12 +52,37 @@ record Candidate(
                 option.carryM().orElse(0),
                 wishM,
                 option.setup().flatMap(ClubSetup::match),
-                option.takes());
+                taken(option.takes()));
+    }
+
+    private static List<Taken> taken(List<Integer> takes) {
+        return IntStream.range(0, takes.size())
+                .filter(item -> takes.get(item) > 0)
+                .mapToObj(item -> new Taken(item, takes.get(item)))
+                .toList();
+    }
+
+    /** How many pieces of an item of the stock it takes. */
+    int pieces(int item) {
+        for (Taken some : taken) {
+            if (some.item() == item) {
+                return some.pieces();
+            }
+        }
+        return 0;
     }
 
     Cost ownCost() {
         return new Cost(closed ? 1 : 0, mustBreaks, own.total());
     }
+
+    /**
+     * Pieces of the stock.
+     *
+     * @param item the item's place in the stock
+     * @param pieces how many of it, above 0
+     */
+    record Taken(int item, int pieces) {}
 
     /** The own penalty of an option, each measure in millionths of a point. */
     record OwnMicropoints(long loft, long lie, long sits, long carry, long swingweight, long change) {

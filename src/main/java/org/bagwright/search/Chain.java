@@ -60,7 +60,8 @@ final class Chain {
 
     /** What every choice costs that the chain looks at. */
     private Cost constantCost() {
-        return new Cost(PenaltyRules.changesBeyond(affordedChanges, bag.mostChanges()), 0, 0);
+        int changes = PenaltyRules.changesBeyond(affordedChanges, bag.mostChanges());
+        return new Cost(changes + bag.leastClosed(), 0, 0);
     }
 
     private void lookAhead() {

@@ -47,10 +47,15 @@ final class ChainClub {
         List<Link> found = new ArrayList<>();
         for (Candidate candidate : candidates) {
             int carry = java.util.Arrays.binarySearch(carriesM, candidate.carryM());
-            found.add(new Link(candidate.index(), carry, candidate.changes(), candidate.ownCost()));
+            found.add(new Link(candidate.index(), carry, candidate.changes(), withoutExcess(candidate.ownCost())));
         }
         found.sort(Comparator.comparingInt(Link::option));
         return List.copyOf(found);
+    }
+
+    /** Options that are closed are choices only where all of a club are, and then make no difference. */
+    private static Cost withoutExcess(Cost own) {
+        return new Cost(0, own.breaks(), own.micropoints());
     }
 
     /** The carries that occur, metres, ascending. */

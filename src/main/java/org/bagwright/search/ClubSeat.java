@@ -14,6 +14,7 @@ public final class ClubSeat {
 
     private SearchBag bag;
     private int firstId;
+    private int reach;
 
     @ValueRangeProvider
     private List<Candidate> open;
@@ -33,6 +34,7 @@ public final class ClubSeat {
         this.bag = bag;
         this.firstId = firstId;
         id = firstId + slot;
+        reach = firstId + bag.reach(slot);
         open = bag.openBySlot().get(slot);
     }
 
@@ -47,6 +49,11 @@ public final class ClubSeat {
     /** The number of the bag's first seat. */
     int firstId() {
         return firstId;
+    }
+
+    /** The number of the last seat whose club can be the next one to fly after this one's. */
+    int reach() {
+        return reach;
     }
 
     boolean isLast() {
@@ -65,6 +72,11 @@ public final class ClubSeat {
         return open;
     }
 
+    /** The open options that take a piece of an item of the stock. */
+    List<Candidate> taking(int item) {
+        return bag.taking(id - firstId, item);
+    }
+
     Candidate choice() {
         return choice;
     }
@@ -75,8 +87,13 @@ public final class ClubSeat {
 
     /** Takes one of the open options, by its index. */
     void choose(int option) {
-        choice = open.stream()
-                .filter(candidate -> candidate.index() == option)
+        choice = option(option);
+    }
+
+    /** One of the open options, by its index. */
+    Candidate option(int index) {
+        return open.stream()
+                .filter(candidate -> candidate.index() == index)
                 .findFirst()
                 .orElseThrow();
     }

@@ -14,4 +14,9 @@ import org.optaplanner.core.config.solver.EnvironmentMode;
 record Effort(long pairs, long scoreCalculations, EnvironmentMode mode) {
     /** A few seconds on a small machine for a bag far bigger than a fitter's, whichever way it is searched. */
     static final Effort USUAL = new Effort(1_000_000_000, 500_000, EnvironmentMode.REPRODUCIBLE);
+
+    /** The same for each of several bags that are searched at once. */
+    Effort times(int bags) {
+        return new Effort(pairs, scoreCalculations * bags, mode);
+    }
 }

@@ -1,15 +1,21 @@
 package org.bagwright.search;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.bagwright.domain.Aim;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.SlotOptions;
+import org.bagwright.search.Candidate.Taken;
 
 /** What the search needs of a bag as a whole. Each is its own: two bags are equal only if they are the same object. */
 final class SearchBag {
     private final List<List<Candidate>> openBySlot;
+    private final List<Map<Integer, List<Candidate>>> takingBySlot;
+    private final List<Boolean> alwaysFlies;
     private final Aim gapAim;
     private final Aim spreadAim;
     private final int mostChanges;
@@ -17,6 +23,8 @@ final class SearchBag {
 
     SearchBag(BagOptions bag) {
         openBySlot = bag.slots().stream().map(slot -> openCandidates(bag, slot)).toList();
+        takingBySlot = openBySlot.stream().map(SearchBag::byItem).toList();
+        alwaysFlies = bag.slots().stream().map(SearchBag::alwaysFlies).toList();
         gapAim = bag.gapAim();
         spreadAim = bag.spreadAim();
         mostChanges = bag.mostChanges().orElse(Integer.MAX_VALUE);
@@ -29,6 +37,21 @@ final class SearchBag {
                 .distinct()
                 .map(index -> candidate(bag, slot, index))
                 .toList();
+    }
+
+    private static Map<Integer, List<Candidate>> byItem(List<Candidate> options) {
+        Map<Integer, List<Candidate>> taking = new HashMap<>();
+        for (Candidate option : options) {
+            for (Taken some : option.taken()) {
+                taking.computeIfAbsent(some.item(), item -> new ArrayList<>()).add(option);
+            }
+        }
+        return taking;
+    }
+
+    private static boolean alwaysFlies(SlotOptions slot) {
+        return slot.options().stream()
+                .noneMatch(option -> option.isEmpty() || !option.club().kind().carries());
     }
 
     static Candidate candidate(BagOptions bag, SlotOptions slot, int index) {
@@ -48,6 +71,20 @@ final class SearchBag {
         return openBySlot;
     }
 
+    /** The open options of a slot that take a piece of an item of the stock. */
+    List<Candidate> taking(int slot, int item) {
+        return takingBySlot.get(slot).getOrDefault(item, List.of());
+    }
+
+    /** The last slot whose club can be the next one to fly after that of a slot: the first later one that always flies. */
+    int reach(int slot) {
+        int next = slot + 1;
+        while (next < slotCount() - 1 && !alwaysFlies.get(next)) {
+            next++;
+        }
+        return Math.min(next, slotCount() - 1);
+    }
+
     int slotCount() {
         return openBySlot.size();
     }
@@ -65,6 +102,10 @@ final class SearchBag {
         return mostChanges;
     }
 
+    boolean countsChanges() {
+        return mostChanges < Integer.MAX_VALUE;
+    }
+
     /**
      * The most items that a plan takes: no plan trades the limit against another, so more than the limit only where the
      * open options leave no choice, and then as few as they leave.
@@ -73,12 +114,43 @@ final class SearchBag {
         return affordedChanges;
     }
 
+    /** Whether it costs anything when clubs of a group differ. */
+    boolean isMatched() {
+        return spreadAim.must() || spreadAim.importancePoints() > 0;
+    }
+
+    /** The slots for which a plan cannot but take a closed option. */
+    long leastClosed() {
+        return openBySlot.stream()
+                .filter(options -> options.stream().allMatch(Candidate::closed))
+                .count();
+    }
+
+    /** What no choice costs less than, broken musts or not: every club at its own cheapest, every neighbour content. */
+    long leastMicropoints() {
+        return openBySlot.stream()
+                .mapToLong(options -> options.stream()
+                        .mapToLong(option -> option.own().total())
+                        .min()
+                        .orElseThrow())
+                .sum();
+    }
+
+    /** The most pieces of an item of the stock that any plan of the bag takes. */
+    int mostPieces(int item) {
+        return openBySlot.stream()
+                .mapToInt(options -> options.stream()
+                        .mapToInt(option -> option.pieces(item))
+                        .max()
+                        .orElseThrow())
+                .sum();
+    }
+
     /**
      * Whether every slot always flies or never does, with one wish, and clubs are not matched: what {@link Chain} can do.
      */
     boolean isPlainChain() {
-        boolean matched = spreadAim.must() || spreadAim.importancePoints() > 0;
-        return !matched
+        return !isMatched()
                 && slotCount() <= PenaltyRules.MOST_CLUBS
                 && openBySlot.stream().allMatch(SearchBag::isPlain);
     }

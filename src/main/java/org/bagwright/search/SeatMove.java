@@ -2,15 +2,25 @@ package org.bagwright.search;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.move.AbstractMove;
 
-/** Gives one club, or two neighbours at once, other options. Never takes more changes than the golfer affords. */
+/**
+ * Gives one or several seats, of one bag or of several, other options at once. Takes no more changes than each golfer
+ * affords and no more of the stock than there is, unless no more than are taken already: nothing is traded against
+ * either, so such a move would only cost time.
+ */
 final class SeatMove extends AbstractMove<Bench> {
     private final List<ClubSeat> seats;
     private final List<Candidate> choices;
 
+    /**
+     * @param seats the seats, each once
+     * @param choices for each of them its new option
+     */
     SeatMove(List<ClubSeat> seats, List<Candidate> choices) {
         this.seats = seats;
         this.choices = choices;
@@ -18,21 +28,34 @@ final class SeatMove extends AbstractMove<Bench> {
 
     @Override
     public boolean isMoveDoable(ScoreDirector<Bench> director) {
+        Bench bench = director.getWorkingSolution();
         boolean differs = IntStream.range(0, seats.size())
                 .anyMatch(place -> !Objects.equals(seats.get(place).choice(), choices.get(place)));
         return differs
-                && changesAfter(director.getWorkingSolution())
-                        <= seats.get(0).bag().affordedChanges();
+                && seats.stream().allMatch(seat -> affordsChanges(bench, seat))
+                && bench.stock().stream().allMatch(pile -> leavesEnough(bench, pile));
     }
 
-    private int changesAfter(Bench bench) {
-        int changes = bench.bagOf(seats.get(0)).stream()
-                .mapToInt(seat -> seat.choice().changes())
-                .sum();
+    private boolean affordsChanges(Bench bench, ClubSeat seat) {
+        int more = more(Candidate::changes, other -> other.bag() == seat.bag());
+        return more <= 0 || bench.changes(seat) + more <= seat.bag().affordedChanges();
+    }
+
+    private boolean leavesEnough(Bench bench, StockPile pile) {
+        int more = more(option -> option.pieces(pile.item()), any -> true);
+        return more <= 0 || bench.taken(pile) + more <= pile.available();
+    }
+
+    /** How much more of something the new options of some seats have than the old ones. */
+    private int more(ToIntFunction<Candidate> amount, Predicate<ClubSeat> counted) {
+        int more = 0;
         for (int place = 0; place < seats.size(); place++) {
-            changes += choices.get(place).changes() - seats.get(place).choice().changes();
+            ClubSeat seat = seats.get(place);
+            if (counted.test(seat)) {
+                more += amount.applyAsInt(choices.get(place)) - amount.applyAsInt(seat.choice());
+            }
         }
-        return changes;
+        return more;
     }
 
     @Override

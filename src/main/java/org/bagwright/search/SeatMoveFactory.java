@@ -8,10 +8,15 @@ import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
 /**
- * Random moves, about a third each: of one club; of two neighbours, since a gap is often kept only if both its clubs
- * move; and of any two clubs of a bag, since with few changes allowed one club must give its change up for another.
+ * Random moves, in equal parts: of one club; of two neighbours, since a gap is often kept only if both its clubs move; of
+ * any two clubs of a bag, since with few changes allowed one club must give its change up for another; and where the
+ * stock is short, of a club that gives up what another one takes, most often in another golfer's bag, since neither can
+ * do it first. A club's candidate, setting, weighting and bend are one option, so every move changes all of them at once.
  */
 public final class SeatMoveFactory implements MoveIteratorFactory<Bench, SeatMove> {
+    /** Draws of an option that takes less of a pile, before one is left to chance: most options take nothing of it. */
+    private static final int MOST_TRIES = 10;
+
     /** Draws for one step. Where none of them may be made, as in a bag that may not change, the search ends. */
     private static final int MOST_DRAWS = 10_000;
 
@@ -30,27 +35,49 @@ public final class SeatMoveFactory implements MoveIteratorFactory<Bench, SeatMov
     @Override
     public Iterator<SeatMove> createRandomMoveIterator(ScoreDirector<Bench> director, Random random) {
         Bench bench = director.getWorkingSolution();
-        return Stream.generate(() -> move(bench, drawn(bench.seats(), random), random))
+        return Stream.generate(() -> move(bench, random))
                 .limit(MOST_DRAWS)
                 .filter(move -> move.isMoveDoable(director))
                 .iterator();
     }
 
-    private static SeatMove move(Bench bench, ClubSeat first, Random random) {
-        ClubSeat second = partner(bench, first, random);
-        List<ClubSeat> moved = second == first ? List.of(first) : List.of(first, second);
-        List<Candidate> choices =
-                moved.stream().map(seat -> drawn(seat.open(), random)).toList();
-        return new SeatMove(moved, choices);
+    private static SeatMove move(Bench bench, Random random) {
+        ClubSeat first = drawn(bench.seats(), random);
+        return switch (random.nextInt(bench.stock().isEmpty() ? 3 : 4)) {
+            case 0 -> together(first, first.isLast() ? first : bench.seats().get(first.id() + 1), random);
+            case 1 -> together(first, drawn(bench.bagOf(first), random), random);
+            case 2 -> together(first, first, random);
+            default -> exchange(bench, drawn(bench.stock(), random), random);
+        };
     }
 
-    /** The seat that moves with another one; that one itself if it moves alone. */
-    private static ClubSeat partner(Bench bench, ClubSeat first, Random random) {
-        return switch (random.nextInt(3)) {
-            case 0 -> first.isLast() ? first : bench.seats().get(first.id() + 1);
-            case 1 -> drawn(bench.bagOf(first), random);
-            default -> first;
-        };
+    /** Moves two seats, or one that is given twice. */
+    private static SeatMove together(ClubSeat first, ClubSeat second, Random random) {
+        List<ClubSeat> moved = second == first ? List.of(first) : List.of(first, second);
+        return new SeatMove(
+                moved, moved.stream().map(seat -> drawn(seat.open(), random)).toList());
+    }
+
+    /** Lets a seat take of a pile, and another one that has of it take less. */
+    private static SeatMove exchange(Bench bench, StockPile pile, Random random) {
+        ClubSeat taker = drawn(bench.takers(pile), random);
+        Candidate taking = drawn(taker.taking(pile.item()), random);
+        List<ClubSeat> holders = bench.holders(pile, taker);
+        if (holders.isEmpty()) {
+            return new SeatMove(List.of(taker), List.of(taking));
+        }
+        ClubSeat giver = drawn(holders, random);
+        return new SeatMove(List.of(giver, taker), List.of(leaving(giver, pile.item(), random), taking));
+    }
+
+    private static Candidate leaving(ClubSeat giver, int item, Random random) {
+        Candidate choice = drawn(giver.open(), random);
+        for (int tries = 1;
+                tries < MOST_TRIES && choice.pieces(item) >= giver.choice().pieces(item);
+                tries++) {
+            choice = drawn(giver.open(), random);
+        }
+        return choice;
     }
 
     private static <T> T drawn(List<T> from, Random random) {

@@ -1,12 +1,14 @@
 package org.bagwright.search;
 
 import java.time.Duration;
+import java.util.List;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
 import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.phase.custom.CustomPhaseConfig;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
@@ -40,23 +42,29 @@ final class SolverSettings {
      * @param effort when it ends
      * @param cap the most time for it
      * @param bound no bench costs less: the search stops when it gets there
+     * @param relays what lays whole bags anew: before the local search, for a good start that costs little, and after it,
+     *     since another bag may have left something of the stock meanwhile
      */
-    static SolverConfig searching(long seed, Effort effort, Duration cap, Cost bound) {
+    static SolverConfig searching(long seed, Effort effort, Duration cap, Cost bound, RelayPhase relays) {
         HardMediumSoftLongScore best =
                 HardMediumSoftLongScore.of(-bound.excess(), -bound.breaks(), -bound.micropoints());
-        TerminationConfig termination = new TerminationConfig()
-                .withBestScoreLimit(best.toString())
-                .withScoreCalculationCountLimit(effort.scoreCalculations())
-                .withSpentLimit(cap);
+        TerminationConfig termination =
+                new TerminationConfig().withBestScoreLimit(best.toString()).withSpentLimit(cap);
         return scoring(effort.mode())
                 .withRandomSeed(seed)
                 .withTerminationConfig(termination)
-                .withPhases(localSearch());
+                .withPhases(relaying(relays), localSearch(effort), relaying(relays));
+    }
+
+    private static CustomPhaseConfig relaying(RelayPhase relays) {
+        return new CustomPhaseConfig().withCustomPhaseCommandList(List.of(relays));
     }
 
     /** One move a step: with late acceptance the first accepted move is as good as the best of many and far cheaper. */
-    private static LocalSearchPhaseConfig localSearch() {
+    private static LocalSearchPhaseConfig localSearch(Effort effort) {
+        TerminationConfig end = new TerminationConfig().withScoreCalculationCountLimit(effort.scoreCalculations());
         return new LocalSearchPhaseConfig()
+                .withTerminationConfig(end)
                 .withMoveSelectorConfig(
                         new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeatMoveFactory.class))
                 .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE_STEPS))

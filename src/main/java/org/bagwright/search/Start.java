@@ -21,7 +21,7 @@ record Start(List<Integer> chosen, Cost bound, boolean exact) {
     }
 
     /** The fewest changes first, so that the start is within the most changes. */
-    private static List<Integer> eachOwnBest(SearchBag bag) {
+    static List<Integer> eachOwnBest(SearchBag bag) {
         Comparator<Candidate> order =
                 Comparator.comparingInt(Candidate::changes).thenComparing(Candidate::ownCost);
         return bag.openBySlot().stream()
@@ -31,7 +31,7 @@ record Start(List<Integer> chosen, Cost bound, boolean exact) {
 
     /** What no choice can be better than: every club at its own cheapest, and every neighbour content. */
     private static Cost ownBound(SearchBag bag) {
-        Cost bound = Cost.NONE;
+        Cost bound = new Cost(bag.leastClosed(), 0, 0);
         for (List<Candidate> options : bag.openBySlot()) {
             long breaks = options.stream()
                     .mapToLong(option -> option.ownCost().breaks())

@@ -31,7 +31,6 @@ import org.bagwright.domain.SitsRange;
 import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.StatedHead;
 import org.bagwright.domain.Swingweight;
-import org.bagwright.domain.Targets;
 
 /** Bags for tests: by hand, and drawn from a seed. */
 final class TestBags {
@@ -51,7 +50,7 @@ final class TestBags {
         return option(club(Double.isNaN(carryM) ? ClubKind.PUTTER : ClubKind.IRON, 1), carryM, changes, terms, open);
     }
 
-    private static Option option(Club club, double carryM, int changes, OwnTerms terms, boolean open) {
+    static Option option(Club club, double carryM, int changes, OwnTerms terms, boolean open) {
         Optional<ShotPrediction> shot =
                 Double.isNaN(carryM) ? Optional.empty() : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45));
         String key = "carry " + carryM + ", changes " + changes;
@@ -105,6 +104,11 @@ final class TestBags {
     }
 
     private static Club club(ClubKind kind, int slot) {
+        return club(kind, slot, OptionalDouble.empty());
+    }
+
+    /** @param gapWishM the gap that its own row asks for, metres */
+    static Club club(ClubKind kind, int slot, OptionalDouble gapWishM) {
         return new Club(
                 "Golfer",
                 slot,
@@ -118,7 +122,7 @@ final class TestBags {
                 BendRange.NONE,
                 false,
                 List.of(),
-                Targets.NONE,
+                TestBooks.wishing(gapWishM),
                 OptionalDouble.empty(),
                 HeadForm.ASSUMED,
                 "Clubs!A" + (slot + 1));
@@ -210,9 +214,15 @@ final class TestBags {
         return bag.slots().stream().map(SlotOptions::todayIndex).toList();
     }
 
-    /** A bench with these bags, each with the options chosen for it. */
+    /** A bench with these bags, each with the options chosen for it, open or not. */
     static Bench bench(List<BagOptions> bags, List<List<Integer>> chosen) {
-        Bench bench = Bench.of(bags.stream().map(SearchBag::new).toList(), List.of());
+        return bench(new BookOptions(bags, List.of()), chosen);
+    }
+
+    /** A bench with the bags and the stock of a book. */
+    static Bench bench(BookOptions book, List<List<Integer>> chosen) {
+        List<BagOptions> bags = book.bags();
+        Bench bench = Bench.of(bags.stream().map(SearchBag::new).toList(), TestBooks.piles(book));
         int seat = 0;
         for (int bag = 0; bag < bags.size(); bag++) {
             for (int slot = 0; slot < bags.get(bag).slots().size(); slot++) {

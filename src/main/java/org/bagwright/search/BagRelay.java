@@ -1,0 +1,19 @@
+package org.bagwright.search;
+
+import java.util.List;
+
+/** Lays one golfer's whole bag anew while the others keep theirs. */
+interface BagRelay {
+    /** Leaves every bag as it is. */
+    BagRelay NONE = (bag, chosen, free) -> chosen;
+
+    /**
+     * The best choice for one bag, as far as it can tell; only an improvement is taken.
+     *
+     * @param bag the place of the bag in the book
+     * @param chosen what is chosen now, for each of its slots the index of an open option
+     * @param free for each item of the book's stock how many the other bags leave, 0 or more
+     * @return for each of its slots the index of an open option
+     */
+    List<Integer> best(int bag, List<Integer> chosen, List<Integer> free);
+}
