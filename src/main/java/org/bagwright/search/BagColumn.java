@@ -19,6 +19,11 @@ record BagColumn(List<ExactOption> chosen, Value value, List<Integer> takes) {
         return new BagColumn(chosen, ChoiceValue.of(bag, chosen), List.copyOf(takes));
     }
 
+    /** The cheaper of two, the first of equals. */
+    static BagColumn better(BagColumn known, BagColumn more) {
+        return more.value().compareTo(known.value()) < 0 ? more : known;
+    }
+
     boolean fits(List<Integer> stock) {
         for (int item = 0; item < takes.size(); item++) {
             if (takes.get(item) > stock.get(item)) {

@@ -44,22 +44,22 @@ final class BagModel {
             int group,
             double matchMeasureUnits) {}
 
-    /** Whether options that nothing in this bag can tell apart are kept all the same. */
-    private final boolean keepsAlike;
+    /** Whether what a choice takes of the stock matters even where this bag's limits cannot bite: for a team. */
+    final boolean tellsTakes;
 
-    BagModel(ExactBag bag, BagLimits limits, boolean keepsAlike) {
-        this(bag, limits, bag.slots(), bag.matches() ? groups(bag.slots()) : new int[0], keepsAlike);
+    BagModel(ExactBag bag, BagLimits limits, boolean tellsTakes) {
+        this(bag, limits, bag.slots(), bag.matches() ? groups(bag.slots()) : new int[0], tellsTakes);
     }
 
-    private BagModel(ExactBag bag, BagLimits limits, List<List<ExactOption>> slots, int[] groups, boolean keepsAlike) {
+    private BagModel(ExactBag bag, BagLimits limits, List<List<ExactOption>> slots, int[] groups, boolean tellsTakes) {
         this.bag = bag;
         this.limits = limits;
-        this.keepsAlike = keepsAlike;
+        this.tellsTakes = tellsTakes;
         this.groups = groups;
         List<List<ExactOption>> possible = possible(limits, slots);
         counts = most(possible, ExactOption::changes) > limits.mostChanges();
         resources = IntStream.range(0, limits.resources())
-                .filter(resource -> most(possible, option -> BagLimits.use(option, resource)) > limits.limit(resource))
+                .filter(resource -> most(possible, option -> BagLimits.use(option, resource)) > mostIgnored(resource))
                 .toArray();
         available = IntStream.of(resources).map(limits::limit).toArray();
         members = members(possible);
@@ -69,6 +69,10 @@ final class BagModel {
             before = new SlotLayer(before, unlike(possible.get(slot)), counts, resources, bag.gapAim());
             layers[slot] = before;
         }
+    }
+
+    private int mostIgnored(int resource) {
+        return tellsTakes && resource < limits.stock().size() ? 0 : limits.limit(resource);
     }
 
     /** Without the options that break a limit whatever the other slots hold. */
@@ -126,9 +130,6 @@ final class BagModel {
     }
 
     private List<ExactOption> unlike(List<ExactOption> options) {
-        if (keepsAlike) {
-            return options;
-        }
         Map<Likeness, ExactOption> best = new HashMap<>();
         for (ExactOption option : options) {
             best.merge(likeness(option), option, BagModel::cheaper);
@@ -201,7 +202,7 @@ final class BagModel {
                     .mapToObj(option -> options[option])
                     .toList());
         }
-        return new BagModel(bag, limits, kept, groups, keepsAlike);
+        return new BagModel(bag, limits, kept, groups, tellsTakes);
     }
 
     /** The options at these places, one for each slot. */

@@ -37,11 +37,17 @@ final class BagTree {
 
     private record Node(BoxBound.State state, Value bound, int width, int rounds, long order) {}
 
-    BagTree(ExactBag bag, BagLimits limits, BestChoice best, Meter meter, BiConsumer<Value, List<ExactOption>> told) {
+    BagTree(
+            ExactBag bag,
+            BagLimits limits,
+            BestChoice best,
+            Meter meter,
+            boolean tellsTakes,
+            BiConsumer<Value, List<ExactOption>> told) {
         this.best = best;
         this.told = told;
         this.meter = meter;
-        root = new BagModel(bag, limits, false);
+        root = new BagModel(bag, limits, tellsTakes);
         centreHolds = SpreadBound.centreHolds(bag.spreadAim(), apart(bag));
     }
 
@@ -84,7 +90,7 @@ final class BagTree {
         if (!box.tighten(node.rounds(), node.bound())) {
             return;
         }
-        if (node.rounds() == ROOT_ROUNDS) {
+        if (node.rounds() == ROOT_ROUNDS && !root.tellsTakes) {
             box.improve();
             if (!box.tighten(node.rounds(), node.bound())) {
                 return;

@@ -3,7 +3,7 @@ package org.bagwright.search;
 import java.util.List;
 
 /** The best choice found so far for one bag: least in breaks, penalty and changes; of equals the earlier options. */
-final class BestChoice {
+class BestChoice {
     private final ExactBag bag;
     private final BagLimits limits;
     private List<ExactOption> chosen;

@@ -71,6 +71,10 @@ final class Label {
         return true;
     }
 
+    boolean takesTheSame(Label other) {
+        return Arrays.equals(uses, other.uses);
+    }
+
     boolean sameMembers(Label other) {
         return Arrays.equals(prints, other.prints) && Arrays.equals(members, other.members);
     }

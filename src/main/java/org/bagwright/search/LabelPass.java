@@ -157,7 +157,7 @@ final class LabelPass {
 
     /** Whether whatever completes the second completes the first at no more cost; the first costs no more so far. */
     private boolean dominates(Label first, Label second) {
-        if (!first.takesNoMoreThan(second)) {
+        if (!first.takesNoMoreThan(second) || (model.tellsTakes && !first.takesTheSame(second))) {
             return false;
         }
         if (first.sameMembers(second)) {

@@ -8,7 +8,7 @@ final class Meter {
     private static final long STEPS_PER_LOOK = 500_000;
     private static final double NANOS_PER_S = 1e9;
 
-    private final long mostSteps;
+    private long mostSteps;
     private final long startNanos;
     private final double capS;
     private final BooleanSupplier stop;
@@ -46,6 +46,12 @@ final class Meter {
     /** A meter with steps of its own, the same clock and the same stop. */
     Meter share(long ownSteps) {
         return new Meter(ownSteps, startNanos, capS, stop);
+    }
+
+    /** Ends at this many steps at the latest. */
+    Meter within(long most) {
+        mostSteps = Math.min(mostSteps, most);
+        return this;
     }
 
     void reportBy(Runnable other) {

@@ -15,6 +15,9 @@ import java.util.stream.IntStream;
 final class TeamSearch {
     private static final int MOST_ROUNDS = 14;
 
+    /** What a bag may use up in one round, so that one hard bag does not hold up the others. */
+    private static final long STEPS_PER_ROUND = 60_000_000;
+
     private final ExactProblem problem;
     private final LeastPieces.Raise raise;
     private final Meter meter;
@@ -30,6 +33,8 @@ final class TeamSearch {
 
     /** What the search of one bag found. */
     private record Found(List<ExactOption> chosen, Value bound, ExactEnding ending) {}
+
+    private record Collection(List<BagColumn> columns, ExactEnding ending) {}
 
     TeamSearch(ExactProblem problem, LeastPieces.Raise raise, Meter meter, ExactLimits limits, long pieces) {
         this.problem = problem;
@@ -68,7 +73,7 @@ final class TeamSearch {
     private void single() {
         BestChoice choice = new BestChoice(
                 bags.get(0), raise.byBag().get(0), raise.witness().get(0));
-        BagTree tree = new BagTree(bags.get(0), raise.byBag().get(0), choice, meter, this::raiseTo);
+        BagTree tree = new BagTree(bags.get(0), raise.byBag().get(0), choice, meter, false, this::raiseTo);
         tree.run();
         best = List.of(column(0, choice.chosen()));
         bound = tree.bound();
@@ -90,12 +95,45 @@ final class TeamSearch {
             PriceStep step = new PriceStep(stock, columns, value(), bound);
             round(step.from(prices));
         }
+        if (!bound.reaches(value())) {
+            close();
+        }
+    }
+
+    /** Collects all choices of every bag that a better plan could hold; the best combination of them is then proven. */
+    private void close() {
+        shrink();
+        Value spare = value().minus(bound);
+        List<Collection> collections = batch.run(
+                bags.size(),
+                (bag, share) -> collect(bag, share, bagBounds.get(bag).plus(spare)));
+        for (int bag = 0; bag < bags.size(); bag++) {
+            int place = bag;
+            collections.get(bag).columns().forEach(column -> learn(place, column.chosen()));
+        }
+        boolean exact = combined();
+        if (exact && collections.stream().allMatch(each -> each.ending() == ExactEnding.PROVEN)) {
+            bound = value();
+        }
+        collections.forEach(each -> endIfAsked(each.ending()));
+    }
+
+    private Collection collect(int bag, Meter share, Value below) {
+        ExactBag priced = prices.priced(bags.get(bag));
+        BagLimits limits = raise.byBag().get(bag);
+        List<ExactOption> start =
+                best.get(bag).chosen().stream().map(prices::priced).toList();
+        CollectedChoices choices = new CollectedChoices(priced, limits, start, below);
+        BagTree tree = new BagTree(priced, limits, choices, share, true, (reached, chosen) -> {});
+        tree.run();
+        return new Collection(choices.columns(), tree.ending());
     }
 
     /** Searches every bag with these prices; what comes out bounds the team and adds choices to combine. */
     private void round(StockPrices trial) {
         meter.look();
-        List<Found> found = batch.run(bags.size(), (bag, share) -> search(bag, share, trial, stock));
+        List<Found> found =
+                batch.run(bags.size(), (bag, share) -> search(bag, share.within(STEPS_PER_ROUND), trial, stock));
         Value sum = Value.NONE;
         List<Value> bounds = new ArrayList<>();
         for (Found each : found) {
@@ -113,8 +151,9 @@ final class TeamSearch {
 
     /** Searches every bag with the stock that the others leave it in the best plan. */
     private void leftOver() {
-        List<Found> found =
-                batch.run(bags.size(), (bag, share) -> search(bag, share, StockPrices.none(stock.size()), left(bag)));
+        List<Found> found = batch.run(
+                bags.size(),
+                (bag, share) -> search(bag, share.within(STEPS_PER_ROUND), StockPrices.none(stock.size()), left(bag)));
         combine(found);
     }
 
@@ -132,20 +171,27 @@ final class TeamSearch {
         for (int bag = 0; bag < found.size(); bag++) {
             learn(bag, found.get(bag).chosen());
         }
+        combined();
+        found.forEach(each -> endIfAsked(each.ending()));
+    }
+
+    /** Combines the known choices; whether no combination of them was left out. */
+    private boolean combined() {
         List<List<BagColumn>> known =
                 columns.stream().map(each -> List.copyOf(each.values())).toList();
-        List<BagColumn> combined = new TeamMaster(stock).best(known, prices);
+        TeamMaster master = new TeamMaster(stock);
+        List<BagColumn> combined = master.best(known, prices);
         if (!combined.isEmpty() && sum(combined).compareTo(value()) < 0) {
             best = combined;
         }
         bound = Value.min(bound, value());
-        found.stream()
-                .map(Found::ending)
-                .filter(why -> why == ExactEnding.CAP || why == ExactEnding.STOPPED)
-                .findFirst()
-                .ifPresent(why -> {
-                    throw new Meter.Ended(why);
-                });
+        return master.exact();
+    }
+
+    private static void endIfAsked(ExactEnding why) {
+        if (why == ExactEnding.CAP || why == ExactEnding.STOPPED) {
+            throw new Meter.Ended(why);
+        }
     }
 
     private Found search(int bag, Meter share, StockPrices trial, List<Integer> left) {
@@ -157,7 +203,7 @@ final class TeamSearch {
                 .orElseThrow();
         BestChoice choice = new BestChoice(
                 priced, limits, start.chosen().stream().map(trial::priced).toList());
-        BagTree tree = new BagTree(priced, limits, choice, share, (reached, chosen) -> {});
+        BagTree tree = new BagTree(priced, limits, choice, share, false, (reached, chosen) -> {});
         tree.run();
         return new Found(choice.chosen(), tree.bound(), tree.ending());
     }
@@ -177,11 +223,7 @@ final class TeamSearch {
 
     private void learn(int bag, List<ExactOption> chosen) {
         BagColumn column = column(bag, chosen);
-        columns.get(bag)
-                .merge(
-                        column.takes(),
-                        column,
-                        (known, more) -> more.value().compareTo(known.value()) < 0 ? more : known);
+        columns.get(bag).merge(column.takes(), column, BagColumn::better);
     }
 
     private BagColumn column(int bag, List<ExactOption> chosen) {
