@@ -1,0 +1,41 @@
+package org.bagwright.search;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** All choices of one bag below a cost, of those with the same pieces the best: what a team may need of the bag. */
+final class CollectedChoices extends BestChoice {
+    private final ExactBag bag;
+    private final BagLimits limits;
+    private final Value below;
+    private final Map<List<Integer>, BagColumn> byTakes = new LinkedHashMap<>();
+
+    CollectedChoices(ExactBag bag, BagLimits limits, List<ExactOption> start, Value below) {
+        super(bag, limits, start);
+        this.bag = bag;
+        this.limits = limits;
+        this.below = below;
+    }
+
+    @Override
+    boolean offer(List<ExactOption> other) {
+        if (limits.keeps(other)) {
+            BagColumn column = BagColumn.of(bag, other, limits.stock().size());
+            if (column.value().compareTo(below) < 0) {
+                byTakes.merge(column.takes(), column, BagColumn::better);
+            }
+        }
+        return false;
+    }
+
+    /** The cost that the choices are below: fixed, so that the search does not end with the best of them. */
+    @Override
+    Value value() {
+        return below;
+    }
+
+    List<BagColumn> columns() {
+        return List.copyOf(byTakes.values());
+    }
+}

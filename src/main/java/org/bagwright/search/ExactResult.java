@@ -1,0 +1,24 @@
+package org.bagwright.search;
+
+import java.util.List;
+
+/**
+ * What an exact search found.
+ *
+ * @param chosen for each bag and slot the index of the option chosen
+ * @param cost what that costs
+ * @param bound what no choice can be below; equal to the cost if proven
+ * @param ending why the search ended
+ * @param steps how many steps of work it took
+ * @param elapsedS time taken, seconds
+ */
+record ExactResult(
+        List<List<Integer>> chosen, ExactCost cost, ExactCost bound, ExactEnding ending, long steps, double elapsedS) {
+    ExactResult {
+        chosen = chosen.stream().map(List::copyOf).toList();
+    }
+
+    boolean proven() {
+        return bound.equals(cost);
+    }
+}
