@@ -39,6 +39,10 @@ public record BagResult(
         return new BagResult(options, today, planned, steps, others, relaxations, Optional.of(computed));
     }
 
+    public BagResult withReasons(List<Step> newSteps, List<OtherPlan> newOthers, List<Relaxation> newRelaxations) {
+        return new BagResult(options, today, planned, newSteps, newOthers, newRelaxations, outlook);
+    }
+
     public Golfer golfer() {
         return options.golfer();
     }

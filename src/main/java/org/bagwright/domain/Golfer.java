@@ -36,8 +36,7 @@ public record Golfer(
 
     /** The same golfer with another limit of changes. */
     public Golfer withMostChanges(OptionalInt other) {
-        return new Golfer(
-                name, hand, speeds, leanDeg, squaresFace, keepsShaftAligned, sitsRange, gaps, other, cell);
+        return new Golfer(name, hand, speeds, leanDeg, squaresFace, keepsShaftAligned, sitsRange, gaps, other, cell);
     }
 
     /**

@@ -55,7 +55,11 @@ final class MustConflict {
         List<Set<Must>> broken = new ArrayList<>();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Set<Must> kept = smallestMeeting(broken);
-            BagState found = keeping(kept);
+            Optional<BagState> best = keeping(kept);
+            if (best.isEmpty()) {
+                return Optional.empty();
+            }
+            BagState found = best.get();
             if (found.score().hardBreaks() > 0) {
                 return Optional.of(inWords(kept));
             }
@@ -80,11 +84,11 @@ final class MustConflict {
     }
 
     /** The best plan that has only these musts to keep, scored by the bag's own terms. */
-    private BagState keeping(Set<Must> kept) {
+    private Optional<BagState> keeping(Set<Must> kept) {
         boolean gapMust = holds(kept, Measure.GAP);
         boolean spreadMust = holds(kept, Measure.SPREAD);
         BagOptions variant = Variant.withMusts(bag, option -> ownBreaks(option, kept), gapMust, spreadMust);
-        return BagSearch.state(variant, search.best(variant, stockLeft).chosen());
+        return search.best(variant, stockLeft).map(plan -> BagSearch.state(variant, plan.chosen()));
     }
 
     private static boolean holds(Set<Must> kept, Measure measure) {

@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import org.bagwright.domain.Aim;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.Barrier;
 import org.bagwright.domain.Bend;

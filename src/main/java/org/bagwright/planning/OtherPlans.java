@@ -48,15 +48,23 @@ final class OtherPlans {
     private Map<String, BiPredicate<Integer, Option>> conditions() {
         Map<String, BiPredicate<Integer, Option>> conditions = new LinkedHashMap<>();
         conditions.put("another driver setting", this::isAnotherDriverSetting);
-        conditions.put("no shaft turned", (slot, option) -> option.setup().map(OptionMaker::turnsShaft).isEmpty()
-                || !OptionMaker.turnsShaft(option.setup().orElseThrow()));
-        conditions.put("nothing bent", (slot, option) -> option.isEmpty()
-                || option.choice().bend().equals(asToday(option.club()).bend()));
-        conditions.put("no weights moved", (slot, option) -> option.isEmpty()
-                || option.choice().weighting().equals(option.club().weighting()));
-        conditions.put("the clubs of today", (slot, option) -> option.isEmpty()
-                ? bag.slots().get(slot).today().isEmpty()
-                : option.club().inBag());
+        conditions.put(
+                "no shaft turned",
+                (slot, option) -> option.setup().map(OptionMaker::turnsShaft).isEmpty()
+                        || !OptionMaker.turnsShaft(option.setup().orElseThrow()));
+        conditions.put(
+                "nothing bent",
+                (slot, option) -> option.isEmpty()
+                        || option.choice().bend().equals(asToday(option.club()).bend()));
+        conditions.put(
+                "no weights moved",
+                (slot, option) -> option.isEmpty()
+                        || option.choice().weighting().equals(option.club().weighting()));
+        conditions.put(
+                "the clubs of today",
+                (slot, option) -> option.isEmpty()
+                        ? bag.slots().get(slot).today().isEmpty()
+                        : option.club().inBag());
         return conditions;
     }
 
@@ -81,13 +89,14 @@ final class OtherPlans {
         }
         BagOptions variant = Variant.opening(bag, (slot, option) -> option.open() && condition.test(slot, option));
         if (canMeet(variant, condition)) {
-            keep(difference, BagSearch.state(bag, search.best(variant, stockLeft).chosen()));
+            search.best(variant, stockLeft).ifPresent(plan -> keep(difference, BagSearch.state(bag, plan.chosen())));
         }
     }
 
     private boolean isMet(BiPredicate<Integer, Option> condition) {
         for (int slot = 0; slot < bag.slots().size(); slot++) {
-            if (!condition.test(slot, bag.slots().get(slot).options().get(planned.chosen().get(slot)))) {
+            if (!condition.test(
+                    slot, bag.slots().get(slot).options().get(planned.chosen().get(slot)))) {
                 return false;
             }
         }
@@ -110,12 +119,12 @@ final class OtherPlans {
         double most = planned.score().penaltyPoints() + STATED_LOSS_POINTS;
         steps.stream()
                 .filter(step -> step.state().score().penaltyPoints() <= most)
-                .filter(step -> step.state().score().hardBreaks()
-                        <= planned.score().hardBreaks())
+                .filter(step ->
+                        step.state().score().hardBreaks() <= planned.score().hardBreaks())
                 .findFirst()
                 .filter(step -> step.changes() < changes(planned))
-                .ifPresent(step -> keep(
-                        "fewest changes for at most " + (int) STATED_LOSS_POINTS + " point more", step.state()));
+                .ifPresent(step ->
+                        keep("fewest changes for at most " + (int) STATED_LOSS_POINTS + " point more", step.state()));
     }
 
     private int changes(BagState state) {

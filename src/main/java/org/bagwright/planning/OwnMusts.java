@@ -31,13 +31,17 @@ final class OwnMusts {
         Targets targets = setup.club().targets();
         Map<Measure, Double> off = new EnumMap<>(Measure.class);
         put(off, Measure.LOFT, setup.pose().gaugeLoftDeg(), targets.loftDeg());
-        put(off, Measure.LIE, setup.pose().gaugeLieDeg(), OptionalDouble.of(setup.club().lieTargetDeg()));
+        put(
+                off,
+                Measure.LIE,
+                setup.pose().gaugeLieDeg(),
+                OptionalDouble.of(setup.club().lieTargetDeg()));
         off.put(Measure.SITS, golfer.sitsRange().outsideDeg(setup.pose().sitsClosedDeg()));
         setup.shot().ifPresent(shot -> put(off, Measure.CARRY, shot.carryM(), targets.carryM()));
         targets.swingweight()
                 .map(Swingweight::scalePoints)
-                .ifPresent(target -> off.put(
-                        Measure.SWINGWEIGHT, setup.build().swingweight().scalePoints() - target));
+                .ifPresent(target ->
+                        off.put(Measure.SWINGWEIGHT, setup.build().swingweight().scalePoints() - target));
         return off;
     }
 

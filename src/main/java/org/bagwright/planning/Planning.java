@@ -90,10 +90,13 @@ public final class Planning {
         BookPlan plan = search.join().plan(charted.options());
         double searchS = (System.nanoTime() - startNs) / 1e9;
         Outlooks outlooks = new Outlooks(charted.book(), limits.seed());
-        List<BagResult> bags = IntStream.range(0, charted.bags().size())
-                .mapToObj(index ->
-                        outlooks.with(bag(charted.bags().get(index), plan.bags().get(index))))
+        List<BagResult> planned = IntStream.range(0, charted.bags().size())
+                .mapToObj(index -> bag(charted.bags().get(index), plan.bags().get(index)))
                 .toList();
+        Reasons reasons = new Reasons(
+                search.join(), charted.book().aims(), charted.options().stock());
+        List<BagResult> bags =
+                reasons.with(planned).stream().map(outlooks::with).toList();
         BookResult bare = new BookResult(
                 charted.book(),
                 bags,
@@ -104,6 +107,7 @@ public final class Planning {
                 limits.seed(),
                 searchS);
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
+        messages.addAll(reasons.messages());
         messages.addAll(charted.messages());
         bags.forEach(bag -> OutlookMessages.of(bag).ifPresent(messages::add));
         return bare.withMessages(messages);

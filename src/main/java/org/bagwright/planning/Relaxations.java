@@ -32,8 +32,7 @@ final class Relaxations {
     private final Aims aims;
     private final List<Relaxation> found = new ArrayList<>();
 
-    private Relaxations(
-            BagSearch search, Aims aims, BagOptions bag, BagState planned, List<Integer> stockLeft) {
+    private Relaxations(BagSearch search, Aims aims, BagOptions bag, BagState planned, List<Integer> stockLeft) {
         this.search = search;
         this.bag = bag;
         this.planned = planned;
@@ -91,22 +90,18 @@ final class Relaxations {
 
     private void lettingGo(String cell, String what, Set<Barrier> barriers, int slot) {
         BagOptions free = Variant.opening(
-                bag,
-                (index, option) -> index == slot ? isOpenWithout(option, barriers) : isOpenNow(index, option));
-        tell(cell, what, search.best(free, stockLeft), planned);
+                bag, (index, option) -> index == slot ? isOpenWithout(option, barriers) : isOpenNow(index, option));
+        tell(cell, what, search.best(free, stockLeft));
     }
 
     private void shaft() {
         if (bag.golfer().keepsShaftAligned()) {
             BagOptions free = Variant.opening(
-                    bag,
-                    (index, option) ->
-                            isOpenNow(index, option) || isOpenWithout(option, Set.of(Barrier.SHAFT)));
+                    bag, (index, option) -> isOpenNow(index, option) || isOpenWithout(option, Set.of(Barrier.SHAFT)));
             tell(
                     bag.golfer().cell(),
                     "let settings turn the shaft of " + bag.golfer().name(),
-                    search.best(free, stockLeft),
-                    planned);
+                    search.best(free, stockLeft));
         }
     }
 
@@ -126,8 +121,7 @@ final class Relaxations {
                     bag.golfer().cell(),
                     "allow " + bag.golfer().name() + " more than "
                             + bag.mostChanges().getAsInt() + " changes",
-                    search.best(free, stockLeft),
-                    planned);
+                    search.best(free, stockLeft));
         }
     }
 
@@ -144,8 +138,7 @@ final class Relaxations {
                 tell(
                         stock.get(item).item().cell(),
                         "have one more of " + stock.get(item).item().inWords(),
-                        search.best(bag, more),
-                        planned);
+                        search.best(bag, more));
             }
         }
     }
@@ -173,7 +166,7 @@ final class Relaxations {
         for (Measure measure : Measure.values()) {
             if (must.contains(measure) && measure != Measure.CHANGE) {
                 BagOptions free = without(measure);
-                tell("Aims", "let " + measure.label() + " miss its must", search.best(free, stockLeft), planned);
+                tell("Aims", "let " + measure.label() + " miss its must", search.best(free, stockLeft));
             }
         }
     }
@@ -187,7 +180,12 @@ final class Relaxations {
     }
 
     /** Keeps what gains something; a plan that trades a must away is judged by its penalty alone. */
-    private void tell(String cell, String what, BagPlan relaxed, BagState now) {
+    private void tell(String cell, String what, Optional<BagPlan> relaxed) {
+        relaxed.ifPresent(plan -> tell(cell, what, plan));
+    }
+
+    private void tell(String cell, String what, BagPlan relaxed) {
+        BagState now = planned;
         double gainPoints = now.score().penaltyPoints() - relaxed.score().penaltyPoints();
         long fewerBreaks = now.score().hardBreaks() - relaxed.score().hardBreaks();
         if (fewerBreaks > 0 || (fewerBreaks == 0 && gainPoints > WORTH_SAYING_POINTS)) {

@@ -40,11 +40,7 @@ final class Variant {
     /** The bag with another limit of changes. */
     static BagOptions withMostChanges(BagOptions bag, OptionalInt mostChanges) {
         return new BagOptions(
-                bag.golfer().withMostChanges(mostChanges),
-                bag.slots(),
-                bag.gapWishM(),
-                bag.gapAim(),
-                bag.spreadAim());
+                bag.golfer().withMostChanges(mostChanges), bag.slots(), bag.gapWishM(), bag.gapAim(), bag.spreadAim());
     }
 
     /**

@@ -10,9 +10,9 @@ interface BagRelay {
     /**
      * The best choice for one bag, as far as it can tell; only an improvement is taken.
      *
-     * @param bag the place of the bag in the book
+     * @param bag the place of the bag in its team
      * @param chosen what is chosen now, for each of its slots the index of an open option
-     * @param free for each item of the book's stock how many the other bags leave, 0 or more
+     * @param free for each scarce item of its team how many the other bags leave, 0 or more
      * @return for each of its slots the index of an open option
      */
     List<Integer> best(int bag, List<Integer> chosen, List<Integer> free);

@@ -3,40 +3,42 @@ package org.bagwright.search;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagPlan;
 import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookOptions;
 import org.bagwright.domain.BookPlan;
+import org.bagwright.domain.StockLimit;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.solver.SolutionManager;
 import org.optaplanner.core.api.solver.SolverFactory;
 
 /**
- * Finds the best choice of options for every bag: fewest hard breaks, then least penalty, then fewest changes, then the
- * earliest options.
+ * Finds the best choice of options for all bags of a book: least excess over what no plan trades against anything else (stock,
+ * most changes, fourteen clubs), then fewest hard breaks, then least penalty, then fewest changes.
  *
- * <p>Each bag is solved exactly as a chain ({@link Chain}) where it is one and the stock suffices. Other bags go to the
- * planner's search: together where the stock could run short between them, else each by itself ({@link Team}).
- * The planner's constraints then score every plan: it counts as proven only where they give the bound.
+ * <p>Bags between which the stock could run short are searched together, the others each by itself ({@link Team}), first by the
+ * exact search ({@link ExactSearch}), which proves its plan or gives a bound. Where it ends unproven, the planner's local search
+ * goes on from its plan ({@link LocalSearch}), laying single bags anew by the exact search. The planner's constraints score
+ * every plan: it counts as proven only where they give the bound.
  *
- * <p>A plan takes open options only, and never more changes than the golfer allows unless his open options need more;
- * neither is traded against another limit. The same bags and the same seed give the same plans on any machine, unless
- * the cap of time strikes. Not for use by two threads at once, except {@link #stop}.
+ * <p>A plan takes open options only. The same bags and the same seed give the same plans on any machine, unless the cap of time
+ * strikes. Not for use by two threads at once, except {@link #stop}.
  *
  * <p>Choices are compared in whole micropoints a term; penalties are told as the unrounded sum, so that a bound holds to
  * half a micropoint a term.
  */
 public final class BagSearch {
+    /** Steps of the exact search for one bag that the planner's search lays anew. */
+    private static final long RELAY_STEPS = 20_000_000;
+
     private final SearchLimits limits;
     private final Effort effort;
-    private final Function<BookOptions, BagRelay> relays;
     private final SolutionManager<Bench, HardMediumSoftLongScore> scorer;
+    private final SearchClock clock;
     private boolean cappedByTime;
-    private volatile boolean stopped;
-    private volatile LocalSearch running;
 
     /** The first one in a program takes about half a second: it may be made on a thread of its own meanwhile. */
     public BagSearch(SearchLimits limits) {
@@ -44,15 +46,15 @@ public final class BagSearch {
     }
 
     BagSearch(SearchLimits limits, Effort effort) {
-        this(limits, effort, book -> BagRelay.NONE);
-    }
-
-    /** @param relays what lays a whole bag of a book anew */
-    BagSearch(SearchLimits limits, Effort effort, Function<BookOptions, BagRelay> relays) {
         this.limits = limits;
         this.effort = effort;
-        this.relays = relays;
+        clock = new SearchClock(limits.mostS());
         scorer = SolutionManager.create(SolverFactory.create(SolverSettings.scoring(effort.mode())));
+    }
+
+    /** Tells how far the search is, at most a few times a second; from then on. */
+    public void onProgress(SearchProgress progress) {
+        clock.onProgress(progress);
     }
 
     /**
@@ -61,35 +63,86 @@ public final class BagSearch {
      * @throws IllegalArgumentException if an option of a club that carries has no carry
      */
     public BookPlan plan(BookOptions book) {
+        clock.start();
+        cappedByTime = false;
         List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
-        List<StockPile> stock = IntStream.range(0, book.stock().size())
-                .mapToObj(item -> new StockPile(item, book.stock().get(item).available()))
-                .toList();
-        LocalSearch search = new LocalSearch(limits, effort, stock, relays.apply(book));
-        running = search;
-        if (stopped) {
-            search.stop();
-        }
+        List<StockPile> stock =
+                piles(book.stock().stream().map(StockLimit::available).toList());
         List<List<Integer>> chosen = new ArrayList<>(Collections.nCopies(bags.size(), List.of()));
         Cost bound = Cost.NONE;
         for (Team team : Team.of(bags, stock)) {
-            bound = bound.plus(planned(team, search, chosen));
+            bound = bound.plus(planned(team, chosen));
         }
-        cappedByTime = search.capped();
         return told(book, Bench.of(bags, stock, chosen), bound);
     }
 
+    /**
+     * The best plan for one bag beside others that stay as they are.
+     *
+     * @param stockLeft how many of each item of the book's stock it may take
+     * @return the plan; empty where it was not proven best
+     */
+    public Optional<BagPlan> best(BagOptions bag, List<Integer> stockLeft) {
+        Team team = alone(bag, stockLeft);
+        ExactResult found = ExactSearch.book(team.exact(), clock.limits(effort.steps(), Cost.NONE));
+        return found.proven() ? Optional.of(plan(bag, found.chosen().get(0))) : Optional.empty();
+    }
+
+    /**
+     * The best plans for one bag with at most 0, 1, 2, ... changes, up to the first that is as good as with all that it may
+     * change; where one is not proven best the row ends before it.
+     *
+     * @param stockLeft how many of each item of the book's stock it may take
+     */
+    public List<BagPlan> steps(BagOptions bag, List<Integer> stockLeft) {
+        Team team = alone(bag, stockLeft);
+        return ExactSearch.steps(
+                        team.bags().get(0).exact(team.scarce()),
+                        team.scarce().stream().map(StockPile::available).toList(),
+                        clock.limits(effort.steps(), Cost.NONE))
+                .stream()
+                .takeWhile(ExactResult::proven)
+                .map(step -> plan(bag, step.chosen().get(0)))
+                .toList();
+    }
+
+    private static Team alone(BagOptions bag, List<Integer> stockLeft) {
+        return Team.of(List.of(new SearchBag(bag)), piles(stockLeft)).get(0);
+    }
+
+    private static List<StockPile> piles(List<Integer> available) {
+        return IntStream.range(0, available.size())
+                .mapToObj(item -> new StockPile(item, available.get(item)))
+                .toList();
+    }
+
+    private static BagPlan plan(BagOptions bag, List<Integer> chosen) {
+        return new BagPlan(chosen, PlainScore.score(bag, chosen));
+    }
+
     /** Plans one team and gives its bound. */
-    private Cost planned(Team team, LocalSearch search, List<List<Integer>> chosen) {
-        List<Start> alone =
-                team.bags().stream().map(bag -> Start.of(bag, effort.pairs())).toList();
-        Cost bound = alone.stream().map(Start::bound).reduce(Cost.NONE, Cost::plus);
-        List<List<Integer>> start = team.start(alone);
-        List<List<Integer>> found = team.isExact(alone, start) ? start : search.improved(team, start, bound);
+    private Cost planned(Team team, List<List<Integer>> chosen) {
+        Cost closed = new Cost(team.leastClosed(), 0, 0);
+        ExactResult exact = ExactSearch.book(team.exact(), clock.limits(effort.steps(), closed));
+        Cost bound = closed.plus(exact.bound().cost());
+        List<List<Integer>> found = exact.chosen();
+        if (!exact.proven()) {
+            LocalSearch search = new LocalSearch(limits.seed(), effort, clock, relay(team));
+            found = search.improved(team, found, bound);
+            cappedByTime |=
+                    exact.ending() == ExactEnding.CAP || exact.ending() == ExactEnding.STOPPED || search.capped();
+        }
         for (int bag = 0; bag < found.size(); bag++) {
             chosen.set(team.places().get(bag), found.get(bag));
         }
         return bound;
+    }
+
+    private BagRelay relay(Team team) {
+        return (bag, chosen, free) -> ExactSearch.bag(
+                        team.bags().get(bag).exact(team.scarce()), free, clock.limits(RELAY_STEPS, Cost.NONE))
+                .chosen()
+                .get(0);
     }
 
     private BookPlan told(BookOptions book, Bench bench, Cost bound) {
@@ -98,7 +151,7 @@ public final class BagSearch {
         checkAgreement(bench.cost(), PlainScore.cost(book, chosen));
         List<BagPlan> plans = new ArrayList<>();
         for (int bag = 0; bag < chosen.size(); bag++) {
-            plans.add(new BagPlan(chosen.get(bag), PlainScore.score(book.bags().get(bag), chosen.get(bag))));
+            plans.add(plan(book.bags().get(bag), chosen.get(bag)));
         }
         boolean proven = bench.cost().equals(bound);
         double points =
@@ -119,11 +172,7 @@ public final class BagSearch {
 
     /** Ends the running search early, from any thread; its best plan so far is its answer. */
     public void stop() {
-        stopped = true;
-        LocalSearch search = running;
-        if (search != null) {
-            search.stop();
-        }
+        clock.stop();
     }
 
     /**

@@ -84,6 +84,27 @@ record Candidate(
      */
     record Taken(int item, int pieces) {}
 
+    /**
+     * The option for the exact search.
+     *
+     * @param piles the items that are counted
+     * @param groups the names of the groups of its bag
+     */
+    ExactOption exact(List<StockPile> piles, List<String> groups) {
+        return new ExactOption(
+                index,
+                mustBreaks,
+                own.total(),
+                changes,
+                carried,
+                flies,
+                carryM,
+                wishM,
+                piles.stream().map(pile -> pieces(pile.item())).toList(),
+                match.map(value -> groups.indexOf(value.group())).orElse(ExactOption.NO_GROUP),
+                match.map(MatchValue::valueMeasureUnits).orElse(0.0));
+    }
+
     /** The own penalty of an option, each measure in millionths of a point. */
     record OwnMicropoints(long loft, long lie, long sits, long carry, long swingweight, long change) {
 

@@ -22,4 +22,8 @@ record ExactCost(long pieces, long breaks, long micropoints) implements Comparab
     public int compareTo(ExactCost other) {
         return ORDER.compare(this, other);
     }
+
+    Cost cost() {
+        return new Cost(pieces, breaks, micropoints);
+    }
 }

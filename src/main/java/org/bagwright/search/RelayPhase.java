@@ -11,19 +11,16 @@ import org.optaplanner.core.impl.score.director.InnerScoreDirector;
 /** Lays the bags of a team anew, one after the other, round after round as long as a round improves the bench. */
 final class RelayPhase implements CustomPhaseCommand<Bench> {
     private final Team team;
-    private final List<StockPile> stock;
     private final BagRelay relay;
     private final BooleanSupplier ended;
 
     /**
      * @param team whose bags are on the bench
-     * @param stock every item of the book's stock
      * @param relay what lays one bag
      * @param ended whether to end after the bag at hand
      */
-    RelayPhase(Team team, List<StockPile> stock, BagRelay relay, BooleanSupplier ended) {
+    RelayPhase(Team team, BagRelay relay, BooleanSupplier ended) {
         this.team = team;
-        this.stock = stock;
         this.relay = relay;
         this.ended = ended;
     }
@@ -43,7 +40,7 @@ final class RelayPhase implements CustomPhaseCommand<Bench> {
     private boolean improves(InnerScoreDirector<Bench, ?> director, int bag) {
         List<ClubSeat> seats = director.getWorkingSolution().bag(bag);
         List<Integer> chosen = seats.stream().map(seat -> seat.choice().index()).toList();
-        List<Integer> best = relay.best(team.places().get(bag), chosen, free(director.getWorkingSolution(), seats));
+        List<Integer> best = relay.best(bag, chosen, free(director.getWorkingSolution(), seats));
         if (best.equals(chosen)) {
             return false;
         }
@@ -62,7 +59,7 @@ final class RelayPhase implements CustomPhaseCommand<Bench> {
     }
 
     private List<Integer> free(Bench bench, List<ClubSeat> seats) {
-        return stock.stream()
+        return team.scarce().stream()
                 .map(pile -> Math.max(0, pile.available() - bench.taken(pile) + Bench.taken(pile, seats)))
                 .toList();
     }

@@ -1,12 +1,14 @@
 package org.bagwright.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.OptionalInt;
 import org.bagwright.domain.Aim;
 import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.MatchValue;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.SlotOptions;
 import org.bagwright.search.Candidate.Taken;
@@ -146,42 +148,33 @@ final class SearchBag {
                 .sum();
     }
 
+    /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
+    List<Integer> eachOwnBest() {
+        Comparator<Candidate> order =
+                Comparator.comparingInt(Candidate::changes).thenComparing(Candidate::ownCost);
+        return openBySlot.stream()
+                .map(options -> options.stream().min(order).orElseThrow().index())
+                .toList();
+    }
+
     /**
-     * Whether every slot always flies or never does, with one wish, and clubs are not matched: what {@link Chain} can do.
+     * The bag for the exact search.
+     *
+     * @param piles the items that are counted
      */
-    boolean isPlainChain() {
-        return !isMatched()
-                && slotCount() <= PenaltyRules.MOST_CLUBS
-                && openBySlot.stream().allMatch(SearchBag::isPlain);
-    }
-
-    private static boolean isPlain(List<Candidate> options) {
-        return options.stream()
-                        .map(option -> List.of(option.flies(), option.wishM()))
-                        .distinct()
-                        .count()
-                == 1;
-    }
-
-    /** The slots whose clubs fly, for a plain chain. */
-    List<Integer> flyingIndexes() {
-        return IntStream.range(0, slotCount())
-                .filter(slot -> openBySlot.get(slot).get(0).flies())
-                .boxed()
+    ExactBag exact(List<StockPile> piles) {
+        List<String> groups = openBySlot.stream()
+                .flatMap(List::stream)
+                .flatMap(option -> option.match().stream())
+                .map(MatchValue::group)
+                .distinct()
                 .toList();
-    }
-
-    /** The wish after the club at a place of {@link #flyingIndexes()}, for a plain chain, metres. */
-    double gapWishM(int gap) {
-        return openBySlot.get(flyingIndexes().get(gap)).get(0).wishM();
-    }
-
-    /** The slots in the order in which the chain links them: those that fly, then the others. */
-    List<Integer> chainOrder() {
-        List<Integer> flying = flyingIndexes();
-        IntStream others = IntStream.range(0, slotCount()).filter(slot -> !flying.contains(slot));
-        return IntStream.concat(flying.stream().mapToInt(Integer::intValue), others)
-                .boxed()
+        List<List<ExactOption>> slots = openBySlot.stream()
+                .map(options -> options.stream()
+                        .map(option -> option.exact(piles, groups))
+                        .toList())
                 .toList();
+        return new ExactBag(
+                slots, countsChanges() ? OptionalInt.of(mostChanges) : OptionalInt.empty(), gapAim, spreadAim);
     }
 }

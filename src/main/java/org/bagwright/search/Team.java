@@ -2,7 +2,6 @@ package org.bagwright.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Bags that must be planned together because the stock could run short between them; a bag that shares nothing scarce is
@@ -57,38 +56,15 @@ record Team(List<Integer> places, List<SearchBag> bags, List<StockPile> scarce) 
         return bags.stream().mapToInt(bag -> bag.mostPieces(pile.item())).sum();
     }
 
-    /**
-     * Where the search for the team starts: every bag as it would be by itself as far as the stock goes, in the order of
-     * the bags, the others with as few changes as they can.
-     *
-     * @param alone what each bag would choose by itself
-     */
-    List<List<Integer>> start(List<Start> alone) {
-        List<List<Integer>> chosen =
-                new ArrayList<>(bags.stream().map(Start::eachOwnBest).toList());
-        for (int bag = 0; bag < bags.size(); bag++) {
-            List<List<Integer>> tried = new ArrayList<>(chosen);
-            tried.set(bag, alone.get(bag).chosen());
-            if (excess(tried) <= excess(chosen)) {
-                chosen = tried;
-            }
-        }
-        return chosen;
+    /** The team for the exact search. */
+    ExactProblem exact() {
+        return new ExactProblem(
+                bags.stream().map(bag -> bag.exact(scarce)).toList(),
+                scarce.stream().map(StockPile::available).toList());
     }
 
-    /** Pieces taken beyond the stock. */
-    int excess(List<List<Integer>> chosen) {
-        Bench bench = Bench.of(bags, scarce, chosen);
-        return scarce.stream()
-                .mapToInt(pile -> Math.max(0, bench.taken(pile) - pile.available()))
-                .sum();
-    }
-
-    /** Whether the bags are chosen as each would be by itself at its exact best, and the stock allows it. */
-    boolean isExact(List<Start> alone, List<List<Integer>> chosen) {
-        return excess(chosen) == 0
-                && IntStream.range(0, bags.size())
-                        .allMatch(bag -> alone.get(bag).exact()
-                                && alone.get(bag).chosen().equals(chosen.get(bag)));
+    /** The slots for which no plan can but take a closed option. */
+    long leastClosed() {
+        return bags.stream().mapToLong(SearchBag::leastClosed).sum();
     }
 }

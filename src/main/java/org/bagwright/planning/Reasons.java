@@ -1,0 +1,94 @@
+package org.bagwright.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.bagwright.domain.Aims;
+import org.bagwright.domain.BagPlan;
+import org.bagwright.domain.BagResult;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.OtherPlan;
+import org.bagwright.domain.Relaxation;
+import org.bagwright.domain.Step;
+import org.bagwright.domain.StockLimit;
+import org.bagwright.search.BagSearch;
+
+/**
+ * Why a plan is as it is: step by step, against others, and what holds it back. Each bag is looked at by itself, with what
+ * the plans of the others leave of the stock.
+ */
+final class Reasons {
+    /** With more bags than this only the steps are worked out: a team's coach asks for little more, and waits for it. */
+    static final int MOST_BAGS_IN_FULL = 3;
+
+    private final BagSearch search;
+    private final Aims aims;
+    private final List<StockLimit> stock;
+    private final List<Message> messages = new ArrayList<>();
+
+    Reasons(BagSearch search, Aims aims, List<StockLimit> stock) {
+        this.search = search;
+        this.aims = aims;
+        this.stock = stock;
+    }
+
+    /** What a person should know: musts that cannot all be met. */
+    List<Message> messages() {
+        return messages;
+    }
+
+    /** The bags with their steps and, if they are few, other plans and relaxations. */
+    List<BagResult> with(List<BagResult> bags) {
+        return bags.stream().map(bag -> with(bag, bags)).toList();
+    }
+
+    private BagResult with(BagResult bag, List<BagResult> all) {
+        List<Integer> stockLeft = stockLeft(bag, all);
+        List<Step> steps = steps(bag, search.steps(bag.options(), stockLeft));
+        if (all.size() > MOST_BAGS_IN_FULL) {
+            return bag.withReasons(steps, List.of(), List.of());
+        }
+        List<OtherPlan> others = OtherPlans.of(search, bag.options(), bag.planned(), stockLeft, steps);
+        List<Relaxation> relaxations = Relaxations.of(search, aims, bag.options(), bag.planned(), stock, stockLeft);
+        if (bag.planned().score().hardBreaks() > 0) {
+            conflict(bag, stockLeft);
+        }
+        return bag.withReasons(steps, others, relaxations);
+    }
+
+    private void conflict(BagResult bag, List<Integer> stockLeft) {
+        Optional<String> conflict = MustConflict.of(search, aims, bag.options(), stockLeft);
+        conflict.ifPresent(text ->
+                messages.add(Message.warning(bag.golfer().cell(), bag.golfer().name() + ": " + text)));
+    }
+
+    private static List<Step> steps(BagResult bag, List<BagPlan> plans) {
+        return IntStream.range(0, plans.size())
+                .mapToObj(changes -> new Step(
+                        changes,
+                        BagSearch.state(bag.options(), plans.get(changes).chosen())))
+                .toList();
+    }
+
+    /** What the plans of all other bags leave, at least 0 of each item. */
+    private List<Integer> stockLeft(BagResult bag, List<BagResult> all) {
+        return IntStream.range(0, stock.size())
+                .mapToObj(item -> Math.max(
+                        0,
+                        stock.get(item).available()
+                                - all.stream()
+                                        .filter(other -> other != bag)
+                                        .mapToInt(other -> taken(other, item))
+                                        .sum()))
+                .toList();
+    }
+
+    private static int taken(BagResult bag, int item) {
+        return bag.optionsOf(bag.planned()).stream()
+                .map(Option::takes)
+                .mapToInt(takes -> takes.get(item))
+                .sum();
+    }
+}
