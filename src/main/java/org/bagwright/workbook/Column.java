@@ -77,9 +77,9 @@ record Column(
         return new Column(header, kind, quantity, limit, words, help, "not possible", true);
     }
 
-    /** The heading inside a sentence: {@code loft target}, but {@code CG height}. */
+    /** The heading inside a sentence: {@code loft target}, but {@code CG height} and {@code X}. */
     String subject() {
-        boolean initials = header.length() > 1 && Character.isUpperCase(header.charAt(1));
+        boolean initials = header.length() == 1 || Character.isUpperCase(header.charAt(1));
         return initials ? header : Character.toLowerCase(header.charAt(0)) + header.substring(1);
     }
 
