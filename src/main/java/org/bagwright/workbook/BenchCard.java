@@ -26,7 +26,7 @@ final class BenchCard {
     static final int LIE = 7;
     static final int SITS = 8;
     static final int SWINGWEIGHT = 9;
-    static final List<Double> WIDTHS_CHARS = List.of(5.0, 16.0, 10.0, 13.0, 13.0, 32.0, 12.0, 12.0, 11.0, 14.0);
+    static final List<Double> WIDTHS_CHARS = List.of(5.0, 15.0, 10.0, 11.0, 11.0, 32.0, 10.5, 10.5, 10.5, 13.0);
 
     private static final double LEAST_ROW_POINTS = 20;
     private static final double MERGED_CHARS =
