@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.ResultCells;
@@ -21,15 +20,12 @@ import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookResult;
-import org.bagwright.domain.BuildNumbers;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Option;
-import org.bagwright.domain.ShotPrediction;
 import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.SpreadTerm;
-import org.bagwright.domain.Swingweight;
 import org.bagwright.search.BagSearch;
 import org.bagwright.workbook.ResultBook;
 import org.junit.jupiter.api.BeforeAll;
@@ -48,7 +44,6 @@ class LivePlanTest {
     /** The row of a slot with two clubs. */
     private static final int CANDIDATES = 1;
 
-    private static final double G_PER_OZ = 28.349523125;
 
     @TempDir
     static Path folder;
@@ -178,82 +173,18 @@ class LivePlanTest {
             for (int slot = 0; slot < bag.slots().size(); slot++) {
                 SlotOptions options = bag.slots().get(slot);
                 Option option = options.options().get(chosen.get(index).get(slot));
-                expect(live, row, option, options.today());
-                number(live, row, "Live gap [yd]", state.gapAfter(slot).map(gap -> gap.gapM() / 0.9144));
+                LiveRow.expect(live, row, option, options.today());
+                LiveRow.number(live, row, "Live gap [yd]", state.gapAfter(slot).map(gap -> gap.gapM() / 0.9144));
                 double points = option.terms().totalPoints()
                         + state.gapAfter(slot).map(GapTerm::penaltyPoints).orElse(0.0)
                         + state.spreadAt(slot).map(SpreadTerm::penaltyPoints).orElse(0.0);
-                number(live, row, "Live penalty", Optional.of(points));
+                LiveRow.number(live, row, "Live penalty", Optional.of(points));
                 total += ResultCells.plan(live, row, "Live penalty").getNumericCellValue();
                 row++;
             }
             assertEquals(state.score().penaltyPoints(), total, 1e-6);
             assertEquals(total, totalOf(live, bag.golfer().name()), 1e-6);
         }
-    }
-
-    private static void expect(XSSFWorkbook live, int row, Option option, Option today) {
-        Optional<ShotPrediction> shot = option.shot();
-        Optional<Option> carried = Optional.of(option).filter(made -> !made.isEmpty());
-        number(live, row, "Live loft [deg]", carried.map(made -> made.pose().gaugeLoftDeg()));
-        number(live, row, "Live lie [deg]", carried.map(made -> made.pose().gaugeLieDeg()));
-        number(live, row, "Live sits [deg closed]", carried.map(made -> made.pose()
-                .sitsClosedDeg()));
-        number(live, row, "Live contact shift [mm forward]", carried.map(made -> made.pose()
-                .contactShiftMm()));
-        number(live, row, "Live shaft turn [deg]", carried.map(made -> made.pose()
-                .shaftTurnDeg()));
-        number(live, row, "Live start line [deg closed]", shot.map(ShotPrediction::startClosedDeg));
-        number(live, row, "Live launch [deg]", shot.map(ShotPrediction::launchDeg));
-        number(live, row, "Live spin [rpm]", shot.map(ShotPrediction::spinRpm));
-        number(live, row, "Live landing [deg]", shot.map(ShotPrediction::landingDeg));
-        number(live, row, "Live carry [yd]", shot.map(made -> made.carryM() / 0.9144));
-        number(live, row, "Live changes", Optional.of((double) option.changes()));
-        build(live, row, carried, today);
-        String fit = ResultCells.plan(live, row, "Live fit").getStringCellValue();
-        assertEquals(option.isEmpty(), fit.equals("left out"), fit);
-    }
-
-    private static void build(XSSFWorkbook live, int row, Optional<Option> carried, Option today) {
-        Optional<BuildNumbers> build = carried.map(Option::build);
-        Optional<BuildNumbers> before = today.isEmpty() ? Optional.empty() : Optional.of(today.build());
-        number(live, row, "Live length [in]", build.map(made -> made.lengthM() / 0.0254));
-        number(live, row, "Live total mass [g]", build.map(made -> made.totalMassKg() * 1000));
-        number(
-                live,
-                row,
-                "Length change [in]",
-                build.flatMap(made -> before.map(old -> (made.lengthM() - old.lengthM()) / 0.0254)));
-        number(
-                live,
-                row,
-                "Head mass change [g]",
-                build.flatMap(made -> before.map(old -> (made.headMassKg() - old.headMassKg()) * 1000)));
-        assertEquals(
-                build.map(made -> made.swingweight().text()).orElse(""),
-                ResultCells.plan(live, row, "Live swing- weight").getStringCellValue());
-        number(live, row, "To swingweight target, at head [g]", carried.flatMap(LivePlanTest::gramsAtHead));
-    }
-
-    /** A swingweight point is 1.75 oz in about a fulcrum 14 in from the butt. */
-    private static Optional<Double> gramsAtHead(Option option) {
-        double lengthIn = option.build().lengthM() / 0.0254;
-        return option.club()
-                .targets()
-                .swingweight()
-                .map(Swingweight::momentOzIn)
-                .map(target -> (target - option.build().swingweight().momentOzIn()) * G_PER_OZ / (lengthIn - 14));
-    }
-
-    private static void number(XSSFWorkbook book, int row, String heading, Optional<Double> expected) {
-        Cell cell = ResultCells.plan(book, row, heading);
-        boolean numeric = cell != null
-                && (cell.getCellType() == CellType.NUMERIC
-                        || (cell.getCellType() == CellType.FORMULA
-                                && cell.getCachedFormulaResultType() == CellType.NUMERIC));
-        String where = heading + " of row " + row;
-        assertEquals(expected.isPresent(), numeric, where + ": " + cell);
-        expected.ifPresent(value -> assertEquals(value, cell.getNumericCellValue(), 1e-6, where));
     }
 
     private static double totalOf(XSSFWorkbook book, String golfer) {
@@ -297,7 +228,7 @@ class LivePlanTest {
     void anotherClub_isAsInTheBookWhileItsChoicesAreBlank() throws Exception {
         Option today = result.bags().get(0).options().slots().get(CANDIDATES).today();
         try (XSSFWorkbook book = recalculated("blank")) {
-            expect(book, CANDIDATES, otherClub(), today);
+            LiveRow.expect(book, CANDIDATES, otherClub(), today);
         }
     }
 
