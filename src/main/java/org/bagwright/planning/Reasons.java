@@ -41,11 +41,14 @@ final class Reasons {
 
     /** The bags with their steps and, if they are few, other plans and relaxations. */
     List<BagResult> with(List<BagResult> bags) {
-        return bags.stream().map(bag -> with(bag, bags)).toList();
+        return IntStream.range(0, bags.size())
+                .mapToObj(place -> with(place, bags))
+                .toList();
     }
 
-    private BagResult with(BagResult bag, List<BagResult> all) {
-        List<Integer> stockLeft = stockLeft(bag, all);
+    private BagResult with(int place, List<BagResult> all) {
+        BagResult bag = all.get(place);
+        List<Integer> stockLeft = stockLeft(place, all);
         List<Step> steps = steps(bag, search.steps(bag.options(), stockLeft));
         if (all.size() > MOST_BAGS_IN_FULL) {
             return bag.withReasons(steps, List.of(), List.of());
@@ -73,16 +76,17 @@ final class Reasons {
     }
 
     /** What the plans of all other bags leave, at least 0 of each item. */
-    private List<Integer> stockLeft(BagResult bag, List<BagResult> all) {
+    private List<Integer> stockLeft(int place, List<BagResult> all) {
         return IntStream.range(0, stock.size())
-                .mapToObj(item -> Math.max(
-                        0,
-                        stock.get(item).available()
-                                - all.stream()
-                                        .filter(other -> other != bag)
-                                        .mapToInt(other -> taken(other, item))
-                                        .sum()))
+                .mapToObj(item -> Math.max(0, stock.get(item).available() - takenByOthers(item, place, all)))
                 .toList();
+    }
+
+    private static int takenByOthers(int item, int place, List<BagResult> all) {
+        return IntStream.range(0, all.size())
+                .filter(other -> other != place)
+                .map(other -> taken(all.get(other), item))
+                .sum();
     }
 
     private static int taken(BagResult bag, int item) {

@@ -44,7 +44,6 @@ class LivePlanTest {
     /** The row of a slot with two clubs. */
     private static final int CANDIDATES = 1;
 
-
     @TempDir
     static Path folder;
 
