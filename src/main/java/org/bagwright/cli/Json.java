@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagResult;
@@ -15,7 +16,9 @@ import org.bagwright.domain.Club;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Option;
+import org.bagwright.domain.OwnTerms;
 import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.SpreadTerm;
 import org.bagwright.domain.Units;
 
 /** The machine-readable documents; their field names are fixed. Distances and speeds are in the book's units. */
@@ -68,6 +71,7 @@ final class Json {
         document.put("seconds", result.searchS());
         ArrayNode golfers = document.putArray("golfers");
         result.bags().forEach(bag -> golfers.add(golfer(bag, units)));
+        ReasonsJson.put(document, result, Json::choices);
         document.set("messages", messages(result.messages()));
         return document;
     }
@@ -172,8 +176,25 @@ final class Json {
             choice.put("slot", bag.options().slots().get(index).slot());
             choice.put("club", options.get(index).clubText());
             choice.put("option", options.get(index).key());
+            choice.put("changes", options.get(index).changes());
+            choice.set("penalty", penalty(options.get(index), state.spreadAt(index)));
         }
         return choices;
+    }
+
+    /** The share of the penalty that a club has by itself, by measure; gaps have theirs with them. */
+    private static ObjectNode penalty(Option option, Optional<SpreadTerm> spread) {
+        OwnTerms terms = option.terms();
+        ObjectNode node = NODES.objectNode();
+        node.put("loft", terms.loftPoints());
+        node.put("lie", terms.liePoints());
+        node.put("sits", terms.sitsPoints());
+        node.put("carry", terms.carryPoints());
+        node.put("swingweight", terms.swingweightPoints());
+        node.put("spread", spread.map(SpreadTerm::penaltyPoints).orElse(0.0));
+        node.put("change", terms.changePoints());
+        node.put("brokenMusts", terms.hardBreaks());
+        return node;
     }
 
     private static ArrayNode gaps(BagResult bag, BagState state, Units units) {

@@ -50,6 +50,12 @@ final class MessageText {
                 .filter(message -> message.severity() == Message.Severity.ASSUMED
                         || message.severity() == Message.Severity.MISSING)
                 .count();
+        long bench = messages.stream()
+                .filter(message -> message.severity() == Message.Severity.NOTE)
+                .count();
+        if (bench > 0) {
+            lines.add(bench + (bench == 1 ? " note" : " notes") + " for the bench: see the sheet Messages.");
+        }
         if (assumed > 0) {
             lines.add(assumed + (assumed == 1 ? " note says" : " notes say")
                     + " what was assumed: see the command check, or the sheet Messages of a result.");

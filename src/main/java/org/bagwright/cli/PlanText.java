@@ -8,12 +8,12 @@ import java.util.stream.IntStream;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BagState;
 import org.bagwright.domain.BookResult;
-import org.bagwright.domain.Choice;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.DistanceUnit;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Numbers;
 import org.bagwright.domain.Option;
+import org.bagwright.domain.OptionChange;
 
 /** A plan as a terminal shows it: how good, the ladder, what to change. */
 final class PlanText {
@@ -35,6 +35,7 @@ final class PlanText {
             lines.addAll(ladder(bag));
             lines.add("");
             lines.addAll(changes(bag));
+            lines.addAll(ReasonsText.lines(bag));
             lines.addAll(new OutlookText(distance).lines(bag));
             lines.add("");
         }
@@ -138,7 +139,7 @@ final class PlanText {
         for (int index = 0; index < planned.size(); index++) {
             if (planned.get(index).changes() > 0) {
                 items += planned.get(index).changes();
-                lines.add("  " + change(today.get(index), planned.get(index)));
+                lines.add("  " + change(new OptionChange(today.get(index), planned.get(index))));
             }
         }
         String count = lines.isEmpty()
@@ -149,41 +150,10 @@ final class PlanText {
         return lines;
     }
 
-    private static String change(Option today, Option planned) {
-        if (planned.isEmpty()) {
-            return String.format("%-16s %s", shortened(today.clubText(), 16), "leave out");
-        }
-        List<String> parts = new ArrayList<>();
-        Choice to = planned.choice();
-        if (!today.clubText().equals(planned.clubText())) {
-            parts.add(today.isEmpty() ? "put in" : "in place of " + today.clubText());
-            if (planned.club().sleeve().isPresent()) {
-                parts.add("setting " + to.settingText());
-            }
-            to.weighting().ifPresent(weighting -> parts.add("weighting " + weighting));
-        }
-        Choice from = planned.club().inBag() ? today.choice() : asInBook(planned);
-        if (planned.club().inBag() && !from.setting().equals(to.setting())) {
-            parts.add("setting " + from.settingText() + " -> " + to.settingText());
-        }
-        if (planned.club().inBag() && !from.weighting().equals(to.weighting())) {
-            parts.add("weighting " + from.weightingText() + " -> " + to.weightingText());
-        }
-        addBend(parts, "loft bend", from.bend().loftDeg(), to.bend().loftDeg());
-        addBend(parts, "lie bend", from.bend().lieDeg(), to.bend().lieDeg());
-        return String.format("%-16s %s", shortened(planned.clubText(), 16), String.join(", ", parts))
-                + reading(planned);
-    }
-
-    private static Choice asInBook(Option planned) {
-        Club club = planned.club();
-        return new Choice(club.setting(), club.weighting(), club.todayBend());
-    }
-
-    private static void addBend(List<String> parts, String what, double fromDeg, double toDeg) {
-        if (Math.abs(fromDeg - toDeg) > 1e-6) {
-            parts.add(what + " " + Numbers.signed(fromDeg, 1) + " -> " + Numbers.signed(toDeg, 1));
-        }
+    private static String change(OptionChange change) {
+        String club = (change.to().isEmpty() ? change.from() : change.to()).clubText();
+        String text = String.format("%-16s %s", shortened(club, 16), String.join(", ", change.items()));
+        return change.to().isEmpty() ? text : text + reading(change.to());
     }
 
     private static String reading(Option planned) {
