@@ -14,7 +14,7 @@ import org.bagwright.domain.Units;
 
 /** Every option of every club as a table on a terminal. */
 final class ChartText {
-    private static final String FORMAT = "%1s %-8s %5s %5s  %6s %6s %6s %7s %7s  %6s %6s %7s %7s";
+    private static final String FORMAT = "%1s %-8s %-10s %5s %5s  %6s %6s %6s %7s %7s  %6s %6s %7s %6s %7s";
 
     private final ChartedBook charted;
     private final Units units;
@@ -44,10 +44,25 @@ final class ChartText {
         lines.add(club.golfer() + ", " + club.name() + " (" + club.kind().label()
                 + (club.inBag() ? ")" : ", not in the bag today)"));
         lines.add(String.format(
-                FORMAT, "", "setting", "loft", "lie", "loft", "lie", "sits", "shift", "shaft", "launch", "spin",
-                "carry", "own"));
+                FORMAT,
+                "",
+                "setting",
+                "weighting",
+                "loft",
+                "lie",
+                "loft",
+                "lie",
+                "sits",
+                "shift",
+                "shaft",
+                "launch",
+                "spin",
+                "carry",
+                "swing",
+                "own"));
         lines.add(String.format(
-                FORMAT, "", "", "bend", "bend", "gauge", "gauge", "", "mm", "turn", "", "", "", "penalty"));
+                FORMAT, "", "", "", "bend", "bend", "gauge", "gauge", "", "mm", "turn", "", "", "", "weight",
+                "penalty"));
         for (Option option : slot.optionsOf(club)) {
             lines.add(row(slot, option));
         }
@@ -61,6 +76,7 @@ final class ChartText {
                 FORMAT,
                 mark,
                 option.choice().settingText(),
+                option.choice().weighting().orElse(""),
                 Numbers.signed(option.choice().bend().loftDeg(), 1),
                 Numbers.signed(option.choice().bend().lieDeg(), 1),
                 Numbers.fixed(pose.gaugeLoftDeg(), 2),
@@ -73,6 +89,7 @@ final class ChartText {
                 option.shot()
                         .map(shot -> Numbers.fixed(units.distance().fromM(shot.carryM()), 1))
                         .orElse(""),
+                option.build().swingweight().text(),
                 Numbers.fixed(option.terms().totalPoints(), 2));
     }
 }

@@ -119,6 +119,23 @@ public final class Planning {
         return BagResult.of(options, BagSearch.state(options, today), BagSearch.state(options, plan.chosen()));
     }
 
+    /**
+     * Tells how far the search is, at most a few times a second.
+     *
+     * @param progress takes hard breaks and penalty of the best plan so far, the bound of its penalty, and the seconds
+     */
+    public void onProgress(Progress progress) {
+        search.join().onProgress(progress::told);
+    }
+
+    /** Told how far a search is. */
+    @FunctionalInterface
+    public interface Progress {
+
+        /** Hard breaks in thousandths, penalty and bound in points, seconds since the start. */
+        void told(long bestBreaks, double bestPoints, double boundPoints, double elapsedS);
+    }
+
     /** Whether the time cap ended the last search before it was done. */
     public boolean cappedByTime() {
         return search.join().cappedByTime();
