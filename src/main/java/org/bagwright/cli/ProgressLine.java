@@ -18,7 +18,8 @@ final class ProgressLine implements AutoCloseable {
         this.watched = watched;
     }
 
-    /** Whether standard error goes to a terminal that a person may watch. */
+    /** Whether a person may watch: on Java 17 there is a console only where input and output both are a terminal. */
+    @SuppressWarnings("SystemConsoleNull")
     static boolean isWatched() {
         return System.console() != null;
     }

@@ -125,7 +125,8 @@ public final class Planning {
      * @param progress takes hard breaks and penalty of the best plan so far, the bound of its penalty, and the seconds
      */
     public void onProgress(Progress progress) {
-        search.join().onProgress(progress::told);
+        BagSearch made = search.join();
+        made.onProgress(progress::told);
     }
 
     /** Told how far a search is. */
