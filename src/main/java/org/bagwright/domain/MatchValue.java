@@ -5,11 +5,11 @@ package org.bagwright.domain;
  *
  * @param group the name of the group whose clubs should be alike
  * @param valueMeasureUnits its swingweight in points of the scale, or its inertia about the butt end in kg cm2; kept to whole
- *     parts of {@value #PARTS} so that sums are the same to the last digit in any order
+ *     parts of 2^-32 so that sums are the same to the last digit in any order
  */
 public record MatchValue(String group, double valueMeasureUnits) {
 
-    private static final double PARTS = 1 << 20;
+    private static final double PARTS = 1L << 32;
 
     public MatchValue {
         Checks.named(group, "group");

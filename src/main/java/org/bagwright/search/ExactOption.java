@@ -15,7 +15,7 @@ import java.util.List;
  * @param wishM the gap wished from it to the next club that flies, metres
  * @param takes the pieces it takes of each stock item
  * @param group the clubs it is matched with, 0 or more; -1 for none
- * @param matchMeasureUnits the number to be matched: swingweight points or kg cm2; rounded to 1/1048576 so that sums
+ * @param matchMeasureUnits the number to be matched: swingweight points or kg cm2; rounded to parts of 2^-32 so that sums
  *     are exact in any order
  */
 record ExactOption(
@@ -32,8 +32,8 @@ record ExactOption(
         double matchMeasureUnits) {
     static final int NO_GROUP = -1;
 
-    private static final double MATCH_STEPS = 1 << 20;
-    private static final double MOST_MATCH = 1 << 30;
+    private static final double MATCH_STEPS = 1L << 32;
+    private static final double MOST_MATCH = 1 << 16;
 
     ExactOption {
         takes = List.copyOf(takes);
