@@ -30,7 +30,7 @@ class SeatMoveFactoryTest {
         List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
         List<List<Integer>> first = bags.stream()
                 .map(bag -> least
-                        ? Start.eachOwnBest(bag)
+                        ? bag.eachOwnBest()
                         : bag.openBySlot().stream()
                                 .map(options -> options.get(options.size() - 1).index())
                                 .toList())
