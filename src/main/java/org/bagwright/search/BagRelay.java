@@ -4,9 +4,6 @@ import java.util.List;
 
 /** Lays one golfer's whole bag anew while the others keep theirs. */
 interface BagRelay {
-    /** Leaves every bag as it is. */
-    BagRelay NONE = (bag, chosen, free) -> chosen;
-
     /**
      * The best choice for one bag, as far as it can tell; only an improvement is taken.
      *

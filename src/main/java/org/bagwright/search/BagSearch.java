@@ -31,9 +31,6 @@ import org.optaplanner.core.api.solver.SolverFactory;
  * half a micropoint a term.
  */
 public final class BagSearch {
-    /** Steps of the exact search for one bag that the planner's search lays anew. */
-    private static final long RELAY_STEPS = 20_000_000;
-
     private final SearchLimits limits;
     private final Effort effort;
     private final SolutionManager<Bench, HardMediumSoftLongScore> scorer;
@@ -140,7 +137,7 @@ public final class BagSearch {
 
     private BagRelay relay(Team team) {
         return (bag, chosen, free) -> ExactSearch.bag(
-                        team.bags().get(bag).exact(team.scarce()), free, clock.limits(RELAY_STEPS, Cost.NONE))
+                        team.bags().get(bag).exact(team.scarce()), free, clock.limits(effort.relaySteps(), Cost.NONE))
                 .chosen()
                 .get(0);
     }

@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BookOptions;
 
@@ -33,10 +35,13 @@ final class Enumeration {
     /** Clubs that carry first: that is the order in which ties are settled. */
     private final List<Integer> order;
 
-    private final Map<List<Integer>, Found> best = new HashMap<>();
+    private final Function<Found, List<Object>> alike;
+    private final Map<List<Object>, Found> best = new HashMap<>();
 
-    private Enumeration(BookOptions whole, BagOptions bag) {
+    /** @param alike what tells choices of the bag apart; of those that it does not only the best is kept */
+    private Enumeration(BookOptions whole, BagOptions bag, Function<Found, List<Object>> alike) {
         this.whole = whole;
+        this.alike = alike;
         alone = new BookOptions(List.of(bag), List.of());
         order = IntStream.range(0, bag.slots().size())
                 .boxed()
@@ -47,9 +52,30 @@ final class Enumeration {
 
     /** The best choice for a book; its cost holds the stock too. */
     static Found best(BookOptions book) {
+        return all(book, found -> List.of(found.takes())).min(BEST).orElseThrow();
+    }
+
+    /** The least penalty of all choices that have no more excess and hard breaks than a cost, micropoints. */
+    static long leastMicropoints(BookOptions book, Cost most) {
+        return all(
+                        book,
+                        found -> List.of(
+                                found.takes(),
+                                found.cost().excess(),
+                                found.cost().breaks()))
+                .map(Found::cost)
+                .filter(cost ->
+                        new Cost(cost.excess(), cost.breaks(), 0).compareTo(new Cost(most.excess(), most.breaks(), 0))
+                                <= 0)
+                .mapToLong(Cost::micropoints)
+                .min()
+                .orElseThrow();
+    }
+
+    private static Stream<Found> all(BookOptions book, Function<Found, List<Object>> alike) {
         List<Found> found = List.of(new Found(List.of(), Cost.NONE, 0, List.of()));
         for (BagOptions bag : book.bags()) {
-            Enumeration enumeration = new Enumeration(book, bag);
+            Enumeration enumeration = new Enumeration(book, bag, alike);
             enumeration.visit(0, new Integer[bag.slots().size()]);
             found = found.stream()
                     .flatMap(some -> enumeration.best.values().stream().map(more -> joined(some, more)))
@@ -57,9 +83,7 @@ final class Enumeration {
         }
         return found.stream()
                 .map(some -> new Found(
-                        some.chosen(), some.cost().plus(excess(book, some.takes())), some.changes(), some.takes()))
-                .min(BEST)
-                .orElseThrow();
+                        some.chosen(), some.cost().plus(excess(book, some.takes())), some.changes(), some.takes()));
     }
 
     static List<Integer> best(BagOptions bag) {
@@ -114,6 +138,6 @@ final class Enumeration {
                 .toList();
         Cost cost = HandScore.cost(alone, List.of(chosen));
         Found found = new Found(List.of(chosen), cost, TestBags.changes(bag, chosen), takes);
-        best.merge(takes, found, (known, other) -> BEST.compare(other, known) < 0 ? other : known);
+        best.merge(alike.apply(found), found, (known, other) -> BEST.compare(other, known) < 0 ? other : known);
     }
 }

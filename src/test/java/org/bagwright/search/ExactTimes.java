@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import org.bagwright.domain.Aim;
 
 /** Times the exact search on full bags and teams; run by hand. */
 final class ExactTimes {
@@ -16,8 +17,11 @@ final class ExactTimes {
         switch (what) {
             case "bags" -> bags(count, first, new ExactInstances.Shape(9, 12, 3));
             case "fine" -> bags(count, first, new ExactInstances.Shape(17, 16, 4));
-            case "team12" -> teams(count, first, 12, 20);
-            case "team40" -> teams(count, first, 40, 60);
+            case "team12" -> teams(count, first, 12, 20, true);
+            case "team40" -> teams(count, first, 40, 60, true);
+            case "team12-without-musts" -> teams(count, first, 12, 20, false);
+            case "team40-without-musts" -> teams(count, first, 40, 60, false);
+            case "spread-must" -> spreadMust(count, first);
             default -> throw new IllegalArgumentException(what);
         }
     }
@@ -34,10 +38,38 @@ final class ExactTimes {
                 Locale.ROOT, "%s: median %.2f s, worst %.2f s%n", shape, times.get(count / 2), times.get(count - 1));
     }
 
-    private static void teams(int count, int first, int bags, double capS) {
+    /** Full bags whose clubs must be alike, which most cannot be. */
+    private static void spreadMust(int count, int first) {
+        List<Double> times = new ArrayList<>();
+        for (int seed = first; seed < first + count; seed++) {
+            ExactProblem free = ExactInstances.full(seed, new ExactInstances.Shape(9, 12, 3));
+            ExactResult result = ExactSearch.book(withMusts(free, false, true), limits(60));
+            times.add(result.elapsedS());
+            say("bag with a spread must " + seed, result);
+        }
+        Collections.sort(times);
+        System.out.printf(Locale.ROOT, "median %.2f s, worst %.2f s%n", times.get(count / 2), times.get(count - 1));
+    }
+
+    private static ExactProblem withMusts(ExactProblem problem, boolean gap, boolean spread) {
+        return new ExactProblem(
+                problem.bags().stream()
+                        .map(bag -> new ExactBag(
+                                bag.slots(), bag.mostChanges(), with(bag.gapAim(), gap), with(bag.spreadAim(), spread)))
+                        .toList(),
+                problem.available());
+    }
+
+    private static Aim with(Aim aim, boolean must) {
+        return new Aim(aim.measure(), aim.toleranceMeasureUnits(), aim.importancePoints(), must);
+    }
+
+    private static void teams(int count, int first, int bags, double capS, boolean musts) {
         for (int seed = first; seed < first + count; seed++) {
             ExactProblem team = ExactInstances.team(seed, bags, new ExactInstances.Shape(9, 12, 1 + seed % 6));
-            say("team of " + bags + ", seed " + seed, ExactSearch.book(team, limits(capS)));
+            say(
+                    "team of " + bags + ", seed " + seed,
+                    ExactSearch.book(musts ? team : withMusts(team, false, false), limits(capS)));
         }
     }
 

@@ -31,23 +31,29 @@ final class TestBooks {
     private TestBooks() {}
 
     /** What differs between the sorts of books. */
-    private record Sort(int bags, int slots, int options, int items, boolean coarse) {}
+    private record Sort(int bags, int slots, int options, int items, boolean coarse, boolean rich) {}
 
     /** One to three bags of two or three slots with up to six options each; limits often against each other. */
     static BookOptions small(long seed) {
         Random random = random(seed);
-        Sort sort = new Sort(1 + random.nextInt(3), 2 + random.nextInt(2), 6, random.nextInt(4), random.nextBoolean());
+        Sort sort = new Sort(
+                1 + random.nextInt(3), 2 + random.nextInt(2), 6, random.nextInt(4), random.nextBoolean(), false);
         return book(random, sort);
+    }
+
+    /** Two bags; in each two clubs for the first slot, a second slot that may be left empty, and pieces of the stock. */
+    static BookOptions rich(long seed) {
+        return book(random(seed + 1000), new Sort(2, 3, 6, 2, seed % 2 == 0, true));
     }
 
     /** Bags of 14 slots with this many options each; the stock has three items of which there are too few. */
     static BookOptions full(long seed, int bags, int options) {
-        return book(random(seed), new Sort(bags, 14, options, 3, false));
+        return book(random(seed), new Sort(bags, 14, options, 3, false, false));
     }
 
     /** Bags of 16 slots, more than the clubs that may be carried. */
     static BookOptions crowded(long seed) {
-        return book(random(seed), new Sort(2, 16, 4, 2, true));
+        return book(random(seed), new Sort(2, 16, 4, 2, true, false));
     }
 
     private static Random random(long seed) {
@@ -61,7 +67,9 @@ final class TestBooks {
         }
         List<StockLimit> stock = new ArrayList<>();
         for (int item = 0; item < sort.items(); item++) {
-            stock.add(limit(item, todaysPieces(bags, item) + random.nextInt(1 + sort.bags())));
+            stock.add(limit(
+                    item,
+                    sort.rich() ? random.nextInt(3) : todaysPieces(bags, item) + random.nextInt(1 + sort.bags())));
         }
         return new BookOptions(bags, stock);
     }
@@ -98,17 +106,19 @@ final class TestBooks {
 
     private static SlotOptions slot(Random random, Sort sort, ClubKind kind, int slot, boolean matched) {
         List<Club> clubs = new ArrayList<>();
-        for (int row = 0; row < 1 + random.nextInt(2); row++) {
+        int rows = sort.rich() && slot == 0 ? 2 : 1 + random.nextInt(2);
+        for (int row = 0; row < rows; row++) {
             OptionalDouble wishM =
                     random.nextInt(4) == 0 ? OptionalDouble.of(5 + random.nextInt(10)) : OptionalDouble.empty();
             clubs.add(TestBags.club(kind, slot + 1, wishM));
         }
-        int empty = random.nextInt(4) == 0 ? random.nextInt(sort.options()) : -1;
-        boolean pinned = random.nextInt(8) == 0;
+        boolean optional = random.nextInt(4) == 0 || (sort.rich() && slot == 1);
+        int empty = optional ? random.nextInt(sort.options()) : -1;
+        boolean pinned = random.nextInt(8) == 0 && !sort.rich();
         List<Option> options = new ArrayList<>();
         List<Integer> open = new ArrayList<>();
         for (int index = 0; index < sort.options(); index++) {
-            boolean isOpen = pinned ? index == 0 : random.nextInt(6) > 0;
+            boolean isOpen = pinned ? index == 0 : sort.rich() || random.nextInt(6) > 0;
             Club club = clubs.get(index % clubs.size());
             options.add(
                     index == empty
@@ -166,7 +176,7 @@ final class TestBooks {
         double carryM = 240 - 13 * club.slot() + (sort.coarse() ? Math.rint(offM) : offM);
         int changes = index == 0 ? 0 : 1 + random.nextInt(3);
         List<Integer> takes = IntStream.range(0, sort.items())
-                .mapToObj(item -> random.nextInt(4) > 0 ? 0 : 1 + random.nextInt(2))
+                .mapToObj(item -> random.nextInt(sort.rich() ? 2 : 4) > 0 ? 0 : 1 + random.nextInt(2))
                 .toList();
         Option bare = TestBags.option(
                 club, club.kind().carries() ? carryM : Double.NaN, changes, terms(random, sort, changes), open);

@@ -1,0 +1,170 @@
+package org.bagwright.search;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.LongFunction;
+import java.util.function.Predicate;
+import java.util.stream.LongStream;
+import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.BagPlan;
+import org.bagwright.domain.BookOptions;
+import org.bagwright.domain.BookPlan;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.OwnTerms;
+import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.StockItem;
+import org.bagwright.domain.StockLimit;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Plans of whole books against looking at every choice, each scored by the plain formula. */
+@Tag("analytic")
+class BookSearchTest {
+    private static final SearchLimits LIMITS = new SearchLimits(1, 600);
+    private static final int BOOKS = 500;
+    private static final int RICH_BOOKS = 50;
+    private static final double ROUNDING_POINTS = 2e-5;
+
+    private static List<List<Integer>> chosen(BookPlan plan) {
+        return plan.bags().stream().map(BagPlan::chosen).toList();
+    }
+
+    private static void assertProvenBest(String name, BookOptions book) {
+        BookPlan plan = new BagSearch(LIMITS).plan(book);
+        Cost best = Enumeration.best(book).cost();
+        double points = plan.bags().stream()
+                .mapToDouble(bag -> bag.score().penaltyPoints())
+                .sum();
+        assertEquals(best, HandScore.cost(book, chosen(plan)), name);
+        assertTrue(plan.proven(), name + ": proven");
+        assertEquals(points, plan.boundPoints(), name + ": bound");
+        assertEquals(best.micropoints() / 1e6, points, ROUNDING_POINTS, name + ": points");
+    }
+
+    @Test
+    void plan_ofFiveHundredBooksIsTheBestOfAllChoicesAndProven() {
+        for (long seed = 0; seed < BOOKS; seed++) {
+            assertProvenBest("book " + seed, TestBooks.small(seed));
+        }
+    }
+
+    @Test
+    void plan_ofBooksWithCandidatesAnEmptySlotAndStockIsTheBestOfAllChoicesAndProven() {
+        for (long seed = 0; seed < RICH_BOOKS; seed++) {
+            assertProvenBest("book " + seed, TestBooks.rich(seed));
+        }
+    }
+
+    private static long count(LongFunction<BookOptions> draw, int books, Predicate<BookOptions> holds) {
+        return LongStream.range(0, books).mapToObj(draw).filter(holds).count();
+    }
+
+    private static boolean anyBag(BookOptions book, Predicate<BagOptions> holds) {
+        return book.bags().stream().anyMatch(holds);
+    }
+
+    private static boolean anySlot(BookOptions book, Predicate<SlotOptions> holds) {
+        return anyBag(book, bag -> bag.slots().stream().anyMatch(holds));
+    }
+
+    private static boolean anyOption(BookOptions book, Predicate<Option> holds) {
+        return anySlot(book, slot -> slot.options().stream().anyMatch(holds));
+    }
+
+    /** Whether the best plan of the book would be another with stock without end. */
+    private static boolean stockBinds(BookOptions book) {
+        BookOptions ample = new BookOptions(
+                book.bags(),
+                book.stock().stream()
+                        .map(limit -> new StockLimit(limit.item(), 1000))
+                        .toList());
+        return !Enumeration.best(ample).cost().equals(Enumeration.best(book).cost());
+    }
+
+    /** Guards the first test: its books must hold what could go wrong. */
+    @Test
+    void smallBooks_holdEverySortOfConstraint() {
+        List<Predicate<BookOptions>> sorts = List.of(
+                book -> anySlot(book, slot -> slot.clubs().size() > 1),
+                book -> anyOption(book, Option::isEmpty),
+                book -> book.bags().size() > 1 && stockBinds(book),
+                book -> anyBag(book, bag -> bag.mostChanges().isPresent()),
+                book -> anyOption(book, option -> option.terms().hardBreaks() > 0),
+                book -> anyBag(book, bag -> bag.gapAim().must()),
+                book -> anyBag(book, bag -> bag.spreadAim().must()),
+                book -> anyBag(book, bag -> bag.spreadAim().importancePoints() > 0),
+                book -> anySlot(book, slot -> !slot.main().kind().carries()),
+                book -> anySlot(book, slot -> slot.main().targets().gapWishM().isPresent()),
+                book -> anyOption(book, option -> !option.open()));
+        for (int sort = 0; sort < sorts.size(); sort++) {
+            long books = count(TestBooks::small, BOOKS, sorts.get(sort));
+            assertTrue(books > 50, "books of sort " + sort + ": " + books);
+        }
+    }
+
+    /** Guards the second test. */
+    @Test
+    void richBooks_holdCandidatesAnEmptySlotAndStockEach() {
+        assertAll(
+                () -> assertEquals(RICH_BOOKS, count(TestBooks::rich, RICH_BOOKS, book -> book.bags().stream()
+                        .allMatch(bag -> bag.slots().get(0).clubs().size() > 1
+                                && bag.slots().get(1).options().stream().anyMatch(Option::isEmpty)))),
+                () -> assertTrue(count(TestBooks::rich, RICH_BOOKS, BookSearchTest::stockBinds) > 20));
+    }
+
+    /** An iron that costs 6 points as it is and less with a piece; one number for each piece of the stock. */
+    private static BagOptions gaining(double... gainPoints) {
+        List<Option> options = new ArrayList<>();
+        options.add(gaining(0, gainPoints.length, -1));
+        for (int item = 0; item < gainPoints.length; item++) {
+            options.add(gaining(gainPoints[item], gainPoints.length, item));
+        }
+        return TestBags.bag(
+                TestBags.iron(1, options.toArray(Option[]::new)),
+                TestBags.iron(2, TestBooks.with(TestBags.carrying(140), Optional.empty(), none(gainPoints.length))));
+    }
+
+    private static List<Integer> none(int items) {
+        return java.util.Collections.nCopies(items, 0);
+    }
+
+    private static Option gaining(double gainPoints, int items, int takenItem) {
+        List<Integer> takes = new ArrayList<>(none(items));
+        if (takenItem >= 0) {
+            takes.set(takenItem, 1);
+        }
+        OwnTerms terms = new OwnTerms(0, 0, 0, 0, 6 - gainPoints, 0, 0);
+        return TestBooks.with(TestBags.option(150, takenItem < 0 ? 0 : 1, terms, true), Optional.empty(), takes);
+    }
+
+    private static StockLimit onePiece(double massKg) {
+        OptionalDouble mass = OptionalDouble.of(massKg);
+        return new StockLimit(
+                new StockItem(StockItem.Kind.PIECE, Optional.empty(), mass, 1, "Stock!A" + Math.round(massKg * 1e4)),
+                1);
+    }
+
+    @Test
+    void threeGolfersWhoAllLikeTheOneTwelveGramPiece_oneGetsItAndTheTotalIsLeast() {
+        BookOptions book = new BookOptions(List.of(gaining(3), gaining(5), gaining(4)), List.of(onePiece(0.012)));
+        BookPlan plan = new BagSearch(LIMITS).plan(book);
+        assertEquals(List.of(List.of(0, 0), List.of(1, 0), List.of(0, 0)), chosen(plan));
+        assertEquals(13, plan.boundPoints());
+        assertProvenBest("one piece", book);
+    }
+
+    /** Whoever likes the 12 g piece most does nearly as well with the 10 g piece, and so leaves it to another. */
+    @Test
+    void whoLikesTheTwelveGramPieceMost_leavesItWhereTheTotalIsLessFor() {
+        BookOptions book = new BookOptions(
+                List.of(gaining(5, 4.9), gaining(4, 0.5), gaining(3, 0.2)), List.of(onePiece(0.012), onePiece(0.01)));
+        assertEquals(List.of(List.of(2, 0), List.of(1, 0), List.of(0, 0)), chosen(new BagSearch(LIMITS).plan(book)));
+        assertProvenBest("two pieces", book);
+    }
+}

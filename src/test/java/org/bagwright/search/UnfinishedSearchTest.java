@@ -1,0 +1,97 @@
+package org.bagwright.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.locks.LockSupport;
+import org.bagwright.domain.BagPlan;
+import org.bagwright.domain.BookOptions;
+import org.bagwright.domain.BookPlan;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+
+/** Tries to break what a plan says of itself by ending searches at any moment. */
+@Tag("analytic")
+class UnfinishedSearchTest {
+    private static final double LONG_S = 600;
+    private static final double ROUNDING_POINTS = 2e-5;
+    private static final int BOOKS = 80;
+
+    private int unproven;
+    private int worse;
+
+    private static Effort any(Random random) {
+        return new Effort(
+                upTo(random, 1_000_000), upTo(random, 100_000), 1 + upTo(random, 300), EnvironmentMode.REPRODUCIBLE);
+    }
+
+    /** As likely small as large, on a logarithmic scale; 0 too. */
+    private static long upTo(Random random, double most) {
+        return (long) Math.expm1(random.nextDouble() * Math.log1p(most));
+    }
+
+    private void assertTrueStatements(String name, BookOptions book, BagSearch search) {
+        BookPlan plan = search.plan(book);
+        List<List<Integer>> chosen = plan.bags().stream().map(BagPlan::chosen).toList();
+        for (int bag = 0; bag < chosen.size(); bag++) {
+            for (int slot = 0; slot < chosen.get(bag).size(); slot++) {
+                List<Integer> open = book.bags().get(bag).slots().get(slot).openIndexes();
+                assertTrue(open.contains(chosen.get(bag).get(slot)), name + ": open");
+            }
+        }
+        Cost cost = HandScore.cost(book, chosen);
+        Cost best = Enumeration.best(book).cost();
+        double least = Enumeration.leastMicropoints(book, cost) / 1e6;
+        double points = plan.bags().stream()
+                .mapToDouble(bag -> bag.score().penaltyPoints())
+                .sum();
+        assertTrue(
+                plan.boundPoints() <= least + ROUNDING_POINTS, name + ": bound " + plan.boundPoints() + ", " + least);
+        assertTrue(plan.boundPoints() <= points, name + ": bound above its plan");
+        assertTrue(!plan.proven() || best.equals(cost), name + ": proven");
+        assertEquals(cost.micropoints() / 1e6, points, ROUNDING_POINTS, name + ": points");
+        unproven += plan.proven() ? 0 : 1;
+        worse += best.equals(cost) ? 0 : 1;
+    }
+
+    @Test
+    void plan_withAnyLimitOfStepsTellsTheTruth() {
+        Random random = new Random(1);
+        for (long seed = 0; seed < BOOKS; seed++) {
+            assertTrueStatements(
+                    "book " + seed, TestBooks.small(seed), new BagSearch(new SearchLimits(seed, LONG_S), any(random)));
+        }
+        assertTrue(unproven > 10, "unproven " + unproven);
+        assertTrue(unproven < BOOKS - 10, "unproven " + unproven);
+        assertTrue(worse > 1, "not the best " + worse);
+    }
+
+    @Test
+    void plan_withAnyCapOfTimeTellsTheTruth() {
+        Random random = new Random(2);
+        for (long seed = 0; seed < BOOKS; seed++) {
+            double mostS = 1e-6 * (1 + upTo(random, 30_000));
+            assertTrueStatements(
+                    "book " + seed, TestBooks.rich(seed), new BagSearch(new SearchLimits(seed, mostS), any(random)));
+        }
+    }
+
+    @Test
+    void plan_stoppedAtAnyMomentTellsTheTruth() throws InterruptedException {
+        Random random = new Random(3);
+        for (long seed = 0; seed < BOOKS; seed++) {
+            BagSearch search = new BagSearch(new SearchLimits(seed, LONG_S), any(random));
+            long waitNs = 1_000 * upTo(random, 30_000);
+            Thread stopping = new Thread(() -> {
+                LockSupport.parkNanos(waitNs);
+                search.stop();
+            });
+            stopping.start();
+            assertTrueStatements("book " + seed, TestBooks.small(seed), search);
+            stopping.join();
+        }
+    }
+}
