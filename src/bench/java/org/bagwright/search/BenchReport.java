@@ -37,11 +37,14 @@ final class BenchReport {
     private void sizes() {
         line("## By size");
         line("");
-        line("| size | solver | runs | cap | more breaks than the best plan | best plan | proven |"
-                + " time to its best: median, worst | time to proof: median, worst | gap to the best bound: median, worst |");
+        line(
+                "| size | solver | runs | cap | more breaks than the best plan | best plan | proven |"
+                        + " time to its best: median, worst | time to proof: median, worst | gap to the best bound: median, worst |");
         line("|---|---|---|---|---|---|---|---|---|---|");
-        results.stream().map(result -> result.of().name()).distinct().forEach(size -> SOLVERS.forEach(solver ->
-                size(size, solver)));
+        results.stream()
+                .map(result -> result.of().name())
+                .distinct()
+                .forEach(size -> SOLVERS.forEach(solver -> size(size, solver)));
         line("");
     }
 
@@ -99,8 +102,8 @@ final class BenchReport {
 
     private void referee() {
         List<Compared> both = results.stream()
-                .filter(run -> run.bySolver().containsKey(OURS)
-                        && run.bySolver().containsKey(CP_SAT))
+                .filter(run ->
+                        run.bySolver().containsKey(OURS) && run.bySolver().containsKey(CP_SAT))
                 .toList();
         int[] counts = new int[3];
         int none = 0;
@@ -128,8 +131,9 @@ final class BenchReport {
     private void every() {
         line("## Every problem");
         line("");
-        line("Penalty in points, in brackets broken musts in thousandths if there are any, then the time to proof or the"
-                + " bound the solver had shown at the end.");
+        line(
+                "Penalty in points, in brackets broken musts in thousandths if there are any, then the time to proof or the"
+                        + " bound the solver had shown at the end.");
         line("");
         line("| size | seed | %s |", String.join(" | ", SOLVERS));
         line("|---|---|---|---|---|");
@@ -149,7 +153,9 @@ final class BenchReport {
 
     private static String cell(Solved solved) {
         String breaks = solved.cost().breaks() > 0 ? " (" + solved.cost().breaks() + ")" : "";
-        String pieces = solved.cost().pieces() > 0 ? ", beyond the limits by " + solved.cost().pieces() : "";
+        String pieces = solved.cost().pieces() > 0
+                ? ", beyond the limits by " + solved.cost().pieces()
+                : "";
         String end = solved.provenS().isPresent()
                 ? String.format(Locale.ROOT, ", proven %.2f s", solved.provenS().getAsDouble())
                 : solved.boundMicropoints().isPresent()

@@ -43,8 +43,7 @@ final class CpSatBag {
      * @param penalty to which the penalty is added, in units of the objective
      * @param breaks to which the broken musts are added, thousandths
      */
-    CpSatBag(
-            CpModel model, ExactBag bag, double unitMicropoints, LinearExprBuilder penalty, LinearExprBuilder breaks) {
+    CpSatBag(CpModel model, ExactBag bag, double unitMicropoints, LinearExprBuilder penalty, LinearExprBuilder breaks) {
         this.model = model;
         this.bag = bag;
         this.penalty = penalty;
@@ -184,8 +183,9 @@ final class CpSatBag {
 
     /** The most by which any gap between clubs of two slots differs from its wish. */
     private long mostOff(int from, int to) {
-        LongSummaryStatistics wished =
-                flying(from).mapToLong(option -> units(option.carryM() - option.wishM())).summaryStatistics();
+        LongSummaryStatistics wished = flying(from)
+                .mapToLong(option -> units(option.carryM() - option.wishM()))
+                .summaryStatistics();
         LongSummaryStatistics next =
                 flying(to).mapToLong(option -> units(option.carryM())).summaryStatistics();
         return Math.max(Math.abs(wished.getMax() - next.getMin()), Math.abs(wished.getMin() - next.getMax()));
@@ -216,14 +216,14 @@ final class CpSatBag {
     /** A club that carries no further than the next breaks 1000 and one for each millimetre missing. */
     private void falling(int from, int to, Literal arc) {
         double mm = 1e-3;
-        LinearExprBuilder micrometres = sum(from, option -> option.flies() ? Math.round(option.carryM() / mm * 1e3) : 0);
+        LinearExprBuilder micrometres =
+                sum(from, option -> option.flies() ? Math.round(option.carryM() / mm * 1e3) : 0);
         add(micrometres, to, option -> option.flies() ? Math.round(option.carryM() / mm * 1e3) : 0, -1);
         LinearArgument gap = micrometres.build();
         BoolVar falls = model.newBoolVar("");
         model.addGreaterOrEqual(gap, 1).onlyEnforceIf(new Literal[] {arc, falls.not()});
         IntVar missing = model.newIntVar(0, 1_000_000, "");
-        model.addGreaterOrEqual(
-                        LinearExpr.newBuilder().addTerm(missing, 1000).add(gap), 0)
+        model.addGreaterOrEqual(LinearExpr.newBuilder().addTerm(missing, 1000).add(gap), 0)
                 .onlyEnforceIf(new Literal[] {arc, falls});
         breaks.addTerm(falls, THOUSAND).add(missing);
     }

@@ -117,7 +117,12 @@ final class CpSatRun {
         for (int bag = 0; bag < bags.size(); bag++) {
             for (int slot = 0; slot < bags.get(bag).taken.size(); slot++) {
                 for (int option = 0; option < bags.get(bag).taken.get(slot).size(); option++) {
-                    int index = problem.bags().get(bag).slots().get(slot).get(option).index();
+                    int index = problem.bags()
+                            .get(bag)
+                            .slots()
+                            .get(slot)
+                            .get(option)
+                            .index();
                     boolean taken = chosen.get(bag).get(slot) == index;
                     model.addHint(bags.get(bag).taken.get(slot).get(option), taken);
                 }

@@ -23,7 +23,8 @@ final class OurRun {
         if (!cost.equals(result.cost())) {
             throw new IllegalStateException("told " + result.cost() + ", costs " + cost);
         }
-        boolean asFew = result.bound().pieces() == cost.pieces() && result.bound().breaks() == cost.breaks();
+        boolean asFew =
+                result.bound().pieces() == cost.pieces() && result.bound().breaks() == cost.breaks();
         return new Solved(
                 cost,
                 asFew ? OptionalLong.of(result.bound().micropoints()) : OptionalLong.empty(),

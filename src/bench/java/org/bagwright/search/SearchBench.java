@@ -2,6 +2,7 @@ package org.bagwright.search;
 
 import com.google.ortools.Loader;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,6 +28,8 @@ final class SearchBench {
 
     private final Map<String, String> given = new HashMap<>();
     private final List<Compared> results = new ArrayList<>();
+    private final double load =
+            Math.max(0, ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
 
     private SearchBench(String[] args) {
         for (String arg : args) {
@@ -104,13 +107,14 @@ final class SearchBench {
 
                 Our exact search, CP-SAT (OR-Tools %s, two workers) and OptaPlanner (%s, our constraints, its default
                 construction heuristic and local search, one thread), one after the other on the same seeded problems in
-                one run. Two cores, Java %s, %s. This page is written by
+                one run. Two cores, with a load of %.0f at the start (above 0: shared with other work), Java %s, %s. This page is
+                written by
 
                     mvn -Pbench test-compile exec:exec@search -Dbench.bags=%s -Dbench.capS=%s -Dbench.teamCapS=%s \\
                         -Dbench.plannerBags=%s -Dbench.sizes=%s
 
-                Without options it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. The time of
-                ours to its best plan is known to a quarter of a second only where it is long, and never longer than told.
+                Without options it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Ours tells of a better
+                plan at most four times a second, so it has its best plan somewhat earlier than told here.
 
                 How the problems are made the same: all three start from the same options with the same numbers, and every
                 plan is priced by one plain sum that none of them uses. For OptaPlanner the options are made into clubs of
@@ -118,17 +122,19 @@ final class SearchBench {
                 each slot; a square of a gap or of a spread is an exact product of whole numbers, after rounding carries
                 and matched numbers to units of about 0.1 mm and 0.00007 points; squares about the mean are n times the
                 sum of squares less the square of the sum, over n, with one constraint for each n where it varies. Its
-                bound here is its own less the most that this rounding can make, so it holds for the true penalty. Its
-                "proven" is for its rounded numbers. It keeps of all plans it passes the one that is truly best. Stock,
+                bound here is its own less the most that this rounding can make, so it holds for the true penalty (but
+                for a plan that keeps a must by less than the rounding, which it can rule out). Its "proven" is for its
+                rounded numbers. It keeps of all plans it passes the one that is truly best. Stock,
                 most changes and most clubs are constraints there; broken musts come first: it is asked for the fewest
-                (with half of the time at most), then for the least penalty with no more of them. One family of its
-                presolve rules is switched off, since with it this version calls plans best that are not
+                (with half of the time at most), then for the least
+                penalty with no more of them. One family of its presolve rules is switched off, since with it this version calls plans best that are not
                 (or-tools issue 5293).
 
                 """
                 .formatted(
                         given.get("ortools"),
                         given.get("optaplanner"),
+                        load,
                         Runtime.version().feature(),
                         LocalDate.now(),
                         given.get("bags"),
