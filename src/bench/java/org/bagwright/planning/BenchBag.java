@@ -33,7 +33,7 @@ public final class BenchBag {
 
     /** Fits the golfer and computes every option. */
     public List<BagOptions> bags() {
-        return new BagMaker(book).bags();
+        return new BagMaker(book).bags().bags();
     }
 
     public int clubs() {
@@ -42,8 +42,8 @@ public final class BenchBag {
 
     public int options() {
         return bags().stream()
-                .flatMap(bag -> bag.clubs().stream())
-                .mapToInt(club -> club.options().size())
+                .flatMap(bag -> bag.slots().stream())
+                .mapToInt(slot -> slot.options().size())
                 .sum();
     }
 

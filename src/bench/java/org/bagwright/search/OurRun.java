@@ -1,0 +1,42 @@
+package org.bagwright.search;
+
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/** Our own search on two threads. */
+final class OurRun {
+    private static final int THREADS = 2;
+
+    private ExactCost last;
+    private double lastS;
+
+    private OurRun() {}
+
+    static Solved solve(ExactProblem problem, double capS) {
+        return new OurRun().run(problem, capS);
+    }
+
+    private Solved run(ExactProblem problem, double capS) {
+        ExactLimits limits = new ExactLimits(Long.MAX_VALUE, capS, THREADS, () -> false, this::told);
+        ExactResult result = ExactSearch.book(problem, limits);
+        ExactCost cost = ExactEnumeration.cost(result.chosen(), problem);
+        if (!cost.equals(result.cost())) {
+            throw new IllegalStateException("told " + result.cost() + ", costs " + cost);
+        }
+        boolean asFew =
+                result.bound().pieces() == cost.pieces() && result.bound().breaks() == cost.breaks();
+        return new Solved(
+                cost,
+                asFew ? OptionalLong.of(result.bound().micropoints()) : OptionalLong.empty(),
+                cost.equals(last) ? lastS : result.elapsedS(),
+                result.proven() ? OptionalDouble.of(result.elapsedS()) : OptionalDouble.empty(),
+                "");
+    }
+
+    private void told(ExactCost best, ExactCost bound, double elapsedS) {
+        if (!best.equals(last)) {
+            last = best;
+            lastS = elapsedS;
+        }
+    }
+}

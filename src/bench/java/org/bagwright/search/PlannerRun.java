@@ -1,0 +1,41 @@
+package org.bagwright.search;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.optaplanner.core.api.solver.Solver;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+
+/**
+ * OptaPlanner with our constraints and all else as it comes: its default construction heuristic, its default local search
+ * with its default moves, one thread (more cost extra there).
+ */
+final class PlannerRun {
+    private static final double NS_PER_S = 1e9;
+
+    private PlannerRun() {}
+
+    static Solved solve(ExactProblem problem, int seed, double capS) {
+        Bench bench = PlannerBook.bench(problem);
+        SolverConfig config = SolverSettings.scoring(EnvironmentMode.REPRODUCIBLE)
+                .withRandomSeed((long) seed)
+                .withTerminationSpentLimit(Duration.ofMillis((long) (capS * 1000)))
+                .withPhases(new ConstructionHeuristicPhaseConfig(), new LocalSearchPhaseConfig());
+        Solver<Bench> solver = SolverFactory.<Bench>create(config).buildSolver();
+        double[] bestS = new double[1];
+        long startNs = System.nanoTime();
+        solver.addEventListener(event -> bestS[0] = (System.nanoTime() - startNs) / NS_PER_S);
+        Bench found = solver.solve(bench);
+        List<List<Integer>> chosen = found.chosen();
+        ExactCost cost = ExactEnumeration.cost(chosen, problem);
+        if (!cost.cost().equals(found.cost())) {
+            throw new IllegalStateException("told " + found.cost() + ", costs " + cost);
+        }
+        return new Solved(cost, OptionalLong.empty(), bestS[0], OptionalDouble.empty(), "");
+    }
+}
