@@ -2,6 +2,7 @@ package org.bagwright;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -29,29 +30,36 @@ class KeptBooksTest {
     @TempDir
     Path folder;
 
-    @Test
-    void demo_isWhatTheCodeMakes() throws Exception {
-        try (XSSFWorkbook made = DemoBooks.full();
-                XSSFWorkbook kept = open(Path.of("demo-data", "full.xlsx"))) {
+    @ParameterizedTest
+    @ValueSource(strings = {"trio", "full", "team"})
+    void demo_isWhatTheCodeMakes(String demo) throws Exception {
+        try (XSSFWorkbook made = DemoBooks.made(demo);
+                XSSFWorkbook kept = open(DemoBooks.kept(demo))) {
             assertEquals(cells(made, List.of()), cells(kept, List.of()));
         }
     }
 
-    @Test
-    void demo_saysThatItIsInvented() throws Exception {
-        try (XSSFWorkbook kept = open(Path.of("demo-data", "full.xlsx"))) {
-            assertFalse(cells(kept, List.of()).values().stream().noneMatch(text -> text.contains("Invented")));
+    @ParameterizedTest
+    @ValueSource(strings = {"trio", "full", "team"})
+    void demo_saysOnItsStartSheetThatItIsInvented(String demo) throws Exception {
+        try (XSSFWorkbook kept = open(DemoBooks.kept(demo))) {
+            assertTrue(kept.getSheet("Start")
+                    .getRow(1)
+                    .getCell(0)
+                    .getStringCellValue()
+                    .startsWith("Invented: "));
         }
     }
 
-    @Test
-    void demo_hasNoProblem() {
-        assertFalse(BookReader.read(Path.of("demo-data", "full.xlsx")).messages().stream()
+    @ParameterizedTest
+    @ValueSource(strings = {"trio", "full", "team"})
+    void demo_hasNoProblem(String demo) {
+        assertFalse(BookReader.read(DemoBooks.kept(demo)).messages().stream()
                 .anyMatch(message -> message.severity() == Message.Severity.PROBLEM));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"demo-data/full.xlsx"})
+    @ValueSource(strings = {"demo-data/trio.xlsx", "demo-data/full.xlsx"})
     void planned_keepsEveryCellOfTheBook(String book) throws Exception {
         Path target = folder.resolve("planned.xlsx");
         Terminal plan = Terminal.run("plan", book, "-o", target);
@@ -68,12 +76,12 @@ class KeptBooksTest {
         Path file = folder.resolve("bag.xlsx");
         assertEquals(0, Terminal.run("new", file).code());
         try (XSSFWorkbook book = open(file)) {
-            new DemoBooks.Filler(book, "Golfers").row(Map.of("Golfer", "Golfer B", "Driver speed", 90));
-            DemoBooks.Filler sleeves = new DemoBooks.Filler(book, "Sleeves");
+            new BookFiller(book, "Golfers").row(Map.of("Golfer", "Golfer B", "Driver speed", 90));
+            BookFiller sleeves = new BookFiller(book, "Sleeves");
             for (int mark = 1; mark <= 4; mark++) {
                 sleeves.row(Map.of("Sleeve", "Mine", "Setting", mark, "Clock", 3 * mark, "Bend", 1.5));
             }
-            DemoBooks.Filler clubs = new DemoBooks.Filler(book, "Clubs");
+            BookFiller clubs = new BookFiller(book, "Clubs");
             clubs.row(club(1, "Driver", "driver", 10.5));
             clubs.row(club(2, "5 wood", "wood", 18));
             clubs.row(club(3, "4 hybrid", "hybrid", 22));

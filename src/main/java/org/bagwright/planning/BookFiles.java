@@ -10,7 +10,7 @@ import org.bagwright.workbook.SafeFile;
 
 /** The books that come with the program: the blank one and the demos. */
 public final class BookFiles {
-    private static final List<String> DEMOS = List.of("full");
+    private static final List<String> DEMOS = List.of("trio", "full", "team");
 
     private BookFiles() {}
 
