@@ -44,13 +44,12 @@ final class TodayCells {
                 .filter(found -> found.cell(ClubColumns.CLUB).equals(after.cell()))
                 .findFirst()
                 .orElseThrow();
-        text(row, ClubColumns.SETTING, before.setting(), after.setting());
-        text(
-                row,
-                ClubColumns.WEIGHTING,
-                before.weighting(),
-                weighting(row, after),
-                before.weighting().equals(after.weighting()));
+        if (!before.setting().equals(after.setting())) {
+            text(row, ClubColumns.SETTING, after.setting().orElseThrow());
+        }
+        if (!before.weighting().equals(after.weighting())) {
+            text(row, ClubColumns.WEIGHTING, weighting(row, after));
+        }
         bend(
                 row,
                 ClubColumns.LOFT_BEND,
@@ -62,38 +61,31 @@ final class TodayCells {
                 before.todayBend().lieDeg(),
                 after.todayBend().lieDeg());
         if (change.otherClub()) {
-            String word = after.inBag() ? "yes" : "no";
             boolean said = row.yesNo(ClubColumns.IN_BAG)
                     .map(given -> given == after.inBag())
                     .orElse(false);
-            text(row, ClubColumns.IN_BAG, Optional.empty(), Optional.of(word), said);
+            if (!said) {
+                text(row, ClubColumns.IN_BAG, after.inBag() ? "yes" : "no");
+            }
         }
     }
 
     /** The weighting alone, or with its kit where the row names the kit in no other place. */
-    private static Optional<String> weighting(InputRow row, Club club) {
-        return row.isGiven(ClubColumns.KIT)
-                ? club.weighting()
-                : club.weighting().map(name -> club.kit().orElseThrow() + ": " + name);
+    private static String weighting(InputRow row, Club club) {
+        String name = club.weighting().orElseThrow();
+        return row.isGiven(ClubColumns.KIT) ? name : club.kit().orElseThrow() + ": " + name;
     }
 
-    private void text(InputRow row, Column column, Optional<String> before, Optional<String> after) {
-        text(row, column, before, after, before.equals(after));
-    }
-
-    private void text(InputRow row, Column column, Optional<String> before, Optional<String> after, boolean same) {
-        if (!same && after.isPresent()) {
-            place(row, column, after.get()).ifPresent(cell -> {
-                String was = was(row, column);
-                boolean number = after.get().matches("0|[1-9][0-9]{0,8}") && cell.getCellType() != CellType.STRING;
-                if (number) {
-                    cell.setCellValue(Double.parseDouble(after.get()));
-                } else {
-                    cell.setCellValue(after.get());
-                }
-                written.add(new CellChange(row.cell(column), column.subject(), was, after.get()));
-            });
-        }
+    private void text(InputRow row, Column column, String after) {
+        place(row, column, after).ifPresent(cell -> {
+            String was = was(row, column);
+            if (after.matches("0|[1-9][0-9]{0,8}") && cell.getCellType() != CellType.STRING) {
+                cell.setCellValue(Double.parseDouble(after));
+            } else {
+                cell.setCellValue(after);
+            }
+            written.add(new CellChange(row.cell(column), column.subject(), was, after));
+        });
     }
 
     private void bend(InputRow row, Column column, double beforeDeg, double afterDeg) {
