@@ -76,7 +76,7 @@ final class Json {
         return document;
     }
 
-    private static ObjectNode units(Units units) {
+    static ObjectNode units(Units units) {
         ObjectNode node = NODES.objectNode();
         node.put("distance", units.distance().label());
         node.put("speed", units.speed().label());

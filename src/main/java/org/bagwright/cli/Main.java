@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             ChartCommand.class,
             GaugeCommand.class,
-            PlanCommand.class
+            PlanCommand.class,
+            CompareCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -37,7 +38,8 @@ import picocli.CommandLine.Spec;
             "  bagwright new bag.xlsx            a blank book to fill in",
             "  bagwright check bag.xlsx          list what is wrong in it",
             "  bagwright gauge bag.xlsx          learn heads and sleeves from your gauge readings",
-            "  bagwright plan bag.xlsx           plan it into bag-plan.xlsx"
+            "  bagwright plan bag.xlsx           plan it into bag-plan.xlsx",
+            "  bagwright compare a.xlsx b.xlsx   two books, or one before and after, side by side"
         })
 public final class Main implements Runnable {
     static final int DONE = 0;

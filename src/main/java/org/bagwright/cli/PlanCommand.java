@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.bagwright.domain.BookResult;
 import org.bagwright.planning.Planning;
@@ -23,7 +24,9 @@ import picocli.CommandLine.Spec;
         footer = {
             "  bagwright plan bag.xlsx                 writes bag-plan.xlsx",
             "  bagwright plan bag.xlsx -o june.xlsx    writes june.xlsx",
-            "  bagwright plan bag.xlsx --in-place      writes into bag.xlsx after a backup"
+            "  bagwright plan bag.xlsx --in-place      writes into bag.xlsx after a backup",
+            "  bagwright plan bag-plan.xlsx --from-live -o next.xlsx",
+            "                                          starts from the live choices of its sheet Plan"
         })
 final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "the book, an .xlsx or .xlsm file")
@@ -50,6 +53,12 @@ final class PlanCommand implements Callable<Integer> {
             description = "the seed of the search; the same seed gives the same plan (default: ${DEFAULT-VALUE})")
     private long seed;
 
+    @Option(
+            names = "--from-live",
+            description = "take the live choices of the sheet Plan of an earlier run as today's set-up: changes count "
+                    + "from there, and the result's sheet Clubs says so")
+    private boolean fromLive;
+
     @Option(names = "--json", description = "print one JSON document instead of text")
     private boolean json;
 
@@ -58,21 +67,33 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        check();
+        checkSeconds(seconds);
         Path target = target(file, out, inPlace, "-plan");
         Planning planning = new Planning(seed, seconds);
         Interrupt interrupt = new Interrupt(planning);
         try {
-            BookResult result = planning.plan(file);
-            Path backup = Planning.write(file, result, target);
-            tell(planning, result, target, backup);
+            Planning.FromLive start = start();
+            BookResult result = planning.plan(start.charted());
+            Planning.Written written = Planning.write(file, result, start.changes(), target);
+            tell(planning, result, target, written);
             return result.plannedBreaks() > 0 ? Main.MUSTS_NOT_MET : Main.DONE;
         } finally {
             interrupt.close();
         }
     }
 
-    private void check() throws WrongArguments {
+    /** The book as it is, or with its live choices in the place of today's set-up. */
+    private Planning.FromLive start() throws Exception {
+        if (!fromLive) {
+            return new Planning.FromLive(Planning.chart(file), List.of());
+        }
+        return Planning.chartFromLive(file)
+                .orElseThrow(() -> new WrongArguments("--from-live needs live choices, and " + file
+                        + " has no sheet Plan of an earlier run. Plan it first, choose on the sheet Plan of the"
+                        + " result, then give that result here."));
+    }
+
+    static void checkSeconds(double seconds) throws WrongArguments {
         if (!(seconds > 0) || Double.isInfinite(seconds)) {
             throw new WrongArguments("--seconds must be above 0, found " + seconds);
         }
@@ -123,13 +144,13 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private static String ending(Path file) {
+    static String ending(Path file) {
         String name = file.getFileName().toString();
         int dot = name.lastIndexOf('.');
         return dot <= 0 ? "" : name.substring(dot);
     }
 
-    private void tell(Planning planning, BookResult result, Path target, Path backup) {
+    private void tell(Planning planning, BookResult result, Path target, Planning.Written written) {
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json ? err : spec.commandLine().getOut();
         if (json) {
@@ -137,9 +158,11 @@ final class PlanCommand implements Callable<Integer> {
         }
         new PlanText(result).lines().forEach(people::println);
         people.println("Result: " + target + " (open the sheet Plan)");
-        if (backup != null) {
-            people.println("Kept what stood there before: " + backup);
+        written.backup().ifPresent(backup -> people.println("Kept what stood there before: " + backup));
+        if (fromLive) {
+            LiveText.lines(result.book(), written).forEach(people::println);
         }
+        MessageText.notes(written.notWritten()).forEach(err::println);
         if (planning.cappedByTime()) {
             people.println("The time limit ended the search; with more --seconds it may find a better plan.");
         }

@@ -2,7 +2,9 @@ package org.bagwright.domain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -52,6 +54,26 @@ public final class BagFigures {
         }
         return misses.stream()
                 .min(Comparator.comparingDouble(Miss::toleranceRatio).reversed());
+    }
+
+    /** The penalty of a bag by measure, points; every measure has its share, 0 where it costs nothing. */
+    public static Map<Measure, Double> pointsByMeasure(BagResult bag, BagState state) {
+        Map<Measure, Double> points = new EnumMap<>(Measure.class);
+        for (Measure measure : Measure.values()) {
+            points.put(measure, 0.0);
+        }
+        for (Option option : bag.optionsOf(state)) {
+            OwnTerms terms = option.terms();
+            points.merge(Measure.LOFT, terms.loftPoints(), Double::sum);
+            points.merge(Measure.LIE, terms.liePoints(), Double::sum);
+            points.merge(Measure.SITS, terms.sitsPoints(), Double::sum);
+            points.merge(Measure.CARRY, terms.carryPoints(), Double::sum);
+            points.merge(Measure.SWINGWEIGHT, terms.swingweightPoints(), Double::sum);
+            points.merge(Measure.CHANGE, terms.changePoints(), Double::sum);
+        }
+        state.gaps().forEach(gap -> points.merge(Measure.GAP, gap.penaltyPoints(), Double::sum));
+        state.spreads().forEach(spread -> points.merge(Measure.SPREAD, spread.penaltyPoints(), Double::sum));
+        return points;
     }
 
     /** What the greatest of all relaxations would bring, points; empty where none is known. */

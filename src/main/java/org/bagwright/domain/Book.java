@@ -17,6 +17,7 @@ import java.util.Set;
  * @param shots the shots
  * @param readings the gauge readings
  * @param gaugedClubs the cells of the clubs whose loft or lie was written by an earlier fit and not changed since
+ * @param liveChoices what was chosen on the sheet Plan of an earlier run; empty without one
  * @param messages what reading found: warnings and assumed values
  */
 public record Book(
@@ -30,6 +31,7 @@ public record Book(
         List<Shot> shots,
         List<Reading> readings,
         Set<String> gaugedClubs,
+        List<LiveChoice> liveChoices,
         List<Message> messages) {
     public Book {
         golfers = List.copyOf(golfers);
@@ -40,7 +42,49 @@ public record Book(
         shots = List.copyOf(shots);
         readings = List.copyOf(readings);
         gaugedClubs = Set.copyOf(gaugedClubs);
+        liveChoices = List.copyOf(liveChoices);
         messages = List.copyOf(messages);
+    }
+
+    /** A book that was not planned before. */
+    public Book(
+            BookSettings settings,
+            Aims aims,
+            List<Golfer> golfers,
+            List<Club> clubs,
+            List<Sleeve> sleeves,
+            List<Kit> kits,
+            List<StockItem> stock,
+            List<Shot> shots,
+            List<Reading> readings,
+            Set<String> gaugedClubs,
+            List<Message> messages) {
+        this(settings, aims, golfers, clubs, sleeves, kits, stock, shots, readings, gaugedClubs, List.of(), messages);
+    }
+
+    /** The same book with other clubs. */
+    public Book withClubs(List<Club> others) {
+        return new Book(
+                settings,
+                aims,
+                golfers,
+                others,
+                sleeves,
+                kits,
+                stock,
+                shots,
+                readings,
+                gaugedClubs,
+                liveChoices,
+                messages);
+    }
+
+    /** The choice that is pinned for a golfer's slot on the sheet Plan. */
+    public Optional<LiveChoice> pinOf(String golfer, int slot) {
+        return liveChoices.stream()
+                .filter(LiveChoice::pinned)
+                .filter(live -> live.isFor(golfer, slot))
+                .findFirst();
     }
 
     /** The clubs of one golfer by slot. */

@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param bend the bend
  */
 public record Choice(Optional<String> setting, Optional<String> weighting, Bend bend) {
-    private static final String FIXED = "fixed";
-    private static final String NO_KIT = "none";
+    static final String FIXED = "fixed";
+    static final String NO_KIT = "none";
 
     /** A choice for a head without a kit of weights. */
     public Choice(Optional<String> setting, Bend bend) {

@@ -115,8 +115,8 @@ public record Club(
         return targets.lieDeg().orElseGet(this::addressLieDeg);
     }
 
-    /** The same row of the book as the club in the bag today, or as another that might take its slot. */
-    public Club withInBag(boolean other) {
+    /** The same club set up today in another way, in the bag or not. */
+    public Club withToday(Choice today, boolean nowInBag) {
         return new Club(
                 golfer,
                 slot,
@@ -125,8 +125,8 @@ public record Club(
                 head,
                 lengthM,
                 sleeve,
-                setting,
-                todayBend,
+                today.setting(),
+                today.bend(),
                 bendRange,
                 pinned,
                 allowed,
@@ -135,9 +135,14 @@ public record Club(
                 form,
                 parts,
                 kit,
-                weighting,
-                other,
+                today.weighting(),
+                nowInBag,
                 optional,
                 cell);
+    }
+
+    /** The same row of the book as the club in the bag today, or as another that might take its slot. */
+    public Club withInBag(boolean other) {
+        return withToday(new Choice(setting, weighting, todayBend), other);
     }
 }

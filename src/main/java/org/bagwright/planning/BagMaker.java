@@ -68,8 +68,9 @@ final class BagMaker {
                         .toList());
         messages.addAll(flight.messages());
         OptionMaker maker = new OptionMaker(book, golfer, flight, stock);
-        List<SlotOptions> slots =
-                bySlot(made.values()).stream().map(maker::options).toList();
+        List<SlotOptions> slots = bySlot(made.values()).stream()
+                .map(inSlot -> maker.options(inSlot, pin(inSlot)))
+                .toList();
         made.values().forEach(club -> messages.addAll(RatedMessages.of(club.club(), club.sleeve(), club.geometry())));
         slots.forEach(this::warnIfClosed);
         SoleMessages.of(golfer, clubs).ifPresent(messages::add);
@@ -94,8 +95,15 @@ final class BagMaker {
                 .values();
     }
 
+    private SlotPin pin(List<SlotClub> inSlot) {
+        Club first = inSlot.get(0).club();
+        return SlotPin.of(inSlot, book.pinOf(first.golfer(), first.slot()));
+    }
+
+    /** A pin that is no option is another matter, told as a problem. */
     private void warnIfClosed(SlotOptions made) {
-        if (made.options().stream().noneMatch(Option::open)) {
+        boolean pinned = book.pinOf(made.main().golfer(), made.slot()).isPresent();
+        if (!pinned && made.options().stream().noneMatch(Option::open)) {
             messages.add(Message.warning(
                     made.main().cell(),
                     "no setting of " + made.main().name() + " is allowed to a plan, so it stays as it is"));

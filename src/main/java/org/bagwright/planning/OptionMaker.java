@@ -83,15 +83,13 @@ final class OptionMaker {
     }
 
     /** Every way to fill a slot: each club that may fill it in every set-up, and nothing where that is allowed. */
-    SlotOptions options(List<SlotClub> clubs) {
-        Optional<Club> pinned =
-                clubs.stream().map(SlotClub::club).filter(Club::pinned).findFirst();
+    SlotOptions options(List<SlotClub> clubs, SlotPin pin) {
         List<Option> options = new ArrayList<>();
         for (SlotClub club : clubs) {
-            options.addAll(options(club, pinned));
+            options.addAll(options(club, pin));
         }
         if (mayBeEmpty(clubs)) {
-            options.add(none(clubs, pinned.isPresent()));
+            options.add(none(clubs, pin));
         }
         List<Integer> open = IntStream.range(0, options.size())
                 .filter(index -> options.get(index).open())
@@ -114,7 +112,7 @@ final class OptionMaker {
                 || clubs.stream().noneMatch(club -> club.club().inBag());
     }
 
-    private Option none(List<SlotClub> clubs, boolean pinned) {
+    private Option none(List<SlotClub> clubs, SlotPin pin) {
         Club first = clubs.get(0).club();
         int changes = clubs.stream().anyMatch(club -> club.club().inBag()) ? 1 : 0;
         double changePoints = changes * aims.of(Measure.CHANGE).penaltyPoints(1);
@@ -123,18 +121,18 @@ final class OptionMaker {
                 Optional.empty(),
                 changes,
                 new OwnTerms(0, 0, 0, 0, 0, changePoints, 0),
-                pinned ? Set.of(Barrier.PIN) : Set.of(),
+                pin.allowsNone() ? Set.of() : Set.of(Barrier.PIN),
                 stock.stream().map(limit -> 0).toList());
     }
 
-    private List<Option> options(SlotClub club, Optional<Club> pinned) {
+    private List<Option> options(SlotClub club, SlotPin pin) {
         List<Option> options = new ArrayList<>();
         Map<Choice, PoseNumbers> poses = new HashMap<>();
         Map<Presented, ShotPrediction> flown = new HashMap<>();
         for (Choice choice : choices(club)) {
             Choice form = new Choice(choice.setting(), choice.bend());
             PoseNumbers pose = poses.computeIfAbsent(form, club.geometry()::pose);
-            options.add(option(club, choice, pose, flown, pinned));
+            options.add(option(club, choice, pose, flown, pin));
         }
         return options;
     }
@@ -181,11 +179,7 @@ final class OptionMaker {
     }
 
     private Option option(
-            SlotClub slotClub,
-            Choice choice,
-            PoseNumbers pose,
-            Map<Presented, ShotPrediction> flown,
-            Optional<Club> pinned) {
+            SlotClub slotClub, Choice choice, PoseNumbers pose, Map<Presented, ShotPrediction> flown, SlotPin pin) {
         Club club = slotClub.club();
         Optional<ShotPrediction> shot = club.kind().carries()
                 ? Optional.of(flown.computeIfAbsent(
@@ -203,7 +197,7 @@ final class OptionMaker {
                 Optional.of(setup),
                 changes,
                 terms(setup, changes),
-                barriers(setup, changes, pinned),
+                barriers(setup, pin),
                 stock.stream()
                         .map(limit -> limit.item().takenBy(club, weighting))
                         .toList());
@@ -238,12 +232,12 @@ final class OptionMaker {
         return new Bend(tidy(bend.loftDeg()), tidy(bend.lieDeg()));
     }
 
-    private Set<Barrier> barriers(ClubSetup setup, int changes, Optional<Club> pinned) {
+    private Set<Barrier> barriers(ClubSetup setup, SlotPin pin) {
         Club club = setup.club();
-        boolean held = pinned.isEmpty() || (club.equals(pinned.get()) && changes == (club.inBag() ? 0 : 1));
+        boolean held = pin.allows(club, setup.choice());
         Set<Barrier> barriers = EnumSet.noneOf(Barrier.class);
         addUnless(held, barriers, Barrier.PIN);
-        if (!held || pinned.isEmpty()) {
+        if (!held || pin.isFree()) {
             addUnless(isAllowed(club, setup.choice()), barriers, Barrier.SETTING);
             addUnless(!golfer.keepsShaftAligned() || !turnsShaft(setup), barriers, Barrier.SHAFT);
             addUnless(rules.allow(setup), barriers, Barrier.RULE);

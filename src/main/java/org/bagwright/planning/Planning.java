@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.bagwright.domain.BagOptions;
@@ -14,9 +15,12 @@ import org.bagwright.domain.Book;
 import org.bagwright.domain.BookOptions;
 import org.bagwright.domain.BookPlan;
 import org.bagwright.domain.BookResult;
+import org.bagwright.domain.CellChange;
 import org.bagwright.domain.ChartedBook;
+import org.bagwright.domain.LiveChoice;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.TodayChange;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.SearchLimits;
 import org.bagwright.workbook.BookReader;
@@ -55,21 +59,66 @@ public final class Planning {
      * @throws IOException if the file cannot be read
      */
     public static ChartedBook chart(Path file) throws WorkbookProblems, IOException {
+        List<Message> messages = new ArrayList<>();
+        Book book = read(file, messages);
+        return charted(book, messages);
+    }
+
+    private static Book read(Path file, List<Message> messages) throws WorkbookProblems {
         BookReader.Result read = BookReader.read(file);
         if (read.book().isEmpty()) {
             throw new WorkbookProblems(read.messages());
         }
-        List<Message> messages = new ArrayList<>(read.clashes());
+        messages.addAll(read.clashes());
         messages.addAll(read.messages());
         Book book = read.book().get();
         messages.addAll(ClubProblems.of(book));
         refuseProblems(messages);
+        return book;
+    }
+
+    private static ChartedBook charted(Book book, List<Message> earlier) throws WorkbookProblems {
+        List<Message> messages = new ArrayList<>(earlier);
         BagMaker maker = new BagMaker(book);
         BookOptions options = maker.bags();
         messages.addAll(maker.messages());
+        messages.addAll(new LiveChecks(options, "the pinned choice")
+                .problems(book.liveChoices().stream().filter(LiveChoice::pinned).toList()));
         refuseProblems(messages);
         messages.addAll(GaugeMessages.of(book));
         return new ChartedBook(book, options, messages);
+    }
+
+    /**
+     * A book whose live choices have become today's set-up.
+     *
+     * @param charted the book with all its options, counted from there
+     * @param changes what differs from its sheet Clubs
+     */
+    public record FromLive(ChartedBook charted, List<TodayChange> changes) {
+        public FromLive {
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /**
+     * As {@link #chart} with the live choices of the sheet Plan in the place of today's set-up.
+     *
+     * @return empty where the book has no sheet Plan of an earlier run
+     * @throws WorkbookProblems if the book has a problem, or a live choice is no option
+     */
+    public static Optional<FromLive> chartFromLive(Path file) throws WorkbookProblems {
+        List<Message> messages = new ArrayList<>();
+        Book book = read(file, messages);
+        if (book.liveChoices().isEmpty()) {
+            return Optional.empty();
+        }
+        BookOptions options = new BagMaker(book).bags();
+        messages.addAll(new LiveChecks(options, "the live choice").problems(book.liveChoices()));
+        refuseProblems(messages);
+        LiveStart start = new LiveStart(book, options);
+        List<TodayChange> changes = start.changes();
+        return Optional.of(new FromLive(charted(start.book(changes), messages), changes));
     }
 
     private static void refuseProblems(List<Message> messages) throws WorkbookProblems {
@@ -85,7 +134,11 @@ public final class Planning {
      * @throws IOException if the file cannot be read
      */
     public BookResult plan(Path file) throws WorkbookProblems, IOException {
-        ChartedBook charted = chart(file);
+        return plan(chart(file));
+    }
+
+    /** As {@link #plan(Path)} for a book whose options are computed. */
+    public BookResult plan(ChartedBook charted) {
         long startNs = System.nanoTime();
         BookPlan plan = search.join().plan(charted.options());
         double searchS = (System.nanoTime() - startNs) / 1e9;
@@ -93,8 +146,8 @@ public final class Planning {
         List<BagResult> planned = IntStream.range(0, charted.bags().size())
                 .mapToObj(index -> bag(charted.bags().get(index), plan.bags().get(index)))
                 .toList();
-        Reasons reasons = new Reasons(
-                search.join(), charted.book().aims(), charted.options().stock());
+        Reasons reasons =
+                new Reasons(search.join(), charted.book(), charted.options().stock());
         List<BagResult> bags =
                 reasons.with(planned).stream().map(outlooks::with).toList();
         BookResult bare = new BookResult(
@@ -153,9 +206,39 @@ public final class Planning {
      * @return the backup, or null if there was nothing to keep
      */
     public static Path write(Path source, BookResult result, Path target) throws IOException {
-        Path backup = Files.exists(target) ? SafeFile.backup(target) : null;
-        replace(source, result, target);
-        return backup;
+        return write(source, result, List.of(), target).backup().orElse(null);
+    }
+
+    /**
+     * What was written.
+     *
+     * @param backup the copy of what stood in the target's place, if anything did
+     * @param changes every cell of the sheet Clubs that was written
+     * @param notWritten what could not be written there, and why
+     */
+    public record Written(Optional<Path> backup, List<CellChange> changes, List<Message> notWritten) {
+        public Written {
+            changes = List.copyOf(changes);
+            notWritten = List.copyOf(notWritten);
+        }
+    }
+
+    /**
+     * As {@link #write(Path, BookResult, Path)}, with what is in the bag today written into the sheet Clubs.
+     *
+     * @param changes the clubs that are set up otherwise than that sheet says
+     */
+    public static Written write(Path source, BookResult result, List<TodayChange> changes, Path target)
+            throws IOException {
+        Optional<Path> backup = Files.exists(target) ? Optional.of(SafeFile.backup(target)) : Optional.empty();
+        List<CellChange> written = new ArrayList<>();
+        List<Message> notWritten = new ArrayList<>();
+        SafeFile.replace(target, output -> {
+            ResultBook.Adopted adopted = ResultBook.write(source, result, changes, output);
+            written.addAll(adopted.changes());
+            notWritten.addAll(adopted.notWritten());
+        });
+        return new Written(backup, written, notWritten);
     }
 
     /** As {@link #write} without a backup, for files that the tool itself has made. */

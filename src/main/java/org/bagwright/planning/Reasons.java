@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.bagwright.domain.Aims;
 import org.bagwright.domain.BagPlan;
 import org.bagwright.domain.BagResult;
+import org.bagwright.domain.Book;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.OtherPlan;
@@ -24,13 +24,13 @@ final class Reasons {
     static final int MOST_BAGS_IN_FULL = 3;
 
     private final BagSearch search;
-    private final Aims aims;
+    private final Book book;
     private final List<StockLimit> stock;
     private final List<Message> messages = new ArrayList<>();
 
-    Reasons(BagSearch search, Aims aims, List<StockLimit> stock) {
+    Reasons(BagSearch search, Book book, List<StockLimit> stock) {
         this.search = search;
-        this.aims = aims;
+        this.book = book;
         this.stock = stock;
     }
 
@@ -54,7 +54,7 @@ final class Reasons {
             return bag.withReasons(steps, List.of(), List.of());
         }
         List<OtherPlan> others = OtherPlans.of(search, bag.options(), bag.planned(), stockLeft, steps);
-        List<Relaxation> relaxations = Relaxations.of(search, aims, bag.options(), bag.planned(), stock, stockLeft);
+        List<Relaxation> relaxations = Relaxations.of(search, book, bag.options(), bag.planned(), stock, stockLeft);
         if (bag.planned().score().hardBreaks() > 0) {
             conflict(bag, stockLeft);
         }
@@ -62,7 +62,7 @@ final class Reasons {
     }
 
     private void conflict(BagResult bag, List<Integer> stockLeft) {
-        Optional<String> conflict = MustConflict.of(search, aims, bag.options(), stockLeft);
+        Optional<String> conflict = MustConflict.of(search, book.aims(), bag.options(), stockLeft);
         conflict.ifPresent(text ->
                 messages.add(Message.warning(bag.golfer().cell(), bag.golfer().name() + ": " + text)));
     }

@@ -12,7 +12,9 @@ import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagPlan;
 import org.bagwright.domain.BagState;
 import org.bagwright.domain.Barrier;
+import org.bagwright.domain.Book;
 import org.bagwright.domain.Club;
+import org.bagwright.domain.LiveChoice;
 import org.bagwright.domain.Measure;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.Relaxation;
@@ -30,31 +32,34 @@ final class Relaxations {
     private final List<Integer> stockLeft;
     private final OwnMusts musts;
     private final Aims aims;
+    private final Book book;
     private final List<Relaxation> found = new ArrayList<>();
 
-    private Relaxations(BagSearch search, Aims aims, BagOptions bag, BagState planned, List<Integer> stockLeft) {
+    private Relaxations(BagSearch search, Book book, BagOptions bag, BagState planned, List<Integer> stockLeft) {
         this.search = search;
         this.bag = bag;
         this.planned = planned;
         this.stockLeft = stockLeft;
-        this.aims = aims;
+        this.book = book;
+        this.aims = book.aims();
         this.musts = new OwnMusts(bag.golfer(), aims);
     }
 
     /**
      * What would bring anything, the most first.
      *
+     * @param book the book, for its aims and the pins of its sheet Plan
      * @param stock what all bags share
      * @param stockLeft the pieces of each item that the bag may take beside the plans of the others
      */
     static List<Relaxation> of(
             BagSearch search,
-            Aims aims,
+            Book book,
             BagOptions bag,
             BagState planned,
             List<StockLimit> stock,
             List<Integer> stockLeft) {
-        Relaxations made = new Relaxations(search, aims, bag, planned, stockLeft);
+        Relaxations made = new Relaxations(search, book, bag, planned, stockLeft);
         made.pins();
         made.settings();
         made.shaft();
@@ -69,11 +74,18 @@ final class Relaxations {
 
     private void pins() {
         for (int slot = 0; slot < bag.slots().size(); slot++) {
-            int held = slot;
-            bag.slots().get(slot).clubs().stream()
-                    .filter(Club::pinned)
-                    .findFirst()
-                    .ifPresent(club -> lettingGo(club.cell(), "unpin " + club.name(), Set.of(Barrier.PIN), held));
+            Optional<LiveChoice> live =
+                    book.pinOf(bag.golfer().name(), bag.slots().get(slot).slot());
+            Optional<Club> club =
+                    bag.slots().get(slot).clubs().stream().filter(Club::pinned).findFirst();
+            if (live.isPresent()) {
+                String also = club.map(pinned -> " and in " + pinned.cell()).orElse("");
+                String what =
+                        "unpin slot " + live.get().slot() + " (" + live.get().inWords() + ") on the sheet Plan";
+                lettingGo(live.get().cell(), what + also, Set.of(Barrier.PIN), slot);
+            } else if (club.isPresent()) {
+                lettingGo(club.get().cell(), "unpin " + club.get().name(), Set.of(Barrier.PIN), slot);
+            }
         }
     }
 

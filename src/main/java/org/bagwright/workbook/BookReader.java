@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.Book;
 import org.bagwright.domain.BookSettings;
+import org.bagwright.domain.LiveChoice;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Reading;
 import org.bagwright.domain.Shot;
@@ -111,6 +112,7 @@ public final class BookReader {
             List<StockItem> stock,
             List<Shot> shots,
             List<Reading> readings) {
+        List<LiveChoice> live = LiveChoiceReader.read(workbook, context);
         List<Message> messages = findings.messages();
         if (findings.anyProblem()) {
             return new Result(Optional.empty(), messages, ResultSheets.clashes(workbook));
@@ -126,6 +128,7 @@ public final class BookReader {
                 shots,
                 readings,
                 parts.clubs().orElseThrow().gauged(),
+                live,
                 messages);
         return new Result(Optional.of(book), messages, ResultSheets.clashes(workbook));
     }

@@ -28,6 +28,7 @@ enum PlanColumn {
     LIVE_WEIGHTING("Your choice", "Live weighting", 10),
     LIVE_LOFT_BEND("Your choice", "Live loft bend [deg]", 8.5),
     LIVE_LIE_BEND("Your choice", "Live lie bend [deg]", 8.5),
+    PIN("Your choice", "Pin", 8),
 
     LIVE_LOFT("Live", "Live loft [deg]", 7.5),
     LIVE_LIE("Live", "Live lie [deg]", 7.5),

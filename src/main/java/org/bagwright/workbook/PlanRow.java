@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.BagResult;
+import org.bagwright.domain.Book;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Golfer;
@@ -30,6 +31,11 @@ final class PlanRow {
 
     SlotOptions slot() {
         return bag.options().slots().get(index);
+    }
+
+    /** Whether this slot's choice was pinned on the sheet Plan from which the book was read. */
+    boolean pinned(Book book) {
+        return book.pinOf(golfer().name(), slot().slot()).isPresent();
     }
 
     Option option(PlanState state) {

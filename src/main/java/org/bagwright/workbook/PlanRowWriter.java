@@ -8,6 +8,7 @@ import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.bagwright.domain.Aims;
+import org.bagwright.domain.Book;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.Choice;
 import org.bagwright.domain.ClubSetup;
@@ -26,6 +27,7 @@ final class PlanRowWriter {
     private final PlanTermFormulas terms;
     private final Units units;
     private final Aims aims;
+    private final Book book;
     private final PlanPlace place;
     private final PlanRow values;
 
@@ -41,7 +43,8 @@ final class PlanRowWriter {
         this.formulas = formulas;
         this.terms = new PlanTermFormulas(formulas);
         this.units = result.book().settings().units();
-        this.aims = result.book().aims();
+        this.book = result.book();
+        this.aims = book.aims();
         this.place = place;
         this.values = values;
     }
@@ -73,6 +76,7 @@ final class PlanRowWriter {
             looked(state, "CHANGES", SettingsColumn.CHANGES, "0");
             terms(state);
         }
+        pin();
         live();
         new PlanBuild(pen, formulas, units, place, values).write();
     }
@@ -124,6 +128,26 @@ final class PlanRowWriter {
     private Role role(PlanState state, SettingsColumn list) {
         boolean choice = state == PlanState.LIVE && settings.lists().isChoice(values.slot(), list);
         return choice ? Role.CHOICE : Role.COUNT;
+    }
+
+    /** Whether the next plan keeps the choice of this row. */
+    private void pin() {
+        int column = PlanColumn.PIN.ordinal();
+        if (values.pinned(book)) {
+            pen.text(place.row(), column, Role.CHOICE, "yes");
+        } else {
+            pen.blank(place.row(), column, Role.CHOICE);
+        }
+        DataValidationHelper helper = pen.sheet().getDataValidationHelper();
+        DataValidation validation = helper.createValidation(
+                helper.createExplicitListConstraint(new String[] {"yes"}),
+                new CellRangeAddressList(place.row(), place.row(), column, column));
+        validation.setShowPromptBox(true);
+        validation.createPromptBox("Pin", PlanWords.PIN);
+        validation.setShowErrorBox(true);
+        validation.setEmptyCellAllowed(true);
+        validation.createErrorBox("Pin", "Write yes, or leave the cell blank.");
+        pen.sheet().addValidationData(validation);
     }
 
     private void dropDown(PlanState state, String what, SettingsColumn list) {

@@ -6,6 +6,10 @@ import org.bagwright.domain.Option;
 
 /** Sentences about a plan. */
 final class PlanWords {
+    /** What a pin does; a message beside a cell holds 255 characters. */
+    static final String PIN = "yes: the next plan of this book keeps your choice in this row (club, setting, weighting"
+            + " and bends) and plans the rest around it. Blank: the next plan is free to choose.";
+
     private PlanWords() {}
 
     /** How good the plan is, in one line. */
@@ -26,7 +30,8 @@ final class PlanWords {
 
     /** What a person may do on the sheet. */
     static String howTo(boolean candidates) {
-        String text = "Choose otherwise in the framed cells of \"Your choice\": everything under \"Live\" follows. ";
+        String text = "Choose otherwise in the framed cells of \"Your choice\": everything under \"Live\" follows. "
+                + "Pin = yes: the next plan keeps your choice in that row. ";
         return candidates
                 ? text
                         + "After another club choose its setting, weighting and bends too; left blank they are as in the book."

@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
+import org.bagwright.domain.CellChange;
+import org.bagwright.domain.Message;
+import org.bagwright.domain.TodayChange;
 
 /** Adds the result sheets to a copy of the fitter's book. */
 public final class ResultBook {
@@ -22,10 +25,36 @@ public final class ResultBook {
      * @throws IOException if the source cannot be read or the target not written
      */
     public static void write(Path source, BookResult result, OutputStream target) throws IOException {
+        write(source, result, List.of(), target);
+    }
+
+    /**
+     * What was written into the sheet Clubs.
+     *
+     * @param changes every cell
+     * @param notWritten what could not be written, and why
+     */
+    public record Adopted(List<CellChange> changes, List<Message> notWritten) {
+        public Adopted {
+            changes = List.copyOf(changes);
+            notWritten = List.copyOf(notWritten);
+        }
+    }
+
+    /**
+     * As {@link #write(Path, BookResult, OutputStream)}, with what is in the bag today written into the sheet Clubs.
+     *
+     * @param changes the clubs that are set up otherwise than that sheet says
+     * @throws IOException if the source cannot be read or the target not written
+     */
+    public static Adopted write(Path source, BookResult result, List<TodayChange> changes, OutputStream target)
+            throws IOException {
         try (InputStream input = Files.newInputStream(source);
                 XSSFWorkbook workbook = new XSSFWorkbook(input)) {
+            Adopted adopted = TodayCells.write(workbook, changes);
             add(workbook, result);
             workbook.write(target);
+            return adopted;
         }
     }
 
@@ -46,6 +75,7 @@ public final class ResultBook {
         }
         MessagesSheet.write(workbook, styles, result);
         ResultSheets.mark(workbook, names);
+        names.forEach(name -> ResultSheets.protect(workbook.getSheet(name)));
         workbook.setForceFormulaRecalculation(true);
         show(workbook);
     }

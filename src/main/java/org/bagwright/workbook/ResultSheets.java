@@ -65,7 +65,7 @@ final class ResultSheets {
                 .toList();
     }
 
-    private static boolean isMarked(XSSFWorkbook workbook, String sheetName) {
+    static boolean isMarked(XSSFWorkbook workbook, String sheetName) {
         int index = workbook.getSheetIndex(sheetName);
         return workbook.getAllNames().stream()
                 .anyMatch(name -> name.getSheetIndex() == index && MARK.equals(name.getNameName()));
@@ -87,6 +87,22 @@ final class ResultSheets {
             workbook.removeSheetAt(workbook.getSheetIndex(sheet));
             parts.forEach(part -> forget(workbook.getPackage(), part));
         }
+    }
+
+    /**
+     * Locks the computed cells without a password: cells to choose and fill in stay open. Sorting, filtering, the widths and
+     * heights, hidden columns and rows, and charts stay free.
+     */
+    static void protect(XSSFSheet sheet) {
+        sheet.enableLocking();
+        sheet.lockSort(false);
+        sheet.lockAutoFilter(false);
+        sheet.lockFormatColumns(false);
+        sheet.lockFormatRows(false);
+        sheet.lockSelectLockedCells(false);
+        sheet.lockSelectUnlockedCells(false);
+        sheet.lockObjects(false);
+        sheet.lockScenarios(false);
     }
 
     /** The charts of a sheet, the drawing that holds them, and the sheet. */

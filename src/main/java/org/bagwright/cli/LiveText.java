@@ -1,0 +1,27 @@
+package org.bagwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bagwright.domain.Book;
+import org.bagwright.domain.CellChange;
+import org.bagwright.planning.Planning;
+
+/** What taking the live choices as today's set-up has written. */
+final class LiveText {
+    private LiveText() {}
+
+    static List<String> lines(Book book, Planning.Written written) {
+        List<String> lines = new ArrayList<>();
+        if (written.changes().isEmpty() && written.notWritten().isEmpty()) {
+            lines.add("The live choices are today's set-up already: the sheet Clubs stays as it is.");
+            return lines;
+        }
+        lines.add("The live choices are today's set-up now. Written in the result:");
+        for (CellChange change : written.changes()) {
+            lines.add("  " + change.cell() + " " + change.what() + ": " + change.before() + " -> " + change.after());
+        }
+        lines.add((book.shots().isEmpty() ? "Swingweights read on a scale hold" : "Shots and swingweights read on a scale hold")
+                + " only if they were taken with this set-up: take them again where a club was set otherwise.");
+        return lines;
+    }
+}

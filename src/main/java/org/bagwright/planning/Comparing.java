@@ -1,0 +1,73 @@
+package org.bagwright.planning;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bagwright.domain.ChartedBook;
+import org.bagwright.domain.ComparedBook;
+import org.bagwright.domain.Comparison;
+import org.bagwright.domain.Message;
+import org.bagwright.workbook.CompareBook;
+import org.bagwright.workbook.SafeFile;
+
+/** The use case of comparing: several books, each planned anew from its own sheets. */
+public final class Comparing {
+    private Comparing() {}
+
+    /**
+     * Plans every book.
+     *
+     * @param books the files by the names that tell them apart, in their order; at least two
+     * @throws SeveralProblems if a book has a problem; every book is read before
+     * @throws IOException if a file cannot be read
+     */
+    public static Comparison compare(Planning planning, Map<String, Path> books) throws SeveralProblems, IOException {
+        Map<String, ChartedBook> charted = new LinkedHashMap<>();
+        Map<String, List<Message>> wrong = new LinkedHashMap<>();
+        for (Map.Entry<String, Path> book : books.entrySet()) {
+            try {
+                charted.put(book.getKey(), Planning.chart(book.getValue()));
+            } catch (WorkbookProblems problems) {
+                wrong.put(book.getKey(), problems.messages());
+            }
+        }
+        if (!wrong.isEmpty()) {
+            throw new SeveralProblems(wrong);
+        }
+        List<ComparedBook> planned = new ArrayList<>();
+        charted.forEach((name, book) -> planned.add(new ComparedBook(name, planning.plan(book))));
+        return new Comparison(planned);
+    }
+
+    /**
+     * Writes a book of its own with the sheet Compare.
+     *
+     * @return the copy of what stood in the target's place, if anything did
+     */
+    public static Optional<Path> write(Comparison comparison, Path target) throws IOException {
+        Optional<Path> backup = Files.exists(target) ? Optional.of(SafeFile.backup(target)) : Optional.empty();
+        SafeFile.replace(target, output -> CompareBook.write(comparison, output));
+        return backup;
+    }
+
+    /** Something is wrong in one or more of several workbooks. Nothing was written. */
+    public static final class SeveralProblems extends Exception {
+        private static final long serialVersionUID = 1;
+        private final transient Map<String, List<Message>> messages;
+
+        SeveralProblems(Map<String, List<Message>> messages) {
+            super(messages.size() + " workbooks have problems");
+            this.messages = new LinkedHashMap<>(messages);
+        }
+
+        /** The problems of each book that has any, and the warnings that came with them, by its name. */
+        public Map<String, List<Message>> messages() {
+            return new LinkedHashMap<>(messages);
+        }
+    }
+}

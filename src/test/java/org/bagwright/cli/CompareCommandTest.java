@@ -1,0 +1,248 @@
+package org.bagwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.BookSketch;
+import org.bagwright.ResultCells;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code compare}: its figures are those of the single plans, worked out anew from their gaps. */
+@Tag("analytic")
+class CompareCommandTest {
+    private static final double M_PER_YD = 0.9144;
+
+    @TempDir
+    Path folder;
+
+    private Path may() throws Exception {
+        return ChoiceBook.sketch().write(folder.resolve("may.xlsx"));
+    }
+
+    private Path june() throws Exception {
+        return ChoiceBook.sketch().put("Clubs", 1, "Setting", 3).write(folder.resolve("june.xlsx"));
+    }
+
+    private JsonNode plan(Path book) throws Exception {
+        return Terminal.run("plan", book, "--json", "-o", folder.resolve("x.xlsx"))
+                .json();
+    }
+
+    private static double uneven(JsonNode gaps) {
+        double sum = 0;
+        for (JsonNode gap : gaps) {
+            double off = gap.get("gap").asDouble() - gap.get("wish").asDouble();
+            sum += off * off;
+        }
+        return Math.sqrt(sum / gaps.size());
+    }
+
+    private static double sum(JsonNode byMeasure) {
+        double sum = 0;
+        for (JsonNode points : byMeasure) {
+            sum += points.asDouble();
+        }
+        return sum;
+    }
+
+    @Test
+    void figures_areThoseOfTheSinglePlans() throws Exception {
+        List<Path> books = List.of(may(), june());
+        Terminal run = Terminal.run("compare", books.get(0), books.get(1), "--json");
+        assertEquals(0, run.code(), run.err());
+        JsonNode golfer = run.json().at("/golfers/0");
+        assertEquals("Golfer A", golfer.get("golfer").asText());
+        for (int index = 0; index < 2; index++) {
+            JsonNode single = plan(books.get(index)).at("/golfers/0");
+            JsonNode compared = golfer.get("books").get(index);
+            assertEquals(
+                    books.get(index).getFileName().toString(),
+                    compared.get("book").asText());
+            assertEquals(
+                    single.get("penalty").asDouble(),
+                    compared.at("/planned/penalty").asDouble(),
+                    1e-9);
+            assertEquals(
+                    single.at("/today/penalty").asDouble(),
+                    compared.at("/today/penalty").asDouble(),
+                    1e-9);
+            for (String state : List.of("today", "planned")) {
+                JsonNode gaps = state.equals("today") ? single.at("/today/gaps") : single.get("gaps");
+                JsonNode figures = compared.get(state);
+                assertEquals(uneven(gaps), figures.get("gapUnevenness").asDouble(), 1e-9);
+                assertEquals(figures.get("penalty").asDouble(), sum(figures.get("byMeasure")), 1e-9);
+            }
+        }
+        assertTrue(run.json().at("/books/0/proven").asBoolean());
+    }
+
+    @Test
+    void differences_areTheSlotsSetOtherwise() throws Exception {
+        JsonNode differences =
+                Terminal.run("compare", may(), june(), "--json").json().at("/golfers/0/differences");
+        JsonNode today = differences.get(0);
+        assertEquals(1, today.get("slot").asInt());
+        assertEquals("today", today.get("state").asText());
+        assertEquals("Driver, setting 2, weighting heel", today.at("/choices/0").asText());
+        assertEquals("Driver, setting 3, weighting heel", today.at("/choices/1").asText());
+        for (JsonNode difference : differences) {
+            assertFalse(
+                    difference.get("slot").asInt() == 3
+                            && difference.get("state").asText().equals("today"),
+                    "the iron is the same");
+        }
+    }
+
+    @Test
+    void equalBooks_haveNoDifference() throws Exception {
+        Terminal run = Terminal.run("compare", may(), ChoiceBook.sketch().write(folder.resolve("copy.xlsx")));
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("The same clubs in the same set-up"), run.out());
+    }
+
+    @Test
+    void otherUnit_isShownInTheUnitOfTheFirstBook() throws Exception {
+        Path metres = ChoiceBook.sketch()
+                .put("Clubs", 1, "Gap wish", 25 * M_PER_YD)
+                .put("Clubs", 2, "Gap wish", 40 * M_PER_YD)
+                .put("Clubs", 3, "Gap wish", 35 * M_PER_YD)
+                .sheet("Start", "Distance, m")
+                .write(folder.resolve("metres.xlsx"));
+        JsonNode compared = Terminal.run("compare", may(), metres, "--json").json();
+        assertEquals("yd", compared.at("/units/distance").asText());
+        JsonNode books = compared.at("/golfers/0/books");
+        assertEquals(
+                books.at("/0/today/gapUnevenness").asDouble(),
+                books.at("/1/today/gapUnevenness").asDouble(),
+                1e-6);
+        JsonNode other = Terminal.run("compare", metres, may(), "--json").json();
+        assertEquals("m", other.at("/units/distance").asText());
+        assertEquals(
+                books.at("/0/today/gapUnevenness").asDouble() * M_PER_YD,
+                other.at("/golfers/0/books/0/today/gapUnevenness").asDouble(),
+                1e-6);
+    }
+
+    @Test
+    void golferOfOneBookOnly_isListedAsSuch() throws Exception {
+        Path other = ChoiceBook.sketch()
+                .put("Golfers", 1, "Golfer", "Golfer B")
+                .put("Clubs", 1, "Golfer", "Golfer B")
+                .put("Clubs", 2, "Golfer", "Golfer B")
+                .put("Clubs", 3, "Golfer", "Golfer B")
+                .put("Clubs", 4, "Golfer", "Golfer B")
+                .write(folder.resolve("other.xlsx"));
+        Terminal run = Terminal.run("compare", may(), other);
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("other.xlsx has no bag of Golfer A."), run.out());
+        assertTrue(run.out().contains("may.xlsx has no bag of Golfer B."), run.out());
+        JsonNode golfers = Terminal.run("compare", may(), other, "--json").json().get("golfers");
+        assertEquals("other.xlsx", golfers.at("/0/notIn/0").asText());
+        assertEquals("may.xlsx", golfers.at("/1/notIn/0").asText());
+    }
+
+    @Test
+    void plannedBookAndItsSource_compareAlike() throws Exception {
+        Path may = may();
+        Path planned = ChoiceBook.planned(may, folder.resolve("planned.xlsx"), workbook -> {});
+        JsonNode golfer =
+                Terminal.run("compare", may, planned, "--json").json().at("/golfers/0");
+        assertEquals(0, golfer.get("differences").size());
+        assertEquals(golfer.at("/books/0/planned"), golfer.at("/books/1/planned"));
+    }
+
+    @Test
+    void resultBook_holdsTheFigures() throws Exception {
+        Path out = folder.resolve("all.xlsx");
+        Terminal run = Terminal.run("compare", may(), june(), "-o", out);
+        assertEquals(0, run.code(), run.err());
+        JsonNode json = Terminal.run("compare", may(), june(), "--json").json();
+        try (XSSFWorkbook book = ResultCells.open(out)) {
+            XSSFSheet sheet = book.getSheet("Compare");
+            assertTrue(sheet.getProtect());
+            int penalty = column(sheet, "Penalty [points]");
+            int uneven = column(sheet, "Gap unevenness [yd]");
+            String[] states = {"/0/today", "/0/planned", "/1/today", "/1/planned"};
+            for (int row = 0; row < states.length; row++) {
+                JsonNode figures = json.at("/golfers/0/books" + states[row]);
+                Row cells = sheet.getRow(5 + row);
+                assertEquals(
+                        figures.get("penalty").asDouble(),
+                        cells.getCell(penalty).getNumericCellValue(),
+                        1e-9);
+                assertEquals(
+                        figures.get("gapUnevenness").asDouble(),
+                        cells.getCell(uneven).getNumericCellValue(),
+                        1e-9);
+            }
+        }
+        assertEquals(0, Terminal.run("compare", may(), june(), "-o", out).code());
+        try (var files = Files.list(folder)) {
+            assertEquals(
+                    1,
+                    files.filter(file -> file.getFileName().toString().startsWith("all.backup"))
+                            .count(),
+                    "what stood there is kept");
+        }
+    }
+
+    private static int column(XSSFSheet sheet, String heading) {
+        for (Cell cell : sheet.getRow(3)) {
+            if (cell.getStringCellValue().equals(heading)) {
+                return cell.getColumnIndex();
+            }
+        }
+        throw new AssertionError("no heading " + heading);
+    }
+
+    @Test
+    void wrongUse_saysTwoAndWritesNothing() throws Exception {
+        Path may = may();
+        Path june = june();
+        byte[] before = Files.readAllBytes(june);
+        for (List<Object> args : List.<List<Object>>of(
+                List.of("compare"),
+                List.of("compare", may),
+                List.of("compare", may, may),
+                List.of("compare", may, june, "-o", june),
+                List.of("compare", may, june, "-o", folder.resolve("all.txt")),
+                List.of("compare", may, june, "-o", folder.resolve("nowhere").resolve("all.xlsx")),
+                List.of("compare", may, june, "--seconds", "0"))) {
+            Terminal wrong = Terminal.run(args.toArray());
+            assertEquals(2, wrong.code(), args + ": " + wrong.err());
+            assertFalse(wrong.err().isBlank());
+        }
+        assertArrayEquals(before, Files.readAllBytes(june));
+    }
+
+    @Test
+    void wrongBooks_areAllNamedWithTheirCells() throws Exception {
+        Path bad = ChoiceBook.sketch().put("Clubs", 1, "Loft", "ten").write(folder.resolve("bad.xlsx"));
+        Terminal wrong = Terminal.run("compare", may(), bad, folder.resolve("nothing.xlsx"));
+        assertEquals(3, wrong.code());
+        assertTrue(wrong.err().contains("bad.xlsx") && wrong.err().contains("Clubs!E2"), wrong.err());
+        assertTrue(wrong.err().contains("nothing.xlsx"), wrong.err());
+    }
+
+    @Test
+    void mustThatCannotBeMet_saysFour() throws Exception {
+        BookSketch must = ChoiceBook.sketch()
+                .sheet("Aims", "Measure, Tolerance, Importance, Must")
+                .row("gap", 0.001, 2, "yes");
+        Terminal run = Terminal.run("compare", may(), must.write(folder.resolve("must.xlsx")));
+        assertEquals(4, run.code(), run.err());
+        assertTrue(run.out().contains("misses a must"), run.out());
+    }
+}
