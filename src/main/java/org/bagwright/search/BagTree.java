@@ -103,17 +103,24 @@ final class BagTree {
     }
 
     private void branch(Node node, BoxBound box) {
-        double distance = Math.max(0, best.value().weight() - box.bound().weight()) * POINTS_PER_WEIGHT;
-        boolean byBreaks = best.value().breaks() > box.bound().breaks();
         int widest = box.widest();
         Value least = Value.max(node.bound(), box.bound());
-        if (widest >= 0 && (byBreaks || box.looseness() > LOOSE_SHARE * distance)) {
+        if (widest >= 0 && isLoose(node, box)) {
             for (BoxBound.State half : box.halves(widest)) {
                 push(half, least, node.width(), CHILD_ROUNDS);
             }
         } else {
             push(box.state(), least, node.width() * WIDEN, CHILD_ROUNDS);
         }
+    }
+
+    /** Whether it is the width of the box that keeps the bound low; where labels can be no more, that is what is left. */
+    private boolean isLoose(Node node, BoxBound box) {
+        Value apart = best.value().minus(box.bound());
+        if (apart.breaks() > 0) {
+            return box.breakLooseness() > LOOSE_SHARE * apart.breaks() || node.width() * WIDEN > MOST_WIDTH;
+        }
+        return box.looseness() > LOOSE_SHARE * Math.max(0, apart.weight()) * POINTS_PER_WEIGHT;
     }
 
     private void push(BoxBound.State state, Value least, int width, int rounds) {

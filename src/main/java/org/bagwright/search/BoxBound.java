@@ -185,7 +185,7 @@ final class BoxBound {
             MeanBox means = MeanBox.at(means(best.chosen()));
             Terms terms = new Terms(model, new SpreadBound(model.bag.spreadAim(), means, centred(centreHolds)), prices);
             Value before = best.value();
-            new LabelPass(new ChainPass(terms, meter), terms, best, meter, comparable(), BEAM).run(true);
+            new LabelPass(new ChainPass(terms, meter), terms, best, meter, centreHolds, BEAM).run(true);
             better = best.value().compareTo(before) < 0;
         }
     }
@@ -209,10 +209,6 @@ final class BoxBound {
         return kinds;
     }
 
-    private boolean comparable() {
-        return centreHolds && !model.bag.spreadAim().must();
-    }
-
     /** Settles the box by labels; whether there is no plan in it that could beat the best any more. */
     boolean settle(int width) {
         Terms terms = new Terms(model, new SpreadBound(model.bag.spreadAim(), box, centred(centreHolds)), prices);
@@ -221,12 +217,20 @@ final class BoxBound {
             return true;
         }
         bound = Value.max(bound, pass.bound());
-        return new LabelPass(pass, terms, best, meter, comparable(), width).run(false);
+        return new LabelPass(pass, terms, best, meter, centreHolds, width).run(false);
     }
 
     /** How far the bound can lie below the truth because of the width of the box, points (tolerances for musts). */
     double looseness() {
         return IntStream.range(0, centred.length).mapToDouble(this::looseness).sum();
+    }
+
+    /** How far the breaks of the bound can lie below the truth because of the width of the box, thousandths. */
+    double breakLooseness() {
+        SpreadBound spread = new SpreadBound(model.bag.spreadAim(), box, centred);
+        return IntStream.range(0, centred.length)
+                .mapToDouble(group -> spread.breakLooseness(group, model.members[group]))
+                .sum();
     }
 
     private double looseness(int group) {

@@ -29,6 +29,9 @@ final class Label {
     final int[] members;
     final long[] prints;
 
+    /** A fingerprint of those numbers with which a club might break a must. */
+    final long[] breakers;
+
     /** The lower bound for the whole bag. */
     long totalBreaks;
 
@@ -43,20 +46,23 @@ final class Label {
         sums = parent == null ? new double[groups] : parent.sums.clone();
         members = parent == null ? new int[groups] : parent.members.clone();
         prints = parent == null ? new long[groups] : parent.prints.clone();
+        breakers = parent == null ? new long[groups] : parent.breakers.clone();
     }
 
-    void join(int group, double number) {
+    void join(int group, double number, boolean canBreak) {
         sums[group] += number;
         members[group]++;
         long bits = Double.doubleToLongBits(number) * 0x9E3779B97F4A7C15L;
         bits = (bits ^ (bits >>> 32)) * 0xD6E8FEB86659FD93L;
         prints[group] += bits ^ (bits >>> 29);
+        breakers[group] += canBreak ? bits ^ (bits >>> 29) : 0;
     }
 
     void close(int group) {
         sums[group] = 0;
         members[group] = 0;
         prints[group] = 0;
+        breakers[group] = 0;
     }
 
     boolean takesNoMoreThan(Label other) {
@@ -77,6 +83,11 @@ final class Label {
 
     boolean sameMembers(Label other) {
         return Arrays.equals(prints, other.prints) && Arrays.equals(members, other.members);
+    }
+
+    /** Whether a group's clubs break its musts alike whatever joins them: the same breakers and the same mean. */
+    boolean breaksLike(Label other, int group) {
+        return breakers[group] == other.breakers[group] && sums[group] == other.sums[group];
     }
 
     static int compareByTotal(Label one, Label other) {

@@ -13,7 +13,8 @@ import java.util.TreeMap;
  * limits exactly, and what spread costs as soon as the last club of a group is chosen.
  *
  * <p>Needs terms by the centre of the box, or, where that does not hold, ways are dropped only for others with the very
- * same matched numbers. The same goes where spread is a must.
+ * same matched numbers. Where clubs of a group might break a must, ways are compared only if those clubs have the same
+ * numbers and the mean is the same: then they break alike, whatever completes them.
  */
 final class LabelPass {
     private static final int[] TOO_MANY = {};
@@ -31,6 +32,7 @@ final class LabelPass {
 
     private final int[][] leastUses;
     private final Value limitsCost;
+    private final BreakRoom room;
     private boolean complete = true;
 
     /**
@@ -48,6 +50,7 @@ final class LabelPass {
         lastSlots = lastSlots();
         leastUses = leastUses();
         limitsCost = terms.limitsCost();
+        room = new BreakRoom(terms);
     }
 
     private int[] lastSlots() {
@@ -163,7 +166,7 @@ final class LabelPass {
         if (first.sameMembers(second)) {
             return true;
         }
-        if (!comparable || !Arrays.equals(first.members, second.members)) {
+        if (!comparable || !Arrays.equals(first.members, second.members) || !room.breakAlike(first, second)) {
             return false;
         }
         return first.centreBreaks < second.centreBreaks
@@ -245,7 +248,8 @@ final class LabelPass {
         next.centreWeight += own.weight();
         int group = terms.matched(option);
         if (group >= 0) {
-            next.join(group, option.matchMeasureUnits());
+            double number = option.matchMeasureUnits();
+            next.join(group, number, terms.spread.room(group, number) < 0);
             next.centreWeight += terms.spread.centreWeight(group, option.matchMeasureUnits());
         }
         for (int open = 0; open < lastSlots.length; open++) {

@@ -60,6 +60,18 @@ final class SpreadBound {
         return Value.weight((long) Math.ceil(Math.min(byWidth, bySum) * MICROPOINTS_PER_POINT) + 2L * members + 1, 0);
     }
 
+    /** How far the mean may leave the box before a club with this number breaks a must; below 0 if it may within. */
+    double room(int group, double number) {
+        double farthest = Math.abs(number - box.centre(group)) + box.half(group);
+        return aim.must() ? aim.toleranceMeasureUnits() - farthest : Double.POSITIVE_INFINITY;
+    }
+
+    /** How far the breaks of a group can be told too few because of the width of the box, thousandths. */
+    double breakLooseness(int group, int members) {
+        double tolerances = box.half(group) / aim.toleranceMeasureUnits();
+        return aim.must() && members > 1 ? members * tolerances * PenaltyRules.BREAK_THOUSANDTHS : 0;
+    }
+
     /** How far the bound of a group can lie below the truth at most, points, and for musts tolerances besides. */
     double looseness(int group, int members) {
         double half = box.half(group);
