@@ -21,8 +21,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "compare",
         mixinStandardHelpOptions = true,
-        description = "Plan several books and show each golfer of them side by side: gaps, penalty by measure, changes, "
-                + "and what is set otherwise. The books are not written to.",
+        description =
+                "Plan several books and show each golfer of them side by side: gaps, penalty by measure, changes, "
+                        + "and what is set otherwise. The books are not written to.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright compare may.xlsx june.xlsx                    before and after in time",
@@ -94,7 +95,9 @@ final class CompareCommand implements Callable<Integer> {
                     throw new WrongArguments("The book " + file + " is given twice. Give different books.");
                 }
             }
-            long alike = files.stream().filter(other -> fileName(other).equals(fileName(file))).count();
+            long alike = files.stream()
+                    .filter(other -> fileName(other).equals(fileName(file)))
+                    .count();
             books.put(alike > 1 ? file.toString() : fileName(file), file);
         }
         return books;

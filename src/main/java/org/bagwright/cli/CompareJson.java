@@ -74,8 +74,8 @@ final class CompareJson {
     private ObjectNode state(ComparedBook book, BagResult bag, BagState state) {
         ObjectNode node = NODES.objectNode();
         BagFigures.unevennessM(state)
-                .ifPresent(valueM -> node.put(
-                        "gapUnevenness", comparison.distance().fromM(valueM)));
+                .ifPresent(valueM ->
+                        node.put("gapUnevenness", comparison.distance().fromM(valueM)));
         BagFigures.worstMiss(bag, state, book.result().book().aims()).ifPresent(miss -> {
             ObjectNode worst = node.putObject("worstMiss");
             worst.put("measure", miss.measure().label());

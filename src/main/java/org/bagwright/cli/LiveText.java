@@ -20,7 +20,9 @@ final class LiveText {
         for (CellChange change : written.changes()) {
             lines.add("  " + change.cell() + " " + change.what() + ": " + change.before() + " -> " + change.after());
         }
-        lines.add((book.shots().isEmpty() ? "Swingweights read on a scale hold" : "Shots and swingweights read on a scale hold")
+        lines.add((book.shots().isEmpty()
+                        ? "Swingweights read on a scale hold"
+                        : "Shots and swingweights read on a scale hold")
                 + " only if they were taken with this set-up: take them again where a club was set otherwise.");
         return lines;
     }

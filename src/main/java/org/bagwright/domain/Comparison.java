@@ -72,8 +72,7 @@ public record Comparison(List<ComparedBook> books) {
     private List<Difference> differences(String golfer, String label, Function<BagResult, BagState> state) {
         List<Optional<BagResult>> bags = bagsOf(golfer);
         TreeSet<Integer> slots = new TreeSet<>();
-        bags.forEach(bag -> bag.ifPresent(
-                found -> found.options().slots().forEach(slot -> slots.add(slot.slot()))));
+        bags.forEach(bag -> bag.ifPresent(found -> found.options().slots().forEach(slot -> slots.add(slot.slot()))));
         return slots.stream()
                 .map(slot -> new Difference(
                         slot,

@@ -121,9 +121,7 @@ public final class CompareBook {
                 3,
                 Role.NUMBER,
                 "0.0",
-                worst.stream()
-                        .mapToDouble(BagFigures.Miss::toleranceRatio)
-                        .findFirst());
+                worst.stream().mapToDouble(BagFigures.Miss::toleranceRatio).findFirst());
         pen.text(row, 4, Role.TEXT, worst.map(miss -> where(bag, state, miss)).orElse(""));
         pen.number(row, 5, Role.NUMBER, SheetBlock.POINTS, state.score().penaltyPoints());
         block.breaks(row, 6, Role.NUMBER, state.score().hardBreaks());
@@ -163,12 +161,14 @@ public final class CompareBook {
             return first + 1;
         }
         int row = first;
-        difference(row++, Role.GROUP, "What differs", "", comparison.books().stream()
-                .map(ComparedBook::name)
-                .toList());
+        difference(
+                row++,
+                Role.GROUP,
+                "What differs",
+                "",
+                comparison.books().stream().map(ComparedBook::name).toList());
         for (Comparison.Difference difference : differences) {
-            difference(
-                    row++, Role.CELL, "Slot " + difference.slot(), difference.state(), difference.choices());
+            difference(row++, Role.CELL, "Slot " + difference.slot(), difference.state(), difference.choices());
         }
         return row;
     }

@@ -35,7 +35,23 @@ final class ChoiceBook {
                         "Clubs",
                         "Golfer, Slot, Club, Kind, Loft, Lie, Length, Sleeve, Setting, Loft bend, Lie bend, Weighting,"
                                 + " In bag, Optional, Bend limit, Gap wish, Loft target")
-                .row("Golfer A", 1, "Driver", "driver", 10.5, 58, 45, "S", 2, null, null, "K: heel", null, null, null, 25)
+                .row(
+                        "Golfer A",
+                        1,
+                        "Driver",
+                        "driver",
+                        10.5,
+                        58,
+                        45,
+                        "S",
+                        2,
+                        null,
+                        null,
+                        "K: heel",
+                        null,
+                        null,
+                        null,
+                        25)
                 .row("Golfer A", 2, "5 wood", "wood", 18, 58.5, 42, "S", 1, null, null, null, null, null, null, 40)
                 .row("Golfer A", 2, "7 wood", "wood", 21, 58.5, 41.5, "S", 3, null, null, null, null, "yes", null, 35)
                 .row("Golfer A", 3, "7 iron", "iron", 31, 62, 37, null, null, 0.5, 0, null, null, null, 1, null, 31)
@@ -86,7 +102,10 @@ final class ChoiceBook {
             points += option.get("ownPenalty").asDouble();
             if (slot + 1 < keys.size()) {
                 double gapYd = option.get("carry").asDouble()
-                        - slots.get(slot + 1).get(keys.get(slot + 1)).get("carry").asDouble();
+                        - slots.get(slot + 1)
+                                .get(keys.get(slot + 1))
+                                .get("carry")
+                                .asDouble();
                 double off = (gapYd - WISHES.get(keys.get(slot).split("\\|")[2])) / GAP_TOLERANCE_YD;
                 points += gapYd <= 0 ? Double.POSITIVE_INFINITY : GAP_IMPORTANCE * off * off;
             }

@@ -148,7 +148,8 @@ class CompareCommandTest {
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("other.xlsx has no bag of Golfer A."), run.out());
         assertTrue(run.out().contains("may.xlsx has no bag of Golfer B."), run.out());
-        JsonNode golfers = Terminal.run("compare", may(), other, "--json").json().get("golfers");
+        JsonNode golfers =
+                Terminal.run("compare", may(), other, "--json").json().get("golfers");
         assertEquals("other.xlsx", golfers.at("/0/notIn/0").asText());
         assertEquals("may.xlsx", golfers.at("/1/notIn/0").asText());
     }
@@ -157,8 +158,7 @@ class CompareCommandTest {
     void plannedBookAndItsSource_compareAlike() throws Exception {
         Path may = may();
         Path planned = ChoiceBook.planned(may, folder.resolve("planned.xlsx"), workbook -> {});
-        JsonNode golfer =
-                Terminal.run("compare", may, planned, "--json").json().at("/golfers/0");
+        JsonNode golfer = Terminal.run("compare", may, planned, "--json").json().at("/golfers/0");
         assertEquals(0, golfer.get("differences").size());
         assertEquals(golfer.at("/books/0/planned"), golfer.at("/books/1/planned"));
     }

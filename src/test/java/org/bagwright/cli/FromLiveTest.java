@@ -91,8 +91,7 @@ class FromLiveTest {
             assertEquals("-1.0", clubs(two, 4, "Loft bend"));
             assertEquals("0.5", clubs(two, 4, "Lie bend"));
         }
-        JsonNode again = Terminal.run(
-                        "plan", folder.resolve("two.xlsx"), "--json", "-o", folder.resolve("three.xlsx"))
+        JsonNode again = Terminal.run("plan", folder.resolve("two.xlsx"), "--json", "-o", folder.resolve("three.xlsx"))
                 .json();
         assertEquals(first.get("golfers"), again.get("golfers"));
         assertEquals(first.get("today"), again.get("today"));
@@ -150,8 +149,7 @@ class FromLiveTest {
             assertEquals("no", clubs(two, 2, "In bag"));
             assertEquals("no", clubs(two, 3, "In bag"));
         }
-        JsonNode again = Terminal.run(
-                        "plan", folder.resolve("two.xlsx"), "--json", "-o", folder.resolve("three.xlsx"))
+        JsonNode again = Terminal.run("plan", folder.resolve("two.xlsx"), "--json", "-o", folder.resolve("three.xlsx"))
                 .json();
         assertEquals(first.get("today"), again.get("today"));
     }
@@ -177,7 +175,8 @@ class FromLiveTest {
     @Test
     void withoutTheOption_theSheetClubsStaysAsItIs() throws Exception {
         Path book = planned(FromLiveTest::choose);
-        assertEquals(0, Terminal.run("plan", book, "-o", folder.resolve("two.xlsx")).code());
+        assertEquals(
+                0, Terminal.run("plan", book, "-o", folder.resolve("two.xlsx")).code());
         try (XSSFWorkbook two = ResultCells.open(folder.resolve("two.xlsx"))) {
             assertEquals("2.0", clubs(two, 1, "Setting"));
         }

@@ -99,7 +99,8 @@ class PinsTest {
                 return;
             }
         }
-        throw new AssertionError("no relaxation of the pin: " + again(book).json().get("relaxations"));
+        throw new AssertionError(
+                "no relaxation of the pin: " + again(book).json().get("relaxations"));
     }
 
     @Test
@@ -122,8 +123,7 @@ class PinsTest {
             assertEquals("", ResultCells.plan(two, 1, "Pin").toString());
             assertEquals("", ResultCells.plan(two, 2, "Pin").toString());
         }
-        JsonNode second = Terminal.run(
-                        "plan", folder.resolve("two.xlsx"), "--json", "-o", folder.resolve("three.xlsx"))
+        JsonNode second = Terminal.run("plan", folder.resolve("two.xlsx"), "--json", "-o", folder.resolve("three.xlsx"))
                 .json();
         assertEquals(first.get("golfers"), second.get("golfers"));
     }
@@ -198,11 +198,14 @@ class PinsTest {
             for (int slot = 0; slot < 3; slot++) {
                 Cell pin = ResultCells.plan(book, slot, "Pin");
                 DataValidation list = book.getSheet("Plan").getDataValidations().stream()
-                        .filter(validation ->
-                                validation.getRegions().getCellRangeAddresses()[0].isInRange(pin))
+                        .filter(validation -> validation
+                                .getRegions()
+                                .getCellRangeAddresses()[0]
+                                .isInRange(pin))
                         .findFirst()
                         .orElseThrow();
-                assertEquals(List.of("yes"), List.of(list.getValidationConstraint().getExplicitListValues()));
+                assertEquals(
+                        List.of("yes"), List.of(list.getValidationConstraint().getExplicitListValues()));
                 assertTrue(list.getPromptBoxText().contains("keeps your choice"));
                 assertTrue(list.getPromptBoxText().length() < 256);
                 assertNotEquals(0, pin.getCellStyle().getBorderTop().getCode());

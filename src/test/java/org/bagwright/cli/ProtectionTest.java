@@ -84,15 +84,18 @@ class ProtectionTest {
         assertFalse(ResultCells.plan(book, 0, "Live setting").getCellStyle().getLocked());
         assertFalse(ResultCells.plan(book, 0, "Live weighting").getCellStyle().getLocked());
         assertFalse(ResultCells.plan(book, 1, "Live club").getCellStyle().getLocked());
-        assertFalse(ResultCells.plan(book, 2, "Live loft bend [deg]").getCellStyle().getLocked());
-        assertFalse(ResultCells.plan(book, 2, "Live lie bend [deg]").getCellStyle().getLocked());
+        assertFalse(
+                ResultCells.plan(book, 2, "Live loft bend [deg]").getCellStyle().getLocked());
+        assertFalse(
+                ResultCells.plan(book, 2, "Live lie bend [deg]").getCellStyle().getLocked());
         assertTrue(ResultCells.plan(book, 0, "Planned setting").getCellStyle().getLocked());
         assertFalse(named("BW_gap_tolerance").getCellStyle().getLocked());
         assertFalse(named("BW_gap_importance").getCellStyle().getLocked());
     }
 
     private static Cell named(String name) {
-        var reference = new org.apache.poi.ss.util.CellReference(book.getName(name).getRefersToFormula());
+        var reference =
+                new org.apache.poi.ss.util.CellReference(book.getName(name).getRefersToFormula());
         return book.getSheet(reference.getSheetName())
                 .getRow(reference.getRow())
                 .getCell(reference.getCol());
