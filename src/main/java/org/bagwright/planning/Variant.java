@@ -2,6 +2,7 @@ package org.bagwright.planning;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
@@ -32,9 +33,25 @@ final class Variant {
         return new SlotOptions(
                 slot.slot(),
                 slot.clubs(),
-                slot.options(),
+                lifted(slot, indexes),
                 slot.todayIndex(),
                 indexes.isEmpty() ? slot.openIndexes() : indexes);
+    }
+
+    /** The options with nothing in the way of those that are opened anew, since a score counts what is in the way. */
+    private static List<Option> lifted(SlotOptions slot, List<Integer> indexes) {
+        return IntStream.range(0, slot.options().size())
+                .mapToObj(index -> {
+                    Option option = slot.options().get(index);
+                    boolean anew =
+                            indexes.contains(index) && !slot.openIndexes().contains(index);
+                    return anew ? free(option) : option;
+                })
+                .toList();
+    }
+
+    private static Option free(Option option) {
+        return new Option(option.key(), option.setup(), option.changes(), option.terms(), Set.of(), option.takes());
     }
 
     /** The bag with another limit of changes. */
