@@ -49,8 +49,8 @@ final class DemoCommand implements Callable<Integer> {
 
     private static String known(String name) throws WrongArguments {
         if (!BookFiles.demoNames().contains(name)) {
-            throw new WrongArguments("There is no demo called " + name + "."
-                    + BookFiles.maybeDemo(name) + " There are: " + String.join(", ", BookFiles.demoNames()) + ".");
+            throw new WrongArguments("There is no demo called " + name + "." + BookFiles.maybeDemo(name)
+                    + " There are: " + String.join(", ", BookFiles.demoNames()) + ".");
         }
         return name;
     }

@@ -54,7 +54,8 @@ class DemoPlansTest {
         assertTrue(plan.get("proven").asBoolean());
         assertEquals(plan.get("bound").asDouble(), plan.get("penalty").asDouble(), 1e-6);
         assertEquals(0, plan.get("brokenMusts").asInt());
-        assertTrue(plan.get("penalty").asDouble() < 0.5 * plan.at("/today/penalty").asDouble());
+        assertTrue(
+                plan.get("penalty").asDouble() < 0.5 * plan.at("/today/penalty").asDouble());
     }
 
     @ParameterizedTest
@@ -75,7 +76,8 @@ class DemoPlansTest {
         List<String> others = List.of("Driver deep", "3 wood short", "3 hybrid", "4 iron", "5 iron hollow", "60 wedge");
         assertTrue(options.stream().anyMatch(option -> others.contains(option[2])));
         assertTrue(options.stream()
-                .anyMatch(option -> option.length > 3 && !List.of("none", "Even").contains(option[4])));
+                .anyMatch(
+                        option -> option.length > 3 && !List.of("none", "Even").contains(option[4])));
         assertTrue(options.stream()
                         .filter(option -> option.length > 3)
                         .filter(option -> !option[5].equals("0") || !option[6].equals("0"))
@@ -87,7 +89,8 @@ class DemoPlansTest {
     @Test
     void fullBuild_takesNoMorePiecesThanTheBenchHas() {
         long heavy = options("full").stream()
-                .filter(option -> option.length > 3 && List.of("Back", "Front", "Heavy").contains(option[4]))
+                .filter(option ->
+                        option.length > 3 && List.of("Back", "Front", "Heavy").contains(option[4]))
                 .count();
         assertTrue(heavy <= 1, heavy + " pieces of 12 g");
     }

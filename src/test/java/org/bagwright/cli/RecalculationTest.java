@@ -65,8 +65,7 @@ class RecalculationTest {
             expect(book, 6, options.get("Golfer A|7|7 iron|fixed|none|-1.5|1"));
             assertEquals("left out", ResultCells.plan(book, 12, "Live fit").getStringCellValue());
             for (String heading : List.of("Live loft [deg]", "Live carry [yd]", "Live swing- weight")) {
-                assertEquals(
-                        "", ResultCells.plan(book, 12, heading).getStringCellValue(), heading);
+                assertEquals("", ResultCells.plan(book, 12, heading).getStringCellValue(), heading);
             }
         }
     }
