@@ -54,7 +54,7 @@ final class TeamDemo {
             new Member("B", "L", 98, -0.5, null, "Light", "D 3W 3H 4 5 6 7 8 9 PW 50 54 58 P"),
             new Member("C", "R", 92, 0.5, null, "Light", "D 3W 7W 4H 5 6 7 8 9 PW 50 54 P"),
             new Member("D", "R", 88, 0, 8, "Even", "D 5W 4H 5H 6 7 8 9 PW 54 P"),
-            new Member("E", "L", 109, 1.5, null, "Light", "D 3W 3H 4 5 6 7 8 9 PW 50 54 58 P"),
+            new Member("E", "L", 109, 1, null, "Light", "D 3W 3H 4 5 6 7 8 9 PW 50 54 58 P"),
             new Member("F", "R", 78, -1, 6, null, "D 5W 7W 5H 7 8 9 PW 54 P"),
             new Member("G", "R", 95, 0.5, null, "Light", "D 3W 5W 4H 6 7 8 9 PW 50 54 58 P"),
             new Member("H", "R", 84, 0, null, null, "D 5W 4H 6 7 8 9 PW 54 P"),
@@ -143,7 +143,7 @@ final class TeamDemo {
                         model.loftDeg() + asMade(member, slot),
                         model.lieDeg(),
                         model.lengthIn(),
-                        2,
+                        1,
                         0.5,
                         model.lieDeg() + member.liesDeg());
     }

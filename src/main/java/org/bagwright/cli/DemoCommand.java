@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.bagwright.domain.BookResult;
+import org.bagwright.domain.Numbers;
 import org.bagwright.planning.BookFiles;
 import org.bagwright.planning.Planning;
 import picocli.CommandLine.Command;
@@ -19,7 +20,10 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Plan the invented demo books into a folder and say what to open.",
         footerHeading = "%nExamples:%n",
-        footer = {"  bagwright demo", "  bagwright demo full -o try-out"})
+        footer = {
+            "  bagwright demo                      plans all: trio, full and team",
+            "  bagwright demo trio -o try-out      plans one and shows its plan"
+        })
 final class DemoCommand implements Callable<Integer> {
     @Parameters(paramLabel = "NAME", arity = "0..1", description = "one demo by name (default: all of them)")
     private String name;
@@ -45,22 +49,30 @@ final class DemoCommand implements Callable<Integer> {
 
     private static String known(String name) throws WrongArguments {
         if (!BookFiles.demoNames().contains(name)) {
-            throw new WrongArguments(
-                    "There is no demo called " + name + ". There is: " + String.join(", ", BookFiles.demoNames()));
+            throw new WrongArguments("There is no demo called " + name + "." + BookFiles.maybeDemo(name)
+                    + " There are: " + String.join(", ", BookFiles.demoNames()) + ".");
         }
         return name;
     }
 
     private void run(String demo) throws Exception {
         PrintWriter out = spec.commandLine().getOut();
+        long startNs = System.nanoTime();
         Path book = BookFiles.demo(demo, folder);
         Path target = PlanCommand.besides(book);
         BookResult result = new Planning(1, 20).plan(book);
         Planning.replace(book, result, target);
-        out.println("Demo " + demo + " (invented golfers and clubs)");
-        out.println("Result: " + target + " (open the sheet Plan)");
-        out.println("Book:   " + book);
-        out.println();
-        new PlanText(result).lines().forEach(out::println);
+        double allS = (System.nanoTime() - startNs) / 1e9;
+        out.println("Demo " + demo + " (invented): " + BookFiles.demoShows(demo));
+        if (name == null) {
+            out.println("  " + PlanText.summary(result) + ", " + Numbers.fixed(allS, 1) + " s");
+            out.println("  open " + target + ", sheet Plan");
+        } else {
+            out.println("Result: " + target + " (open the sheet Plan)");
+            out.println("Book:   " + book);
+            out.println();
+            new PlanText(result).lines().forEach(out::println);
+        }
+        out.flush();
     }
 }

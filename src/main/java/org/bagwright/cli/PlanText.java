@@ -27,6 +27,14 @@ final class PlanText {
         this.distance = result.book().settings().units().distance();
     }
 
+    /** How good a plan of a whole book is, in a line. */
+    static String summary(BookResult result) {
+        long breaks = result.plannedBreaks();
+        return "penalty " + Numbers.fixed(result.plannedPoints(), 2) + " points planned, "
+                + Numbers.fixed(result.todayPoints(), 2) + " today" + new PlanText(result).proof()
+                + (breaks > 0 ? ", not every must is met" : "");
+    }
+
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         for (BagResult bag : result.bags()) {

@@ -6,16 +6,32 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import org.bagwright.workbook.CloseNames;
 import org.bagwright.workbook.SafeFile;
 
 /** The books that come with the program: the blank one and the demos. */
 public final class BookFiles {
+    private static final Map<String, String> SHOWS = Map.of(
+            "trio", "three clubs with sleeves, few cells filled in, gaps made even",
+            "full", "14 slots with clubs to choose from, weights, bends, swingweights, scarce stock and musts",
+            "team", "12 golfers of both hands who share a bench that runs short");
     private static final List<String> DEMOS = List.of("trio", "full", "team");
 
     private BookFiles() {}
 
     public static List<String> demoNames() {
         return DEMOS;
+    }
+
+    /** What a demo shows, in a line. */
+    public static String demoShows(String name) {
+        return SHOWS.get(name);
+    }
+
+    /** {@code " Maybe \"X\"?"} for the demo that was probably meant, or nothing. */
+    public static String maybeDemo(String typed) {
+        return CloseNames.maybe(typed, DEMOS);
     }
 
     /** Copies the blank book to a file that does not exist yet. */

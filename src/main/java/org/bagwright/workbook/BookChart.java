@@ -17,7 +17,6 @@ import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSource;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
@@ -138,13 +137,13 @@ final class BookChart {
         XSSFRow first = sheet.getRow(series.firstRow());
         XSSFCell name = first == null ? null : first.getCell(series.categoryColumn());
         if (name != null && name.getCellType() == CellType.NUMERIC) {
-            return XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(series, series.categoryColumn()));
+            return ChartCells.numbers(sheet, range(series, series.categoryColumn()));
         }
-        return XDDFDataSourcesFactory.fromStringCellRange(sheet, range(series, series.categoryColumn()));
+        return ChartCells.texts(sheet, range(series, series.categoryColumn()));
     }
 
     private XDDFNumericalDataSource<Double> values(Series series) {
-        return XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(series, series.valueColumn()));
+        return ChartCells.numbers(sheet, range(series, series.valueColumn()));
     }
 
     private static CellRangeAddress range(Series series, int column) {

@@ -8,7 +8,6 @@ import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
@@ -65,9 +64,9 @@ final class ClockChart {
             SeriesLook look,
             List<String> labels) {
         var drawn = (XDDFScatterChartData.Series) data.addSeries(
-                XDDFDataSourcesFactory.fromNumericCellRange(
+                ChartCells.numbers(
                         sheet, new CellRangeAddress(firstRow, lastRow, lieColumn, lieColumn)),
-                XDDFDataSourcesFactory.fromNumericCellRange(
+                ChartCells.numbers(
                         sheet, new CellRangeAddress(firstRow, lastRow, loftColumn, loftColumn)));
         drawn.setTitle(title, null);
         drawn.setMarkerStyle(look.marker);

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Compares names as people type them, and finds the one that was probably meant. */
-final class CloseNames {
+public final class CloseNames {
     private CloseNames() {}
 
     /** The name with letter case, surrounding and repeated space taken out: what two equal names share. */
@@ -15,7 +15,7 @@ final class CloseNames {
     }
 
     /** {@code " Maybe \"X\"?"} for the closest name, or nothing when none is close. */
-    static String maybe(String found, Collection<String> names) {
+    public static String maybe(String found, Collection<String> names) {
         return closest(found, names).map(name -> " Maybe \"" + name + "\"?").orElse("");
     }
 

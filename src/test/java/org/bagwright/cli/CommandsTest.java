@@ -185,8 +185,16 @@ class CommandsTest {
     }
 
     @Test
+    void demo_withASlipInItsNameSaysWhichThereAreAndWhichWasMeant() {
+        Terminal wrong = Terminal.run("demo", "tream", "-o", folder);
+        assertEquals(2, wrong.code());
+        assertTrue(wrong.err().contains("Maybe \"team\"?"), wrong.err());
+        assertTrue(wrong.err().contains("trio, full, team"), wrong.err());
+    }
+
+    @Test
     void demo_plansClearlyBetterThanToday() throws Exception {
-        Terminal demo = Terminal.run("demo", "-o", folder);
+        Terminal demo = Terminal.run("demo", "full", "-o", folder);
         assertEquals(0, demo.code(), demo.err());
         JsonNode plan = Terminal.run("plan", folder.resolve("full.xlsx"), "--json", "-o", folder.resolve("x.xlsx"))
                 .json();

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.ResultCells;
@@ -23,42 +25,64 @@ class RecalculationTest {
     @TempDir
     Path folder;
 
+    private static final List<String> DEMOS = List.of("trio", "full", "team");
+
     @Test
     void plan_recalculatesToTheProgramsOwnNumbers() throws Exception {
-        Path planned = plannedDemo();
-        Path bare = ResultCells.writeBare(ResultCells.open(planned), folder.resolve("bare.xlsx"));
-        Path recalculated = Spreadsheet.recalculated(bare, folder.resolve("calc"));
-        try (XSSFWorkbook own = ResultCells.open(planned);
-                XSSFWorkbook other = ResultCells.open(recalculated)) {
-            int compared = ResultCells.compare(own, other);
-            assertTrue(compared > 800, "only " + compared + " formulas compared");
+        List<Path> bare = new ArrayList<>();
+        for (String demo : DEMOS) {
+            bare.add(ResultCells.writeBare(ResultCells.open(planned(demo)), folder.resolve(demo + "-bare.xlsx")));
+        }
+        List<Path> recalculated = Spreadsheet.recalculated(bare, folder.resolve("calc"));
+        for (int index = 0; index < DEMOS.size(); index++) {
+            try (XSSFWorkbook own = ResultCells.open(folder.resolve(DEMOS.get(index) + "-plan.xlsx"));
+                    XSSFWorkbook other = ResultCells.open(recalculated.get(index))) {
+                int compared = ResultCells.compare(own, other);
+                assertTrue(compared > 150, DEMOS.get(index) + ": only " + compared + " formulas compared");
+            }
         }
     }
 
+    /** One slot for each kind of choice: setting, weighting, club, loft bend, lie bend, left out. */
     @Test
     void plan_followsAChangedChoice() throws Exception {
-        Path planned = plannedDemo();
+        Path planned = planned("full");
         Map<String, JsonNode> options = chart(folder.resolve("full.xlsx"));
         Path changed = folder.resolve("changed.xlsx");
         try (XSSFWorkbook book = ResultCells.open(planned)) {
-            ResultCells.set(book, 0, "Live setting", 3);
-            ResultCells.set(book, 4, "Live setting", "D");
-            ResultCells.set(book, 7, "Live loft bend [deg]", -1.5);
-            ResultCells.set(book, 7, "Live lie bend [deg]", 1);
+            choose(book, 0, "Driver deep", 3, "Back", 0, 0);
+            choose(book, 1, "3 wood", 5, "Light", 0, 0);
+            choose(book, 3, "4 iron", "fixed", "none", 0.5, -1);
+            choose(book, 6, "7 iron", "fixed", "none", -1.5, 1);
+            ResultCells.set(book, 12, "Live club", "left out");
             ResultCells.writeBare(book, changed);
         }
         Path recalculated = Spreadsheet.recalculated(changed, folder.resolve("calc"));
         try (XSSFWorkbook book = ResultCells.open(recalculated)) {
-            expect(book, 0, options.get("Golfer A|1|Driver|3|none|0|0"));
-            expect(book, 4, options.get("Golfer A|5|4 hybrid|D|none|0|0"));
-            expect(book, 7, options.get("Golfer A|8|7 iron|fixed|none|-1.5|1"));
+            expect(book, 0, options.get("Golfer A|1|Driver deep|3|Back|0|0"));
+            expect(book, 1, options.get("Golfer A|2|3 wood|5|Light|0|0"));
+            expect(book, 3, options.get("Golfer A|4|4 iron|fixed|none|0.5|-1"));
+            expect(book, 6, options.get("Golfer A|7|7 iron|fixed|none|-1.5|1"));
+            assertEquals("left out", ResultCells.plan(book, 12, "Live fit").getStringCellValue());
+            for (String heading : List.of("Live loft [deg]", "Live carry [yd]", "Live swing- weight")) {
+                assertEquals("", ResultCells.plan(book, 12, heading).getStringCellValue(), heading);
+            }
         }
     }
 
-    private Path plannedDemo() {
-        Terminal demo = Terminal.run("demo", "full", "-o", folder);
+    private static void choose(
+            XSSFWorkbook book, int row, String club, Object setting, String weighting, double loftDeg, double lieDeg) {
+        ResultCells.set(book, row, "Live club", club);
+        ResultCells.set(book, row, "Live setting", setting);
+        ResultCells.set(book, row, "Live weighting", weighting);
+        ResultCells.set(book, row, "Live loft bend [deg]", loftDeg);
+        ResultCells.set(book, row, "Live lie bend [deg]", lieDeg);
+    }
+
+    private Path planned(String name) {
+        Terminal demo = Terminal.run("demo", name, "-o", folder);
         assertEquals(0, demo.code(), demo.err());
-        return folder.resolve("full-plan.xlsx");
+        return folder.resolve(name + "-plan.xlsx");
     }
 
     private static Map<String, JsonNode> chart(Path file) throws Exception {
