@@ -71,13 +71,17 @@ final class PlanCommand implements Callable<Integer> {
         Path target = target(file, out, inPlace, "-plan");
         Planning planning = new Planning(seed, seconds);
         Interrupt interrupt = new Interrupt(planning);
+        ProgressLine progress = new ProgressLine(spec.commandLine().getErr(), ProgressLine.isWatched());
+        planning.onProgress(progress::told);
         try {
             Planning.FromLive start = start();
             BookResult result = planning.plan(start.charted());
+            progress.clear();
             Planning.Written written = Planning.write(file, result, start.changes(), target);
             tell(planning, result, target, written);
             return result.plannedBreaks() > 0 ? Main.MUSTS_NOT_MET : Main.DONE;
         } finally {
+            progress.clear();
             interrupt.close();
         }
     }

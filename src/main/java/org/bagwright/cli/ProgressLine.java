@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import org.bagwright.domain.Numbers;
 
 /** One line on a terminal that is written over while a search runs; nothing where no person watches. */
-final class ProgressLine implements AutoCloseable {
+final class ProgressLine {
     private static final double QUIET_S = 1;
     private static final int WIDTH_CHARS = 78;
 
@@ -51,11 +51,11 @@ final class ProgressLine implements AutoCloseable {
     }
 
     /** Takes the line away. */
-    @Override
-    public void close() {
+    void clear() {
         if (shown) {
             err.print("\r" + " ".repeat(WIDTH_CHARS) + "\r");
             err.flush();
+            shown = false;
         }
     }
 }

@@ -31,6 +31,7 @@ import org.bagwright.workbook.SafeFile;
 public final class Planning {
     private final CompletableFuture<BagSearch> search;
     private final SearchLimits limits;
+    private Progress progress = (breaks, points, bound, elapsedS) -> {};
 
     /**
      * Makes the search ready on a thread of its own, while the book is read.
@@ -140,14 +141,15 @@ public final class Planning {
     /** As {@link #plan(Path)} for a book whose options are computed. */
     public BookResult plan(ChartedBook charted) {
         long startNs = System.nanoTime();
-        BookPlan plan = search.join().plan(charted.options());
+        BagSearch ready = search.join();
+        ready.onProgress(progress::told);
+        BookPlan plan = ready.plan(charted.options());
         double searchS = (System.nanoTime() - startNs) / 1e9;
         Outlooks outlooks = new Outlooks(charted.book(), limits.seed());
         List<BagResult> planned = IntStream.range(0, charted.bags().size())
                 .mapToObj(index -> bag(charted.bags().get(index), plan.bags().get(index)))
                 .toList();
-        Reasons reasons =
-                new Reasons(search.join(), charted.book(), charted.options().stock());
+        Reasons reasons = new Reasons(ready, charted.book(), charted.options().stock());
         List<BagResult> bags =
                 reasons.with(planned).stream().map(outlooks::with).toList();
         BookResult bare = new BookResult(
@@ -175,11 +177,10 @@ public final class Planning {
     /**
      * Tells how far the search is, at most a few times a second.
      *
-     * @param progress takes hard breaks and penalty of the best plan so far, the bound of its penalty, and the seconds
+     * @param told takes hard breaks and penalty of the best plan so far, the bound of its penalty, and the seconds
      */
-    public void onProgress(Progress progress) {
-        BagSearch made = search.join();
-        made.onProgress(progress::told);
+    public void onProgress(Progress told) {
+        progress = told;
     }
 
     /** Told how far a search is. */
