@@ -64,10 +64,8 @@ final class ClockChart {
             SeriesLook look,
             List<String> labels) {
         var drawn = (XDDFScatterChartData.Series) data.addSeries(
-                ChartCells.numbers(
-                        sheet, new CellRangeAddress(firstRow, lastRow, lieColumn, lieColumn)),
-                ChartCells.numbers(
-                        sheet, new CellRangeAddress(firstRow, lastRow, loftColumn, loftColumn)));
+                ChartCells.numbers(sheet, new CellRangeAddress(firstRow, lastRow, lieColumn, lieColumn)),
+                ChartCells.numbers(sheet, new CellRangeAddress(firstRow, lastRow, loftColumn, loftColumn)));
         drawn.setTitle(title, null);
         drawn.setMarkerStyle(look.marker);
         drawn.setMarkerSize((short) look.size);
