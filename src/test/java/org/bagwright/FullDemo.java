@@ -42,14 +42,13 @@ final class FullDemo {
     private static void sleeves(BookFiller sleeves) {
         DemoBooks.eightMarks(sleeves, "Sleeve P", 1.5);
         DemoBooks.fourMarks(sleeves, "Sleeve Q", 1.0);
-        String[] lofts = {"less", "as made", "more"};
-        String[] lies = {"flat", "middle", "upright"};
+        String[] lies = {"flat", "mid", "up"};
         sleeves.under("Sleeve, Setting, Clock, Bend, Clock 2, Bend 2, Turns shaft");
         for (int loft = 0; loft < 3; loft++) {
             for (int lie = 0; lie < 3; lie++) {
                 sleeves.row(
                         "Sleeve R",
-                        lofts[loft] + " " + lies[lie],
+                        (loft + 1) + " " + lies[lie],
                         loft == 0 ? 9 : 3,
                         loft == 1 ? 0 : 1,
                         lie == 0 ? 6 : 12,
@@ -118,7 +117,7 @@ final class FullDemo {
                         "yes",
                         null,
                         null,
-                        "D2",
+                        "D1",
                         204,
                         22,
                         20,
@@ -138,7 +137,7 @@ final class FullDemo {
                         "no",
                         null,
                         null,
-                        "D2",
+                        "D1",
                         204,
                         22,
                         20,
@@ -158,7 +157,7 @@ final class FullDemo {
                         "yes",
                         null,
                         null,
-                        "D2",
+                        "D1",
                         219)
                 .row(
                         3,
@@ -175,7 +174,7 @@ final class FullDemo {
                         "no",
                         null,
                         null,
-                        "D2",
+                        "D1",
                         235)
                 .row(
                         4,
@@ -183,16 +182,16 @@ final class FullDemo {
                         "hybrid",
                         23,
                         59,
-                        "as made middle",
+                        "2 mid",
                         39.75,
                         "Sleeve R",
-                        "less flat",
+                        "1 flat",
                         null,
                         null,
                         "yes",
                         null,
                         null,
-                        "D2",
+                        "D1",
                         242);
     }
 
@@ -200,23 +199,23 @@ final class FullDemo {
         clubs.under(
                         "Slot, Club, Kind, Loft, Lie, Length, In bag, Bend limit, Bend step, Lie target, Swingweight target,"
                                 + " Head mass")
-                .row(4, "4 iron", "iron", 21.5, 60.5, 38.5, "no", 2, 0.5, 61, "D2", 249)
-                .row(5, "5 iron", "iron", 25, 61, 38, "yes", 2, 0.5, 61.5, "D2", 256)
-                .row(5, "5 iron hollow", "iron", 24, 61, 38.25, "no", 1, 0.5, 61.5, "D2", 254)
-                .row(6, "6 iron", "iron", 28, 61.5, 37.5, "yes", 2, 0.5, 62, "D2", 263)
-                .row(7, "7 iron", "iron", 32.5, 62.5, 37, "yes", 2, 0.5, 62.5, "D2", 270)
-                .row(8, "8 iron", "iron", 36, 63, 36.5, "yes", 2, 0.5, 63.5, "D2", 277)
-                .row(9, "9 iron", "iron", 41, 63.5, 36, "yes", 2, 0.5, 64, "D2", 284)
-                .row(10, "Pitching wedge", "iron", 45, 64, 35.5, "yes", 2, 0.5, 64.5, "D2", 291);
+                .row(4, "4 iron", "iron", 21.5, 60.5, 38.5, "no", 2, 0.5, 61, "D1", 249)
+                .row(5, "5 iron", "iron", 25, 61, 38, "yes", 2, 0.5, 61.5, "D1", 256)
+                .row(5, "5 iron hollow", "iron", 24, 61, 38.25, "no", 1, 0.5, 61.5, "D1", 254)
+                .row(6, "6 iron", "iron", 28, 61.5, 37.5, "yes", 2, 0.5, 62, "D1", 263)
+                .row(7, "7 iron", "iron", 32.5, 62.5, 37, "yes", 2, 0.5, 62.5, "D1", 270)
+                .row(8, "8 iron", "iron", 36, 63, 36.5, "yes", 2, 0.5, 63.5, "D1", 277)
+                .row(9, "9 iron", "iron", 41, 63.5, 36, "yes", 2, 0.5, 64, "D1", 284)
+                .row(10, "Pitching wedge", "iron", 45, 64, 35.5, "yes", 2, 0.5, 64.5, "D1", 291);
     }
 
     private static void wedges(BookFiller clubs) {
         clubs.under("Slot, Club, Kind, Loft, Lie, Length, In bag, Optional, Bend limit, Bend step, Lie target,"
                         + " Swingweight target, Head mass")
-                .row(11, "50 wedge", "wedge", 50, 64, 35.5, "yes", null, 2, 0.5, 64.5, "D4", 297)
-                .row(12, "54 wedge", "wedge", 55, 64, 35.25, "yes", null, 2, 0.5, 64.5, "D4", 300)
-                .row(13, "58 wedge", "wedge", 58, 64, 35, "yes", "yes", 2, 0.5, 64.5, "D4", 303)
-                .row(13, "60 wedge", "wedge", 60, 64, 35, "no", null, 2, 0.5, 64.5, "D4", 303)
+                .row(11, "50 wedge", "wedge", 50, 64, 35.5, "yes", null, 2, 0.5, 64.5, "D3", 297)
+                .row(12, "54 wedge", "wedge", 55, 64, 35.25, "yes", null, 2, 0.5, 64.5, "D3", 300)
+                .row(13, "58 wedge", "wedge", 58, 64, 35, "yes", "yes", 2, 0.5, 64.5, "D3", 303)
+                .row(13, "60 wedge", "wedge", 60, 64, 35, "no", null, 2, 0.5, 64.5, "D3", 303)
                 .row(14, "Putter", "putter", 3, 70, 34, "yes", null, null, null, null, null, 350);
     }
 
