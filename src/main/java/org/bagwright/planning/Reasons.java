@@ -21,7 +21,7 @@ import org.bagwright.search.BagSearch;
  */
 final class Reasons {
     /** With more bags than this only the steps are worked out: a team's coach asks for little more, and waits for it. */
-    static final int MOST_BAGS_IN_FULL = 3;
+    static final int MOST_BAGS_IN_FULL = 40;
 
     private final BagSearch search;
     private final Book book;
