@@ -1,5 +1,6 @@
 package org.bagwright.domain;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -57,9 +58,14 @@ public record StockItem(Kind kind, Optional<String> name, OptionalDouble massKg,
         return switch (kind) {
             case PIECE ->
                 Numbers.trimmed(massKg.orElseThrow() * 1000) + " g pieces"
-                        + name.map(kit -> " of kit " + kit).orElse("");
-            case SLEEVE -> "sleeve " + name.orElseThrow();
-            case HEAD -> "head " + name.orElseThrow();
+                        + name.map(kit -> " of " + titled("kit", kit)).orElse("");
+            case SLEEVE -> titled("sleeve", name.orElseThrow());
+            case HEAD -> titled("head", name.orElseThrow());
         };
+    }
+
+    /** A name with the word for what it names before it, unless the name has that word itself. */
+    public static String titled(String word, String name) {
+        return name.toLowerCase(Locale.ROOT).contains(word) ? name : word + " " + name;
     }
 }

@@ -10,6 +10,7 @@ import org.bagwright.domain.Bend;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.BuildNumbers;
 import org.bagwright.domain.Club;
+import org.bagwright.domain.Golfer;
 import org.bagwright.domain.LengthUnit;
 import org.bagwright.domain.Matching;
 import org.bagwright.domain.Message;
@@ -48,35 +49,43 @@ final class BuildMessages {
 
     private void bag(BagResult bag) {
         List<Option> planned = bag.optionsOf(bag.planned());
+        bends(bag.golfer(), planned);
         for (int index = 0; index < planned.size(); index++) {
             if (!planned.get(index).isEmpty()) {
                 Option option = planned.get(index);
-                bend(option.club(), option.choice().bend());
                 target(option.club(), option.build());
                 bag.planned().spreadAt(index).ifPresent(spread -> group(option.club(), option.build(), spread));
             }
         }
     }
 
-    private void bend(Club club, Bend planned) {
+    private void bends(Golfer golfer, List<Option> planned) {
+        List<String> bends = planned.stream()
+                .filter(option -> !option.isEmpty())
+                .flatMap(option -> bend(option.club(), option.choice().bend()).stream())
+                .toList();
+        if (!bends.isEmpty()) {
+            messages.add(Message.note(
+                    golfer.cell(),
+                    golfer.name() + ", bends to make: " + String.join("; ", bends)
+                            + ". Bounce follows the loft one for one (common practice). Bend only a head whose maker"
+                            + " allows it, and no further than he allows"));
+        }
+    }
+
+    private static Optional<String> bend(Club club, Bend planned) {
         double weakerDeg = planned.loftDeg() - club.todayBend().loftDeg();
         double uprightDeg = planned.lieDeg() - club.todayBend().lieDeg();
-        if (Math.abs(weakerDeg) < SAME_DEG && Math.abs(uprightDeg) < SAME_DEG) {
-            return;
-        }
         List<String> parts = new ArrayList<>();
         if (Math.abs(weakerDeg) >= SAME_DEG) {
             parts.add(degrees(weakerDeg)
-                    + (weakerDeg > 0 ? " weaker: its bounce grows by " : " stronger: its bounce shrinks by ")
-                    + degrees(weakerDeg) + " (one for one, common practice)");
+                    + (weakerDeg > 0 ? " weaker, bounce +" : " stronger, bounce -")
+                    + degrees(weakerDeg));
         }
         if (Math.abs(uprightDeg) >= SAME_DEG) {
             parts.add(degrees(uprightDeg) + (uprightDeg > 0 ? " more upright" : " flatter"));
         }
-        messages.add(Message.note(
-                club.cell(),
-                club.name() + " is bent " + String.join(", and ", parts)
-                        + ". Bend only a head whose maker allows it, and no further than he allows"));
+        return parts.isEmpty() ? Optional.empty() : Optional.of(club.name() + " " + String.join(" and ", parts));
     }
 
     private static String degrees(double valueDeg) {

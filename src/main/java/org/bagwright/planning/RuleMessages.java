@@ -11,6 +11,7 @@ import org.bagwright.domain.Club;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.SlotOptions;
+import org.bagwright.domain.StockItem;
 
 /** The rules to check with the governing body, for every option that is offered, planned or not. */
 final class RuleMessages {
@@ -78,8 +79,8 @@ final class RuleMessages {
                 .flatMap(List::stream)
                 .flatMap(slot -> slot.clubs().stream())
                 .forEach(club -> {
-                    club.sleeve().ifPresent(name -> parts.add("sleeve " + name));
-                    club.kit().ifPresent(name -> parts.add("kit " + name));
+                    club.sleeve().ifPresent(name -> parts.add(StockItem.titled("sleeve", name)));
+                    club.kit().ifPresent(name -> parts.add(StockItem.titled("kit", name)));
                 });
         if (!parts.isEmpty()) {
             messages.add(Message.check(

@@ -13,7 +13,7 @@ import org.optaplanner.core.config.solver.EnvironmentMode;
  */
 record Effort(long steps, long relaySteps, long scoreCalculations, EnvironmentMode mode) {
     /** Far more than a fitter's bag needs. */
-    static final Effort USUAL = new Effort(600_000_000, 20_000_000, 50_000, EnvironmentMode.REPRODUCIBLE);
+    static final Effort USUAL = new Effort(2_000_000_000, 20_000_000, 50_000, EnvironmentMode.REPRODUCIBLE);
 
     /** The same for each of several bags that are searched at once. */
     Effort times(int bags) {

@@ -259,7 +259,7 @@ class WholeBagTest {
         JsonNode messages = run("plan", book).json().get("messages");
         assertEquals(
                 1,
-                named(messages, "text", "1 degree weaker: its bounce grows by 1 degree")
+                named(messages, "text", "9 iron 1 degree weaker, bounce +1 degree")
                         .size(),
                 messages.toString());
         List<JsonNode> match = named(messages, "text", "wanted E5");
