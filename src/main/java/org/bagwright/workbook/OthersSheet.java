@@ -164,7 +164,7 @@ final class OthersSheet {
             pen.blank(row, column, Role.GROUP);
         }
         if (bag.relaxations().isEmpty()) {
-            pen.text(row + 1, 0, Role.PLAIN, "Nothing is listed.");
+            pen.text(row + 1, 0, Role.PLAIN, "Nothing: no pin, limit, must or scarce piece costs it anything.");
             return row + 2;
         }
         block.headings(

@@ -13,7 +13,7 @@ import org.bagwright.domain.Measure;
 /** The tolerances and importances on the sheet Plan, which its formulas use by name. */
 final class PlanAims {
     private static final int FIRST_PLACE = PlanTotals.PLACES + 1;
-    private static final List<String> HEADINGS = List.of("Tolerance", "Unit", "Impor- tance", "Must");
+    private static final List<String> HEADINGS = List.of("Tolerance", "Unit", "Importance", "Must");
 
     private final SheetPen pen;
     private final BookSettings settings;
