@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.BuildNumbers;
 import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.Numbers;
 
 /**
  * The figures of a build that the governing bodies' published equipment rules limit, beside their limits. They are worked
@@ -12,17 +11,9 @@ import org.bagwright.domain.Numbers;
  */
 public final class HeadLimits {
     private static final double KG_M2_PER_G_CM2 = 1e-7;
-    private static final double KG_M2_PER_KG_CM2 = 1e-4;
     private static final double WOOD_INERTIA_KG_M2 = 5900 * KG_M2_PER_G_CM2;
     private static final double WOOD_INERTIA_TOLERANCE_KG_M2 = 100 * KG_M2_PER_G_CM2;
     private static final double SHORTEST_M = 18 * 0.0254;
-    private static final double LEAST_GYRATION_M = 0.005;
-
-    /** Half of the longest head of a wood, 127 mm from heel to toe. */
-    private static final double MOST_GYRATION_M = 0.0635;
-
-    /** Half of the longest head of a putter, 7 in from heel to toe; from memory, not looked up. */
-    private static final double MOST_PUTTER_GYRATION_M = 3.5 * 0.0254;
 
     /** A figure that is equal to its limit but for rounding is not over it. */
     private static final double ROUNDING_M = 1e-6;
@@ -88,40 +79,5 @@ public final class HeadLimits {
     public static LengthCheck length(ClubKind kind, BuildNumbers build, double longestM) {
         OptionalDouble most = kind == ClubKind.PUTTER ? OptionalDouble.empty() : OptionalDouble.of(longestM);
         return new LengthCheck(build.lengthM(), SHORTEST_M, most);
-    }
-
-    /**
-     * Why a head of at most 127 mm from heel to toe cannot have this inertia, in words; empty if it can.
-     *
-     * @param headMassKg head with empty ports, kilograms
-     * @param inertiaKgM2 stated inertia about the vertical axis through its centre of gravity, kg m2
-     */
-    public static Optional<String> impossibleInertia(double headMassKg, double inertiaKgM2) {
-        return impossible(headMassKg, inertiaKgM2, MOST_GYRATION_M);
-    }
-
-    /** As {@link #impossibleInertia(double, double)}, for a putter with the longer head that putters may have. */
-    public static Optional<String> impossibleInertia(ClubKind kind, double headMassKg, double inertiaKgM2) {
-        double mostM = kind == ClubKind.PUTTER ? MOST_PUTTER_GYRATION_M : MOST_GYRATION_M;
-        return impossible(headMassKg, inertiaKgM2, mostM);
-    }
-
-    private static Optional<String> impossible(double headMassKg, double inertiaKgM2, double mostGyrationM) {
-        double leastKgM2 = headMassKg * LEAST_GYRATION_M * LEAST_GYRATION_M;
-        double mostKgM2 = headMassKg * mostGyrationM * mostGyrationM;
-        if (inertiaKgM2 >= leastKgM2 && inertiaKgM2 <= mostKgM2) {
-            return Optional.empty();
-        }
-        double asKgCm2 = inertiaKgM2 / KG_M2_PER_G_CM2 * KG_M2_PER_KG_CM2;
-        boolean mistakenUnit = asKgCm2 >= leastKgM2 && asKgCm2 <= mostKgM2;
-        return Optional.of("head inertia cannot be that of a head of " + Numbers.trimmed(headMassKg * 1000, 1)
-                + " g, found " + gramsCm2(inertiaKgM2, 4) + " g cm2; expected " + gramsCm2(leastKgM2, 0) + " to "
-                + gramsCm2(mostKgM2, 0) + " g cm2, the most if all of it were at the two ends of a head of "
-                + Numbers.trimmed(2000 * mostGyrationM, 1) + " mm from heel to toe."
-                + (mistakenUnit ? " Maybe " + gramsCm2(asKgCm2, 0) + " was meant, written in kg cm2." : ""));
-    }
-
-    private static String gramsCm2(double inertiaKgM2, int decimals) {
-        return Numbers.trimmed(inertiaKgM2 / KG_M2_PER_G_CM2, decimals);
     }
 }

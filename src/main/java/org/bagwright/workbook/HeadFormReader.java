@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import org.bagwright.domain.ClubDefaults;
 import org.bagwright.domain.ClubKind;
 import org.bagwright.domain.HeadForm;
-import org.bagwright.domain.HeadInertia;
+import org.bagwright.domain.HeadInertiaLimit;
 import org.bagwright.domain.Limit;
 import org.bagwright.domain.Numbers;
 
@@ -50,7 +50,7 @@ final class HeadFormReader {
     }
 
     private static void checkInertia(InputRow row, ClubKind kind, double massKg, double inertiaKgM2) {
-        Limit limit = HeadInertia.limitKgM2(kind, massKg);
+        Limit limit = HeadInertiaLimit.limitKgM2(kind, massKg);
         if (!limit.holds(inertiaKgM2)) {
             Unit unit = row.unit(ClubColumns.HEAD_INERTIA);
             String assumed = row.isGiven(ClubColumns.HEAD_MASS) ? "" : ", as assumed,";
@@ -58,7 +58,7 @@ final class HeadFormReader {
                     ClubColumns.HEAD_INERTIA,
                     "head inertia must be " + unit.inWords(limit) + " for a head of "
                             + Numbers.trimmed(massKg * 1000, 1)
-                            + " g" + assumed + " and at most " + Numbers.trimmed(HeadInertia.mostHeelToeMm(kind))
+                            + " g" + assumed + " and at most " + Numbers.trimmed(HeadInertiaLimit.mostHeelToeMm(kind))
                             + " mm from heel to toe, found "
                             + row.content(ClubColumns.HEAD_INERTIA).shown() + "."
                             + Slips.maybe(

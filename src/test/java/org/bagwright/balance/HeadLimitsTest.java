@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.BuildNumbers;
 import org.bagwright.domain.ClubKind;
@@ -88,35 +87,5 @@ class HeadLimitsTest {
         assertTrue(
                 HeadLimits.length(ClubKind.PUTTER, SEVEN_IRON.withLengthIn(17).build(), 48 * M_PER_IN)
                         .tooShort());
-    }
-
-    /**
-     * All of 200 g at the ends of 127 mm [read] is 200 x 6.35^2 = 8064.5 g cm2; 5 mm from the centre it is
-     * 200 x 0.5^2 = 50 g cm2.
-     */
-    @ParameterizedTest
-    @CsvSource({"8064, true", "8065, false", "50.1, true", "49.9, false", "4500, true", "0, false", "NaN, false"})
-    void inertiaOfAHeadOf200G_isPossibleBetweenTheBounds(double gCm2, boolean possible) {
-        assertEquals(possible, HeadLimits.impossibleInertia(0.2, gCm2 * 1e-7).isEmpty());
-    }
-
-    @Test
-    void impossibleInertia_saysWhatWasFoundAndExpected() {
-        assertEquals(
-                Optional.of(
-                        "head inertia cannot be that of a head of 200 g, found 9000 g cm2; expected 50 to 8065 g cm2,"
-                                + " the most if all of it were at the two ends of a head of 127 mm from heel to toe."),
-                HeadLimits.impossibleInertia(0.2, 9000e-7));
-        String slip = HeadLimits.impossibleInertia(0.2, 4.5e-7).orElseThrow();
-        assertTrue(slip.contains("found 4.5 g cm2"), slip);
-        assertTrue(slip.endsWith(" Maybe 4500 was meant, written in kg cm2."), slip);
-    }
-
-    /** A putter's head may be 7 in from heel to toe [memory]: 400 x 8.89^2 = 31613 g cm2 at the most. */
-    @ParameterizedTest
-    @CsvSource({"PUTTER, 31600, true", "PUTTER, 31620, false", "IRON, 16120, true", "IRON, 16140, false"})
-    void longerHeadOfAPutter_mayHaveMore(ClubKind kind, double gCm2, boolean possible) {
-        assertEquals(
-                possible, HeadLimits.impossibleInertia(kind, 0.4, gCm2 * 1e-7).isEmpty());
     }
 }
