@@ -153,8 +153,8 @@ final class BenchReport {
 
     private static String cell(Solved solved) {
         String breaks = solved.cost().breaks() > 0 ? " (" + solved.cost().breaks() + ")" : "";
-        String pieces = solved.cost().pieces() > 0
-                ? ", beyond the limits by " + solved.cost().pieces()
+        String pieces = solved.cost().excess() > 0
+                ? ", beyond the limits by " + solved.cost().excess()
                 : "";
         String end = solved.provenS().isPresent()
                 ? String.format(Locale.ROOT, ", proven %.2f s", solved.provenS().getAsDouble())

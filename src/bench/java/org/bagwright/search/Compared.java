@@ -20,7 +20,7 @@ record Compared(BenchCase of, double capS, Map<String, Optional<Solved>> bySolve
         return bySolver.values();
     }
 
-    ExactCost best() {
+    Cost best() {
         return all().stream()
                 .flatMap(Optional::stream)
                 .map(Solved::cost)
@@ -29,7 +29,7 @@ record Compared(BenchCase of, double capS, Map<String, Optional<Solved>> bySolve
     }
 
     boolean asFewBreaks(Solved solved) {
-        return solved.cost().pieces() == best().pieces() && solved.cost().breaks() == best().breaks();
+        return solved.cost().excess() == best().excess() && solved.cost().breaks() == best().breaks();
     }
 
     /** The best bound that any solver has shown for plans with as few breaks as the best plan has. */

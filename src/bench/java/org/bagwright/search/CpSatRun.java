@@ -33,7 +33,7 @@ final class CpSatRun {
     private final LinearExprBuilder penalty = LinearExpr.newBuilder();
     private final LinearExprBuilder breaks = LinearExpr.newBuilder();
 
-    private ExactCost best;
+    private Cost best;
     private List<List<Integer>> chosen;
     private double bestS;
 
@@ -151,7 +151,7 @@ final class CpSatRun {
         @Override
         public void onSolutionCallback() {
             List<List<Integer>> read = read(option -> booleanValue(option));
-            ExactCost cost = ExactEnumeration.cost(read, problem);
+            Cost cost = ExactEnumeration.cost(read, problem);
             if (best == null || cost.compareTo(best) < 0) {
                 best = cost;
                 chosen = read;

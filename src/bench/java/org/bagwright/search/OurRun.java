@@ -7,7 +7,7 @@ import java.util.OptionalLong;
 final class OurRun {
     private static final int THREADS = 2;
 
-    private ExactCost last;
+    private Cost last;
     private double lastS;
 
     private OurRun() {}
@@ -19,12 +19,12 @@ final class OurRun {
     private Solved run(ExactProblem problem, double capS) {
         ExactLimits limits = new ExactLimits(Long.MAX_VALUE, capS, THREADS, () -> false, this::told);
         ExactResult result = ExactSearch.book(problem, limits);
-        ExactCost cost = ExactEnumeration.cost(result.chosen(), problem);
+        Cost cost = ExactEnumeration.cost(result.chosen(), problem);
         if (!cost.equals(result.cost())) {
             throw new IllegalStateException("told " + result.cost() + ", costs " + cost);
         }
         boolean asFew =
-                result.bound().pieces() == cost.pieces() && result.bound().breaks() == cost.breaks();
+                result.bound().excess() == cost.excess() && result.bound().breaks() == cost.breaks();
         return new Solved(
                 cost,
                 asFew ? OptionalLong.of(result.bound().micropoints()) : OptionalLong.empty(),
@@ -33,7 +33,7 @@ final class OurRun {
                 "");
     }
 
-    private void told(ExactCost best, ExactCost bound, double elapsedS) {
+    private void told(Cost best, Cost bound, double elapsedS) {
         if (!best.equals(last)) {
             last = best;
             lastS = elapsedS;

@@ -32,8 +32,8 @@ final class PlannerRun {
         solver.addEventListener(event -> bestS[0] = (System.nanoTime() - startNs) / NS_PER_S);
         Bench found = solver.solve(bench);
         List<List<Integer>> chosen = found.chosen();
-        ExactCost cost = ExactEnumeration.cost(chosen, problem);
-        if (!cost.cost().equals(found.cost())) {
+        Cost cost = ExactEnumeration.cost(chosen, problem);
+        if (!cost.equals(found.cost())) {
             throw new IllegalStateException("told " + found.cost() + ", costs " + cost);
         }
         return new Solved(cost, OptionalLong.empty(), bestS[0], OptionalDouble.empty(), "");

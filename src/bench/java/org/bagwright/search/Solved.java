@@ -12,7 +12,7 @@ import java.util.OptionalLong;
  * @param provenS when it had shown that nothing is better, seconds from its start; empty if it had not
  * @param note what else to say, or nothing
  */
-record Solved(ExactCost cost, OptionalLong boundMicropoints, double bestS, OptionalDouble provenS, String note) {
+record Solved(Cost cost, OptionalLong boundMicropoints, double bestS, OptionalDouble provenS, String note) {
 
     /** Above the best bound that any solver has shown, percent of the penalty. */
     double gapPercent(long bestBoundMicropoints) {

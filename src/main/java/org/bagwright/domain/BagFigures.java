@@ -45,12 +45,17 @@ public final class BagFigures {
         List<Miss> misses = new ArrayList<>();
         List<Option> options = bag.optionsOf(state);
         for (int index = 0; index < options.size(); index++) {
-            if (!options.get(index).isEmpty()) {
-                addClub(misses, index, options.get(index), bag.golfer().sitsRange(), aims);
-            }
+            int slot = index;
+            options.get(index).setup().ifPresent(setup -> setup.deviations(
+                            bag.golfer().sitsRange())
+                    .forEach((measure, off) -> {
+                        if (measure != Measure.SWINGWEIGHT) {
+                            misses.add(miss(measure, slot, off, aims));
+                        }
+                    }));
         }
         for (GapTerm gap : state.gaps()) {
-            add(misses, Measure.GAP, gap.fromIndex(), gap.gapM(), OptionalDouble.of(gap.wishM()), aims);
+            misses.add(miss(Measure.GAP, gap.fromIndex(), gap.gapM() - gap.wishM(), aims));
         }
         return misses.stream()
                 .min(Comparator.comparingDouble(Miss::toleranceRatio).reversed());
@@ -81,20 +86,7 @@ public final class BagFigures {
         return bag.relaxations().stream().mapToDouble(Relaxation::gainPoints).max();
     }
 
-    private static void addClub(List<Miss> misses, int index, Option option, SitsRange sits, Aims aims) {
-        Club club = option.club();
-        PoseNumbers pose = option.pose();
-        add(misses, Measure.LOFT, index, pose.gaugeLoftDeg(), club.targets().loftDeg(), aims);
-        add(misses, Measure.LIE, index, pose.gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg()), aims);
-        add(misses, Measure.SITS, index, sits.outsideDeg(pose.sitsClosedDeg()), OptionalDouble.of(0), aims);
-        option.carryM()
-                .ifPresent(carryM ->
-                        add(misses, Measure.CARRY, index, carryM, club.targets().carryM(), aims));
-    }
-
-    private static void add(
-            List<Miss> misses, Measure measure, int index, double value, OptionalDouble target, Aims aims) {
-        target.ifPresent(wanted -> misses.add(new Miss(
-                measure, index, Math.abs(value - wanted) / aims.of(measure).toleranceMeasureUnits())));
+    private static Miss miss(Measure measure, int index, double deviation, Aims aims) {
+        return new Miss(measure, index, Math.abs(deviation) / aims.of(measure).toleranceMeasureUnits());
     }
 }

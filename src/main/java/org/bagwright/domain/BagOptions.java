@@ -2,6 +2,7 @@ package org.bagwright.domain;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * One golfer's bag with all options, ready to be searched.
@@ -20,6 +21,25 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
         Checks.finite(gapWishM, "gap wish");
         Checks.that(gapAim.measure() == Measure.GAP, "the gap aim must be of gaps");
         Checks.that(spreadAim.measure() == Measure.SPREAD, "the spread aim must be of spread");
+    }
+
+    /**
+     * The options of a choice, in the order of the slots.
+     *
+     * @param chosen for each slot the index of its option
+     */
+    public List<Option> chosen(List<Integer> chosen) {
+        Checks.that(chosen.size() == slots.size(), "a choice needs one option for each slot of the bag");
+        return IntStream.range(0, slots.size())
+                .mapToObj(slot -> slots.get(slot).options().get(chosen.get(slot)))
+                .toList();
+    }
+
+    /** How many of an item, by its place in the stock, a choice takes. */
+    public int taken(int item, List<Integer> chosen) {
+        return chosen(chosen).stream()
+                .mapToInt(option -> option.takes().get(item))
+                .sum();
     }
 
     public OptionalInt mostChanges() {

@@ -2,7 +2,6 @@ package org.bagwright.domain;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * One golfer's bag, as it is today and as planned.
@@ -49,10 +48,7 @@ public record BagResult(
 
     /** The options of a state, in the order of the bag. */
     public List<Option> optionsOf(BagState state) {
-        return IntStream.range(0, options.slots().size())
-                .mapToObj(index ->
-                        options.slots().get(index).options().get(state.chosen().get(index)))
-                .toList();
+        return options.chosen(state.chosen());
     }
 
     /** How many items a state changes from today. */

@@ -56,8 +56,7 @@ public record BookResult(
     /** How many of an item, by its place in the stock, all bags together take in a state. */
     public int taken(int item, Function<BagResult, BagState> state) {
         return bags.stream()
-                .flatMap(bag -> bag.optionsOf(state.apply(bag)).stream())
-                .mapToInt(option -> option.isEmpty() ? 0 : option.takes().get(item))
+                .mapToInt(bag -> bag.options().taken(item, state.apply(bag).chosen()))
                 .sum();
     }
 

@@ -1,6 +1,9 @@
 package org.bagwright.domain;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One club set up in one way, with all its numbers.
@@ -21,4 +24,26 @@ public record ClubSetup(
         double deliveredFaceDeg,
         Optional<ShotPrediction> shot,
         BuildNumbers build,
-        Optional<MatchValue> match) {}
+        Optional<MatchValue> match) {
+
+    /**
+     * How far it is off by every measure of its own for which there is a target, in the measure's unit; sits by how far it is
+     * outside the range.
+     */
+    public Map<Measure, Double> deviations(SitsRange sits) {
+        Targets targets = club.targets();
+        Map<Measure, Double> off = new EnumMap<>(Measure.class);
+        put(off, Measure.LOFT, pose.gaugeLoftDeg(), targets.loftDeg());
+        off.put(Measure.LIE, pose.gaugeLieDeg() - club.lieTargetDeg());
+        off.put(Measure.SITS, sits.outsideDeg(pose.sitsClosedDeg()));
+        shot.ifPresent(flown -> put(off, Measure.CARRY, flown.carryM(), targets.carryM()));
+        targets.swingweight()
+                .ifPresent(target ->
+                        off.put(Measure.SWINGWEIGHT, build.swingweight().scalePoints() - target.scalePoints()));
+        return off;
+    }
+
+    private static void put(Map<Measure, Double> off, Measure measure, double value, OptionalDouble target) {
+        target.ifPresent(wanted -> off.put(measure, value - wanted));
+    }
+}

@@ -46,7 +46,6 @@ final class OptionMaker {
 
     private final Golfer golfer;
     private final Aims aims;
-    private final OwnMusts musts;
     private final Matching matching;
     private final GolferFlight flight;
     private final EquipmentRules rules;
@@ -55,7 +54,6 @@ final class OptionMaker {
     OptionMaker(Book book, Golfer golfer, GolferFlight flight, List<StockLimit> stock) {
         this.golfer = golfer;
         this.aims = book.aims();
-        this.musts = new OwnMusts(golfer, aims);
         this.matching = book.settings().matching();
         this.flight = flight;
         this.rules = new EquipmentRules(book.settings().lengthLimitM());
@@ -264,7 +262,7 @@ final class OptionMaker {
     }
 
     private OwnTerms terms(ClubSetup setup, int changes) {
-        Map<Measure, Double> off = musts.deviations(setup);
+        Map<Measure, Double> off = setup.deviations(golfer.sitsRange());
         long hardBreaks = off.entrySet().stream()
                 .mapToLong(each -> aims.of(each.getKey()).hardBreakThousandths(each.getValue()))
                 .sum();

@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.function.BiPredicate;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagState;
-import org.bagwright.domain.Choice;
-import org.bagwright.domain.Club;
 import org.bagwright.domain.ClubKind;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.OtherPlan;
@@ -50,12 +48,13 @@ final class OtherPlans {
         conditions.put("another driver setting", this::isAnotherDriverSetting);
         conditions.put(
                 "no shaft turned",
-                (slot, option) -> option.setup().map(OptionMaker::turnsShaft).isEmpty()
-                        || !OptionMaker.turnsShaft(option.setup().orElseThrow()));
+                (slot, option) -> option.setup().filter(OptionMaker::turnsShaft).isEmpty());
         conditions.put(
                 "nothing bent",
                 (slot, option) -> option.isEmpty()
-                        || option.choice().bend().equals(asToday(option.club()).bend()));
+                        || option.choice()
+                                .bend()
+                                .equals(OptionMaker.tidiedToday(option.club()).bend()));
         conditions.put(
                 "no weights moved",
                 (slot, option) -> option.isEmpty()
@@ -66,10 +65,6 @@ final class OtherPlans {
                         ? bag.slots().get(slot).today().isEmpty()
                         : option.club().inBag());
         return conditions;
-    }
-
-    private static Choice asToday(Club club) {
-        return OptionMaker.tidiedToday(club);
     }
 
     private boolean isAnotherDriverSetting(int slot, Option option) {
@@ -87,10 +82,15 @@ final class OtherPlans {
         if (isMet(condition)) {
             return;
         }
-        BagOptions variant = Variant.opening(bag, (slot, option) -> option.open() && condition.test(slot, option));
+        BagOptions variant = Variant.opening(bag, (slot, index) -> isOpen(slot, index, condition));
         if (canMeet(variant, condition)) {
             search.best(variant, stockLeft).ifPresent(plan -> keep(difference, BagSearch.state(bag, plan.chosen())));
         }
+    }
+
+    private boolean isOpen(int slot, int index, BiPredicate<Integer, Option> condition) {
+        Option option = bag.slots().get(slot).options().get(index);
+        return option.open() && condition.test(slot, option);
     }
 
     private boolean isMet(BiPredicate<Integer, Option> condition) {
@@ -128,15 +128,7 @@ final class OtherPlans {
     }
 
     private int changes(BagState state) {
-        int changes = 0;
-        for (int slot = 0; slot < bag.slots().size(); slot++) {
-            changes += bag.slots()
-                    .get(slot)
-                    .options()
-                    .get(state.chosen().get(slot))
-                    .changes();
-        }
-        return changes;
+        return bag.chosen(state.chosen()).stream().mapToInt(Option::changes).sum();
     }
 
     /** Only what breaks no more than the plan, and is not listed yet. */

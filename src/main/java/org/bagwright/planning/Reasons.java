@@ -8,7 +8,6 @@ import org.bagwright.domain.BagPlan;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.Book;
 import org.bagwright.domain.Message;
-import org.bagwright.domain.Option;
 import org.bagwright.domain.OtherPlan;
 import org.bagwright.domain.Relaxation;
 import org.bagwright.domain.Step;
@@ -85,14 +84,9 @@ final class Reasons {
     private static int takenByOthers(int item, int place, List<BagResult> all) {
         return IntStream.range(0, all.size())
                 .filter(other -> other != place)
-                .map(other -> taken(all.get(other), item))
-                .sum();
-    }
-
-    private static int taken(BagResult bag, int item) {
-        return bag.optionsOf(bag.planned()).stream()
-                .map(Option::takes)
-                .mapToInt(takes -> takes.get(item))
+                .map(other -> all.get(other)
+                        .options()
+                        .taken(item, all.get(other).planned().chosen()))
                 .sum();
     }
 }

@@ -2,7 +2,6 @@ package org.bagwright.planning;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,9 +15,7 @@ import org.bagwright.domain.Book;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.LiveChoice;
 import org.bagwright.domain.Measure;
-import org.bagwright.domain.Option;
 import org.bagwright.domain.Relaxation;
-import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.StockLimit;
 import org.bagwright.search.BagSearch;
 
@@ -102,14 +99,16 @@ final class Relaxations {
 
     private void lettingGo(String cell, String what, Set<Barrier> barriers, int slot) {
         BagOptions free = Variant.opening(
-                bag, (index, option) -> index == slot ? isOpenWithout(option, barriers) : isOpenNow(index, option));
+                bag,
+                (place, option) -> place == slot ? isOpenWithout(place, option, barriers) : isOpenNow(place, option));
         tell(cell, what, search.best(free, stockLeft));
     }
 
     private void shaft() {
         if (bag.golfer().keepsShaftAligned()) {
             BagOptions free = Variant.opening(
-                    bag, (index, option) -> isOpenNow(index, option) || isOpenWithout(option, Set.of(Barrier.SHAFT)));
+                    bag,
+                    (place, option) -> isOpenNow(place, option) || isOpenWithout(place, option, Set.of(Barrier.SHAFT)));
             tell(
                     bag.golfer().cell(),
                     "let settings turn the shaft of " + bag.golfer().name(),
@@ -117,13 +116,12 @@ final class Relaxations {
         }
     }
 
-    private static boolean isOpenWithout(Option option, Set<Barrier> barriers) {
-        return barriers.containsAll(option.barriers());
+    private boolean isOpenWithout(int slot, int option, Set<Barrier> barriers) {
+        return barriers.containsAll(bag.slots().get(slot).options().get(option).barriers());
     }
 
-    private boolean isOpenNow(int index, Option option) {
-        SlotOptions slot = bag.slots().get(index);
-        return slot.openIndexes().contains(slot.options().indexOf(option));
+    private boolean isOpenNow(int slot, int option) {
+        return bag.slots().get(slot).openIndexes().contains(option);
     }
 
     private void changes() {
@@ -140,7 +138,7 @@ final class Relaxations {
     private void stock(List<StockLimit> stock) {
         for (int item = 0; item < stock.size(); item++) {
             int place = item;
-            int taken = taken(place);
+            int taken = bag.taken(place, planned.chosen());
             boolean wanted = bag.slots().stream()
                     .flatMap(slot -> slot.options().stream())
                     .anyMatch(option -> option.takes().get(place) > 0);
@@ -155,28 +153,9 @@ final class Relaxations {
         }
     }
 
-    private int taken(int item) {
-        int taken = 0;
-        for (int slot = 0; slot < bag.slots().size(); slot++) {
-            taken += bag.slots()
-                    .get(slot)
-                    .options()
-                    .get(planned.chosen().get(slot))
-                    .takes()
-                    .get(item);
-        }
-        return taken;
-    }
-
     private void measures() {
-        Set<Measure> must = new HashSet<>();
         for (Measure measure : Measure.values()) {
-            if (aims.of(measure).must()) {
-                must.add(measure);
-            }
-        }
-        for (Measure measure : Measure.values()) {
-            if (must.contains(measure) && measure != Measure.CHANGE) {
+            if (aims.of(measure).must() && measure != Measure.CHANGE) {
                 BagOptions free = without(measure);
                 tell("Aims", "let " + measure.label() + " miss its must", search.best(free, stockLeft));
             }

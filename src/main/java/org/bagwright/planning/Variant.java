@@ -3,8 +3,7 @@ package org.bagwright.planning;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.BiPredicate;
-import java.util.function.Predicate;
+import java.util.function.IntPredicate;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 import org.bagwright.domain.Aim;
@@ -17,19 +16,23 @@ final class Variant {
 
     private Variant() {}
 
+    /** Whether an option, by the places of its slot and of its own, is open. */
+    @FunctionalInterface
+    interface Opening {
+        boolean isOpen(int slot, int option);
+    }
+
     /** The bag with other options open; a slot that would have none keeps those that it has. */
-    static BagOptions opening(BagOptions bag, BiPredicate<Integer, Option> open) {
+    static BagOptions opening(BagOptions bag, Opening opening) {
         List<SlotOptions> slots = IntStream.range(0, bag.slots().size())
-                .mapToObj(index -> opening(bag.slots().get(index), option -> open.test(index, option)))
+                .mapToObj(index -> opening(bag.slots().get(index), option -> opening.isOpen(index, option)))
                 .toList();
         return new BagOptions(bag.golfer(), slots, bag.gapWishM(), bag.gapAim(), bag.spreadAim());
     }
 
-    private static SlotOptions opening(SlotOptions slot, Predicate<Option> open) {
-        List<Integer> indexes = IntStream.range(0, slot.options().size())
-                .filter(index -> open.test(slot.options().get(index)))
-                .boxed()
-                .toList();
+    private static SlotOptions opening(SlotOptions slot, IntPredicate open) {
+        List<Integer> indexes =
+                IntStream.range(0, slot.options().size()).filter(open).boxed().toList();
         return new SlotOptions(
                 slot.slot(),
                 slot.clubs(),

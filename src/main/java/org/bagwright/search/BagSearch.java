@@ -121,7 +121,7 @@ public final class BagSearch {
     private Cost planned(Team team, List<List<Integer>> chosen) {
         Cost closed = new Cost(team.leastClosed(), 0, 0);
         ExactResult exact = ExactSearch.book(team.exact(), clock.limits(effort.steps(), closed));
-        Cost bound = closed.plus(exact.bound().cost());
+        Cost bound = closed.plus(exact.bound());
         List<List<Integer>> found = exact.chosen();
         if (!exact.proven()) {
             LocalSearch search = new LocalSearch(limits.seed(), effort, clock, relay(team));

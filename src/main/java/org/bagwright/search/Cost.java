@@ -11,6 +11,11 @@ package org.bagwright.search;
 record Cost(long excess, long breaks, long micropoints) implements Comparable<Cost> {
     static final Cost NONE = new Cost(0, 0, 0);
 
+    /** An excess with what the exact search counts below it. */
+    static Cost of(long excess, Value value) {
+        return new Cost(excess, value.breaks(), value.micropoints());
+    }
+
     Cost plus(Cost other) {
         return new Cost(excess + other.excess, breaks + other.breaks, micropoints + other.micropoints);
     }

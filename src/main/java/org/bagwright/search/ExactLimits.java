@@ -22,7 +22,7 @@ record ExactLimits(long mostSteps, double capS, int threads, BooleanSupplier sto
          * @param bound what no plan can be below, as far as proven
          * @param elapsedS time since the start, seconds
          */
-        void told(ExactCost best, ExactCost bound, double elapsedS);
+        void told(Cost best, Cost bound, double elapsedS);
     }
 
     static ExactLimits steps(long mostSteps) {

@@ -12,8 +12,7 @@ import java.util.List;
  * @param steps how many steps of work it took
  * @param elapsedS time taken, seconds
  */
-record ExactResult(
-        List<List<Integer>> chosen, ExactCost cost, ExactCost bound, ExactEnding ending, long steps, double elapsedS) {
+record ExactResult(List<List<Integer>> chosen, Cost cost, Cost bound, ExactEnding ending, long steps, double elapsedS) {
     ExactResult {
         chosen = chosen.stream().map(List::copyOf).toList();
     }

@@ -23,12 +23,12 @@ final class ExactSearch {
             team.run();
             ending = team.ending() == ExactEnding.PROVEN ? ending : team.ending();
             bound = Value.min(bound, team.bound());
-            ExactCost cost = ExactCost.of(pieces.pieces(), team.value());
+            Cost cost = Cost.of(pieces.pieces(), team.value());
             if (best == null || cost.compareTo(best.cost()) < 0) {
                 best = new ExactResult(team.chosen(), cost, cost, ending, 0, 0);
             }
         }
-        ExactCost proven = pieces.certain() ? ExactCost.of(pieces.pieces(), bound) : new ExactCost(0, 0, 0);
+        Cost proven = pieces.certain() ? Cost.of(pieces.pieces(), bound) : new Cost(0, 0, 0);
         return new ExactResult(
                 best.chosen(),
                 best.cost(),

@@ -28,9 +28,7 @@ final class PlainScore {
         for (int item = 0; item < book.stock().size(); item++) {
             int taken = 0;
             for (int bag = 0; bag < chosen.size(); bag++) {
-                for (Option option : chosenOptions(book.bags().get(bag), chosen.get(bag))) {
-                    taken += option.takes().get(item);
-                }
+                taken += book.bags().get(bag).taken(item, chosen.get(bag));
             }
             int excess = Math.max(0, taken - book.stock().get(item).available());
             cost = cost.plus(new Cost(excess, 0, 0));
@@ -39,7 +37,7 @@ final class PlainScore {
     }
 
     static Cost cost(BagOptions bag, List<Integer> chosen) {
-        List<Option> options = chosenOptions(bag, chosen);
+        List<Option> options = bag.chosen(chosen);
         Cost cost = new Cost(excess(bag, options), 0, 0);
         for (Option option : options) {
             cost = cost.plus(ownCost(option));
@@ -55,7 +53,7 @@ final class PlainScore {
 
     /** The score as it is told: the penalty as the plain sum of its terms, without the rounding that decides. */
     static BagScore score(BagOptions bag, List<Integer> chosen) {
-        double penaltyPoints = chosenOptions(bag, chosen).stream()
+        double penaltyPoints = bag.chosen(chosen).stream()
                 .mapToDouble(option -> option.terms().totalPoints())
                 .sum();
         for (GapTerm gap : gaps(bag, chosen)) {
@@ -69,7 +67,7 @@ final class PlainScore {
 
     /** The gaps between neighbouring clubs that are carried and fly. */
     static List<GapTerm> gaps(BagOptions bag, List<Integer> chosen) {
-        List<Option> options = chosenOptions(bag, chosen);
+        List<Option> options = bag.chosen(chosen);
         List<GapTerm> terms = new ArrayList<>();
         int from = -1;
         for (int to = 0; to < options.size(); to++) {
@@ -96,7 +94,7 @@ final class PlainScore {
 
     /** How each club differs from the mean of its group. */
     static List<SpreadTerm> spreads(BagOptions bag, List<Integer> chosen) {
-        List<Option> options = chosenOptions(bag, chosen);
+        List<Option> options = bag.chosen(chosen);
         Map<String, List<Double>> groups = new HashMap<>();
         for (Option option : options) {
             match(option).ifPresent(match -> groups.computeIfAbsent(match.group(), group -> new ArrayList<>())
@@ -142,17 +140,6 @@ final class PlainScore {
         int carried = (int) options.stream().filter(option -> !option.isEmpty()).count();
         return (long) PenaltyRules.changesBeyond(changes, bag.mostChanges().orElse(Integer.MAX_VALUE))
                 + PenaltyRules.clubsBeyond(carried);
-    }
-
-    private static List<Option> chosenOptions(BagOptions bag, List<Integer> chosen) {
-        if (chosen.size() != bag.slots().size()) {
-            throw new IllegalArgumentException("a choice needs one option for each slot of the bag");
-        }
-        List<Option> options = new ArrayList<>();
-        for (int slot = 0; slot < chosen.size(); slot++) {
-            options.add(bag.slots().get(slot).options().get(chosen.get(slot)));
-        }
-        return options;
     }
 
     private static double carryM(Option option) {

@@ -1,7 +1,6 @@
 package org.bagwright.search;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -146,15 +145,6 @@ final class SearchBag {
                         .max()
                         .orElseThrow())
                 .sum();
-    }
-
-    /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
-    List<Integer> eachOwnBest() {
-        Comparator<Candidate> order =
-                Comparator.comparingInt(Candidate::changes).thenComparing(Candidate::ownCost);
-        return openBySlot.stream()
-                .map(options -> options.stream().min(order).orElseThrow().index())
-                .toList();
     }
 
     /**

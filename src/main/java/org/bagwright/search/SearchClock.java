@@ -67,9 +67,9 @@ final class SearchClock {
      */
     ExactLimits limits(long steps, Cost besides) {
         return new ExactLimits(steps, leftS(), THREADS, () -> stopped, (best, bound, elapsedS) -> {
-            boolean asFew = best.pieces() == bound.pieces() && best.breaks() == bound.breaks();
+            boolean asFew = best.excess() == bound.excess() && best.breaks() == bound.breaks();
             progress.told(
-                    besides.plus(best.cost()).toldBreaks(),
+                    besides.plus(best).toldBreaks(),
                     PenaltyRules.points(best.micropoints()),
                     asFew ? PenaltyRules.points(Math.max(0, bound.micropoints())) : 0,
                     elapsedS());

@@ -50,7 +50,7 @@ final class TeamSearch {
             learn(bag, raise.witness().get(bag));
         }
         Runnable told = Meter.seldom(meter, (own, elapsedS) -> limits.progress()
-                .told(ExactCost.of(pieces, value()), ExactCost.of(pieces, bound), elapsedS));
+                .told(Cost.of(pieces, value()), Cost.of(pieces, bound), elapsedS));
         meter.reportBy(told);
         batch = new BagBatch(meter, limits.threads(), told);
     }

@@ -6,14 +6,13 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.Book;
-import org.bagwright.domain.Club;
+import org.bagwright.domain.ClubSetup;
 import org.bagwright.domain.GapTerm;
 import org.bagwright.domain.Golfer;
 import org.bagwright.domain.Measure;
 import org.bagwright.domain.Option;
 import org.bagwright.domain.SlotOptions;
 import org.bagwright.domain.SpreadTerm;
-import org.bagwright.domain.Targets;
 
 /** One slot of one bag as the sheet Plan shows it: the program's own values for the cells that hold formulas. */
 final class PlanRow {
@@ -113,46 +112,32 @@ final class PlanRow {
 
     /** The greatest miss of the live choice, in tolerances. */
     double worstTolerances(Aims aims) {
-        Option option = option(PlanState.LIVE);
-        if (option.isEmpty()) {
-            return 0;
-        }
-        Club club = option.club();
-        Targets targets = club.targets();
-        double worst = tolerances(aims, Measure.LOFT, option.pose().gaugeLoftDeg(), targets.loftDeg());
-        worst = Math.max(
-                worst,
-                tolerances(aims, Measure.LIE, option.pose().gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg())));
-        double outsideDeg = golfer().sitsRange().outsideDeg(option.pose().sitsClosedDeg());
-        worst = Math.max(worst, tolerances(aims, Measure.SITS, outsideDeg, OptionalDouble.of(0)));
-        if (option.carryM().isPresent()) {
-            worst = Math.max(
-                    worst, tolerances(aims, Measure.CARRY, option.carryM().getAsDouble(), targets.carryM()));
-        }
-        if (targets.swingweight().isPresent()) {
-            double points = option.build().swingweight().scalePoints();
-            OptionalDouble wanted =
-                    OptionalDouble.of(targets.swingweight().get().scalePoints());
-            worst = Math.max(worst, tolerances(aims, Measure.SWINGWEIGHT, points, wanted));
-        }
-        return Math.max(worst, worstToOthers(aims));
+        return option(PlanState.LIVE)
+                .setup()
+                .map(setup -> Math.max(worstByItself(setup, aims), worstToOthers(aims)))
+                .orElse(0.0);
+    }
+
+    private double worstByItself(ClubSetup setup, Aims aims) {
+        return setup.deviations(golfer().sitsRange()).entrySet().stream()
+                .mapToDouble(off -> tolerances(aims, off.getKey(), off.getValue()))
+                .max()
+                .orElse(0);
     }
 
     private double worstToOthers(Aims aims) {
         double gap = gap(PlanState.LIVE)
-                .map(term -> tolerances(aims, Measure.GAP, term.gapM(), OptionalDouble.of(term.wishM())))
+                .map(term -> tolerances(aims, Measure.GAP, term.gapM() - term.wishM()))
                 .orElse(0.0);
         boolean spreadCounts = aims.of(Measure.SPREAD).importancePoints() > 0;
         double spread = spread(PlanState.LIVE)
                 .filter(term -> spreadCounts)
-                .map(term -> tolerances(aims, Measure.SPREAD, term.deviationMeasureUnits(), OptionalDouble.of(0)))
+                .map(term -> tolerances(aims, Measure.SPREAD, term.deviationMeasureUnits()))
                 .orElse(0.0);
         return Math.max(gap, spread);
     }
 
-    private static double tolerances(Aims aims, Measure measure, double value, OptionalDouble target) {
-        return target.isPresent()
-                ? Math.abs(value - target.getAsDouble()) / aims.of(measure).toleranceMeasureUnits()
-                : 0;
+    private static double tolerances(Aims aims, Measure measure, double deviation) {
+        return Math.abs(deviation) / aims.of(measure).toleranceMeasureUnits();
     }
 }

@@ -8,7 +8,7 @@ import org.bagwright.domain.Aim;
 final class ExactEnumeration {
     private final ExactProblem problem;
     private final int slots;
-    private ExactCost best;
+    private Cost best;
     private int fewestChanges;
 
     private ExactEnumeration(ExactProblem problem) {
@@ -16,7 +16,7 @@ final class ExactEnumeration {
         slots = problem.bags().stream().mapToInt(bag -> bag.slots().size()).sum();
     }
 
-    static ExactCost best(ExactProblem problem) {
+    static Cost best(ExactProblem problem) {
         return run(problem).best;
     }
 
@@ -32,7 +32,7 @@ final class ExactEnumeration {
 
     private void visit(List<ExactOption> chosen) {
         if (chosen.size() == slots) {
-            ExactCost cost = cost(problem, chosen);
+            Cost cost = cost(problem, chosen);
             int changes = chosen.stream().mapToInt(ExactOption::changes).sum();
             int order = best == null ? -1 : cost.compareTo(best);
             if (order < 0 || (order == 0 && changes < fewestChanges)) {
@@ -60,7 +60,7 @@ final class ExactEnumeration {
     }
 
     /** What the options with these indexes cost. */
-    static ExactCost cost(List<List<Integer>> indexes, ExactProblem problem) {
+    static Cost cost(List<List<Integer>> indexes, ExactProblem problem) {
         List<ExactOption> chosen = new ArrayList<>();
         for (int bag = 0; bag < indexes.size(); bag++) {
             for (int slot = 0; slot < indexes.get(bag).size(); slot++) {
@@ -73,7 +73,7 @@ final class ExactEnumeration {
         return cost(problem, chosen);
     }
 
-    static ExactCost cost(ExactProblem problem, List<ExactOption> chosen) {
+    static Cost cost(ExactProblem problem, List<ExactOption> chosen) {
         long pieces = 0;
         long breaks = 0;
         long micropoints = 0;
@@ -102,7 +102,7 @@ final class ExactEnumeration {
             breaks += gaps[0] + spread[0];
             micropoints += gaps[1] + spread[1];
         }
-        return new ExactCost(pieces, breaks, micropoints);
+        return new Cost(pieces, breaks, micropoints);
     }
 
     private static long[] gaps(Aim aim, List<ExactOption> own) {

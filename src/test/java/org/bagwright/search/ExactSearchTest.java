@@ -43,7 +43,7 @@ class ExactSearchTest {
         int unproven = 0;
         for (long seed = 0; seed < 500; seed++) {
             ExactProblem problem = ExactInstances.small(seed);
-            ExactCost best = ExactEnumeration.best(problem);
+            Cost best = ExactEnumeration.best(problem);
             long whole = ExactSearch.book(problem, AMPLE).steps();
             ExactResult result = ExactSearch.book(problem, ExactLimits.steps(random.nextLong(whole + 1)));
             assertTrue(result.bound().compareTo(best) <= 0, "bound above the best, seed " + seed);
@@ -126,7 +126,7 @@ class ExactSearchTest {
 
     @Test
     void stopping_at_once_still_gives_a_plan_and_a_true_bound() {
-        List<ExactCost> told = new ArrayList<>();
+        List<Cost> told = new ArrayList<>();
         ExactLimits stopped =
                 new ExactLimits(Long.MAX_VALUE, 1e9, 2, () -> true, (best, bound, elapsedS) -> told.add(best));
         ExactProblem problem = ExactInstances.team(3, 3, new ExactInstances.Shape(9, 8, 3));

@@ -88,7 +88,7 @@ final class ExactTimes {
                 result.elapsedS(),
                 result.steps() / 1_000_000,
                 result.ending(),
-                result.cost().pieces(),
+                result.cost().excess(),
                 result.cost().breaks(),
                 result.bound().breaks(),
                 result.cost().micropoints() / 1e6,
