@@ -4,14 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDataValidation;
 
 /** Fills rows of one sheet of the blank book under its headings, below the example row. */
 public final class BookFiller {
@@ -111,17 +109,6 @@ public final class BookFiller {
         Row row = sheet.createRow(next);
         row.setHeight(like.getHeight());
         like.forEach(cell -> row.createCell(cell.getColumnIndex()).setCellStyle(cell.getCellStyle()));
-        for (CTDataValidation checks :
-                sheet.getCTWorksheet().getDataValidations().getDataValidationList()) {
-            List<String> areas = new ArrayList<>();
-            for (Object area : checks.getSqref()) {
-                areas.add(area.toString().replaceAll(":([A-Z]+)" + next + "$", ":$1" + (next + 1)));
-            }
-            checks.setSqref(areas);
-        }
-        XSSFWorkbook book = sheet.getWorkbook();
-        int place = book.getSheetIndex(sheet);
-        book.setPrintArea(place, 0, headings.getLastCellNum() - 1, 0, next);
         return row;
     }
 

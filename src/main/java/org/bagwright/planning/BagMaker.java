@@ -68,7 +68,7 @@ final class BagMaker {
                         .toList());
         messages.addAll(flight.messages());
         OptionMaker maker = new OptionMaker(book, golfer, flight, stock);
-        List<SlotOptions> slots = bySlot(made.values()).stream()
+        List<SlotOptions> slots = bySlot(made.values()).parallelStream()
                 .map(inSlot -> maker.options(inSlot, pin(inSlot)))
                 .toList();
         made.values().forEach(club -> messages.addAll(RatedMessages.of(club.club(), club.sleeve(), club.geometry())));

@@ -37,7 +37,23 @@ final class GaugeMessages {
         if (stated) {
             made.messages.add(Message.assumed("Clubs", "loft and lie as stated for the clubs without readings"));
         }
+        made.onTheBore();
         return made.messages;
+    }
+
+    /** Easily overlooked: whoever gauges a club reads it with its sleeve at a setting. */
+    private void onTheBore() {
+        List<Club> blank = book.clubs().stream()
+                .filter(club ->
+                        club.sleeve().isPresent() && club.head().statedAt().isEmpty())
+                .toList();
+        if (!blank.isEmpty()) {
+            String names = blank.stream().map(Club::name).distinct().collect(Collectors.joining(", "));
+            messages.add(Message.assumed(
+                    blank.get(0).cell(),
+                    "Stated at is blank, so loft and lie are taken as those of the bore, without the sleeve's bend: "
+                            + names + ". If they were read with the sleeve at a setting, write that setting there"));
+        }
     }
 
     private void club(Club club) {

@@ -151,7 +151,7 @@ public final class Planning {
                 .toList();
         Reasons reasons = new Reasons(ready, charted.book(), charted.options().stock());
         List<BagResult> bags =
-                reasons.with(planned).stream().map(outlooks::with).toList();
+                reasons.with(planned).parallelStream().map(outlooks::with).toList();
         BookResult bare = new BookResult(
                 charted.book(),
                 bags,

@@ -34,7 +34,7 @@ final class ClubColumns {
                     "Face", Limit.FACE_DEG, "Face angle of the head soled as designed, degrees, closed is positive.")
             .ifBlank("0");
     static final Column STATED_AT = Column.of(
-                    Column.Kind.MARK, "Stated at", "The setting at which Loft, Lie and Face were read.")
+                    Column.Kind.MARK, "Stated at", "With a sleeve: the setting at which Loft, Lie and Face were read.")
             .ifBlank("on the bore, without the sleeve's bend");
     static final Column LENGTH = Column.number(
                     "Length", Quantity.LENGTH, Limit.CLUB_LENGTH_M, "Club length, in the unit of the sheet Start.")
@@ -200,8 +200,8 @@ final class ClubColumns {
 
     static final SheetSchema SHEET = new SheetSchema(
             "Clubs",
-            "One row a club as it is today, or another club that might fill its slot: what may be changed on it and what"
-                    + " it should have.",
+            "One row a club as it is today, or another club that might fill its slot. At least Slot, Club, Kind, Loft and"
+                    + " Lie; with an adjustable sleeve also Stated at, Sleeve and Setting.",
             COLUMNS,
             List.of(GOLFER, CLUB));
 

@@ -73,7 +73,8 @@ final class GolferColumns {
 
     static final SheetSchema SHEET = new SheetSchema(
             "Golfers",
-            "One row a golfer. Hold the pointer over a heading to see what to enter and what a blank cell means.",
+            "One row a golfer; at least the name. Hold the pointer over a heading to see what to enter and what a blank cell"
+                    + " means.",
             List.of(
                     GOLFER,
                     HAND,

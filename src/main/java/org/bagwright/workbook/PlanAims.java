@@ -12,7 +12,6 @@ import org.bagwright.domain.Measure;
 
 /** The tolerances and importances on the sheet Plan, which its formulas use by name. */
 final class PlanAims {
-    private static final int FIRST_PLACE = PlanTotals.PLACES + 1;
     private static final List<String> HEADINGS = List.of("Tolerance", "Unit", "Importance", "Must");
 
     private final SheetPen pen;
@@ -40,9 +39,9 @@ final class PlanAims {
         return next - 1;
     }
 
-    /** The columns that are shown; a measure's name takes two. */
+    /** The columns that are shown, from the choices on, so that one page holds them; a measure's name takes two. */
     private int column(int place) {
-        return layout.shown(FIRST_PLACE + place);
+        return layout.shown(PlanColumn.LIVE_CLUB, place);
     }
 
     private void headings(int row) {

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.bagwright.domain.Bend;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.Club;
 import org.bagwright.domain.SlotOptions;
@@ -19,8 +20,15 @@ final class PlanLayout {
     private static final Set<PlanColumn> OF_KITS =
             EnumSet.of(PlanColumn.TODAY_WEIGHTING, PlanColumn.PLANNED_WEIGHTING, PlanColumn.LIVE_WEIGHTING);
 
+    private static final Set<PlanColumn> OF_BENDS = EnumSet.of(
+            PlanColumn.PLANNED_LOFT_BEND,
+            PlanColumn.PLANNED_LIE_BEND,
+            PlanColumn.LIVE_LOFT_BEND,
+            PlanColumn.LIVE_LIE_BEND);
+
     private final boolean candidates;
     private final boolean kits;
+    private final boolean bends;
 
     PlanLayout(BookResult result) {
         candidates = slots(result).anyMatch(SlotOptions::hasCandidates);
@@ -28,6 +36,10 @@ final class PlanLayout {
                 .flatMap(slot -> slot.clubs().stream())
                 .map(Club::kit)
                 .anyMatch(kit -> kit.isPresent());
+        bends = slots(result)
+                .flatMap(slot -> slot.options().stream())
+                .flatMap(option -> option.setup().stream())
+                .anyMatch(setup -> !setup.choice().bend().equals(Bend.NONE));
     }
 
     private static Stream<SlotOptions> slots(BookResult result) {
@@ -40,13 +52,21 @@ final class PlanLayout {
 
     boolean isHidden(PlanColumn column) {
         boolean unused = column == PlanColumn.HEAD_MASS_CHANGE && !candidates && !kits;
-        return unused || (OF_CANDIDATES.contains(column) && !candidates) || (OF_KITS.contains(column) && !kits);
+        return unused
+                || (OF_CANDIDATES.contains(column) && !candidates)
+                || (OF_KITS.contains(column) && !kits)
+                || (OF_BENDS.contains(column) && !bends);
     }
 
     /** The column in this place among those that are shown, counted from 0. */
     int shown(int place) {
+        return shown(PlanColumn.GOLFER, place);
+    }
+
+    /** The column in this place among those that are shown from one on, counted from 0. */
+    int shown(PlanColumn from, int place) {
         List<PlanColumn> shown = Stream.of(PlanColumn.values())
-                .filter(column -> !isHidden(column))
+                .filter(column -> column.compareTo(from) >= 0 && !isHidden(column))
                 .toList();
         return shown.get(place).ordinal();
     }

@@ -138,20 +138,10 @@ final class PlanRowWriter {
         } else {
             pen.blank(place.row(), column, Role.CHOICE);
         }
-        DataValidationHelper helper = pen.sheet().getDataValidationHelper();
-        DataValidation validation = helper.createValidation(
-                helper.createExplicitListConstraint(new String[] {"yes"}),
-                new CellRangeAddressList(place.row(), place.row(), column, column));
-        validation.setShowPromptBox(true);
-        validation.createPromptBox("Pin", PlanWords.PIN);
-        validation.setShowErrorBox(true);
-        validation.setEmptyCellAllowed(true);
-        validation.createErrorBox("Pin", "Write yes, or leave the cell blank.");
-        pen.sheet().addValidationData(validation);
     }
 
     private void dropDown(PlanState state, String what, SettingsColumn list) {
-        if (state == PlanState.LIVE) {
+        if (state == PlanState.LIVE && settings.lists().isChoice(values.slot(), list)) {
             String choices = settings.lists().list(values.slot(), list, place.at(PlanColumn.LIVE_LIST));
             dropDown(PlanColumn.of(state, what), choices);
         }

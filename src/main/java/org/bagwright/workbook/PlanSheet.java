@@ -2,7 +2,13 @@ package org.bagwright.workbook;
 
 import static org.bagwright.workbook.BookStyles.Role;
 
+import java.io.IOException;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
@@ -43,8 +49,11 @@ final class PlanSheet {
     }
 
     /** Writes the sheet, which stands before Settings but looks its numbers up there. */
-    static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result, SettingsSheet settings) {
-        SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
+    static void write(SXSSFWorkbook workbook, BookStyles styles, BookResult result, SettingsSheet settings)
+            throws IOException {
+        SXSSFSheet rows = workbook.getSheet(NAME);
+        rows.setRandomAccessWindowSize(-1);
+        SheetPen pen = new SheetPen(workbook, NAME, styles);
         PlanSheet plan = new PlanSheet(pen, result, settings);
         plan.headings();
         int slots = result.bags().stream()
@@ -55,6 +64,7 @@ final class PlanSheet {
         plan.rows();
         int end = Math.max(PlanTotals.write(pen, result, plan.layout, below), lastAim);
         plan.finish(FIRST_ROW + slots - 1, end);
+        rows.flushRows();
     }
 
     private void headings() {
@@ -113,7 +123,28 @@ final class PlanSheet {
         pen.sheet().createFreezePane(PlanColumn.TODAY_SETTING.ordinal(), FIRST_ROW);
         hideAndGroup();
         colourFit(lastSlotRow);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, lastRow, PlanColumn.HEAD_GRAMS.ordinal());
+        offerPins(lastSlotRow);
+        print(lastSlotRow, lastRow);
+    }
+
+    /** Three parts, each one page wide: today and planned with the totals, your choice and live, the build. */
+    private void print(int lastSlotRow, int lastRow) {
+        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, lastRow, PlanColumn.PLANNED_PENALTY.ordinal());
+        XSSFWorkbook workbook = pen.sheet().getWorkbook();
+        workbook.setPrintArea(
+                workbook.getSheetIndex(pen.sheet()),
+                String.join(
+                        ",",
+                        part(0, lastRow, PlanColumn.GOLFER, PlanColumn.PLANNED_PENALTY),
+                        part(HEADING_ROW - 1, lastSlotRow, PlanColumn.LIVE_CLUB, PlanColumn.LIVE_FIT),
+                        part(HEADING_ROW - 1, lastSlotRow, PlanColumn.LIVE_LENGTH, PlanColumn.HEAD_GRAMS)));
+        pen.sheet()
+                .setRepeatingColumns(
+                        new CellRangeAddress(-1, -1, PlanColumn.GOLFER.ordinal(), PlanColumn.TODAY_CLUB.ordinal()));
+    }
+
+    private static String part(int firstRow, int lastRow, PlanColumn first, PlanColumn last) {
+        return new CellRangeAddress(firstRow, lastRow, first.ordinal(), last.ordinal()).formatAsString(null, true);
     }
 
     /**
@@ -132,6 +163,20 @@ final class PlanSheet {
             }
         }
         sheet.getSheetFormatPr().setOutlineLevelCol((short) 1);
+    }
+
+    private void offerPins(int last) {
+        DataValidationHelper helper = pen.sheet().getDataValidationHelper();
+        int column = PlanColumn.PIN.ordinal();
+        DataValidation validation = helper.createValidation(
+                helper.createExplicitListConstraint(new String[] {"yes"}),
+                new CellRangeAddressList(FIRST_ROW, last, column, column));
+        validation.setShowPromptBox(true);
+        validation.createPromptBox("Pin", PlanWords.PIN);
+        validation.setShowErrorBox(true);
+        validation.setEmptyCellAllowed(true);
+        validation.createErrorBox("Pin", "Write yes, or leave the cell blank.");
+        pen.sheet().addValidationData(validation);
     }
 
     private void colourFit(int last) {

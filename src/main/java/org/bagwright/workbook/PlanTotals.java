@@ -11,8 +11,7 @@ final class PlanTotals {
     private static final int TOTAL_PLACE = FIRST_TERM_PLACE + PlanTerm.values().length;
     private static final int ITEMS_PLACE = TOTAL_PLACE + 1;
 
-    /** How many of the columns that are shown the totals take. */
-    static final int PLACES = ITEMS_PLACE + 1;
+    private static final int PLACES = ITEMS_PLACE + 1;
 
     private final SheetPen pen;
     private final PlanLayout layout;

@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.CellChange;
@@ -14,6 +16,11 @@ import org.bagwright.domain.TodayChange;
 
 /** Adds the result sheets to a copy of the fitter's book. */
 public final class ResultBook {
+    /** The sheets with most cells: their rows go to the file as they are written, or a large team would not fit. */
+    private static final Set<String> STREAMED = Set.of(PlanSheet.NAME, SettingsSheet.NAME);
+
+    private static final int ROWS_KEPT = 100;
+
     private ResultBook() {}
 
     /**
@@ -52,20 +59,23 @@ public final class ResultBook {
         try (InputStream input = Files.newInputStream(source);
                 XSSFWorkbook workbook = new XSSFWorkbook(input)) {
             Adopted adopted = TodayCells.write(workbook, changes);
-            add(workbook, result);
-            workbook.write(target);
+            workbook.setCellFormulaValidation(false);
+            ResultSheets.remove(workbook);
+            try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, ROWS_KEPT, true)) {
+                add(streamed, result);
+                streamed.write(target);
+            }
             return adopted;
         }
     }
 
-    static void add(XSSFWorkbook workbook, BookResult result) {
-        workbook.setCellFormulaValidation(false);
-        ResultSheets.remove(workbook);
+    private static void add(SXSSFWorkbook streamed, BookResult result) throws IOException {
+        XSSFWorkbook workbook = streamed.getXSSFWorkbook();
         List<String> names = ResultSheets.namesFor(result);
-        names.forEach(workbook::createSheet);
+        names.forEach(name -> create(streamed, name));
         BookStyles styles = new BookStyles(workbook);
-        SettingsSheet settings = SettingsSheet.write(workbook, styles, result);
-        PlanSheet.write(workbook, styles, result, settings);
+        SettingsSheet settings = SettingsSheet.write(streamed, styles, result);
+        PlanSheet.write(streamed, styles, result, settings);
         LadderSheet.write(workbook, styles, result, settings);
         StepsSheet.write(workbook, styles, result);
         OthersSheet.write(workbook, styles, result);
@@ -78,6 +88,14 @@ public final class ResultBook {
         names.forEach(name -> ResultSheets.protect(workbook.getSheet(name)));
         workbook.setForceFormulaRecalculation(true);
         show(workbook);
+    }
+
+    private static void create(SXSSFWorkbook streamed, String name) {
+        if (STREAMED.contains(name)) {
+            streamed.createSheet(name);
+        } else {
+            streamed.getXSSFWorkbook().createSheet(name);
+        }
     }
 
     private static void show(XSSFWorkbook workbook) {

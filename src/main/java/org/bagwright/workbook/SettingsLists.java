@@ -29,7 +29,11 @@ final class SettingsLists {
     private final SheetPen pen;
     private final Units units;
     private final Map<String, Block> blocks = new HashMap<>();
-    private int next;
+    private final int firstRow;
+    private final List<ListRow> rows = new ArrayList<>();
+
+    /** What one club of a slot may have of one thing. */
+    private record ListRow(String club, List<Object> choices, Object own) {}
 
     /** Where a block stands, and how many choices its first club has. */
     private record Block(int firstRow, int lastRow, int firstChoices) {
@@ -47,20 +51,21 @@ final class SettingsLists {
             pen.text(headingRow, CLUB_COLUMN + column, Role.HEADING, headings.get(column));
         }
         pen.width(CLUB_COLUMN, 16);
-        next = headingRow + 1;
+        firstRow = headingRow + 1;
     }
 
+    /** Plans the lists of a slot; {@link #write} writes them. */
     void add(SlotOptions slot) {
         for (SettingsColumn column : LISTED) {
-            int first = next;
+            int first = lastRow() + 1;
             for (Club club : slot.clubs()) {
-                row(club.name(), choices(slot.optionsOf(club), column), own(slot, club, column));
+                rows.add(new ListRow(club.name(), choices(slot.optionsOf(club), column), own(slot, club, column)));
             }
             if (slot.options().stream().anyMatch(Option::isEmpty)) {
-                row(Option.LEFT_OUT, List.of(), "");
+                rows.add(new ListRow(Option.LEFT_OUT, List.of(), ""));
             }
             int count = choices(slot.optionsOf(slot.clubs().get(0)), column).size();
-            blocks.put(key(slot, column), new Block(first, next - 1, count));
+            blocks.put(key(slot, column), new Block(first, lastRow(), count));
         }
     }
 
@@ -75,21 +80,31 @@ final class SettingsLists {
                 .orElseThrow();
     }
 
-    private void row(String club, List<Object> choices, Object own) {
-        pen.text(next, CLUB_COLUMN, Role.FAINT, club);
-        value(OWN_COLUMN, own);
-        pen.number(next, COUNT_COLUMN, Role.FAINT, "0", Math.max(1, choices.size()));
-        for (int index = 0; index < choices.size(); index++) {
-            value(FIRST_CHOICE_COLUMN + index, choices.get(index));
-        }
-        next++;
+    /** The last row that the lists take. */
+    int lastRow() {
+        return firstRow + rows.size() - 1;
     }
 
-    private void value(int column, Object value) {
+    /** Writes the part of the lists that stands in a row, if any does. */
+    void write(int row) {
+        if (row > lastRow()) {
+            return;
+        }
+        ListRow list = rows.get(row - firstRow);
+        pen.text(row, CLUB_COLUMN, Role.FAINT, list.club());
+        value(row, OWN_COLUMN, list.own());
+        pen.number(
+                row, COUNT_COLUMN, Role.FAINT, "0", Math.max(1, list.choices().size()));
+        for (int index = 0; index < list.choices().size(); index++) {
+            value(row, FIRST_CHOICE_COLUMN + index, list.choices().get(index));
+        }
+    }
+
+    private void value(int row, int column, Object value) {
         if (value instanceof Double number) {
-            pen.number(next, column, Role.FAINT, "0.0##", number);
+            pen.number(row, column, Role.FAINT, "0.0##", number);
         } else {
-            pen.mark(next, column, Role.FAINT, (String) value);
+            pen.mark(row, column, Role.FAINT, (String) value);
         }
     }
 

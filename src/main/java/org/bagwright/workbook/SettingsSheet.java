@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BookResult;
@@ -39,13 +39,13 @@ final class SettingsSheet {
         this.lists = new SettingsLists(pen, units, HEADING_ROW);
     }
 
-    static SettingsSheet write(XSSFWorkbook workbook, BookStyles styles, BookResult result) {
-        SettingsSheet settings = new SettingsSheet(new SheetPen(workbook.getSheet(NAME), styles), result);
+    static SettingsSheet write(SXSSFWorkbook workbook, BookStyles styles, BookResult result) {
+        SettingsSheet settings = new SettingsSheet(new SheetPen(workbook, NAME, styles), result);
         settings.headings();
+        result.bags().forEach(bag -> bag.options().slots().forEach(settings.lists::add));
         for (BagResult bag : result.bags()) {
             for (SlotOptions slot : bag.options().slots()) {
                 slot.options().forEach(option -> settings.option(bag.options(), slot, option));
-                settings.lists.add(slot);
             }
         }
         settings.finish();
@@ -109,6 +109,7 @@ final class SettingsSheet {
         text(row, SettingsColumn.OPEN, option.open() ? "yes" : "no");
         option.setup().ifPresent(setup -> setup(row, bag, option, setup));
         pen.formula(row, SettingsColumn.KEY.ordinal(), Role.FAINT, keyFormula(row, option), option.key());
+        lists.write(row);
     }
 
     private void setup(int row, BagOptions bag, Option option, ClubSetup setup) {
@@ -158,9 +159,12 @@ final class SettingsSheet {
     }
 
     private void finish() {
+        for (int row = nextRow; row <= lists.lastRow(); row++) {
+            lists.write(row);
+        }
         int last = SettingsColumn.values().length - 1;
         pen.sheet().setAutoFilter(new CellRangeAddress(HEADING_ROW, nextRow - 1, 0, last));
         pen.sheet().createFreezePane(SettingsColumn.SETTING.ordinal(), FIRST_ROW);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, nextRow - 1, last);
+        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.ordinal());
     }
 }

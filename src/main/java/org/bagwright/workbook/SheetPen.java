@@ -1,64 +1,78 @@
 package org.bagwright.workbook;
 
 import java.util.OptionalDouble;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Writes cells of one sheet; rows and columns count from 0. */
 final class SheetPen {
     private final XSSFSheet sheet;
+    private final Sheet rows;
     private final BookStyles styles;
 
     SheetPen(XSSFSheet sheet, BookStyles styles) {
+        this(sheet, sheet, styles);
+    }
+
+    /** A pen for a sheet whose rows go to the file as they are written, and are not kept. */
+    SheetPen(SXSSFWorkbook workbook, String sheetName, BookStyles styles) {
+        this(workbook.getXSSFWorkbook().getSheet(sheetName), workbook.getSheet(sheetName), styles);
+    }
+
+    private SheetPen(XSSFSheet sheet, Sheet rows, BookStyles styles) {
         this.sheet = sheet;
+        this.rows = rows;
         this.styles = styles;
     }
 
+    /** The sheet itself: all but its rows. */
     XSSFSheet sheet() {
         return sheet;
     }
 
-    XSSFCell text(int row, int column, BookStyles.Role role, String text) {
-        XSSFCell cell = cell(row, column);
+    Cell text(int row, int column, BookStyles.Role role, String text) {
+        Cell cell = cell(row, column);
         cell.setCellStyle(styles.of(role));
         cell.setCellValue(text);
         return cell;
     }
 
-    XSSFCell number(int row, int column, BookStyles.Role role, String format, double value) {
-        XSSFCell cell = cell(row, column);
+    Cell number(int row, int column, BookStyles.Role role, String format, double value) {
+        Cell cell = cell(row, column);
         cell.setCellStyle(styles.of(role, format));
         cell.setCellValue(value);
         return cell;
     }
 
-    XSSFCell blank(int row, int column, BookStyles.Role role) {
-        XSSFCell cell = cell(row, column);
+    Cell blank(int row, int column, BookStyles.Role role) {
+        Cell cell = cell(row, column);
         cell.setCellStyle(styles.of(role));
         return cell;
     }
 
     /** A text that is a plain number becomes a number, so that what a person types by hand equals it. */
-    XSSFCell mark(int row, int column, BookStyles.Role role, String mark) {
+    Cell mark(int row, int column, BookStyles.Role role, String mark) {
         return mark.matches("0|[1-9][0-9]{0,8}")
                 ? number(row, column, role, "General", Double.parseDouble(mark))
                 : text(row, column, role, mark);
     }
 
     /** A formula with the value that a reader shows who does not calculate. */
-    XSSFCell formula(int row, int column, BookStyles.Role role, String format, String formula, double cached) {
-        XSSFCell cell = cell(row, column);
+    Cell formula(int row, int column, BookStyles.Role role, String format, String formula, double cached) {
+        Cell cell = cell(row, column);
         cell.setCellStyle(styles.of(role, format));
         cell.setCellFormula(formula);
         cell.setCellValue(cached);
         return cell;
     }
 
-    XSSFCell formula(int row, int column, BookStyles.Role role, String formula, String cached) {
-        XSSFCell cell = cell(row, column);
+    Cell formula(int row, int column, BookStyles.Role role, String formula, String cached) {
+        Cell cell = cell(row, column);
         cell.setCellStyle(styles.of(role));
         cell.setCellFormula(formula);
         cell.setCellValue(cached);
@@ -66,8 +80,8 @@ final class SheetPen {
     }
 
     /** A formula that gives a number or a blank text. */
-    XSSFCell formula(int row, int column, BookStyles.Role role, String format, String formula, OptionalDouble cached) {
-        XSSFCell cell = cell(row, column);
+    Cell formula(int row, int column, BookStyles.Role role, String format, String formula, OptionalDouble cached) {
+        Cell cell = cell(row, column);
         cell.setCellStyle(styles.of(role, format));
         cell.setCellFormula(formula);
         if (cached.isPresent()) {
@@ -91,18 +105,19 @@ final class SheetPen {
         row(row).setHeightInPoints((float) points);
     }
 
+    /** Merges cells that no other merge may overlap: the library's check of that takes minutes for a large team. */
     void merge(int firstRow, int lastRow, int firstColumn, int lastColumn) {
         if (firstRow < lastRow || firstColumn < lastColumn) {
-            sheet.addMergedRegion(new CellRangeAddress(firstRow, lastRow, firstColumn, lastColumn));
+            sheet.addMergedRegionUnsafe(new CellRangeAddress(firstRow, lastRow, firstColumn, lastColumn));
         }
     }
 
-    private XSSFRow row(int row) {
-        XSSFRow found = sheet.getRow(row);
-        return found == null ? sheet.createRow(row) : found;
+    private Row row(int row) {
+        Row found = rows.getRow(row);
+        return found == null ? rows.createRow(row) : found;
     }
 
-    private XSSFCell cell(int row, int column) {
+    private Cell cell(int row, int column) {
         return row(row).createCell(column);
     }
 

@@ -43,7 +43,8 @@ final class SleeveColumns {
 
     static final SheetSchema SHEET = new SheetSchema(
             "Sleeves",
-            "One row for every setting of every sleeve: a Clock and a Bend, or the sleeve's own table of changes.",
+            "One row for every setting of every sleeve: Sleeve, Setting, Clock and Bend, or the sleeve's own table of"
+                    + " changes.",
             List.of(SLEEVE, SETTING, CLOCK, BEND, CLOCK_2, BEND_2, TURNS_SHAFT, LOFT_CHANGE, LIE_CHANGE, FACE_CHANGE),
             List.of(SLEEVE));
 

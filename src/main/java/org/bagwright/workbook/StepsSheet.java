@@ -61,7 +61,7 @@ final class StepsSheet {
             pen.sheet().setRowBreak(row - 1);
         }
         pen.sheet().createFreezePane(0, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 2, ALL);
+        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 2, FRESH);
     }
 
     private void headings() {
@@ -152,8 +152,8 @@ final class StepsSheet {
         }
         String all = done(bag, bag.today(), step.state());
         pen.text(row, FRESH, Role.CELL, fresh);
-        pen.text(row, ALL, Role.CELL, all);
-        pen.height(row, Math.max(SheetBlock.heightPoints(fresh, FRESH_CHARS), SheetBlock.heightPoints(all, ALL_CHARS)));
+        pen.text(row, ALL, Role.TEXT, all);
+        pen.height(row, SheetBlock.heightPoints(fresh, FRESH_CHARS));
     }
 
     private static String done(BagResult bag, BagState from, BagState to) {

@@ -31,6 +31,10 @@ record TemplateLayout(
     static final int HEADING_ROW = 3;
     static final int FIRST_ROW = 4;
     private static final int INPUT_ROWS = 40;
+    /** As many as a page holds. */
+    private static final int GOLFER_ROWS = 24;
+
+    private static final int CHECKED_ROWS = 1000;
     private static final String NOTHING = "";
     private static final String NOT_READ = "An example; the tool does not read it.";
 
@@ -50,7 +54,13 @@ record TemplateLayout(
 
     /** The last row that looks like input. */
     int lastRow() {
-        return FIRST_ROW + (filled.isEmpty() ? INPUT_ROWS + (example.isEmpty() ? 0 : 1) : filled.size()) - 1;
+        int rows = schema == GolferColumns.SHEET ? GOLFER_ROWS : INPUT_ROWS;
+        return FIRST_ROW + (filled.isEmpty() ? rows + (example.isEmpty() ? 0 : 1) : filled.size()) - 1;
+    }
+
+    /** The last row whose cells offer lists and are checked: a book may outgrow the rows that look like input. */
+    int lastCheckedRow() {
+        return filled.isEmpty() ? FIRST_ROW + CHECKED_ROWS - 1 : lastRow();
     }
 
     private static TemplateLayout golfers() {

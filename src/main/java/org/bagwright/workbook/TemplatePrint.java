@@ -11,11 +11,11 @@ final class TemplatePrint {
 
     private TemplatePrint() {}
 
-    /** Landscape A4, as wide as the page, with the sheet's name and the page number at the foot. */
-    static void landscape(XSSFSheet sheet) {
+    /** A4, as wide as the page, with the sheet's name and the page number at the foot. */
+    static void fit(XSSFSheet sheet, boolean landscape) {
         PrintSetup print = sheet.getPrintSetup();
         sheet.getPrintSetup().setPaperSize(PaperSize.A4_PAPER);
-        print.setLandscape(true);
+        print.setLandscape(landscape);
         sheet.setFitToPage(true);
         print.setFitWidth((short) 1);
         print.setFitHeight((short) 0);

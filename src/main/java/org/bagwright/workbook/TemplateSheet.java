@@ -18,6 +18,7 @@ final class TemplateSheet {
     private static final int WIDTH_UNITS_PER_CHARACTER = 256;
     private static final int ABOUT_COLUMNS = 10;
     private static final int COLUMNS_A_PAGE = 20;
+    private static final int MOST_CHARS_UPRIGHT = 120;
     private static final int HEADING_SPARE = 2;
     private static final int NOTE_COLUMNS = 4;
     private static final int NOTE_ROWS = 6;
@@ -42,8 +43,9 @@ final class TemplateSheet {
         addInputRows();
         sheet.createFreezePane(layout.fixedColumns(), TemplateLayout.HEADING_ROW + 1);
         sheet.setDisplayGridlines(false);
-        TemplatePrint.landscape(sheet);
-        workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, layout.columns().size() - 1, 0, layout.lastRow());
+        int widthChars =
+                layout.columns().stream().mapToInt(TemplateSheet::width).sum();
+        TemplatePrint.fit(sheet, widthChars > MOST_CHARS_UPRIGHT);
         if (layout.columns().size() > COLUMNS_A_PAGE) {
             sheet.getPrintSetup().setFitWidth((short) 2);
             sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, layout.fixedColumns() - 1));

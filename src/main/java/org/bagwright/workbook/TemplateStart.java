@@ -18,7 +18,7 @@ import org.bagwright.workbook.BookStyles.Role;
 final class TemplateStart {
     private static final List<String> STEPS = List.of(
             "1.  Here: choose the units of the book and the air in which the shots fly.",
-            "2.  Golfers: one row a golfer. Blank cells take the value that the note on the heading names.",
+            "2.  Golfers: one row a golfer. The note on each heading says what to enter, and what a blank cell means.",
             "3.  Sleeves: one row for every setting, from the clock on the right or from the sleeve's own table.",
             "4.  Clubs: one row a club as it is today, or another that might fill its slot, and what may change on it.",
             "5.  Readings: what your gauge read, if you did. Run bagwright gauge to learn what it tells.",
@@ -74,7 +74,7 @@ final class TemplateStart {
         addLines(CAUTIONS_ROW, "Cautions at the bench", CAUTIONS);
         addClock();
         sheet.setDisplayGridlines(false);
-        TemplatePrint.landscape(sheet);
+        TemplatePrint.fit(sheet, true);
         sheet.getPrintSetup().setFitHeight((short) 1);
     }
 

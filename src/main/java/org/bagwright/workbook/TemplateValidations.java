@@ -20,7 +20,7 @@ final class TemplateValidations {
     static void add(XSSFSheet sheet, TemplateLayout layout) {
         for (int index = 0; index < layout.columns().size(); index++) {
             CellRangeAddressList cells =
-                    new CellRangeAddressList(TemplateLayout.FIRST_ROW, layout.lastRow(), index, index);
+                    new CellRangeAddressList(TemplateLayout.FIRST_ROW, layout.lastCheckedRow(), index, index);
             add(sheet, layout.columns().get(index), cells);
         }
     }
