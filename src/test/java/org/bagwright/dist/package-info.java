@@ -1,0 +1,2 @@
+/** What is given to people: the launchers, the libraries and their licences. */
+package org.bagwright.dist;
