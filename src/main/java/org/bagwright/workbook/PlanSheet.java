@@ -3,8 +3,6 @@ package org.bagwright.workbook;
 import static org.bagwright.workbook.BookStyles.Role;
 
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
-import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BagResult;
@@ -140,18 +138,19 @@ final class PlanSheet {
             new CellRangeAddress(FIRST_ROW, last, PlanColumn.LIVE_FIT.ordinal(), PlanColumn.LIVE_FIT.ordinal())
         };
         String cell = "$" + PlanColumn.LIVE_FIT.letters() + (FIRST_ROW + 1);
-        formatting.addConditionalFormatting(area, rule(formatting, cell + "=\"close\"", "F6E3B8"));
+        colour(formatting, area, cell + "=\"close\"", "F6E3B8");
         String wrong =
                 "AND(" + cell + "<>\"close\"," + cell + "<>\"inside\"," + cell + "<>\"" + Option.LEFT_OUT + "\")";
-        formatting.addConditionalFormatting(area, rule(formatting, wrong, "E7B8A2"));
+        colour(formatting, area, wrong, "E7B8A2");
     }
 
-    private static XSSFConditionalFormattingRule rule(
-            XSSFSheetConditionalFormatting formatting, String condition, String rgb) {
-        XSSFConditionalFormattingRule rule = formatting.createConditionalFormattingRule(condition);
-        XSSFPatternFormatting pattern = rule.createPatternFormatting();
-        pattern.setFillBackgroundColor(BookStyles.colour(rgb));
-        pattern.setFillPattern(org.apache.poi.ss.usermodel.PatternFormatting.SOLID_FOREGROUND);
-        return rule;
+    private void colour(
+            XSSFSheetConditionalFormatting formatting, CellRangeAddress[] area, String condition, String rgb) {
+        int added = formatting.addConditionalFormatting(area, formatting.createConditionalFormattingRule(condition));
+        pen.sheet()
+                .getCTWorksheet()
+                .getConditionalFormattingArray(added)
+                .getCfRuleArray(0)
+                .setDxfId(KnownFormats.filled(pen.sheet().getWorkbook(), rgb));
     }
 }
