@@ -6,11 +6,13 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.CellChange;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.TodayChange;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookView;
 
 /** Adds the result sheets to a copy of the fitter's book. */
 public final class ResultBook {
@@ -51,8 +53,11 @@ public final class ResultBook {
             throws IOException {
         try (InputStream input = Files.newInputStream(source);
                 XSSFWorkbook workbook = new XSSFWorkbook(input)) {
+            FormulaValues values = FormulaValues.of(workbook);
             Adopted adopted = TodayCells.write(workbook, changes);
             add(workbook, result);
+            values.refresh();
+            OwnCells.keepFormats(workbook);
             workbook.write(target);
             return adopted;
         }
@@ -60,6 +65,7 @@ public final class ResultBook {
 
     static void add(XSSFWorkbook workbook, BookResult result) {
         workbook.setCellFormulaValidation(false);
+        Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheets.NAMES);
         ResultSheets.remove(workbook);
         List<String> names = ResultSheets.namesFor(result);
         names.forEach(workbook::createSheet);
@@ -76,6 +82,8 @@ public final class ResultBook {
         MessagesSheet.write(workbook, styles, result);
         ResultSheets.mark(workbook, names);
         names.forEach(name -> ResultSheets.protect(workbook.getSheet(name)));
+        traits.keySet().retainAll(names);
+        traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
         workbook.setForceFormulaRecalculation(true);
         show(workbook);
     }
@@ -86,5 +94,8 @@ public final class ResultBook {
             workbook.getSheetAt(index).setSelected(index == plan);
         }
         workbook.setActiveSheet(plan);
+        for (CTBookView view : workbook.getCTWorkbook().getBookViews().getWorkbookViewArray()) {
+            view.setActiveTab(plan);
+        }
     }
 }

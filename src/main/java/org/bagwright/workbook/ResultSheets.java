@@ -2,6 +2,7 @@ package org.bagwright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
@@ -34,6 +35,8 @@ final class ResultSheets {
     private static final String MARK = "BW_made_by_the_tool";
 
     static final String NAME_PREFIX = "BW_";
+    /** The names that a plan gives to cells of its own, as {@link PlanFormulas} writes them. */
+    private static final Pattern OWN_NAME = Pattern.compile(NAME_PREFIX + "[a-z]+_(tolerance|importance)");
 
     private ResultSheets() {}
 
@@ -76,7 +79,7 @@ final class ResultSheets {
         List<String> earlier =
                 NAMES.stream().filter(name -> workbook.getSheet(name) != null).toList();
         for (Name name : List.copyOf(workbook.getAllNames())) {
-            if (name.getSheetIndex() < 0 && name.getNameName().startsWith(NAME_PREFIX)) {
+            if (name.getSheetIndex() < 0 && OWN_NAME.matcher(name.getNameName()).matches()) {
                 workbook.removeName(name);
             }
         }
