@@ -6,11 +6,8 @@ import java.util.regex.Pattern;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.PaperSize;
-import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -85,7 +82,6 @@ final class ResultSheets {
         }
         for (String name : earlier) {
             XSSFSheet sheet = workbook.getSheet(name);
-            forgetFormulas(sheet);
             List<PackagePartName> parts = parts(sheet);
             workbook.removeSheetAt(workbook.getSheetIndex(sheet));
             parts.forEach(part -> forget(workbook.getPackage(), part));
@@ -132,17 +128,6 @@ final class ResultSheets {
         PackagePartName list = PackagingURIHelper.getRelationshipPartName(part);
         if (file.containPart(list)) {
             file.removePart(list);
-        }
-    }
-
-    /** Without this the list of calculations would still name cells of a sheet that is gone. */
-    private static void forgetFormulas(XSSFSheet sheet) {
-        for (Row row : sheet) {
-            for (Cell cell : row) {
-                if (cell.getCellType() == CellType.FORMULA) {
-                    cell.removeFormula();
-                }
-            }
         }
     }
 

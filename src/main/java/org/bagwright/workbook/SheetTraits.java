@@ -26,7 +26,8 @@ record SheetTraits(Optional<String> codeName, Optional<CTColor> tabColour, Sheet
     }
 
     private static SheetTraits of(XSSFSheet sheet) {
-        Optional<CTSheetPr> properties = Optional.ofNullable(sheet.getCTWorksheet().getSheetPr());
+        Optional<CTSheetPr> properties =
+                Optional.ofNullable(sheet.getCTWorksheet().getSheetPr());
         XSSFWorkbook workbook = sheet.getWorkbook();
         return new SheetTraits(
                 properties.map(CTSheetPr::getCodeName),

@@ -93,6 +93,20 @@ record BookPackage(Map<String, byte[]> parts, List<String> entries) {
         throw new AssertionError("no sheet " + name);
     }
 
+    /** The type that is written for a part, by its own name or by the ending of it. */
+    String contentType(String part) {
+        Element types = xml(CONTENT_TYPES).getDocumentElement();
+        String ending = part.substring(part.lastIndexOf('.') + 1);
+        return all(types, "Override").stream()
+                .filter(one -> one.getAttribute("PartName").equals("/" + part))
+                .findFirst()
+                .or(() -> all(types, "Default").stream()
+                        .filter(one -> one.getAttribute("Extension").equals(ending))
+                        .findFirst())
+                .orElseThrow()
+                .getAttribute("ContentType");
+    }
+
     /** Every element of a local name, at any depth. */
     static List<Element> all(Element root, String name) {
         NodeList found = root.getElementsByTagNameNS("*", name);

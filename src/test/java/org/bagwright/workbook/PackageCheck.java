@@ -23,8 +23,7 @@ import org.w3c.dom.Node;
 
 /** Finds in a book's file what makes a spreadsheet program offer to repair it: parts, relations and schema. */
 final class PackageCheck {
-    private static final String RELATION_SPACE =
-            "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private static final String RELATION_SPACE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private static final String COMPATIBILITY_SPACE = "http://schemas.openxmlformats.org/markup-compatibility/2006";
 
     private final BookPackage file;
@@ -131,7 +130,7 @@ final class PackageCheck {
         boolean ignorable = COMPATIBILITY_SPACE.equals(attribute.getNamespaceURI());
         boolean requires = "Choice".equals(element.getLocalName()) && "Requires".equals(attribute.getName());
         if (ignorable || requires) {
-            for (String prefix : attribute.getValue().trim().split("\\s+")) {
+            for (String prefix : attribute.getValue().trim().split("\\s+", -1)) {
                 require(element.lookupNamespaceURI(prefix) != null, part, "does not declare the prefix " + prefix);
             }
         }

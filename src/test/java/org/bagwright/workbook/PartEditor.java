@@ -66,8 +66,9 @@ final class PartEditor {
         String list = owner.substring(0, slash) + "_rels/" + owner.substring(slash) + ".rels";
         parts.computeIfAbsent(
                 list,
-                none -> "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"></Relationships>"
-                        .getBytes(StandardCharsets.UTF_8));
+                none ->
+                        "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"></Relationships>"
+                                .getBytes(StandardCharsets.UTF_8));
         String mode = target.contains("://") ? "\" TargetMode=\"External\"/>" : "\"/>";
         return replace(
                 list,

@@ -108,7 +108,9 @@ final class RichBook {
         var format = workbook.createCellStyle();
         format.setDataFormat(workbook.createDataFormat().getFormat("0.00\" deg\""));
         clubs.getRow(1).getCell(1).setCellStyle(format);
-        formula(clubs, 2, 1, "9*2");
+        clubs.getRow(1).getCell(8).setCellStyle(format);
+        note(clubs.getRow(1).getCell(8), "asked for");
+        validate(clubs, "Sleeves!$A$2:$A$5", 1, 8);
         clubs.setDefaultColumnStyle(4, format);
         note(clubs.getRow(1).getCell(2), "measured in May");
     }
@@ -132,16 +134,16 @@ final class RichBook {
         var rule = rules.createConditionalFormattingRule("A1=Plan!$P$6");
         rule.createFontFormatting().setFontStyle(true, true);
         rules.addConditionalFormatting(new CellRangeAddress[] {CellRangeAddress.valueOf("A1:A6")}, rule);
-        validate(sums, "Plan!$J$6:$J$8");
+        validate(sums, "Plan!$J$6:$J$8", 0, 4);
         sums.setActiveCell(new org.apache.poi.ss.util.CellAddress("B2"));
         sums.protectSheet("open sesame");
         workbook.setSheetOrder(SUMS, 1);
     }
 
-    private static void validate(XSSFSheet sheet, String list) {
+    private static void validate(XSSFSheet sheet, String list, int row, int column) {
         var helper = sheet.getDataValidationHelper();
         DataValidation validation = helper.createValidation(
-                helper.createFormulaListConstraint(list), new CellRangeAddressList(0, 3, 4, 4));
+                helper.createFormulaListConstraint(list), new CellRangeAddressList(row, row + 2, column, column));
         validation.createPromptBox("Club", "one of the plan's");
         sheet.addValidationData(validation);
     }
@@ -204,11 +206,12 @@ final class RichBook {
     }
 
     private static void chart(XSSFDrawing drawing, int row, XSSFSheet source, String names, String values) {
-        XSSFChart chart = drawing.createChart(
-                (org.apache.poi.xssf.usermodel.XSSFClientAnchor) anchor(0, row));
+        XSSFChart chart = drawing.createChart((org.apache.poi.xssf.usermodel.XSSFClientAnchor) anchor(0, row));
         chart.setTitleText("My own chart");
         var data = (XDDFBarChartData) chart.createData(
-                ChartTypes.BAR, chart.createCategoryAxis(AxisPosition.BOTTOM), chart.createValueAxis(AxisPosition.LEFT));
+                ChartTypes.BAR,
+                chart.createCategoryAxis(AxisPosition.BOTTOM),
+                chart.createValueAxis(AxisPosition.LEFT));
         var series = (XDDFBarChartData.Series) data.addSeries(
                 XDDFDataSourcesFactory.fromStringCellRange(source, CellRangeAddress.valueOf(names)),
                 XDDFDataSourcesFactory.fromNumericCellRange(source, CellRangeAddress.valueOf(values)));

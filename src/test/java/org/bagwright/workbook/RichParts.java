@@ -23,13 +23,12 @@ final class RichParts {
             + " xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\"><x14:sparklineGroup><x14:colorSeries"
             + " rgb=\"FF376092\"/><x14:sparklines><x14:sparkline><xm:f>Plan!P6:P8</xm:f><xm:sqref>E2</xm:sqref>"
             + "</x14:sparkline></x14:sparklines></x14:sparklineGroup></x14:sparklineGroups></ext></extLst>";
+
     static final String MACROS = "xl/vbaProject.bin";
     static final String SIGNATURE = "xl/vbaProjectSignature.bin";
     private static final String MICROSOFT = "http://schemas.microsoft.com/office/2006/relationships/";
-    private static final String THREADS =
-            "http://schemas.microsoft.com/office/2017/10/relationships/";
-    private static final String THREADED =
-            "http://schemas.microsoft.com/office/spreadsheetml/2018/threadedcomments";
+    private static final String THREADS = "http://schemas.microsoft.com/office/2017/10/relationships/";
+    private static final String THREADED = "http://schemas.microsoft.com/office/spreadsheetml/2018/threadedcomments";
 
     private RichParts() {}
 
@@ -51,11 +50,15 @@ final class RichParts {
         editor.write();
     }
 
-    /** A cell without a format in a column that has one, and a macro's name for a sheet of the tool. */
+    /** Lofts by one formula shared by two cells, a cell without a format in a column that has one, and a macro's name for a sheet of the tool. */
     private static void plainCell(PartEditor editor, String clubs) {
         editor.edit(clubs, xml -> xml.replaceFirst("(<c r=\"E2\" t=\"n\") s=\"[0-9]+\"", "$1"));
-        editor.edit(editor.old().sheet("Steps"), xml -> xml.replaceFirst(
-                "<sheetPr>", "<sheetPr codeName=\"MySteps\"><tabColor rgb=\"FF112233\"/>"));
+        editor.edit(clubs, xml -> xml.replaceFirst(
+                        "(<c r=\"B2\"[^>]*>)", "$1<f t=\"shared\" ref=\"B2:B3\" si=\"0\">33-A2*0.075</f>")
+                .replaceFirst("(<c r=\"B3\"[^>]*>)", "$1<f t=\"shared\" si=\"0\"/>"));
+        editor.edit(
+                editor.old().sheet("Steps"),
+                xml -> xml.replaceFirst("<sheetPr>", "<sheetPr codeName=\"MySteps\"><tabColor rgb=\"FF112233\"/>"));
     }
 
     private static void newer(PartEditor editor, String data) {
@@ -90,19 +93,22 @@ final class RichParts {
     /** A formula shared by three cells, a table of what-if and a formula that spills, with its own part. */
     private static void shared(PartEditor editor, String sums) {
         editor.replace(sums, "<dimension ref=\"A1:C6\"/>", "<dimension ref=\"A1:C25\"/>");
-        editor.edit(sums, xml -> xml.replaceFirst(
-                "</sheetData>",
-                "<row r=\"20\"><c r=\"A20\"><f t=\"shared\" ref=\"A20:A22\" si=\"0\">B1*3</f><v>3</v></c></row>"
-                        + "<row r=\"21\"><c r=\"A21\"><f t=\"shared\" si=\"0\"/><v>6</v></c></row>"
-                        + "<row r=\"22\"><c r=\"A22\"><f t=\"shared\" si=\"0\"/><v>9</v></c></row>"
-                        + "<row r=\"23\"><c r=\"A23\"><f t=\"dataTable\" ref=\"A23:A24\" dt2D=\"0\" dtr=\"0\" r1=\"B1\"/>"
-                        + "<v>3</v></c></row><row r=\"24\"><c r=\"A24\"><v>3</v></c></row>"
-                        + "<row r=\"25\"><c r=\"A25\" cm=\"1\"><f t=\"array\" ref=\"A25\">B1:B1</f><v>1</v></c></row>"
-                        + "</sheetData>"));
+        editor.edit(
+                sums,
+                xml -> xml.replaceFirst(
+                        "</sheetData>",
+                        "<row r=\"20\"><c r=\"A20\"><f t=\"shared\" ref=\"A20:A22\" si=\"0\">B1*3</f><v>3</v></c></row>"
+                                + "<row r=\"21\"><c r=\"A21\"><f t=\"shared\" si=\"0\"/><v>6</v></c></row>"
+                                + "<row r=\"22\"><c r=\"A22\"><f t=\"shared\" si=\"0\"/><v>9</v></c></row>"
+                                + "<row r=\"23\"><c r=\"A23\"><f t=\"dataTable\" ref=\"A23:A24\" dt2D=\"0\" dtr=\"0\" r1=\"B1\"/>"
+                                + "<v>3</v></c></row><row r=\"24\"><c r=\"A24\"><v>3</v></c></row>"
+                                + "<row r=\"25\"><c r=\"A25\" cm=\"1\"><f t=\"array\" ref=\"A25\">B1:B1</f><v>1</v></c></row>"
+                                + "</sheetData>"));
         editor.add(
                         "xl/metadata.xml",
                         SPREADSHEET + "sheetMetadata+xml",
-                        "<metadata xmlns=\"" + MAIN + "\" xmlns:xda=\"http://schemas.microsoft.com/office/spreadsheetml/"
+                        "<metadata xmlns=\"" + MAIN
+                                + "\" xmlns:xda=\"http://schemas.microsoft.com/office/spreadsheetml/"
                                 + "2017/dynamicarray\"><metadataTypes count=\"1\"><metadataType name=\"XLDAPR\""
                                 + " minSupportedVersion=\"120000\" copy=\"1\" cellMeta=\"1\"/></metadataTypes>"
                                 + "<futureMetadata name=\"XLDAPR\" count=\"1\"><bk><extLst>"
@@ -118,7 +124,11 @@ final class RichParts {
                         "</Types>",
                         "<Default Extension=\"bin\" ContentType=\"" + SPREADSHEET + "printerSettings\"/></Types>")
                 .put("xl/printerSettings/printerSettings1.bin", new byte[] {1, 2, 3, 0, 5})
-                .relate(data, "rIdPrinter", PartEditor.OFFICE + "/printerSettings", "../printerSettings/printerSettings1.bin");
+                .relate(
+                        data,
+                        "rIdPrinter",
+                        PartEditor.OFFICE + "/printerSettings",
+                        "../printerSettings/printerSettings1.bin");
         editor.replace(data, "<pageSetup ", "<pageSetup xmlns:r=\"" + PartEditor.OFFICE + "\" r:id=\"rIdPrinter\" ");
     }
 
@@ -131,8 +141,16 @@ final class RichParts {
                                 + "\" r:id=\"rId1\"><sheetNames><sheetName val=\"Prices\"/></sheetNames><sheetDataSet>"
                                 + "<sheetData sheetId=\"0\"><row r=\"1\"><cell r=\"A1\"><v>7</v></cell></row></sheetData>"
                                 + "</sheetDataSet></externalBook></externalLink>")
-                .relate("xl/externalLinks/externalLink1.xml", "rId1", PartEditor.OFFICE + "/externalLinkPath", "file:///prices.xlsx")
-                .relate("xl/workbook.xml", "rIdLink", PartEditor.OFFICE + "/externalLink", "externalLinks/externalLink1.xml")
+                .relate(
+                        "xl/externalLinks/externalLink1.xml",
+                        "rId1",
+                        PartEditor.OFFICE + "/externalLinkPath",
+                        "file:///prices.xlsx")
+                .relate(
+                        "xl/workbook.xml",
+                        "rIdLink",
+                        PartEditor.OFFICE + "/externalLink",
+                        "externalLinks/externalLink1.xml")
                 .replace(
                         "xl/workbook.xml",
                         "<definedNames>",
@@ -181,7 +199,11 @@ final class RichParts {
                         "application/vnd.ms-excel.slicer+xml",
                         "<slicers xmlns=\"http://schemas.microsoft.com/office/spreadsheetml/2009/9/main\"><slicer"
                                 + " name=\"Club\" cache=\"Slicer_Club\" caption=\"Club\" rowHeight=\"241300\"/></slicers>")
-                .relate(data, "rIdSlicer", "http://schemas.microsoft.com/office/2007/relationships/slicer", "../slicers/slicer1.xml")
+                .relate(
+                        data,
+                        "rIdSlicer",
+                        "http://schemas.microsoft.com/office/2007/relationships/slicer",
+                        "../slicers/slicer1.xml")
                 .replace(
                         data,
                         "</extLst></worksheet>",
@@ -192,7 +214,8 @@ final class RichParts {
                         "xl/workbook.xml",
                         "</workbook>",
                         "<extLst><ext uri=\"{46BE6895-7355-4a93-B00E-2C351335B9C9}\" xmlns:x15=\"http://schemas.microsoft"
-                                + ".com/office/spreadsheetml/2010/11/main\" " + X14 + "><x15:slicerCaches><x14:slicerCache"
+                                + ".com/office/spreadsheetml/2010/11/main\" " + X14
+                                + "><x15:slicerCaches><x14:slicerCache"
                                 + " xmlns:r=\"" + PartEditor.OFFICE + "\" r:id=\"rIdCache\"/></x15:slicerCaches></ext>"
                                 + "</extLst></workbook>");
     }
@@ -204,7 +227,9 @@ final class RichParts {
     static void addMacros(Path file) throws IOException {
         PartEditor editor = new PartEditor(file);
         editor.replace(
-                BookPackage.CONTENT_TYPES, SPREADSHEET + "sheet.main+xml", "application/vnd.ms-excel.sheet.macroEnabled.main+xml");
+                BookPackage.CONTENT_TYPES,
+                SPREADSHEET + "sheet.main+xml",
+                "application/vnd.ms-excel.sheet.macroEnabled.main+xml");
         editor.add(MACROS, "application/vnd.ms-office.vbaProject", "macros of his own")
                 .relate("xl/workbook.xml", "rIdMacros", MICROSOFT + "vbaProject", "vbaProject.bin")
                 .add(SIGNATURE, "application/vnd.ms-office.vbaProjectSignature", "signed")

@@ -148,7 +148,9 @@ class RoundTripTest {
                 XSSFWorkbook after = ResultCells.open(RUNS.get(1))) {
             for (String name : List.of("my_plan", "my_club", "BW_mine")) {
                 assertEquals(1, after.getNames(name).size(), name);
-                assertEquals(before.getName(name).getRefersToFormula(), after.getName(name).getRefersToFormula());
+                assertEquals(
+                        before.getName(name).getRefersToFormula(),
+                        after.getName(name).getRefersToFormula());
             }
             List<String> own = RichBook.sheets(before);
             assertEquals(own, RichBook.sheets(after).subList(0, own.size()));
@@ -200,9 +202,14 @@ class RoundTripTest {
         Path recalculated = Spreadsheet.recalculated(bare, folder.resolve("calc"));
         try (XSSFWorkbook other = ResultCells.open(recalculated)) {
             checkSums(other);
-            assertEquals("My own chart", other.getSheet(RichBook.DATA).getDrawingPatriarch().getCharts().get(1)
-                    .getTitleText()
-                    .getString());
+            assertEquals(
+                    "My own chart",
+                    other.getSheet(RichBook.DATA)
+                            .getDrawingPatriarch()
+                            .getCharts()
+                            .get(1)
+                            .getTitleText()
+                            .getString());
         }
     }
 

@@ -17,8 +17,7 @@ final class SheetCheck {
     private static final int LONGEST_TEXT = 32767;
     private static final int DEEPEST = 64;
     private static final Pattern NAME = Pattern.compile("[\\p{L}_\\\\][\\p{L}\\p{N}_.\\\\?]{0,254}");
-    private static final Pattern CELL_NAME =
-            Pattern.compile("[A-Za-z]{1,3}[0-9]+|[RrCc]|[Rr][0-9]*[Cc][0-9]*");
+    private static final Pattern CELL_NAME = Pattern.compile("[A-Za-z]{1,3}[0-9]+|[RrCc]|[Rr][0-9]*[Cc][0-9]*");
 
     private final BookPackage file;
     private final List<String> problems = new ArrayList<>();
@@ -82,7 +81,8 @@ final class SheetCheck {
             String scope = name.getAttribute("localSheetId");
             require(seen.add(scope + "!" + text.toLowerCase(Locale.ROOT)), text, "is there twice");
             require(number(name, "localSheetId") < sheets, text, "belongs to no sheet");
-            boolean usual = NAME.matcher(text).matches() && !CELL_NAME.matcher(text).matches();
+            boolean usual =
+                    NAME.matcher(text).matches() && !CELL_NAME.matcher(text).matches();
             require(usual, text, "is no defined name");
             require(!name.getTextContent().contains("#REF!"), text, "leads nowhere");
         }
@@ -96,10 +96,12 @@ final class SheetCheck {
                 require(number(rule, "dxfId") < marked, part, "a rule has no format " + rule.getAttribute("dxfId"));
             }
         }
-        unique(part, BookPackage.all(sheet, "cfRule").stream()
-                .filter(rule -> rule.hasAttribute("priority"))
-                .map(rule -> "priority " + rule.getAttribute("priority"))
-                .toList());
+        unique(
+                part,
+                BookPackage.all(sheet, "cfRule").stream()
+                        .filter(rule -> rule.hasAttribute("priority"))
+                        .map(rule -> "priority " + rule.getAttribute("priority"))
+                        .toList());
         for (Element list : BookPackage.all(sheet, "formula1")) {
             String text = list.getTextContent();
             require(!text.startsWith("\"") || text.length() <= LONGEST_LIST + 2, part, "too long a list: " + text);
@@ -121,10 +123,12 @@ final class SheetCheck {
             require(next > row, part, "row " + next + " is out of order");
             row = next;
         }
-        unique(part, BookPackage.all(sheet, "c").stream()
-                .filter(cell -> cell.hasAttribute("r"))
-                .map(cell -> cell.getAttribute("r"))
-                .toList());
+        unique(
+                part,
+                BookPackage.all(sheet, "c").stream()
+                        .filter(cell -> cell.hasAttribute("r"))
+                        .map(cell -> cell.getAttribute("r"))
+                        .toList());
         for (Element cell : BookPackage.all(sheet, "c")) {
             String where = part + "!" + cell.getAttribute("r");
             require(number(cell, "s") < formats, where, "has no format");
@@ -153,9 +157,11 @@ final class SheetCheck {
     }
 
     private void drawing(String part) {
-        unique(part, BookPackage.all(file.xml(part).getDocumentElement(), "cNvPr").stream()
-                .map(shape -> "shape " + shape.getAttribute("id"))
-                .toList());
+        unique(
+                part,
+                BookPackage.all(file.xml(part).getDocumentElement(), "cNvPr").stream()
+                        .map(shape -> "shape " + shape.getAttribute("id"))
+                        .toList());
     }
 
     private void texts() {
