@@ -13,6 +13,7 @@ import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
+import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
@@ -83,6 +84,7 @@ final class BookChart {
 
     private void draw(List<Series> many, boolean pointsOnly) {
         XDDFLineChartData data = (XDDFLineChartData) chart.createData(ChartTypes.LINE, categories, values);
+        data.setGrouping(Grouping.STANDARD);
         data.setVaryColors(false);
         many.forEach(series -> add(data, series, pointsOnly && series.look() != SeriesLook.BAND));
         chart.plot(data);

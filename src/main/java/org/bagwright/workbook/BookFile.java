@@ -8,6 +8,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.UnsupportedFileFormatException;
@@ -126,6 +127,10 @@ final class BookFile {
         try {
             XSSFWorkbook workbook = new XSSFWorkbook(OPCPackage.open(new ByteArrayInputStream(bytes)));
             checkWhole(workbook);
+            Optional<String> wrongName = BookKind.wrongName(workbook, file);
+            if (wrongName.isPresent()) {
+                throw bad(wrongName.get());
+            }
             return workbook;
         } catch (UnsupportedFileFormatException other) {
             throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);

@@ -21,6 +21,8 @@ final class BookStyles {
     static final String SAND = "FBF3DC";
     static final String RULE = "B9C6CB";
     static final String FAINT = "7C8B92";
+    /** The schema of a colour wants its opacity too. */
+    private static final byte OPAQUE = (byte) 0xFF;
 
     /** What a cell is for. */
     enum Role {
@@ -62,6 +64,7 @@ final class BookStyles {
 
     static XSSFColor colour(String rgb) {
         byte[] bytes = {
+            OPAQUE,
             (byte) Integer.parseInt(rgb.substring(0, 2), 16),
             (byte) Integer.parseInt(rgb.substring(2, 4), 16),
             (byte) Integer.parseInt(rgb.substring(4, 6), 16)
@@ -70,7 +73,7 @@ final class BookStyles {
     }
 
     private XSSFCellStyle make(Role role, String format) {
-        XSSFCellStyle style = workbook.createCellStyle();
+        XSSFCellStyle style = new XSSFCellStyle(workbook.getStylesSource());
         style.setFont(fonts.computeIfAbsent(role, this::font));
         style.setDataFormat(workbook.createDataFormat().getFormat(format));
         style.setVerticalAlignment(VerticalAlignment.CENTER);
@@ -120,11 +123,11 @@ final class BookStyles {
             }
             default -> {}
         }
-        return style;
+        return KnownFormats.of(workbook, style);
     }
 
     private XSSFFont font(Role role) {
-        XSSFFont font = workbook.createFont();
+        XSSFFont font = new XSSFFont();
         font.setFontName(FONT);
         font.setFontHeightInPoints((short) (role == Role.TITLE ? 16 : 10));
         font.setBold(role == Role.TITLE
@@ -140,7 +143,7 @@ final class BookStyles {
                     case TITLE -> SLATE;
                     default -> INK;
                 }));
-        return font;
+        return KnownFormats.of(workbook, font);
     }
 
     private static void fill(XSSFCellStyle style, String rgb) {

@@ -15,6 +15,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * new one saved, all others keep theirs as they are. A formula that cannot be calculated here keeps its value too.
  */
 final class FormulaValues {
+    /** How the library's own errors begin, such as that of a formula that goes round in circles. */
+    private static final String NO_VALUE = "~";
+
     private final XSSFWorkbook workbook;
     private final Map<Cell, String> before;
 
@@ -32,7 +35,7 @@ final class FormulaValues {
     void refresh() {
         FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
         results().forEach((cell, now) -> {
-            if (!now.equals(before.get(cell))) {
+            if (!now.equals(before.get(cell)) && !now.startsWith(NO_VALUE)) {
                 evaluator.evaluateFormulaCell(cell);
             }
         });

@@ -77,6 +77,7 @@ public final class GaugedCopy implements AutoCloseable {
 
     /** Writes the whole book. */
     public void writeTo(OutputStream target) throws IOException {
+        OwnCells.keepFormats(workbook);
         workbook.write(target);
     }
 

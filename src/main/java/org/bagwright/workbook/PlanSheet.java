@@ -2,15 +2,10 @@ package org.bagwright.workbook;
 
 import static org.bagwright.workbook.BookStyles.Role;
 
-import java.io.IOException;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
-import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BagResult;
@@ -49,11 +44,7 @@ final class PlanSheet {
     }
 
     /** Writes the sheet, which stands before Settings but looks its numbers up there. */
-    static void write(SXSSFWorkbook workbook, BookStyles styles, BookResult result, SettingsSheet settings)
-            throws IOException {
-        SXSSFSheet rows = workbook.getSheet(NAME);
-        rows.setRandomAccessWindowSize(-1);
-        SheetPen pen = new SheetPen(workbook, NAME, styles);
+    static void write(SheetPen pen, BookResult result, SettingsSheet settings) {
         PlanSheet plan = new PlanSheet(pen, result, settings);
         plan.headings();
         int slots = result.bags().stream()
@@ -64,7 +55,6 @@ final class PlanSheet {
         plan.rows();
         int end = Math.max(PlanTotals.write(pen, result, plan.layout, below), lastAim);
         plan.finish(FIRST_ROW + slots - 1, end);
-        rows.flushRows();
     }
 
     private void headings() {
@@ -185,18 +175,19 @@ final class PlanSheet {
             new CellRangeAddress(FIRST_ROW, last, PlanColumn.LIVE_FIT.ordinal(), PlanColumn.LIVE_FIT.ordinal())
         };
         String cell = "$" + PlanColumn.LIVE_FIT.letters() + (FIRST_ROW + 1);
-        formatting.addConditionalFormatting(area, rule(formatting, cell + "=\"close\"", "F6E3B8"));
+        colour(formatting, area, cell + "=\"close\"", "F6E3B8");
         String wrong =
                 "AND(" + cell + "<>\"close\"," + cell + "<>\"inside\"," + cell + "<>\"" + Option.LEFT_OUT + "\")";
-        formatting.addConditionalFormatting(area, rule(formatting, wrong, "E7B8A2"));
+        colour(formatting, area, wrong, "E7B8A2");
     }
 
-    private static XSSFConditionalFormattingRule rule(
-            XSSFSheetConditionalFormatting formatting, String condition, String rgb) {
-        XSSFConditionalFormattingRule rule = formatting.createConditionalFormattingRule(condition);
-        XSSFPatternFormatting pattern = rule.createPatternFormatting();
-        pattern.setFillBackgroundColor(BookStyles.colour(rgb));
-        pattern.setFillPattern(org.apache.poi.ss.usermodel.PatternFormatting.SOLID_FOREGROUND);
-        return rule;
+    private void colour(
+            XSSFSheetConditionalFormatting formatting, CellRangeAddress[] area, String condition, String rgb) {
+        int added = formatting.addConditionalFormatting(area, formatting.createConditionalFormattingRule(condition));
+        pen.sheet()
+                .getCTWorksheet()
+                .getConditionalFormattingArray(added)
+                .getCfRuleArray(0)
+                .setDxfId(KnownFormats.filled(pen.sheet().getWorkbook(), rgb));
     }
 }

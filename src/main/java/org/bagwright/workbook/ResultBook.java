@@ -6,20 +6,22 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.CellChange;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.TodayChange;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookView;
 
 /** Adds the result sheets to a copy of the fitter's book. */
 public final class ResultBook {
-    /** The sheets with most cells: their rows go to the file as they are written, or a large team would not fit. */
-    private static final Set<String> STREAMED = Set.of(PlanSheet.NAME, SettingsSheet.NAME);
-
-    private static final int ROWS_KEPT = 100;
+    /**
+     * Above this the rows of the largest sheets are never kept, or a large team would not fit into memory. The saved values
+     * of the fitter's formulas that look at them are then left to his spreadsheet program, which is asked to calculate.
+     */
+    private static final int MOST_OPTIONS_KEPT = 20_000;
 
     private ResultBook() {}
 
@@ -58,24 +60,38 @@ public final class ResultBook {
             throws IOException {
         try (InputStream input = Files.newInputStream(source);
                 XSSFWorkbook workbook = new XSSFWorkbook(input)) {
+            boolean lookedAt = OwnReferences.toResults(workbook);
+            boolean large = options(result) > MOST_OPTIONS_KEPT;
+            Optional<FormulaValues> values = changes.isEmpty() && (large || !lookedAt)
+                    ? Optional.empty()
+                    : Optional.of(FormulaValues.of(workbook));
             Adopted adopted = TodayCells.write(workbook, changes);
-            workbook.setCellFormulaValidation(false);
-            ResultSheets.remove(workbook);
-            try (SXSSFWorkbook streamed = new SXSSFWorkbook(workbook, ROWS_KEPT, true)) {
-                add(streamed, result);
-                streamed.write(target);
+            try (ResultRows rows = ResultRows.of(workbook, large || !lookedAt)) {
+                add(workbook, rows, result);
+                values.filter(known -> !(large && lookedAt)).ifPresent(FormulaValues::refresh);
+                OwnCells.keepFormats(workbook);
+                rows.write(target);
             }
             return adopted;
         }
     }
 
-    private static void add(SXSSFWorkbook streamed, BookResult result) throws IOException {
-        XSSFWorkbook workbook = streamed.getXSSFWorkbook();
+    private static long options(BookResult result) {
+        return result.bags().stream()
+                .flatMap(bag -> bag.options().slots().stream())
+                .mapToLong(slot -> slot.options().size())
+                .sum();
+    }
+
+    private static void add(XSSFWorkbook workbook, ResultRows rows, BookResult result) throws IOException {
+        workbook.setCellFormulaValidation(false);
+        Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheets.NAMES);
+        ResultSheets.remove(workbook);
         List<String> names = ResultSheets.namesFor(result);
-        names.forEach(name -> create(streamed, name));
+        names.forEach(rows::create);
         BookStyles styles = new BookStyles(workbook);
-        SettingsSheet settings = SettingsSheet.write(streamed, styles, result);
-        PlanSheet.write(streamed, styles, result, settings);
+        SettingsSheet settings = SettingsSheet.write(rows.pen(SettingsSheet.NAME, styles), result);
+        PlanSheet.write(rows.pen(PlanSheet.NAME, styles), result, settings);
         LadderSheet.write(workbook, styles, result, settings);
         StepsSheet.write(workbook, styles, result);
         OthersSheet.write(workbook, styles, result);
@@ -86,16 +102,10 @@ public final class ResultBook {
         MessagesSheet.write(workbook, styles, result);
         ResultSheets.mark(workbook, names);
         names.forEach(name -> ResultSheets.protect(workbook.getSheet(name)));
+        traits.keySet().retainAll(names);
+        traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
         workbook.setForceFormulaRecalculation(true);
         show(workbook);
-    }
-
-    private static void create(SXSSFWorkbook streamed, String name) {
-        if (STREAMED.contains(name)) {
-            streamed.createSheet(name);
-        } else {
-            streamed.getXSSFWorkbook().createSheet(name);
-        }
     }
 
     private static void show(XSSFWorkbook workbook) {
@@ -104,5 +114,8 @@ public final class ResultBook {
             workbook.getSheetAt(index).setSelected(index == plan);
         }
         workbook.setActiveSheet(plan);
+        for (CTBookView view : workbook.getCTWorkbook().getBookViews().getWorkbookViewArray()) {
+            view.setActiveTab(plan);
+        }
     }
 }

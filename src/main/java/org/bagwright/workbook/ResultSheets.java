@@ -2,14 +2,12 @@ package org.bagwright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.PaperSize;
-import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -34,6 +32,8 @@ final class ResultSheets {
     private static final String MARK = "BW_made_by_the_tool";
 
     static final String NAME_PREFIX = "BW_";
+    /** The names that a plan gives to cells of its own, as {@link PlanFormulas} writes them. */
+    private static final Pattern OWN_NAME = Pattern.compile(NAME_PREFIX + "[a-z]+_(tolerance|importance)");
 
     private ResultSheets() {}
 
@@ -71,18 +71,23 @@ final class ResultSheets {
                 .anyMatch(name -> name.getSheetIndex() == index && MARK.equals(name.getNameName()));
     }
 
+    /** Whether a name of the book is one that the tool makes. */
+    static boolean isTools(Name name) {
+        return MARK.equals(name.getNameName())
+                || OWN_NAME.matcher(name.getNameName()).matches();
+    }
+
     /** Takes the result sheets of an earlier run and their names out of the book. */
     static void remove(XSSFWorkbook workbook) {
         List<String> earlier =
                 NAMES.stream().filter(name -> workbook.getSheet(name) != null).toList();
         for (Name name : List.copyOf(workbook.getAllNames())) {
-            if (name.getSheetIndex() < 0 && name.getNameName().startsWith(NAME_PREFIX)) {
+            if (name.getSheetIndex() < 0 && OWN_NAME.matcher(name.getNameName()).matches()) {
                 workbook.removeName(name);
             }
         }
         for (String name : earlier) {
             XSSFSheet sheet = workbook.getSheet(name);
-            forgetFormulas(sheet);
             List<PackagePartName> parts = parts(sheet);
             workbook.removeSheetAt(workbook.getSheetIndex(sheet));
             parts.forEach(part -> forget(workbook.getPackage(), part));
@@ -129,17 +134,6 @@ final class ResultSheets {
         PackagePartName list = PackagingURIHelper.getRelationshipPartName(part);
         if (file.containPart(list)) {
             file.removePart(list);
-        }
-    }
-
-    /** Without this the list of calculations would still name cells of a sheet that is gone. */
-    private static void forgetFormulas(XSSFSheet sheet) {
-        for (Row row : sheet) {
-            for (Cell cell : row) {
-                if (cell.getCellType() == CellType.FORMULA) {
-                    cell.removeFormula();
-                }
-            }
         }
     }
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.bagwright.domain.BagOptions;
 import org.bagwright.domain.BagResult;
 import org.bagwright.domain.BookResult;
@@ -39,8 +38,8 @@ final class SettingsSheet {
         this.lists = new SettingsLists(pen, units, HEADING_ROW);
     }
 
-    static SettingsSheet write(SXSSFWorkbook workbook, BookStyles styles, BookResult result) {
-        SettingsSheet settings = new SettingsSheet(new SheetPen(workbook, NAME, styles), result);
+    static SettingsSheet write(SheetPen pen, BookResult result) {
+        SettingsSheet settings = new SettingsSheet(pen, result);
         settings.headings();
         result.bags().forEach(bag -> bag.options().slots().forEach(settings.lists::add));
         for (BagResult bag : result.bags()) {

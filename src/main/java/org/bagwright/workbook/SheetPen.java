@@ -6,7 +6,6 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Writes cells of one sheet; rows and columns count from 0. */
@@ -19,12 +18,8 @@ final class SheetPen {
         this(sheet, sheet, styles);
     }
 
-    /** A pen for a sheet whose rows go to the file as they are written, and are not kept. */
-    SheetPen(SXSSFWorkbook workbook, String sheetName, BookStyles styles) {
-        this(workbook.getXSSFWorkbook().getSheet(sheetName), workbook.getSheet(sheetName), styles);
-    }
-
-    private SheetPen(XSSFSheet sheet, Sheet rows, BookStyles styles) {
+    /** A pen for a sheet whose rows are kept elsewhere. */
+    SheetPen(XSSFSheet sheet, Sheet rows, BookStyles styles) {
         this.sheet = sheet;
         this.rows = rows;
         this.styles = styles;

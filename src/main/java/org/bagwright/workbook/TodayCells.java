@@ -26,14 +26,10 @@ final class TodayCells {
                 .orElse(List.of());
     }
 
-    /** Writes the changes into a book whose formulas keep true values. */
+    /** Writes the changes. */
     static ResultBook.Adopted write(XSSFWorkbook workbook, List<TodayChange> changes) {
         TodayCells cells = new TodayCells(workbook);
-        if (!changes.isEmpty()) {
-            FormulaValues values = FormulaValues.of(workbook);
-            changes.forEach(cells::put);
-            values.refresh();
-        }
+        changes.forEach(cells::put);
         return new ResultBook.Adopted(cells.written, cells.notWritten);
     }
 

@@ -1,0 +1,38 @@
+package org.bagwright.workbook;
+
+import java.util.stream.StreamSupport;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Whether the fitter's own formulas and names look at result sheets. */
+final class OwnReferences {
+    private OwnReferences() {}
+
+    /** Never says no where one does; a sheet whose name ends like that of a result sheet may make it say yes. */
+    static boolean toResults(XSSFWorkbook workbook) {
+        return workbook.getAllNames().stream().anyMatch(OwnReferences::isOwn)
+                || StreamSupport.stream(workbook.spliterator(), false)
+                        .filter(sheet -> !ResultSheets.NAMES.contains(sheet.getSheetName()))
+                        .flatMap(sheet -> StreamSupport.stream(sheet.spliterator(), false))
+                        .flatMap(row -> StreamSupport.stream(row.spliterator(), false))
+                        .anyMatch(OwnReferences::looksAtResults);
+    }
+
+    private static boolean isOwn(Name name) {
+        return !ResultSheets.isTools(name)
+                && !name.getNameName().startsWith("_xlnm")
+                && namesResult(name.getRefersToFormula());
+    }
+
+    private static boolean looksAtResults(Cell cell) {
+        return cell.getCellType() == CellType.FORMULA && namesResult(cell.getCellFormula());
+    }
+
+    private static boolean namesResult(String formula) {
+        return formula != null
+                && (formula.contains(ResultSheets.NAME_PREFIX) || ResultSheets.NAMES.stream()
+                        .anyMatch(name -> formula.contains(name + "!") || formula.contains(name + "'!")));
+    }
+}
