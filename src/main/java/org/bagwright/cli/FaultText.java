@@ -16,7 +16,8 @@ final class FaultText {
             return missing.getFile() + ": there is no such file or folder";
         }
         if (fault instanceof FileSystemException system) {
-            return system.getFile() + ": " + system.getReason();
+            return system.getFile() + ": "
+                    + (system.getReason() == null ? "the system could not read or write it" : system.getReason());
         }
         if (fault instanceof java.io.IOException) {
             return fault.getMessage();

@@ -33,7 +33,7 @@ final class NewCommand implements Callable<Integer> {
         if (Files.exists(file)) {
             throw new WrongArguments(file + " exists already. Give another name, or move it away first.");
         }
-        PlanCommand.requireFolder(file);
+        PlanCommand.requirePlace(file);
         BookFiles.blank(file);
         out.println("Made " + file);
         out.println("Open it in your spreadsheet program and start on the sheet Start. Then: bagwright plan " + file);
