@@ -20,7 +20,7 @@ final class FaultText {
                     + (system.getReason() == null ? "the system could not read or write it" : system.getReason());
         }
         if (fault instanceof java.io.IOException) {
-            return fault.getMessage();
+            return fault.getMessage() == null ? fault.toString() : fault.getMessage();
         }
         return "a fault of the program, not of your book: " + fault + at(fault);
     }

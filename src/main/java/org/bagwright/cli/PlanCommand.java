@@ -116,6 +116,9 @@ final class PlanCommand implements Callable<Integer> {
         if (inPlace && out != null) {
             throw new WrongArguments("Give either -o or --in-place, not both.");
         }
+        if (file.getFileName() == null) {
+            throw new WrongArguments(file + " is a folder. Give a book, an .xlsx or .xlsm file.");
+        }
         if (inPlace) {
             return file;
         }

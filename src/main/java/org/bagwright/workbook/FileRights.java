@@ -24,7 +24,9 @@ final class FileRights {
         rights.addAll(before.permissions());
         if (!isGroupKept(view, before)) {
             rights.removeAll(EnumSet.of(
-                    PosixFilePermission.GROUP_READ, PosixFilePermission.GROUP_WRITE, PosixFilePermission.GROUP_EXECUTE));
+                    PosixFilePermission.GROUP_READ,
+                    PosixFilePermission.GROUP_WRITE,
+                    PosixFilePermission.GROUP_EXECUTE));
         }
         keepOwner(view, before);
         view.setPermissions(rights);
@@ -57,8 +59,7 @@ final class FileRights {
     /** Whether a file is marked as not to be written, whoever asks. */
     static boolean isProtected(Path file) throws IOException {
         PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
-        boolean marked = view != null
-                && !view.readAttributes().permissions().contains(PosixFilePermission.OWNER_WRITE);
+        boolean marked = view != null && !view.readAttributes().permissions().contains(PosixFilePermission.OWNER_WRITE);
         return marked || !Files.isWritable(file);
     }
 }

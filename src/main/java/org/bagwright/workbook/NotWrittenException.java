@@ -36,18 +36,18 @@ final class NotWrittenException extends IOException {
         Path folder = target.getParent();
         String said = String.valueOf(fault.getMessage());
         if (!Files.isDirectory(folder)) {
-            return "the folder " + folder + " is gone. Make it again, or give another place with -o.";
+            return "the folder " + folder + " is gone. Make it again, or choose another place for the result.";
         }
         if (FULL.matcher(said).matches() || isFull(folder)) {
-            return "the disk is full. What stood there is untouched. Make room on it, or give a place on another disk"
-                    + " with -o, then try again.";
+            return "the disk is full. What stood there is untouched. Make room on it, or choose a place on another"
+                    + " disk for the result, then try again.";
         }
         if (PROTECTED.matcher(said).matches()) {
             return noRight(folder);
         }
         if (fault instanceof AccessDeniedException) {
             return "the system does not allow it. Close the file where it is open, and see that you may write into the"
-                    + " folder " + folder + ", or give another place with -o.";
+                    + " folder " + folder + ", or choose another place for the result.";
         }
         if (fault instanceof NoSuchFileException missing) {
             return missing.getFile() + " is gone.";
@@ -59,8 +59,7 @@ final class NotWrittenException extends IOException {
     }
 
     static String noRight(Path folder) {
-        return "you may not write into the folder " + folder
-                + ". Ask for the right to, or give another place with -o.";
+        return "you may not write into the folder " + folder + ". Ask for the right to, or choose another place for the result.";
     }
 
     private static boolean isFull(Path folder) {

@@ -50,7 +50,8 @@ final class OtherProgram {
         if (owner.isPresent()) {
             throw new OpenElsewhereException(
                     name(book),
-                    "the book is open in another program, as the file " + owner.get().getFileName()
+                    "the book is open in another program, as the file "
+                            + owner.get().getFileName()
                             + " beside it says. Close it there, then try again. If it is open nowhere, a program has"
                             + " crashed and left that file behind: delete " + owner.get() + " and try again.");
         }

@@ -101,16 +101,16 @@ public final class SafeFile {
     public static void requireWritable(Path target) throws IOException {
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || Files.isDirectory(target)) {
-            throw NotWrittenException.because(target, "this is a folder. Give the name of a file with -o.");
+            throw NotWrittenException.because(target, "this is a folder. Give the name of a file.");
         }
         if (!Files.isDirectory(folder)) {
             throw NotWrittenException.because(target, "there is no folder " + folder + ". Make it, or give another.");
         }
         if (!Files.exists(target) && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            throw NotWrittenException.because(target, "this is a link that leads nowhere. Give another name with -o.");
+            throw NotWrittenException.because(target, "this is a link that leads nowhere. Choose another name for the result.");
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw NotWrittenException.because(target, "this is no ordinary file. Give another name with -o.");
+            throw NotWrittenException.because(target, "this is no ordinary file. Choose another name for the result.");
         }
         Path realFolder = Files.exists(target) ? target.toRealPath().getParent() : folder;
         if (!Files.isWritable(realFolder)) {
@@ -119,7 +119,7 @@ public final class SafeFile {
         OtherProgram.refuse(target);
         if (Files.exists(target) && FileRights.isProtected(target)) {
             throw NotWrittenException.because(
-                    target, "the file is write-protected. Take the protection off, or give another name with -o.");
+                    target, "the file is write-protected. Take the protection off, or choose another name for the result.");
         }
     }
 

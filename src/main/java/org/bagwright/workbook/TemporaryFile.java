@@ -63,7 +63,6 @@ final class TemporaryFile implements Closeable {
         return path;
     }
 
-
     /** Writes everything and forces it to the disk; a fault of the disk is told apart, however a library wraps it. */
     void write(SafeFile.IoWriter writer) throws IOException {
         Disk disk = new Disk(Channels.newOutputStream(channel));
@@ -139,8 +138,7 @@ final class TemporaryFile implements Closeable {
         if (file.equals(path) || !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
             return false;
         }
-        Duration age =
-                Duration.between(Files.getLastModifiedTime(file).toInstant(), now.toInstant());
+        Duration age = Duration.between(Files.getLastModifiedTime(file).toInstant(), now.toInstant());
         return age.compareTo(LEFT_BEHIND) > 0 && Files.getOwner(file).equals(Files.getOwner(path));
     }
 

@@ -65,7 +65,8 @@ class PrivacyTest {
 
     /** Everything in a book that a program might follow: a linked book, a linked picture, entities and a schema. */
     @ParameterizedTest
-    @ValueSource(strings = {"links", "xl/workbook.xml", "xl/worksheets/sheet1.xml", "xl/styles.xml", "[Content_Types].xml"})
+    @ValueSource(
+            strings = {"links", "xl/workbook.xml", "xl/worksheets/sheet1.xml", "xl/styles.xml", "[Content_Types].xml"})
     void bookThatPointsOutside_opensNoConnection(String part) throws Exception {
         try (Listener listener = new Listener()) {
             Path book = Files.copy(Path.of("demo-data", "trio.xlsx"), folder.resolve("bag.xlsx"));
@@ -78,7 +79,8 @@ class PrivacyTest {
             }
             for (String command : List.of("check", "chart", "plan", "gauge")) {
                 int code = Terminal.run(command, book).code();
-                assertTrue(part.equals("links") ? code == 0 || command.equals("gauge") : code == 3, command + " " + code);
+                assertTrue(
+                        part.equals("links") ? code == 0 || command.equals("gauge") : code == 3, command + " " + code);
             }
             assertEquals(0, listener.seen());
             try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), listener.port())) {

@@ -43,7 +43,9 @@ final class DiskFaults {
         for (int index = 0; index < fullDisks; index++) {
             int roomKib = (int) ((resultKib - PAGE_KIB) * (double) index / fullDisks);
             full(result, "size=" + (bookKib + roomKib) + "k");
-            full(backup, "size=" + (bookKib + resultKib + PAGE_KIB + (bookKib - 3 * PAGE_KIB) * index / fullDisks) + "k");
+            full(
+                    backup,
+                    "size=" + (bookKib + resultKib + PAGE_KIB + (bookKib - 3 * PAGE_KIB) * index / fullDisks) + "k");
         }
         full(enough, "size=" + (2 * bookKib + resultKib + 2 * PAGE_KIB) + "k");
         full(names, "size=4m,nr_inodes=2");

@@ -3,6 +3,7 @@ package org.bagwright.faults;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -31,7 +32,7 @@ class FaultsTest {
 
     @Test
     void killedRuns_loseNothing() throws Exception {
-        KilledRuns runs = new KilledRuns(folder, new Launched(folder));
+        KilledRuns runs = new KilledRuns(folder, new Launched(folder), Duration.ofMinutes(5));
         runs.measure();
         assertEquals(List.of(), runs.kill(KilledRuns.From.TEMPORARY, 3).losses());
         assertEquals(List.of(), runs.kill(KilledRuns.From.SECOND_FILE, 3).losses());

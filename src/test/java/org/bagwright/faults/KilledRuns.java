@@ -38,21 +38,26 @@ final class KilledRuns {
     }
 
     private static final long MOST_RUN_S = 120;
+    /** Steps of this part of the whole fall evenly however many of them are taken. */
+    private static final double GOLDEN = 0.618033988749895;
+
     private static final long LOOK_NS = 300_000;
     private static final long RENAMING_NS = 12_000_000;
 
     private final Path root;
     private final Launched launched;
     private final byte[] demo;
-    private final Random random = new Random(1);
+    private final double offset = new Random(1).nextDouble();
+    private final long endNs;
     private long wholeNs;
     private long writingNs;
     private int temporaryThere;
     private int cleaned;
 
-    KilledRuns(Path root, Launched launched) throws IOException {
+    KilledRuns(Path root, Launched launched, Duration most) throws IOException {
         this.root = root;
         this.launched = launched;
+        this.endNs = System.nanoTime() + most.toNanos();
         this.demo = Files.readAllBytes(Path.of("demo-data", "trio.xlsx"));
     }
 
@@ -68,16 +73,19 @@ final class KilledRuns {
         writingNs = System.nanoTime() - seenNs;
     }
 
-    /** Kills so many runs at moments spread over what follows {@code from}. */
+    /** Kills so many runs, or as many as the time allows, at moments spread over what follows {@code from}. */
     FaultRow kill(From from, int kills) throws IOException, InterruptedException {
         FaultRow row = new FaultRow("killed outright (SIGKILL), " + from.words);
         temporaryThere = 0;
         cleaned = 0;
         for (int index = 0; index < kills; index++) {
-            double part = (index + random.nextDouble()) / kills;
+            if (System.nanoTime() - endNs > 0) {
+                break;
+            }
+            double part = (offset + index * GOLDEN) % 1;
             one(row, from, part, index);
-            System.out.println(from + " " + (index + 1) + "/" + kills + " " + row.outcomes().get(index) + " lost "
-                    + row.losses().size());
+            System.out.println(from + " " + (index + 1) + "/" + kills + " "
+                    + row.outcomes().get(index) + " lost " + row.losses().size());
         }
         return row.note("a temporary file stood there after " + temporaryThere + " of them and was removed by the next"
                 + " run after " + cleaned);

@@ -31,19 +31,25 @@ final class PlaceFaults {
             Files.setPosixFilePermissions(book, PosixFilePermissions.fromString("r--r--r--"));
             return List.of("--in-place");
         }));
-        rows.add(tried("output folder gone", 2, "no folder", book -> List.of("-o", book.resolveSibling("gone/x.xlsx"))));
-        rows.add(tried("a file in place of the output folder", 2, "no folder", book -> List.of("-o", book.resolve("x.xlsx"))));
-        rows.add(tried("output is a folder", 2, "is a folder", book ->
-                List.of("-o", Files.createDirectories(outside("folder.xlsx")))));
+        rows.add(
+                tried("output folder gone", 2, "no folder", book -> List.of("-o", book.resolveSibling("gone/x.xlsx"))));
+        rows.add(tried(
+                "a file in place of the output folder", 2, "no folder", book -> List.of("-o", book.resolve("x.xlsx"))));
+        rows.add(tried(
+                "output is a folder",
+                2,
+                "is a folder",
+                book -> List.of("-o", Files.createDirectories(outside("folder.xlsx")))));
         rows.add(tried("output is a link that goes round", 2, "leads nowhere", book -> {
             Path loop = outside("loop.xlsx");
             return List.of("-o", Files.createSymbolicLink(loop, loop));
         }));
         for (String owner : List.of("~$bag.xlsx", ".~lock.bag.xlsx#")) {
-            rows.add(tried("book open in a spreadsheet program (" + owner + " beside it), --in-place", 3, owner, book -> {
-                Files.writeString(book.resolveSibling(owner), "Golfer A");
-                return List.of("--in-place");
-            }));
+            rows.add(tried(
+                    "book open in a spreadsheet program (" + owner + " beside it), --in-place", 3, owner, book -> {
+                        Files.writeString(book.resolveSibling(owner), "Golfer A");
+                        return List.of("--in-place");
+                    }));
         }
         rows.add(locked());
         return rows;

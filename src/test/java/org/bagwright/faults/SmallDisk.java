@@ -8,6 +8,7 @@ import java.util.concurrent.TimeUnit;
 /** A disk in memory of a stated size, where this process may mount one. */
 final class SmallDisk implements AutoCloseable {
     private final Path folder;
+    private final Thread atTheLatest = new Thread(this::unmount);
 
     private SmallDisk(Path folder) {
         this.folder = folder;
@@ -25,7 +26,18 @@ final class SmallDisk implements AutoCloseable {
     static SmallDisk of(Path root, String options) throws IOException, InterruptedException {
         Path folder = Files.createDirectories(root.resolve("disk"));
         run("mount", "-t", "tmpfs", "-o", options, "tmpfs", folder.toString());
-        return new SmallDisk(folder);
+        SmallDisk disk = new SmallDisk(folder);
+        Runtime.getRuntime().addShutdownHook(disk.atTheLatest);
+        return disk;
+    }
+
+    /** Unmounts it when this process is ended in between. */
+    private void unmount() {
+        try {
+            run("umount", folder.toString());
+        } catch (IOException | InterruptedException stays) {
+            System.err.println("still mounted: " + folder);
+        }
     }
 
     Path folder() {
@@ -38,6 +50,7 @@ final class SmallDisk implements AutoCloseable {
 
     @Override
     public void close() throws IOException, InterruptedException {
+        Runtime.getRuntime().removeShutdownHook(atTheLatest);
         run("umount", folder.toString());
     }
 

@@ -39,8 +39,7 @@ class SafeFileFaultsTest {
 
     private String refused(Class<? extends IOException> kind, Path target) throws IOException {
         List<Path> before = files();
-        IOException fault =
-                assertThrows(kind, () -> SafeFile.replace(target, out -> out.write(bytes("new"))));
+        IOException fault = assertThrows(kind, () -> SafeFile.replace(target, out -> out.write(bytes("new"))));
         assertEquals("old", Files.readString(file));
         assertEquals(before, files());
         return fault.getMessage();
@@ -61,7 +60,8 @@ class SafeFileFaultsTest {
         assertTrue(refused(NotWrittenException.class, folder).contains("is a folder"));
         assertTrue(refused(NotWrittenException.class, loop).contains("leads nowhere"));
         assertTrue(refused(NotWrittenException.class, nowhere).contains("leads nowhere"));
-        assertTrue(refused(NotWrittenException.class, folder.resolve("gone/bag.xlsx")).contains("no folder"));
+        assertTrue(refused(NotWrittenException.class, folder.resolve("gone/bag.xlsx"))
+                .contains("no folder"));
         assertTrue(refused(NotWrittenException.class, file.resolve("bag.xlsx")).contains("no folder"));
         assertTrue(Files.isSymbolicLink(nowhere));
     }
@@ -166,11 +166,14 @@ class SafeFileFaultsTest {
     @Test
     void faultsOfTheSystem_inWords() {
         assertTrue(words(new IOException("No space left on device")).contains("the disk is full"));
-        assertTrue(words(new IOException("There is not enough space on the disk")).contains("the disk is full"));
+        assertTrue(
+                words(new IOException("There is not enough space on the disk")).contains("the disk is full"));
         assertTrue(words(new IOException("Disk quota exceeded")).contains("the disk is full"));
-        assertTrue(words(new FileSystemException("a", null, "Read-only file system")).contains("may not write"));
+        assertTrue(words(new FileSystemException("a", null, "Read-only file system"))
+                .contains("may not write"));
         assertTrue(words(new AccessDeniedException("a")).contains("Close the file where it is open"));
-        assertTrue(words(new FileSystemException("a", null, "Too many open files")).contains("Too many open files"));
+        assertTrue(
+                words(new FileSystemException("a", null, "Too many open files")).contains("Too many open files"));
     }
 
     private String words(IOException fault) {
@@ -182,11 +185,10 @@ class SafeFileFaultsTest {
     @Test
     void lockOfWindows_isABookThatIsOpenElsewhere() {
         FileSystemException locked = new FileSystemException(
-                "bag.xlsx",
-                "x.tmp",
-                "The process cannot access the file because it is being used by another process");
+                "bag.xlsx", "x.tmp", "The process cannot access the file because it is being used by another process");
         assertTrue(OtherProgram.from(file, locked).orElseThrow().getMessage().contains("Close it there"));
-        assertEquals(Optional.empty(), OtherProgram.from(file, new FileSystemException("a", null, "Input/output error")));
+        assertEquals(
+                Optional.empty(), OtherProgram.from(file, new FileSystemException("a", null, "Input/output error")));
     }
 
     @Test

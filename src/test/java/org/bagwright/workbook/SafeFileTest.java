@@ -97,8 +97,7 @@ class SafeFileTest {
     void replace_existingFile_isKeptAsABackup() throws IOException {
         Path file = folder.resolve("bag.xlsx");
         assertEquals(Optional.empty(), SafeFile.replace(file, out -> out.write(bytes("one"))));
-        KeptFile kept =
-                SafeFile.replace(file, out -> out.write(bytes("two"))).orElseThrow();
+        KeptFile kept = SafeFile.replace(file, out -> out.write(bytes("two"))).orElseThrow();
         assertEquals("one", Files.readString(kept.backup()));
         assertEquals(0, kept.removed());
     }
