@@ -27,7 +27,7 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
-        if (!file.getFileName().toString().endsWith(".xlsx")) {
+        if (!String.valueOf(file.getFileName()).endsWith(".xlsx")) {
             throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe " + file + ".xlsx?");
         }
         if (Files.exists(file)) {
