@@ -28,7 +28,7 @@ final class DiskFaults {
     }
 
     /** Every fault of a disk; where disks cannot be mounted, rows that say so. */
-    List<FaultRow> all(int fullDisks) throws IOException, InterruptedException {
+    List<FaultRow> all(int fullDisks) throws IOException {
         FaultRow result = new FaultRow("disk full while the result is written");
         FaultRow backup = new FaultRow("disk full while the backup is made");
         FaultRow enough = new FaultRow("disk with just enough room");
@@ -54,7 +54,7 @@ final class DiskFaults {
         return rows;
     }
 
-    private void full(FaultRow row, String options) throws IOException, InterruptedException {
+    private void full(FaultRow row, String options) throws IOException {
         try (SmallDisk disk = SmallDisk.of(root, options)) {
             Path book = Files.write(disk.folder().resolve("bag.xlsx"), demo);
             Terminal run = Terminal.run("plan", book, "--in-place");
@@ -62,7 +62,7 @@ final class DiskFaults {
         }
     }
 
-    private void readOnly(FaultRow row) throws IOException, InterruptedException {
+    private void readOnly(FaultRow row) throws IOException {
         try (SmallDisk disk = SmallDisk.of(root, "size=4m")) {
             Path book = Files.write(disk.folder().resolve("bag.xlsx"), demo);
             disk.makeReadOnly();

@@ -18,12 +18,12 @@ final class SmallDisk implements AutoCloseable {
     static boolean isPossible(Path root) {
         try (SmallDisk disk = of(root, "size=64k")) {
             return Files.isWritable(disk.folder());
-        } catch (IOException | InterruptedException notPossible) {
+        } catch (IOException notPossible) {
             return false;
         }
     }
 
-    static SmallDisk of(Path root, String options) throws IOException, InterruptedException {
+    static SmallDisk of(Path root, String options) throws IOException {
         Path folder = Files.createDirectories(root.resolve("disk"));
         run("mount", "-t", "tmpfs", "-o", options, "tmpfs", folder.toString());
         SmallDisk disk = new SmallDisk(folder);
@@ -35,7 +35,7 @@ final class SmallDisk implements AutoCloseable {
     private void unmount() {
         try {
             run("umount", folder.toString());
-        } catch (IOException | InterruptedException stays) {
+        } catch (IOException stays) {
             System.err.println("still mounted: " + folder);
         }
     }
@@ -44,23 +44,28 @@ final class SmallDisk implements AutoCloseable {
         return folder;
     }
 
-    void makeReadOnly() throws IOException, InterruptedException {
+    void makeReadOnly() throws IOException {
         run("mount", "-o", "remount,ro", folder.toString());
     }
 
     @Override
-    public void close() throws IOException, InterruptedException {
+    public void close() throws IOException {
         Runtime.getRuntime().removeShutdownHook(atTheLatest);
         run("umount", folder.toString());
     }
 
-    private static void run(String... command) throws IOException, InterruptedException {
+    private static void run(String... command) throws IOException {
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
-        if (!process.waitFor(20, TimeUnit.SECONDS) || process.exitValue() != 0) {
-            throw new IOException("cannot " + String.join(" ", command));
+        try {
+            if (!process.waitFor(20, TimeUnit.SECONDS) || process.exitValue() != 0) {
+                throw new IOException("cannot " + String.join(" ", command));
+            }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IOException(interrupted);
         }
     }
 }

@@ -147,6 +147,7 @@ class SafeFileFaultsTest {
 
     /** A library may say of a full disk only that it failed; the disk's own fault counts. */
     @Test
+    @SuppressWarnings("try")
     void faultOfTheDisk_isToldApartHoweverItIsWrapped() throws IOException {
         try (TemporaryFile temporary = TemporaryFile.in(folder)) {
             TemporaryFile.DiskFault fault = assertThrows(
