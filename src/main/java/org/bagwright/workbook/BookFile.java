@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -65,6 +66,9 @@ final class BookFile {
             if (Files.isDirectory(file)) {
                 throw bad("this is a folder; expected an .xlsx workbook.");
             }
+            if (Files.isSymbolicLink(file) && !Files.exists(file)) {
+                throw bad("this is a link that leads nowhere; expected an .xlsx workbook.");
+            }
             if (Files.size(file) > MOST_BYTES) {
                 throw bad("the file is larger than 200 MB; expected a smaller .xlsx workbook.");
             }
@@ -73,6 +77,11 @@ final class BookFile {
             throw bad("there is no such file; expected an .xlsx workbook.");
         } catch (AccessDeniedException denied) {
             throw bad("the file may not be read: you lack the permission, or another program has locked it.");
+        } catch (FileSystemException failed) {
+            throw bad(
+                    OtherProgram.from(file, failed).isPresent()
+                            ? "another program has locked the file. Close it there, then try again."
+                            : "the file cannot be read: " + failed.getReason());
         } catch (IOException failed) {
             throw bad("the file cannot be read: " + failed.getMessage());
         }

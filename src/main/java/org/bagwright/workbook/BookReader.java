@@ -56,7 +56,9 @@ public final class BookReader {
     /** Reads a book. The file is read once into memory and never opened for writing; no file makes this throw. */
     public static Result read(Path file) {
         try (XSSFWorkbook workbook = BookFile.open(file)) {
-            return new BookReader(workbook).read();
+            BookReader reader = new BookReader(workbook);
+            OtherProgram.note(file).ifPresent(reader.findings::warning);
+            return reader.read();
         } catch (UnreadableBookException unreadable) {
             return new Result(Optional.empty(), List.of(unreadable.found()), List.of());
         } catch (IOException closing) {
