@@ -160,6 +160,7 @@ public final class Planning {
                 charted.messages(),
                 limits.seed(),
                 searchS);
+        PlanAudit.check(bare);
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
         messages.addAll(reasons.messages());
         messages.addAll(charted.messages());

@@ -59,7 +59,8 @@ final class NotWrittenException extends IOException {
     }
 
     static String noRight(Path folder) {
-        return "you may not write into the folder " + folder + ". Ask for the right to, or choose another place for the result.";
+        return "you may not write into the folder " + folder
+                + ". Ask for the right to, or choose another place for the result.";
     }
 
     private static boolean isFull(Path folder) {

@@ -107,7 +107,8 @@ public final class SafeFile {
             throw NotWrittenException.because(target, "there is no folder " + folder + ". Make it, or give another.");
         }
         if (!Files.exists(target) && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            throw NotWrittenException.because(target, "this is a link that leads nowhere. Choose another name for the result.");
+            throw NotWrittenException.because(
+                    target, "this is a link that leads nowhere. Choose another name for the result.");
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
             throw NotWrittenException.because(target, "this is no ordinary file. Choose another name for the result.");
@@ -119,7 +120,8 @@ public final class SafeFile {
         OtherProgram.refuse(target);
         if (Files.exists(target) && FileRights.isProtected(target)) {
             throw NotWrittenException.because(
-                    target, "the file is write-protected. Take the protection off, or choose another name for the result.");
+                    target,
+                    "the file is write-protected. Take the protection off, or choose another name for the result.");
         }
     }
 

@@ -12,7 +12,6 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
@@ -23,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 @Tag("analytic")
 class TemporaryFileTest {
-    private static final FileTime LONG_AGO = FileTime.from(Instant.now().minus(Duration.ofHours(2)));
+    private static final FileTime LONG_AGO = FileTime.from(Instant.parse("2020-01-01T00:00:00Z"));
 
     @TempDir
     Path folder;
