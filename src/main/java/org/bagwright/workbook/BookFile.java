@@ -140,6 +140,7 @@ final class BookFile {
         try {
             OPCPackage content = OPCPackage.open(new ByteArrayInputStream(bytes));
             checkTexts(content);
+            EarlierSettings.empty(content);
             XSSFWorkbook workbook = new XSSFWorkbook(content);
             checkWhole(workbook);
             Optional<String> wrongName = BookKind.wrongName(workbook, file);
