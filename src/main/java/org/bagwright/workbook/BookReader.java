@@ -65,6 +65,7 @@ public final class BookReader {
 
     private Result read() {
         BookSettings settings = settings();
+        SheetSlips.warn(sheetNames(), findings);
         context = context.in(settings.units());
         Parts parts = parts();
         List<Shot> shots = optional(ShotColumns.SHEET, "shots are assumed")
@@ -211,12 +212,12 @@ public final class BookReader {
         return sheets;
     }
 
+    private List<String> sheetNames() {
+        return sheets().stream().map(XSSFSheet::getSheetName).toList();
+    }
+
     private String maybeSheet(SheetSchema schema) {
-        return sheets().stream()
-                .map(XSSFSheet::getSheetName)
-                .filter(name -> !Schema.knows(name))
-                .filter(name -> CloseNames.closest(name, List.of(schema.name())).isPresent())
-                .findFirst()
+        return SheetSlips.slip(sheetNames(), schema.name())
                 .map(name -> " Maybe the sheet \"" + name + "\" is meant?")
                 .orElse("");
     }
