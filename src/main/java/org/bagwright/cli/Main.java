@@ -68,11 +68,8 @@ public final class Main implements Runnable {
 
     /** Runs one command and gives its exit code. */
     static int run(PrintWriter out, PrintWriter err, Ink ink, String... args) {
-        CommandLine line = new CommandLine(new Main());
-        HelpOptions.addTo(line);
+        CommandLine line = commandLine();
         ink.giveTo(line);
-        line.registerConverter(double.class, new DecimalNumber());
-        line.registerConverter(Path.class, new FileName());
         line.setOut(out).setErr(err);
         line.setExecutionExceptionHandler((fault, command, parsed) -> report(fault, command));
         line.setParameterExceptionHandler((fault, typed) -> report(fault));
@@ -80,6 +77,14 @@ public final class Main implements Runnable {
         out.flush();
         err.flush();
         return code;
+    }
+
+    static CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Main());
+        HelpOptions.addTo(line);
+        line.registerConverter(double.class, new DecimalNumber());
+        line.registerConverter(Path.class, new FileName());
+        return line;
     }
 
     private static int report(CommandLine.ParameterException fault) {
