@@ -84,6 +84,16 @@ class ArchitectureTest {
             .resideInAPackage("org.optaplanner..");
 
     @ArchTest
+    static final ArchRule nothing_reaches_a_network = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.net..", "javax.net..", "java.rmi..", "com.sun.net..", "jdk.net..")
+            .orShould()
+            .dependOnClassesThat()
+            .haveNameMatching("java\\.nio\\.channels\\..*(Socket|Datagram|Network|Multicast).*")
+            .because("a fitter's book stays on his machine");
+
+    @ArchTest
     static final ArchRule doubles_in_records_name_their_unit = fields().that(new InRecord())
             .should()
             .haveNameMatching(UNITS)

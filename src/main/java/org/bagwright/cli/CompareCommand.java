@@ -11,6 +11,8 @@ import java.util.concurrent.Callable;
 import org.bagwright.domain.Comparison;
 import org.bagwright.planning.Comparing;
 import org.bagwright.planning.Planning;
+import org.bagwright.planning.Target;
+import org.bagwright.planning.WorkbookProblems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -111,7 +113,7 @@ final class CompareCommand implements Callable<Integer> {
         return one.equals(other) || (Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other));
     }
 
-    private void checkTarget() throws WrongArguments, IOException {
+    private void checkTarget() throws WrongArguments, WorkbookProblems, IOException {
         if (out == null) {
             return;
         }
@@ -123,10 +125,11 @@ final class CompareCommand implements Callable<Integer> {
         if (!PlanCommand.ending(out).equalsIgnoreCase(".xlsx")) {
             throw new WrongArguments("The result is an .xlsx book: let " + out + " end in .xlsx");
         }
-        PlanCommand.requireFolder(out);
+        PlanCommand.requirePlace(out);
+        Target.requireWritable(out);
     }
 
-    private void tell(Comparison comparison) throws IOException {
+    private void tell(Comparison comparison) throws WorkbookProblems, IOException {
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json ? err : spec.commandLine().getOut();
         if (json) {
@@ -134,8 +137,7 @@ final class CompareCommand implements Callable<Integer> {
         }
         new CompareText(comparison).lines().forEach(people::println);
         if (out != null) {
-            Comparing.write(comparison, out)
-                    .ifPresent(backup -> people.println("Kept what stood there before: " + backup));
+            Comparing.write(comparison, out).map(KeptText::line).ifPresent(people::println);
             people.println("Result: " + out + " (the sheet Compare)");
         }
         comparison.books().forEach(book -> MessageText.briefNotes(book.result().messages())

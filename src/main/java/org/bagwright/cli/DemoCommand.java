@@ -61,7 +61,7 @@ final class DemoCommand implements Callable<Integer> {
         Path book = BookFiles.demo(demo, folder);
         Path target = PlanCommand.besides(book);
         BookResult result = new Planning(1, 20).plan(book);
-        Planning.replace(book, result, target);
+        Planning.Written written = Planning.write(book, result, List.of(), target);
         double allS = (System.nanoTime() - startNs) / 1e9;
         out.println("Demo " + demo + " (invented): " + BookFiles.demoShows(demo));
         if (name == null) {
@@ -73,6 +73,7 @@ final class DemoCommand implements Callable<Integer> {
             out.println();
             new PlanText(result).lines().forEach(out::println);
         }
+        written.backup().map(KeptText::line).ifPresent(line -> out.println("  " + line));
         out.flush();
     }
 }

@@ -16,10 +16,11 @@ final class FaultText {
             return missing.getFile() + ": there is no such file or folder";
         }
         if (fault instanceof FileSystemException system) {
-            return system.getFile() + ": " + system.getReason();
+            return system.getFile() + ": "
+                    + (system.getReason() == null ? "the system could not read or write it" : system.getReason());
         }
         if (fault instanceof java.io.IOException) {
-            return fault.getMessage();
+            return fault.getMessage() == null ? fault.toString() : fault.getMessage();
         }
         return "a fault of the program, not of your book: " + fault + at(fault);
     }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.bagwright.domain.GaugedBook;
 import org.bagwright.planning.Gauging;
+import org.bagwright.planning.Target;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -17,7 +18,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Fit heads and sleeves to the sheet Readings and say what was learnt and how surely. "
                 + "Nothing is written unless you say --write.",
-        footerHeading = "%nExamples:%n",
+        footerHeading = "%n" + KeptText.RULE + "%n%nExamples:%n",
         footer = {
             "  bagwright gauge bag.xlsx                        say what the readings tell",
             "  bagwright gauge bag.xlsx --repeatability 0.1    the same for a finer gauge",
@@ -68,6 +69,9 @@ final class GaugeCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json ? err : spec.commandLine().getOut();
         GaugedBook gauged = Gauging.gauge(file, repeatabilityDeg);
+        if (write) {
+            Target.requireWritable(target);
+        }
         if (json) {
             spec.commandLine().getOut().println(Json.text(GaugeJson.of(gauged)));
         }
@@ -82,7 +86,7 @@ final class GaugeCommand implements Callable<Integer> {
     private static void tell(PrintWriter people, PrintWriter err, Path target, Gauging.Written written) {
         GaugeText.changes(written.changes()).forEach(people::println);
         people.println("Written: " + target);
-        written.backup().ifPresent(backup -> people.println("Kept what stood there before: " + backup));
+        written.backup().map(KeptText::line).ifPresent(people::println);
         MessageText.notes(written.notWritten()).forEach(err::println);
     }
 }

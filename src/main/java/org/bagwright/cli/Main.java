@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
-            "1:a fault of the program",
+            "1:not done: a full disk, no right to write, or a fault of the program",
             "2:wrong arguments",
             "3:something is wrong in the workbook; nothing was written",
             "4:not every must can be met; the plan was written all the same",

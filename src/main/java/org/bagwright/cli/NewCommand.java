@@ -27,13 +27,13 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
-        if (!file.getFileName().toString().endsWith(".xlsx")) {
+        if (!String.valueOf(file.getFileName()).endsWith(".xlsx")) {
             throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe " + file + ".xlsx?");
         }
         if (Files.exists(file)) {
             throw new WrongArguments(file + " exists already. Give another name, or move it away first.");
         }
-        PlanCommand.requireFolder(file);
+        PlanCommand.requirePlace(file);
         BookFiles.blank(file);
         out.println("Made " + file);
         out.println("Open it in your spreadsheet program and start on the sheet Start. Then: bagwright plan " + file);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.bagwright.domain.BookResult;
 import org.bagwright.planning.Planning;
+import org.bagwright.planning.Target;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -20,7 +21,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Find the best settings and bends for every bag of a book and write them, with live sheets, "
                 + "into a copy of it.",
-        footerHeading = "%nExamples:%n",
+        footerHeading = "%n" + KeptText.RULE + "%n%nExamples:%n",
         footer = {
             "  bagwright plan bag.xlsx                 writes bag-plan.xlsx",
             "  bagwright plan bag.xlsx -o june.xlsx    writes june.xlsx",
@@ -75,6 +76,7 @@ final class PlanCommand implements Callable<Integer> {
         planning.onProgress(progress::told);
         try {
             Planning.FromLive start = start();
+            Target.requireWritable(target);
             BookResult result = planning.plan(start.charted());
             progress.clear();
             Planning.Written written = Planning.write(file, result, start.changes(), target);
@@ -114,6 +116,9 @@ final class PlanCommand implements Callable<Integer> {
         if (inPlace && out != null) {
             throw new WrongArguments("Give either -o or --in-place, not both.");
         }
+        if (file.getFileName() == null) {
+            throw new WrongArguments(file + " is a folder. Give a book, an .xlsx or .xlsm file.");
+        }
         if (inPlace) {
             return file;
         }
@@ -121,7 +126,7 @@ final class PlanCommand implements Callable<Integer> {
         if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file)) {
             throw new WrongArguments("The result would replace the book itself. To want that, say --in-place.");
         }
-        requireFolder(target);
+        requirePlace(target);
         String ending = ending(file);
         if (!ending(target).equalsIgnoreCase(ending)) {
             throw new WrongArguments(
@@ -141,10 +146,17 @@ final class PlanCommand implements Callable<Integer> {
         return file.resolveSibling(name.substring(0, name.length() - ending.length()) + suffix + ending);
     }
 
-    static void requireFolder(Path target) throws WrongArguments {
+    /** Whether a path can name a file to write: in a folder that is there, no folder itself, no link to nowhere. */
+    static void requirePlace(Path target) throws WrongArguments {
         Path folder = target.toAbsolutePath().getParent();
+        if (Files.isDirectory(target)) {
+            throw new WrongArguments(target + " is a folder. Give the name of a file to write.");
+        }
         if (!Files.isDirectory(folder)) {
             throw new WrongArguments("There is no folder " + folder + " to write into.");
+        }
+        if (Files.isSymbolicLink(target) && !Files.exists(target)) {
+            throw new WrongArguments(target + " is a link that leads nowhere. Give another name.");
         }
     }
 
@@ -162,7 +174,7 @@ final class PlanCommand implements Callable<Integer> {
         }
         new PlanText(result).lines().forEach(people::println);
         people.println("Result: " + target + " (open the sheet Plan)");
-        written.backup().ifPresent(backup -> people.println("Kept what stood there before: " + backup));
+        written.backup().map(KeptText::line).ifPresent(people::println);
         if (fromLive) {
             LiveText.lines(result.book(), written).forEach(people::println);
         }

@@ -1,6 +1,7 @@
 package org.bagwright.domain;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers as people read them, the same in every locale. */
@@ -19,6 +20,18 @@ public final class Numbers {
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /** As {@link #trimmed(double)}, but with a power of ten where that would be a row of digits or nothing but 0. */
+    public static String brief(double value) {
+        double size = Math.abs(value);
+        boolean usual = size == 0 || (size >= 1e-4 && size < 1e12);
+        return usual
+                ? trimmed(value)
+                : new BigDecimal(value)
+                        .round(new MathContext(5))
+                        .stripTrailingZeros()
+                        .toString();
     }
 
     /** The value rounded half up to exactly {@code decimals} places, never a negative zero. */

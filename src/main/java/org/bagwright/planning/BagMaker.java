@@ -53,6 +53,28 @@ final class BagMaker {
     }
 
     private BagOptions bag(Golfer golfer, List<Club> clubs, List<StockLimit> stock) {
+        Workshop workshop = workshop(golfer, clubs, stock);
+        Map<Club, SlotClub> made = workshop.clubs();
+        messages.addAll(workshop.flight().messages());
+        List<SlotOptions> slots = bySlot(made.values()).parallelStream()
+                .map(inSlot -> workshop.maker().options(inSlot, pin(inSlot)))
+                .toList();
+        made.values().forEach(club -> messages.addAll(RatedMessages.of(club.club(), club.sleeve(), club.geometry())));
+        slots.forEach(this::warnIfClosed);
+        SoleMessages.of(golfer, clubs).ifPresent(messages::add);
+        FaceMessages.of(golfer, slots).ifPresent(messages::add);
+        return new BagOptions(
+                golfer,
+                slots,
+                golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)),
+                book.aims().of(Measure.GAP),
+                book.aims().of(Measure.SPREAD));
+    }
+
+    /** All by which the options of a golfer's clubs are computed. */
+    private record Workshop(Map<Club, SlotClub> clubs, GolferFlight flight, OptionMaker maker) {}
+
+    private Workshop workshop(Golfer golfer, List<Club> clubs, List<StockLimit> stock) {
         Map<Club, SlotClub> made = new LinkedHashMap<>();
         for (Club club : clubs) {
             made.put(club, slotClub(golfer, club));
@@ -66,21 +88,23 @@ final class BagMaker {
                 book.shots().stream()
                         .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
                         .toList());
-        messages.addAll(flight.messages());
-        OptionMaker maker = new OptionMaker(book, golfer, flight, stock);
-        List<SlotOptions> slots = bySlot(made.values()).parallelStream()
-                .map(inSlot -> maker.options(inSlot, pin(inSlot)))
+        return new Workshop(made, flight, new OptionMaker(book, golfer, flight, stock));
+    }
+
+    /** Options of one golfer computed from the book once more, each by itself; one that leaves a slot empty stays as it is. */
+    List<Option> again(Golfer golfer, List<Option> options) {
+        Workshop workshop = workshop(golfer, book.bagOf(golfer), StockLimits.of(book));
+        Map<Integer, List<SlotClub>> slots = workshop.clubs().values().stream()
+                .collect(Collectors.groupingBy(club -> club.club().slot()));
+        return options.stream()
+                .map(option -> option.setup()
+                        .map(setup -> workshop.maker()
+                                .option(
+                                        workshop.clubs().get(setup.club()),
+                                        setup.choice(),
+                                        pin(slots.get(setup.club().slot()))))
+                        .orElse(option))
                 .toList();
-        made.values().forEach(club -> messages.addAll(RatedMessages.of(club.club(), club.sleeve(), club.geometry())));
-        slots.forEach(this::warnIfClosed);
-        SoleMessages.of(golfer, clubs).ifPresent(messages::add);
-        FaceMessages.of(golfer, slots).ifPresent(messages::add);
-        return new BagOptions(
-                golfer,
-                slots,
-                golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)),
-                book.aims().of(Measure.GAP),
-                book.aims().of(Measure.SPREAD));
     }
 
     private SlotClub slotClub(Golfer golfer, Club club) {

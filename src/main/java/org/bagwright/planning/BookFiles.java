@@ -37,25 +37,22 @@ public final class BookFiles {
     /** Copies the blank book to a file that does not exist yet. */
     public static void blank(Path file) throws IOException {
         byte[] book = resource("/templates/bag.xlsx");
-        SafeFile.replace(file, output -> output.write(book));
+        SafeFile.create(file, output -> output.write(book));
     }
 
     /**
      * Copies a demo book into a folder, which is made if need be. A copy that a person has changed is kept as a backup.
      *
      * @return the copy
+     * @throws WorkbookProblems if a copy that a person has changed is open in another program
      */
-    public static Path demo(String name, Path folder) throws IOException {
+    public static Path demo(String name, Path folder) throws WorkbookProblems, IOException {
         byte[] book = resource("/demo-data/" + name + ".xlsx");
         Files.createDirectories(folder);
         Path file = folder.resolve(name + ".xlsx");
-        if (Files.exists(file)) {
-            if (Arrays.equals(Files.readAllBytes(file), book)) {
-                return file;
-            }
-            SafeFile.backup(file);
+        if (!Files.isRegularFile(file) || !Arrays.equals(Files.readAllBytes(file), book)) {
+            Target.write(file, output -> output.write(book));
         }
-        SafeFile.replace(file, output -> output.write(book));
         return file;
     }
 

@@ -1,7 +1,6 @@
 package org.bagwright.planning;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,9 +10,9 @@ import java.util.Optional;
 import org.bagwright.domain.ChartedBook;
 import org.bagwright.domain.ComparedBook;
 import org.bagwright.domain.Comparison;
+import org.bagwright.domain.KeptFile;
 import org.bagwright.domain.Message;
 import org.bagwright.workbook.CompareBook;
-import org.bagwright.workbook.SafeFile;
 
 /** The use case of comparing: several books, each planned anew from its own sheets. */
 public final class Comparing {
@@ -47,12 +46,12 @@ public final class Comparing {
     /**
      * Writes a book of its own with the sheet Compare.
      *
-     * @return the copy of what stood in the target's place, if anything did
+     * @return the copy kept of what stood in the target's place, if anything did
+     * @throws WorkbookProblems if that is open in another program
+     * @throws IOException if the book cannot be written, saying why in plain words
      */
-    public static Optional<Path> write(Comparison comparison, Path target) throws IOException {
-        Optional<Path> backup = Files.exists(target) ? Optional.of(SafeFile.backup(target)) : Optional.empty();
-        SafeFile.replace(target, output -> CompareBook.write(comparison, output));
-        return backup;
+    public static Optional<KeptFile> write(Comparison comparison, Path target) throws WorkbookProblems, IOException {
+        return Target.write(target, output -> CompareBook.write(comparison, output));
     }
 
     /** Something is wrong in one or more of several workbooks. Nothing was written. */

@@ -1,7 +1,6 @@
 package org.bagwright.planning;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,11 +8,11 @@ import java.util.Optional;
 import org.bagwright.domain.Book;
 import org.bagwright.domain.CellChange;
 import org.bagwright.domain.GaugedBook;
+import org.bagwright.domain.KeptFile;
 import org.bagwright.domain.Message;
 import org.bagwright.geometry.GaugeFit;
 import org.bagwright.workbook.BookReader;
 import org.bagwright.workbook.GaugedCopy;
-import org.bagwright.workbook.SafeFile;
 
 /** The use case of the gauge: learn heads and sleeves from readings, and write what was learnt into a copy of the book. */
 public final class Gauging {
@@ -25,11 +24,11 @@ public final class Gauging {
     /**
      * What was written.
      *
-     * @param backup the copy of what stood in the target's place, if anything did
+     * @param backup the copy kept of what stood in the target's place, if anything did
      * @param changes every cell written
      * @param notWritten what could not be written, and why
      */
-    public record Written(Optional<Path> backup, List<CellChange> changes, List<Message> notWritten) {
+    public record Written(Optional<KeptFile> backup, List<CellChange> changes, List<Message> notWritten) {
         public Written {
             changes = List.copyOf(changes);
             notWritten = List.copyOf(notWritten);
@@ -70,12 +69,14 @@ public final class Gauging {
     /**
      * Writes a copy of the book with the gauged numbers in place of the stated ones. A file that stands in the target's
      * place is kept as a backup.
+     *
+     * @throws WorkbookProblems if what stands in the target's place is open in another program
+     * @throws IOException if the copy cannot be written, saying why in plain words
      */
-    public static Written write(Path source, GaugedBook gauged, Path target) throws IOException {
+    public static Written write(Path source, GaugedBook gauged, Path target) throws WorkbookProblems, IOException {
         try (GaugedCopy copy = GaugedCopy.of(source)) {
             copy.put(gauged.corrections());
-            Optional<Path> backup = Files.exists(target) ? Optional.of(SafeFile.backup(target)) : Optional.empty();
-            SafeFile.replace(target, copy::writeTo);
+            Optional<KeptFile> backup = Target.write(target, copy::writeTo);
             return new Written(backup, copy.changes(), copy.notWritten());
         }
     }

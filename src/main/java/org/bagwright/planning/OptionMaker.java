@@ -135,6 +135,12 @@ final class OptionMaker {
         return options;
     }
 
+    /** One option by itself. */
+    Option option(SlotClub club, Choice choice, SlotPin pin) {
+        PoseNumbers pose = club.geometry().pose(new Choice(choice.setting(), choice.bend()));
+        return option(club, choice, pose, new HashMap<>(), pin);
+    }
+
     /** Every combination of setting, weighting, loft bend and lie bend that the row allows, and today's. */
     static Set<Choice> choices(SlotClub slotClub) {
         Club club = slotClub.club();

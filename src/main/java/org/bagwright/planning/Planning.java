@@ -1,7 +1,6 @@
 package org.bagwright.planning;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +16,7 @@ import org.bagwright.domain.BookPlan;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.CellChange;
 import org.bagwright.domain.ChartedBook;
+import org.bagwright.domain.KeptFile;
 import org.bagwright.domain.LiveChoice;
 import org.bagwright.domain.Message;
 import org.bagwright.domain.SlotOptions;
@@ -25,7 +25,6 @@ import org.bagwright.search.BagSearch;
 import org.bagwright.search.SearchLimits;
 import org.bagwright.workbook.BookReader;
 import org.bagwright.workbook.ResultBook;
-import org.bagwright.workbook.SafeFile;
 
 /** The use cases: check a book, chart its options, plan it, write the plan. */
 public final class Planning {
@@ -161,6 +160,7 @@ public final class Planning {
                 charted.messages(),
                 limits.seed(),
                 searchS);
+        PlanAudit.check(bare);
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
         messages.addAll(reasons.messages());
         messages.addAll(charted.messages());
@@ -202,22 +202,13 @@ public final class Planning {
     }
 
     /**
-     * Writes the plan into a copy of the book. A file that stands in the target's place is kept as a backup.
-     *
-     * @return the backup, or null if there was nothing to keep
-     */
-    public static Path write(Path source, BookResult result, Path target) throws IOException {
-        return write(source, result, List.of(), target).backup().orElse(null);
-    }
-
-    /**
      * What was written.
      *
-     * @param backup the copy of what stood in the target's place, if anything did
+     * @param backup the copy kept of what stood in the target's place, if anything did
      * @param changes every cell of the sheet Clubs that was written
      * @param notWritten what could not be written there, and why
      */
-    public record Written(Optional<Path> backup, List<CellChange> changes, List<Message> notWritten) {
+    public record Written(Optional<KeptFile> backup, List<CellChange> changes, List<Message> notWritten) {
         public Written {
             changes = List.copyOf(changes);
             notWritten = List.copyOf(notWritten);
@@ -225,25 +216,22 @@ public final class Planning {
     }
 
     /**
-     * As {@link #write(Path, BookResult, Path)}, with what is in the bag today written into the sheet Clubs.
+     * Writes the plan into a copy of the book, with what is in the bag today written into the sheet Clubs. A file that
+     * stands in the target's place is kept as a backup.
      *
      * @param changes the clubs that are set up otherwise than that sheet says
+     * @throws WorkbookProblems if what stands in the target's place is open in another program
+     * @throws IOException if the result cannot be written, saying why in plain words
      */
     public static Written write(Path source, BookResult result, List<TodayChange> changes, Path target)
-            throws IOException {
-        Optional<Path> backup = Files.exists(target) ? Optional.of(SafeFile.backup(target)) : Optional.empty();
+            throws WorkbookProblems, IOException {
         List<CellChange> written = new ArrayList<>();
         List<Message> notWritten = new ArrayList<>();
-        SafeFile.replace(target, output -> {
+        Optional<KeptFile> backup = Target.write(target, output -> {
             ResultBook.Adopted adopted = ResultBook.write(source, result, changes, output);
             written.addAll(adopted.changes());
             notWritten.addAll(adopted.notWritten());
         });
         return new Written(backup, written, notWritten);
-    }
-
-    /** As {@link #write} without a backup, for files that the tool itself has made. */
-    public static void replace(Path source, BookResult result, Path target) throws IOException {
-        SafeFile.replace(target, output -> ResultBook.write(source, result, output));
     }
 }

@@ -29,7 +29,7 @@ public final class BlankBook {
      * @throws IOException if the file cannot be written
      */
     public static void write(Path file) throws IOException {
-        SafeFile.replace(file, BlankBook::writeTo);
+        SafeFile.overwrite(file, BlankBook::writeTo);
     }
 
     private static void writeTo(OutputStream out) throws IOException {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -14,12 +15,16 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.UnsupportedFileFormatException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.Message;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
@@ -61,6 +66,9 @@ final class BookFile {
             if (Files.isDirectory(file)) {
                 throw bad("this is a folder; expected an .xlsx workbook.");
             }
+            if (Files.isSymbolicLink(file) && !Files.exists(file)) {
+                throw bad("this is a link that leads nowhere; expected an .xlsx workbook.");
+            }
             if (Files.size(file) > MOST_BYTES) {
                 throw bad("the file is larger than 200 MB; expected a smaller .xlsx workbook.");
             }
@@ -69,6 +77,11 @@ final class BookFile {
             throw bad("there is no such file; expected an .xlsx workbook.");
         } catch (AccessDeniedException denied) {
             throw bad("the file may not be read: you lack the permission, or another program has locked it.");
+        } catch (FileSystemException failed) {
+            throw bad(
+                    OtherProgram.from(file, failed).isPresent()
+                            ? "another program has locked the file. Close it there, then try again."
+                            : "the file cannot be read: " + failed.getReason());
         } catch (IOException failed) {
             throw bad("the file cannot be read: " + failed.getMessage());
         }
@@ -125,12 +138,15 @@ final class BookFile {
 
     private XSSFWorkbook workbook(byte[] bytes) throws UnreadableBookException {
         try {
-            XSSFWorkbook workbook = new XSSFWorkbook(OPCPackage.open(new ByteArrayInputStream(bytes)));
+            OPCPackage content = OPCPackage.open(new ByteArrayInputStream(bytes));
+            checkTexts(content);
+            XSSFWorkbook workbook = new XSSFWorkbook(content);
             checkWhole(workbook);
             Optional<String> wrongName = BookKind.wrongName(workbook, file);
             if (wrongName.isPresent()) {
                 throw bad(wrongName.get());
             }
+            checkRows(workbook);
             return workbook;
         } catch (UnsupportedFileFormatException other) {
             throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);
@@ -149,6 +165,30 @@ final class BookFile {
                     || !workbook.getPackage().containPart(PackagingURIHelper.createPartName(part.getTargetURI()))) {
                 throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
                         + "\" is missing; take an earlier copy.");
+            }
+        }
+    }
+
+    /** POI passes over texts whose part is missing, and then every cell with a text is blank. */
+    private void checkTexts(OPCPackage content) throws UnreadableBookException, InvalidFormatException {
+        for (PackagePart part : content.getParts()) {
+            if (!part.isRelationshipPart()) {
+                for (PackageRelationship texts :
+                        part.getRelationshipsByType(XSSFRelation.SHARED_STRINGS.getRelation())) {
+                    if (!content.containPart(PackagingURIHelper.createPartName(texts.getTargetURI()))) {
+                        throw bad("the file is damaged: the texts of its cells are missing; take an earlier copy.");
+                    }
+                }
+            }
+        }
+    }
+
+    private void checkRows(XSSFWorkbook workbook) throws UnreadableBookException {
+        for (Sheet sheet : workbook) {
+            int last = SpreadsheetVersion.EXCEL2007.getLastRowIndex();
+            if (sheet.getFirstRowNum() < -1 || sheet.getLastRowNum() > last) {
+                throw bad("the file is damaged: its sheet \"" + sheet.getSheetName()
+                        + "\" has a row that no sheet can have; take an earlier copy.");
             }
         }
     }

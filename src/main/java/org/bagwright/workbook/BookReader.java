@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.Aims;
@@ -55,7 +56,9 @@ public final class BookReader {
     /** Reads a book. The file is read once into memory and never opened for writing; no file makes this throw. */
     public static Result read(Path file) {
         try (XSSFWorkbook workbook = BookFile.open(file)) {
-            return new BookReader(workbook).read();
+            BookReader reader = new BookReader(workbook);
+            OtherProgram.note(file).ifPresent(reader.findings::warning);
+            return reader.read();
         } catch (UnreadableBookException unreadable) {
             return new Result(Optional.empty(), List.of(unreadable.found()), List.of());
         } catch (IOException closing) {
@@ -64,6 +67,8 @@ public final class BookReader {
     }
 
     private Result read() {
+        Schema.READ.forEach(schema -> requireOnce(schema.name(), sheet -> schema.isCalled(sheet.getSheetName())));
+        requireOnce(Schema.START, BookReader::isStart);
         BookSettings settings = settings();
         context = context.in(settings.units());
         Parts parts = parts();
@@ -134,9 +139,8 @@ public final class BookReader {
     }
 
     private BookSettings settings() {
-        Optional<XSSFSheet> start = sheets().stream()
-                .filter(sheet -> CloseNames.key(sheet.getSheetName()).equals(CloseNames.key(Schema.START)))
-                .findFirst();
+        Optional<XSSFSheet> start =
+                sheets().stream().filter(BookReader::isStart).findFirst();
         if (start.isEmpty()) {
             findings.missing(
                     Schema.START,
@@ -145,6 +149,21 @@ public final class BookReader {
             return BookSettings.DEFAULT;
         }
         return StartReader.read(start.get(), contents, findings);
+    }
+
+    private static boolean isStart(XSSFSheet sheet) {
+        return CloseNames.key(sheet.getSheetName()).equals(CloseNames.key(Schema.START));
+    }
+
+    private void requireOnce(String name, Predicate<XSSFSheet> called) {
+        sheets().stream()
+                .filter(called)
+                .skip(1)
+                .map(XSSFSheet::getSheetName)
+                .forEach(second -> findings.problem(
+                        second,
+                        "the sheet " + name + " is there twice, case and blanks in names do not count; rename or remove"
+                                + " one."));
     }
 
     private Optional<InputTable> needed(SheetSchema schema, String why) {

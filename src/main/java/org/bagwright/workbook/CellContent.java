@@ -4,6 +4,8 @@ import org.bagwright.domain.Numbers;
 
 /** What a cell holds, a formula by its value. */
 sealed interface CellContent {
+    int MOST_SHOWN_CHARS = 60;
+
     static CellContent blank() {
         return new Blank();
     }
@@ -40,14 +42,20 @@ sealed interface CellContent {
     /** The content inside a sentence that begins with "found". */
     default String shown() {
         if (this instanceof Words words) {
-            return '"' + words.text() + '"';
+            return '"' + shortened(words.text()) + '"';
         }
         if (this instanceof Amount amount) {
-            return amount.dated() ? "a date or a time of day" : Numbers.trimmed(amount.valueMeasureUnits());
+            return amount.dated() ? "a date or a time of day" : Numbers.brief(amount.valueMeasureUnits());
         }
         if (this instanceof Truth truth) {
             return truth.value() ? "TRUE" : "FALSE";
         }
         return this instanceof Broken broken ? broken.why() : "nothing";
+    }
+
+    private static String shortened(String text) {
+        return text.codePointCount(0, text.length()) <= MOST_SHOWN_CHARS
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, MOST_SHOWN_CHARS)) + "...";
     }
 }

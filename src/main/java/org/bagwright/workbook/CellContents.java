@@ -8,6 +8,7 @@ import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.xmlbeans.impl.values.XmlValueOutOfRangeException;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /** Reads cells; a formula that was saved without its value is calculated. */
@@ -22,6 +23,14 @@ final class CellContents {
         if (cell == null) {
             return CellContent.blank();
         }
+        try {
+            return read(cell);
+        } catch (XmlValueOutOfRangeException damaged) {
+            return new CellContent.Broken("a damaged cell");
+        }
+    }
+
+    private CellContent read(Cell cell) {
         if (cell.getCellType() != CellType.FORMULA) {
             return stored(cell, cell.getCellType());
         }
@@ -39,7 +48,7 @@ final class CellContents {
     private static CellContent stored(Cell cell, CellType type) {
         return switch (type) {
             case STRING -> CellContent.words(cell.getStringCellValue());
-            case NUMERIC -> new CellContent.Amount(cell.getNumericCellValue(), isDated(cell));
+            case NUMERIC -> savedNumber((XSSFCell) cell);
             case BOOLEAN -> new CellContent.Truth(cell.getBooleanCellValue());
             case ERROR -> broken(cell.getErrorCellValue());
             default -> CellContent.blank();
@@ -51,7 +60,7 @@ final class CellContents {
             CellValue value = evaluator.evaluate(cell);
             return switch (value.getCellType()) {
                 case STRING -> CellContent.words(value.getStringValue());
-                case NUMERIC -> new CellContent.Amount(value.getNumberValue(), isDated(cell));
+                case NUMERIC -> number(value.getNumberValue(), cell);
                 case BOOLEAN -> new CellContent.Truth(value.getBooleanValue());
                 case ERROR -> broken(value.getErrorValue());
                 default -> CellContent.blank();
@@ -62,8 +71,27 @@ final class CellContents {
         }
     }
 
+    /** A file that no spreadsheet program has written may hold anything where the number should be. */
+    private static CellContent savedNumber(XSSFCell cell) {
+        try {
+            return number(cell.getNumericCellValue(), cell);
+        } catch (NumberFormatException | IllegalStateException none) {
+            return new CellContent.Broken("a damaged number");
+        }
+    }
+
+    private static CellContent number(double value, Cell cell) {
+        if (Double.isFinite(value)) {
+            return new CellContent.Amount(value, isDated(cell));
+        }
+        return new CellContent.Broken(Double.isNaN(value) ? "a damaged number" : "a number that is too large");
+    }
+
     private static CellContent broken(byte code) {
-        return new CellContent.Broken("the error " + errorName(code));
+        return new CellContent.Broken(
+                code == (byte) FormulaError.CIRCULAR_REF.getLongCode()
+                        ? "a formula that leads back to its own cell"
+                        : "the error " + errorName(code));
     }
 
     private static String errorName(byte code) {

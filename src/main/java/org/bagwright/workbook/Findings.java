@@ -16,7 +16,11 @@ final class Findings {
     }
 
     void warning(String cell, String text) {
-        others.add(Message.warning(cell, text));
+        warning(Message.warning(cell, text));
+    }
+
+    void warning(Message warning) {
+        others.add(warning);
     }
 
     void missing(String cell, String text) {

@@ -15,6 +15,7 @@ import org.bagwright.domain.Numbers;
  * holds something wrong; what is wrong is reported and spoils the row, from which then no record is built.
  */
 final class InputRow {
+    private static final int MOST_NAME_CHARS = 50;
     private static final Map<String, Boolean> YES_NO =
             Map.of("yes", true, "y", true, "true", true, "x", true, "no", false, "n", false, "false", false);
 
@@ -93,7 +94,7 @@ final class InputRow {
     Optional<String> text(Column column) {
         CellContent content = content(column);
         if (content instanceof CellContent.Words words) {
-            return Optional.of(words.text());
+            return nameLike(column, words.text());
         }
         if (content instanceof CellContent.Amount amount && !amount.dated()) {
             return Optional.of(Numbers.trimmed(amount.valueMeasureUnits()));
@@ -101,6 +102,18 @@ final class InputRow {
         if (!content.isBlank()) {
             problem(column, column.subject() + " must be text, found " + content.shown() + dateAdvice(content));
         }
+        return Optional.empty();
+    }
+
+    /** Lookups of a spreadsheet program take at most 255 characters, and on the sheet Plan several names make up one. */
+    private Optional<String> nameLike(Column column, String text) {
+        if (column.kind() == Column.Kind.MARKS || text.length() <= MOST_NAME_CHARS) {
+            return Optional.of(text);
+        }
+        problem(
+                column,
+                column.subject() + " must have at most " + MOST_NAME_CHARS + " characters, found " + text.length()
+                        + "; expected a shorter name.");
         return Optional.empty();
     }
 

@@ -18,6 +18,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.Units;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
 /** An input sheet with its headings found: which column is where, in which unit, and the rows below. */
 final class InputTable {
@@ -185,7 +186,7 @@ final class InputTable {
     List<InputRow> rows() {
         List<InputRow> rows = new ArrayList<>();
         for (Row row : sheet) {
-            if (row.getRowNum() > headingRow) {
+            if (row.getRowNum() > headingRow && isFilled((XSSFRow) row)) {
                 InputRow input = new InputRow(this, context, row.getRowNum());
                 if (counts(input) && !isExample(input)) {
                     rows.add(input);
@@ -193,6 +194,17 @@ final class InputTable {
             }
         }
         return rows;
+    }
+
+    /** A quick look, since a book may have many thousand rows with a look and nothing in them. */
+    private static boolean isFilled(XSSFRow row) {
+        for (Cell cell : row) {
+            CTCell held = ((XSSFCell) cell).getCTCell();
+            if (held.isSetV() || held.isSetF() || held.isSetIs()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean counts(InputRow row) {

@@ -32,7 +32,8 @@ final class OwnReferences {
 
     private static boolean namesResult(String formula) {
         return formula != null
-                && (formula.contains(ResultSheets.NAME_PREFIX) || ResultSheets.NAMES.stream()
-                        .anyMatch(name -> formula.contains(name + "!") || formula.contains(name + "'!")));
+                && (formula.contains(ResultSheets.NAME_PREFIX)
+                        || ResultSheets.NAMES.stream()
+                                .anyMatch(name -> formula.contains(name + "!") || formula.contains(name + "'!")));
     }
 }

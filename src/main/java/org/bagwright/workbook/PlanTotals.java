@@ -72,9 +72,19 @@ final class PlanTotals {
                     sum(state, term.column(state), first, last),
                     points);
         }
+        mustAgree(bag, state, total);
         PlanColumn penalty = PlanColumn.of(state, "PENALTY");
         pen.formula(row, layout.shown(TOTAL_PLACE), Role.TOTAL, "0.00", sum(state, penalty, first, last), total);
         items(bag, state, first, last);
+    }
+
+    /** Better no book than one whose saved figures are not those of the plan. */
+    private static void mustAgree(BagResult bag, PlanState state, double shownPoints) {
+        double plannedPoints = state.of(bag).score().penaltyPoints();
+        if (!(Math.abs(shownPoints - plannedPoints) <= 1e-9 * Math.max(1, plannedPoints))) {
+            throw new IllegalStateException(bag.golfer().name() + ": the sheet Plan would show " + shownPoints
+                    + " points " + state.label() + " where the plan has " + plannedPoints + "; nothing was written");
+        }
     }
 
     private static double points(BagResult bag, PlanState state, PlanTerm term) {

@@ -28,8 +28,7 @@ final class ResultRows implements Closeable {
     /** @param streamed whether the rows of large sheets are not to be kept */
     static ResultRows of(XSSFWorkbook workbook, boolean streamed) {
         return new ResultRows(
-                workbook,
-                streamed ? Optional.of(new SXSSFWorkbook(workbook, ROWS_KEPT, true)) : Optional.empty());
+                workbook, streamed ? Optional.of(new SXSSFWorkbook(workbook, ROWS_KEPT, true)) : Optional.empty());
     }
 
     void create(String name) {

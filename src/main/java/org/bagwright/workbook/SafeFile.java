@@ -1,26 +1,20 @@
 package org.bagwright.workbook;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
+import java.time.ZoneId;
+import java.util.Optional;
+import org.bagwright.domain.KeptFile;
 
 /** Writes files so that a reader sees the old one or the new one whole, whatever happens in between. */
 public final class SafeFile {
-    private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
-    private static final int MOST_BACKUPS_A_SECOND = 100;
-
     /** Writes a file's content. */
     @FunctionalInterface
     public interface IoWriter {
@@ -31,76 +25,135 @@ public final class SafeFile {
     private SafeFile() {}
 
     /**
-     * Writes a file under a temporary name in the same folder, readable by its owner only, forces it to the disk and then
-     * gives it its name in one step. An existing file is replaced and keeps its access rights; a new one stays its
-     * owner's. A link is followed. When anything fails the old file is untouched and the temporary one is gone.
+     * Writes a file under a temporary name in the same folder, readable by its owner only, forces it to the disk, keeps
+     * what stands in its place as a backup and then gives it its name in one step. It has the access rights of the file
+     * it replaces; a new one stays its owner's. A link is followed. When anything fails the old file is untouched and
+     * the temporary one is gone.
      *
-     * @throws IOException if the file cannot be written, or whatever {@code writer} throws
+     * @return the backup, if there was anything to keep
+     * @throws OpenElsewhereException if the file is open in another program, or written by one meanwhile
+     * @throws IOException if the file cannot be written, saying why in plain words, or whatever {@code writer} throws
      */
-    public static void replace(Path target, IoWriter writer) throws IOException {
-        Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
-        Path temporary = Files.createTempFile(real.getParent(), ".bagwright-", ".tmp");
-        try {
-            writeForced(temporary, writer);
-            keepRights(real, temporary);
-            move(temporary, real);
-        } finally {
-            Files.deleteIfExists(temporary);
+    public static Optional<KeptFile> replace(Path target, IoWriter writer) throws IOException {
+        requireWritable(target);
+        Path real = real(target);
+        Optional<Path> backup;
+        try (TemporaryFile fresh = inWords(target, () -> TemporaryFile.in(real.getParent()))) {
+            write(target, fresh, writer);
+            fresh.removeLeftBehind();
+            OtherProgram.refuse(target);
+            backup = inWords(target, () -> put(fresh, real));
+        }
+        forceFolder(real.getParent());
+        return backup.map(kept -> new KeptFile(kept, new Backups(real).removeOlder()));
+    }
+
+    private static Optional<Path> put(TemporaryFile fresh, Path real) throws IOException {
+        FileMark before = FileMark.of(real);
+        Optional<Path> backup = Optional.empty();
+        if (!before.isNone()) {
+            FileRights.keep(real, fresh.path());
+            backup = Optional.of(new Backups(real).make(LocalDateTime.now(ZoneId.systemDefault())));
+            forceFolder(real.getParent());
+        }
+        before.requireSame(real);
+        fresh.replace(real);
+        return backup;
+    }
+
+    /** As {@link #replace} without a backup, for what the program has made and can make again. */
+    static void overwrite(Path target, IoWriter writer) throws IOException {
+        Path real = real(target);
+        try (TemporaryFile fresh = TemporaryFile.in(real.getParent())) {
+            fresh.write(writer);
+            if (Files.exists(real)) {
+                FileRights.keep(real, fresh.path());
+            }
+            fresh.replace(real);
+        }
+    }
+
+    /**
+     * Writes a file whose name must be free, in the same way.
+     *
+     * @throws IOException if there is such a file by now, or as {@link #replace}
+     */
+    public static void create(Path target, IoWriter writer) throws IOException {
+        requireWritable(target);
+        Path real = target.toAbsolutePath();
+        try (TemporaryFile fresh = inWords(target, () -> TemporaryFile.in(real.getParent()))) {
+            write(target, fresh, writer);
+            fresh.removeLeftBehind();
+            inWords(target, () -> {
+                fresh.become(real);
+                return real;
+            });
         }
         forceFolder(real.getParent());
     }
 
     /**
-     * Copies a file beside itself, as {@code bag.backup-20260131-120000.xlsx} for {@code bag.xlsx}.
+     * Tells before any work is done whether a file can be written, as far as that can be known.
      *
-     * @return the copy
-     * @throws IOException if there is no such file or it cannot be copied
+     * @throws OpenElsewhereException if it is open in another program
+     * @throws IOException if not, saying why and what to do in plain words
      */
-    public static Path backup(Path file) throws IOException {
-        return backup(file, LocalDateTime.now(java.time.ZoneId.systemDefault()));
-    }
-
-    static Path backup(Path file, LocalDateTime when) throws IOException {
-        FileAlreadyExistsException taken = new FileAlreadyExistsException(file.toString());
-        for (int copy = 1; copy <= MOST_BACKUPS_A_SECOND; copy++) {
-            Path backup = file.resolveSibling(backupName(file.getFileName().toString(), when, copy));
-            try {
-                return Files.copy(file, backup, StandardCopyOption.COPY_ATTRIBUTES);
-            } catch (FileAlreadyExistsException thisOne) {
-                taken = thisOne;
-            }
+    public static void requireWritable(Path target) throws IOException {
+        Path folder = target.toAbsolutePath().getParent();
+        if (folder == null || Files.isDirectory(target)) {
+            throw NotWrittenException.because(target, "this is a folder. Give the name of a file.");
         }
-        throw taken;
-    }
-
-    private static String backupName(String name, LocalDateTime when, int copy) {
-        int dot = name.lastIndexOf('.');
-        int end = dot > 0 ? dot : name.length();
-        String again = copy == 1 ? "" : "-" + copy;
-        return name.substring(0, end) + ".backup-" + STAMP.format(when) + again + name.substring(end);
-    }
-
-    private static void writeForced(Path temporary, IoWriter writer) throws IOException {
-        try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE);
-                OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16)) {
-            writer.writeTo(out);
-            out.flush();
-            channel.force(true);
+        if (!Files.isDirectory(folder)) {
+            throw NotWrittenException.because(target, "there is no folder " + folder + ". Make it, or give another.");
+        }
+        if (!Files.exists(target) && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            throw NotWrittenException.because(
+                    target, "this is a link that leads nowhere. Choose another name for the result.");
+        }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw NotWrittenException.because(target, "this is no ordinary file. Choose another name for the result.");
+        }
+        Path realFolder = Files.exists(target) ? target.toRealPath().getParent() : folder;
+        if (!Files.isWritable(realFolder)) {
+            throw NotWrittenException.because(target, NotWrittenException.noRight(realFolder));
+        }
+        OtherProgram.refuse(target);
+        if (Files.exists(target) && FileRights.isProtected(target)) {
+            throw NotWrittenException.because(
+                    target,
+                    "the file is write-protected. Take the protection off, or choose another name for the result.");
         }
     }
 
-    private static void keepRights(Path old, Path temporary) throws IOException {
-        PosixFileAttributeView rights = Files.getFileAttributeView(temporary, PosixFileAttributeView.class);
-        if (rights != null && Files.exists(old)) {
-            rights.setPermissions(Files.getPosixFilePermissions(old));
-        }
+    private static Path real(Path target) throws IOException {
+        return Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
     }
 
-    private static void move(Path temporary, Path target) throws IOException {
+    /** A fault of the disk is put into words; what else the writer throws is its own. */
+    private static void write(Path target, TemporaryFile fresh, IoWriter writer) throws IOException {
         try {
-            Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException notHere) {
-            Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+            fresh.write(writer);
+        } catch (TemporaryFile.DiskFault fault) {
+            throw NotWrittenException.of(target, fault.fault());
+        }
+    }
+
+    private interface Step<T> {
+        T run() throws IOException;
+    }
+
+    private static <T> T inWords(Path target, Step<T> step) throws IOException {
+        try {
+            return step.run();
+        } catch (OpenElsewhereException known) {
+            throw known;
+        } catch (FileAlreadyExistsException taken) {
+            throw NotWrittenException.because(target, taken.getFile() + " exists already.");
+        } catch (TemporaryFile.DiskFault fault) {
+            throw NotWrittenException.of(target, fault.fault());
+        } catch (IOException fault) {
+            Optional<OpenElsewhereException> open = OtherProgram.from(target, fault);
+            throw open.isPresent() ? open.get() : NotWrittenException.of(target, fault);
         }
     }
 

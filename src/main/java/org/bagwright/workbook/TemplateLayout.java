@@ -54,7 +54,7 @@ record TemplateLayout(
 
     /** The last row that looks like input. */
     int lastRow() {
-        int rows = schema == GolferColumns.SHEET ? GOLFER_ROWS : INPUT_ROWS;
+        int rows = schema.equals(GolferColumns.SHEET) ? GOLFER_ROWS : INPUT_ROWS;
         return FIRST_ROW + (filled.isEmpty() ? rows + (example.isEmpty() ? 0 : 1) : filled.size()) - 1;
     }
 

@@ -134,7 +134,7 @@ class ResultSheetsTest {
     void team_plannedTwiceInPlaceHasOneOfEachSheet() throws Exception {
         Path file = book(2);
         for (int run = 0; run < 2; run++) {
-            Planning.replace(file, planned(file), file);
+            Planning.write(file, planned(file), List.of(), file);
         }
         List<String> expected = new java.util.ArrayList<>(OWN);
         expected.addAll(List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Team", "Messages"));
@@ -153,7 +153,7 @@ class ResultSheetsTest {
     @Test
     void singleGolfer_hasNoSheetTeamAndLosesAnEarlierOne() throws Exception {
         Path file = book(2);
-        Planning.replace(file, planned(file), file);
+        Planning.write(file, planned(file), List.of(), file);
         assertTrue(names(file).contains("Team"));
         try (XSSFWorkbook workbook = open(file)) {
             for (String sheet : List.of("Golfers", "Clubs")) {
@@ -168,7 +168,7 @@ class ResultSheetsTest {
                 workbook.write(output);
             }
         }
-        Planning.replace(file, planned(file), file);
+        Planning.write(file, planned(file), List.of(), file);
         assertFalse(names(file).contains("Team"), names(file).toString());
         assertTrue(names(file).contains("Bench card"));
     }
@@ -187,7 +187,7 @@ class ResultSheetsTest {
     @Test
     void spreadsheet_findsNoErrorAndTheSameTexts() throws Exception {
         Path file = book(2);
-        Planning.replace(file, planned(file), file);
+        Planning.write(file, planned(file), List.of(), file);
         Path recalculated = Spreadsheet.recalculated(file, folder.resolve("calc"));
         try (XSSFWorkbook own = open(file);
                 XSSFWorkbook other = open(recalculated)) {

@@ -149,7 +149,8 @@ final class SheetCheck {
     private static int depth(String formula) {
         int depth = 0;
         int most = 0;
-        for (char letter : formula.toCharArray()) {
+        for (int index = 0; index < formula.length(); index++) {
+            char letter = formula.charAt(index);
             depth += letter == '(' ? 1 : letter == ')' ? -1 : 0;
             most = Math.max(most, depth);
         }

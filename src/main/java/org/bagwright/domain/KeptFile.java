@@ -1,0 +1,15 @@
+package org.bagwright.domain;
+
+import java.nio.file.Path;
+
+/**
+ * What was kept of a file before another took its place.
+ *
+ * @param backup the whole copy beside it
+ * @param removed how many older backups of the same file were removed, by the rule that README states
+ */
+public record KeptFile(Path backup, int removed) {
+    public KeptFile {
+        Checks.that(removed >= 0, "removed backups must be 0 or more, found " + removed);
+    }
+}

@@ -1,0 +1,47 @@
+package org.bagwright.badbooks;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.bagwright.cli.Terminal;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every command refuses every bad book in the same words, with its cell, and writes nothing. */
+@Tag("analytic")
+class BadBooksTest {
+    @TempDir
+    Path folder;
+
+    static Stream<BadBook> books() {
+        return Stream.of(BadCells.all(), BadTables.all().stream(), BadFiles.all().stream())
+                .flatMap(books -> books);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("books")
+    void badBook_isRefusedByEveryCommandInTheSameWords(BadBook bad) throws Exception {
+        Path file = Files.write(folder.resolve("bag.xlsx"), bad.file().bytes());
+        byte[] before = Files.readAllBytes(file);
+        Terminal check = Terminal.run("check", file);
+        assertTrue(check.out().lines().anyMatch(bad.says()::equals), check.out() + check.err());
+        assertEquals(3, check.code());
+        for (String command : List.of("plan", "chart", "gauge")) {
+            Terminal refused = Terminal.run(command, file);
+            assertEquals(3, refused.code(), refused.err());
+            assertTrue(refused.err().lines().anyMatch(bad.says()::equals), refused.err());
+            assertFalse(refused.err().contains("\tat "), refused.err());
+            assertEquals("", refused.out());
+        }
+        assertArrayEquals(before, Files.readAllBytes(file));
+        assertEquals(List.of("bag.xlsx"), List.of(folder.toFile().list()));
+    }
+}

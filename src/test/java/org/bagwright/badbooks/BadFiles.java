@@ -1,0 +1,100 @@
+package org.bagwright.badbooks;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+
+/** Files that are hostile or damaged inside, beside those of {@code BadFileTest}. */
+final class BadFiles {
+    private static final String DAMAGED =
+            "bag.xlsx: the file is damaged or incomplete, or no .xlsx workbook inside; take"
+                    + " an earlier copy, or repair it in a spreadsheet program.";
+    private static final String LAUGHS = "<!DOCTYPE x [<!ENTITY a \"ha\"><!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;\">"
+            + "<!ENTITY c \"&b;&b;&b;&b;&b;&b;&b;&b;\"><!ENTITY d \"&c;&c;&c;&c;&c;&c;&c;&c;\">"
+            + "<!ENTITY e \"&d;&d;&d;&d;&d;&d;&d;&d;\"><!ENTITY f \"&e;&e;&e;&e;&e;&e;&e;&e;\">]>";
+    private static final String OUTSIDE = "<!DOCTYPE x [<!ENTITY f SYSTEM \"file:///etc/hostname\">]>";
+    private static final long BOMB_BYTES = 300L << 20;
+
+    private BadFiles() {}
+
+    static List<BadBook> all() {
+        return List.of(
+                new BadBook("zip bomb in a sheet", DAMAGED, () -> bomb("xl/worksheets/sheet2.xml")),
+                new BadBook("zip bomb beside the book", DAMAGED, () -> bomb("xl/media/image1.png")),
+                entity("document type", "<!DOCTYPE x>", ""),
+                entity("billion laughs", LAUGHS, "&f;"),
+                entity("entity from another file", OUTSIDE, "&f;"),
+                BadBook.part(
+                        "document type in the texts",
+                        DAMAGED,
+                        "xl/sharedStrings.xml",
+                        text -> typed(text, "<!DOCTYPE x>")),
+                BadBook.part("document type in the book", DAMAGED, "xl/workbook.xml", text -> typed(text, LAUGHS)),
+                BadBook.part(
+                        "no texts",
+                        "bag.xlsx: the file is damaged: the texts of its cells are missing; take an earlier copy.",
+                        "xl/sharedStrings.xml",
+                        text -> null),
+                BadBook.part("no list of parts", DAMAGED, "xl/_rels/workbook.xml.rels", text -> null),
+                BadBook.part("no book", DAMAGED, "xl/workbook.xml", text -> null),
+                BadBook.part(
+                        "column beyond the last",
+                        "Clubs!C2: club must be filled in, found nothing; expected what you call the club.",
+                        BadBook.partName(2),
+                        text -> text.replace("r=\"C2\"", "r=\"XFE2\"")),
+                BadBook.part(
+                        "row beyond the last",
+                        "bag.xlsx: the file is damaged: its sheet \"Clubs\" has a row that no sheet can have; take an earlier copy.",
+                        BadBook.partName(2),
+                        text -> text.replace("<row r=\"5\"", "<row r=\"1048577\"")),
+                BadBook.part(
+                        "row without a sensible number",
+                        "bag.xlsx: the file is damaged: its sheet \"Clubs\" has a row that no sheet can have; take an earlier copy.",
+                        BadBook.partName(2),
+                        text -> text.replace("<row r=\"5\"", "<row r=\"-5\"")),
+                BadBook.part(
+                        "cell without a sensible address",
+                        DAMAGED,
+                        BadBook.partName(2),
+                        text -> text.replace("r=\"C2\"", "r=\"2C\"")),
+                BadBook.part(
+                        "style that is not there",
+                        "",
+                        BadBook.partName(2),
+                        text -> text.replace("r=\"E2\" ", "r=\"E2\" s=\"9999\" ")));
+    }
+
+    private static BadBook entity(String name, String type, String use) {
+        return BadBook.part(
+                name,
+                DAMAGED,
+                BadBook.partName(2),
+                text -> typed(text.replaceFirst("<v>10.5</v>", "<v>10.5" + use + "</v>"), type));
+    }
+
+    private static String typed(String text, String type) {
+        int root = text.indexOf("?>") + 2;
+        return text.startsWith("<?xml") ? text.substring(0, root) + type + text.substring(root) : type + text;
+    }
+
+    /** A sound book with one part of nothing but blanks, a thousand times larger than its compressed size. */
+    private static byte[] bomb(String part) throws IOException {
+        byte[] without = BadBook.withPart(BadBook.bytes(BadBook.sound()), part, text -> null);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (var in = new java.util.zip.ZipInputStream(new java.io.ByteArrayInputStream(without));
+                ZipOutputStream out = new ZipOutputStream(bytes)) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                out.putNextEntry(new ZipEntry(entry.getName()));
+                in.transferTo(out);
+            }
+            out.putNextEntry(new ZipEntry(part));
+            byte[] blanks = " ".repeat(1 << 20).getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+            for (long written = 0; written < BOMB_BYTES; written += blanks.length) {
+                out.write(blanks);
+            }
+        }
+        return bytes.toByteArray();
+    }
+}

@@ -1,0 +1,22 @@
+package org.bagwright.badbooks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** A few hundred spoilt books in every build; thousands with the command that DEVELOPERS.md names. */
+@Tag("analytic")
+class FuzzTest {
+    private static final int TRIES = 300;
+
+    @Test
+    void spoiltBooks_areRefusedOrPlannedAndNeverAFaultOfTheProgram() throws Exception {
+        Fuzz fuzz = new Fuzz(7, 10);
+        assertEquals(List.of(), fuzz.run(0, TRIES));
+        assertTrue(fuzz.sound() > TRIES / 20 && fuzz.sound() < TRIES, "valid books: " + fuzz.sound());
+        assertTrue(fuzz.planned() > 0, "planned: " + fuzz.planned());
+    }
+}

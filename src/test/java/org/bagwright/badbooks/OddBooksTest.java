@@ -1,0 +1,69 @@
+package org.bagwright.badbooks;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.ResultCells;
+import org.bagwright.cli.Terminal;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Valid books are planned however odd they look, with live formulas that find their options again. */
+@Tag("analytic")
+class OddBooksTest {
+    private static final int DATA_ROW = 5;
+
+    @TempDir
+    Path folder;
+
+    static Stream<BadBook> books() {
+        return OddBooks.all();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("books")
+    void oddBook_isPlannedAndItsFormulasFindEveryOption(BadBook odd) throws Exception {
+        Path file = Files.write(folder.resolve("bag.xlsx"), odd.file().bytes());
+        byte[] before = Files.readAllBytes(file);
+        Terminal plan = Terminal.run("plan", file);
+        assertEquals(0, plan.code(), plan.err());
+        assertArrayEquals(before, Files.readAllBytes(file));
+        try (XSSFWorkbook result = ResultCells.open(folder.resolve("bag-plan.xlsx"))) {
+            assertFormulasFindTheirOptions(result);
+        }
+        Terminal again = Terminal.run("check", folder.resolve("bag-plan.xlsx"));
+        assertEquals(0, again.code(), again.out());
+    }
+
+    /** The place of each choice among the options, calculated anew: 0 where a lookup does not find it. */
+    private static void assertFormulasFindTheirOptions(XSSFWorkbook result) {
+        var evaluator = result.getCreationHelper().createFormulaEvaluator();
+        var headings = result.getSheet("Plan").getRow(DATA_ROW - 1);
+        int found = 0;
+        for (int index = DATA_ROW; index < DATA_ROW + 4; index++) {
+            Row row = result.getSheet("Plan").getRow(index);
+            assertFalse(row.getCell(0).getCellType() == CellType.FORMULA, "a name became a formula");
+            for (Cell cell : row) {
+                boolean lookup = cell.getCellType() == CellType.FORMULA
+                        && cell.getCellFormula().startsWith("IFERROR(MATCH(");
+                if (lookup) {
+                    String where = headings.getCell(cell.getColumnIndex()) + " " + cell.getAddress();
+                    assertTrue(evaluator.evaluate(cell).getNumberValue() > 0, where);
+                    found++;
+                }
+            }
+        }
+        assertTrue(found >= 12, "lookups: " + found);
+    }
+}
