@@ -49,5 +49,6 @@ picture trio Plan 3 92 plan-3
 picture trio Ladder 1 92 ladder-1
 picture trio Ladder 2 92 ladder-2
 picture trio Steps 1 92 steps
+picture trio Others 1 92 others
 picture full "Bench card" 1 92 bench-card
 picture team Team 1 92 team

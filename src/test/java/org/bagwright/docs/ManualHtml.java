@@ -1,6 +1,8 @@
 package org.bagwright.docs;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
@@ -43,7 +45,8 @@ public final class ManualHtml {
     }
 
     private static String section(String name, Path file) throws IOException {
-        String text = COMMENT.matcher(Files.readString(file).replace("\r\n", "\n")).replaceAll("");
+        String text =
+                COMMENT.matcher(Files.readString(file).replace("\r\n", "\n")).replaceAll("");
         Node document = Parser.builder().extensions(TABLES).build().parse(text);
         String html = HtmlRenderer.builder().extensions(TABLES).build().render(document);
         html = PAGE.matcher(html).replaceAll("href=\"#$1\"");
@@ -59,10 +62,10 @@ public final class ManualHtml {
             String kind = file.toString().endsWith(".svg") ? "svg+xml" : "png";
             byte[] content = kind.equals("png")
                     ? Files.readAllBytes(file)
-                    : Files.readString(file).replace("\r\n", "\n").getBytes(java.nio.charset.StandardCharsets.UTF_8);
+                    : Files.readString(file).replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8);
             return "data:image/" + kind + ";base64," + Base64.getEncoder().encodeToString(content);
         } catch (IOException problem) {
-            throw new java.io.UncheckedIOException(problem);
+            throw new UncheckedIOException(problem);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -41,14 +42,13 @@ final class ManualRun {
     }
 
     private List<String> typed(ManualDeed.Typed typed) throws IOException {
-        TreeSet<String> written = files();
+        Set<String> before = files();
         Terminal run = Terminal.run(arguments(typed.words()).toArray());
         String said = typed.words() + " ended with " + run.code() + "\n" + run.out() + run.err();
         if (run.code() != typed.code()) {
             throw new AssertionError(said);
         }
-        TreeSet<String> before = written;
-        written = files();
+        Set<String> written = files();
         written.removeAll(before);
         if (!written.equals(typed.writes())) {
             throw new AssertionError("new files are " + written + ", not " + typed.writes() + ": " + said);
@@ -95,7 +95,7 @@ final class ManualRun {
         }
     }
 
-    private TreeSet<String> files() throws IOException {
+    private Set<String> files() throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
             return files.filter(Files::isRegularFile)
                     .map(file -> folder.relativize(file).toString().replace('\\', '/'))
@@ -140,9 +140,7 @@ final class ManualRun {
     }
 
     private static boolean same(String one, String other) {
-        return VARIES.matcher(one)
-                .replaceAll("#")
-                .equals(VARIES.matcher(other).replaceAll("#"));
+        return VARIES.matcher(one).replaceAll("#").equals(VARIES.matcher(other).replaceAll("#"));
     }
 
     /** How many words stand in both. */

@@ -44,7 +44,8 @@ class ManualTest {
     @ParameterizedTest
     @MethodSource("chapters")
     void everyLineToType_isRun(ManualChapter chapter) {
-        long lines = chapter.text().lines()
+        long lines = chapter.text()
+                .lines()
                 .filter(line -> line.strip().startsWith("$ "))
                 .count();
         long run = chapter.deeds().stream()
@@ -66,7 +67,8 @@ class ManualTest {
     @Test
     void everyLink_leadsToAFile() throws IOException {
         for (Path page : pages()) {
-            for (MatchResult link : LINK.matcher(Files.readString(page)).results().toList()) {
+            for (MatchResult link :
+                    LINK.matcher(Files.readString(page)).results().toList()) {
                 Path target = page.resolveSibling(link.group(1));
                 assertTrue(Files.exists(target), page + " links to " + link.group(1));
             }
@@ -125,7 +127,9 @@ class ManualTest {
 
     private static List<Path> pages() throws IOException {
         try (Stream<Path> files = Files.list(ManualChapter.FOLDER)) {
-            return files.filter(file -> file.toString().endsWith(".md")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".md"))
+                    .sorted()
+                    .toList();
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFColor;
@@ -71,7 +72,8 @@ class ResultColumnsTest {
         String part = end < 0 ? from : from.substring(0, end);
         return part.lines()
                 .filter(line -> line.startsWith("| ") && !line.startsWith("| Heading |"))
-                .flatMap(line -> Arrays.stream(line.substring(2, line.indexOf(" |", 2)).split("; ")))
+                .flatMap(line ->
+                        Arrays.stream(line.substring(2, line.indexOf(" |", 2)).split("; ")))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
@@ -107,7 +109,7 @@ class ResultColumnsTest {
     private static int firstOfSums(XSSFSheet sheet) {
         for (Row row : sheet) {
             for (var cell : row) {
-                if (cell.getCellType() == org.apache.poi.ss.usermodel.CellType.STRING
+                if (cell.getCellType() == CellType.STRING
                         && cell.getStringCellValue().equals(SUMS)) {
                     return cell.getColumnIndex();
                 }
