@@ -1,0 +1,23 @@
+package org.bagwright.docs;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** One thing that a reader of the manual does, in the order of a chapter. */
+sealed interface ManualDeed {
+    /**
+     * A command and what the manual shows of its output, in which a line of three dots stands for lines left out.
+     *
+     * @param words the command after the name of the program
+     * @param code its exit code
+     * @param writes the files that are there afterwards and were not before
+     */
+    record Typed(List<String> words, int code, Set<String> writes, List<String> shown) implements ManualDeed {}
+
+    /** Rows filled in under the headings of a sheet. */
+    record Filled(String book, String sheet, List<Map<String, Object>> rows) implements ManualDeed {}
+
+    /** One cell of the sheet Plan, in the row of a slot counted from 1. */
+    record Chosen(String book, int slot, String heading, Object value) implements ManualDeed {}
+}

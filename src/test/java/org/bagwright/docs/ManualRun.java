@@ -1,0 +1,151 @@
+package org.bagwright.docs;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.BookFiller;
+import org.bagwright.ResultCells;
+import org.bagwright.cli.Terminal;
+
+/** Does in a folder what a chapter says, and gives what the chapter should show of the output. */
+final class ManualRun {
+    private static final Pattern VARIES = Pattern.compile("\\b\\d+\\.\\d s\\b|backup-\\d{8}-\\d{6}");
+    private static final String LEFT_OUT = "...";
+
+    private final Path folder;
+
+    ManualRun(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Does one thing; for a command the lines to show, else nothing. */
+    List<String> output(ManualDeed deed) {
+        try {
+            if (deed instanceof ManualDeed.Typed typed) {
+                return typed(typed);
+            }
+            change(deed);
+            return List.of();
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+
+    private List<String> typed(ManualDeed.Typed typed) throws IOException {
+        Set<String> before = files();
+        Terminal run = Terminal.run(arguments(typed.words()).toArray());
+        String said = typed.words() + " ended with " + run.code() + "\n" + run.out() + run.err();
+        if (run.code() != typed.code()) {
+            throw new AssertionError(said);
+        }
+        Set<String> written = files();
+        written.removeAll(before);
+        if (!written.equals(typed.writes())) {
+            throw new AssertionError("new files are " + written + ", not " + typed.writes() + ": " + said);
+        }
+        String own = folder.toString() + folder.getFileSystem().getSeparator();
+        List<String> printed = (run.out() + run.err())
+                .replace(own, "")
+                .lines()
+                .map(String::stripTrailing)
+                .toList();
+        return shown(typed.shown(), printed);
+    }
+
+    private List<Object> arguments(List<String> words) {
+        List<Object> arguments = new ArrayList<>();
+        String before = "";
+        for (String word : words) {
+            boolean place = word.endsWith(".xlsx") || before.equals("-o");
+            arguments.add(place ? folder.resolve(word) : word);
+            before = word;
+        }
+        if (words.get(0).equals("demo") && !words.contains("-o")) {
+            arguments.add("-o");
+            arguments.add(folder.resolve("bagwright-demo"));
+        }
+        return arguments;
+    }
+
+    private void change(ManualDeed deed) throws IOException {
+        String name = deed instanceof ManualDeed.Filled filled ? filled.book() : ((ManualDeed.Chosen) deed).book();
+        Path file = folder.resolve(name);
+        try (XSSFWorkbook book = ResultCells.open(file)) {
+            if (deed instanceof ManualDeed.Filled filled) {
+                BookFiller filler = new BookFiller(book, filled.sheet());
+                filled.rows().forEach(filler::row);
+            } else if (deed instanceof ManualDeed.Chosen chosen) {
+                // A text inside a cell would stay beside the new one.
+                ResultCells.plan(book, chosen.slot() - 1, chosen.heading()).setBlank();
+                ResultCells.set(book, chosen.slot() - 1, chosen.heading(), chosen.value());
+            }
+            try (OutputStream output = Files.newOutputStream(file)) {
+                book.write(output);
+            }
+        }
+    }
+
+    private Set<String> files() throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+    }
+
+    /**
+     * The shown lines as they were printed: a line after others must follow them at once; after three dots stands the
+     * printed line that is most like it. Times and the dates of backups stay as shown.
+     */
+    static List<String> shown(List<String> shown, List<String> printed) {
+        List<String> made = new ArrayList<>();
+        int at = 0;
+        boolean leap = false;
+        for (String line : shown) {
+            if (line.equals(LEFT_OUT)) {
+                leap = true;
+                made.add(line);
+            } else if (at < printed.size()) {
+                at = leap ? mostLike(line, printed, at) : at;
+                made.add(same(line, printed.get(at)) ? line : printed.get(at));
+                at++;
+                leap = false;
+            }
+        }
+        if (!leap) {
+            made.addAll(printed.subList(at, printed.size()));
+        }
+        return made;
+    }
+
+    private static int mostLike(String line, List<String> printed, int from) {
+        int best = from;
+        for (int index = from; index < printed.size(); index++) {
+            if (same(line, printed.get(index))) {
+                return index;
+            }
+            best = likeness(line, printed.get(index)) > likeness(line, printed.get(best)) ? index : best;
+        }
+        return best;
+    }
+
+    private static boolean same(String one, String other) {
+        return VARIES.matcher(one).replaceAll("#").equals(VARIES.matcher(other).replaceAll("#"));
+    }
+
+    /** How many words stand in both. */
+    private static long likeness(String one, String other) {
+        List<String> words = List.of(one.split(" +"));
+        return Stream.of(other.split(" +")).distinct().filter(words::contains).count();
+    }
+}
