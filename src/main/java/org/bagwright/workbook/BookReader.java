@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.Aims;
 import org.bagwright.domain.Book;
@@ -69,6 +70,7 @@ public final class BookReader {
     private Result read() {
         Schema.READ.forEach(schema -> requireOnce(schema.name(), sheet -> schema.isCalled(sheet.getSheetName())));
         requireOnce(Schema.START, BookReader::isStart);
+        tellHidden();
         BookSettings settings = settings();
         SheetSlips.warn(sheetNames(), findings);
         context = context.in(settings.units());
@@ -87,6 +89,18 @@ public final class BookReader {
                 .orElse(List.of());
         parts.golfers().ifPresent(reader -> warnOfGolfersWithoutClubs(reader, parts.clubs()));
         return result(settings, aims, parts, stock, shots, readings);
+    }
+
+    /** What nobody sees is easily forgotten, and counts all the same. */
+    private void tellHidden() {
+        for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
+            String name = workbook.getSheetName(index);
+            boolean read = isStart(workbook.getSheetAt(index))
+                    || Schema.READ.stream().anyMatch(schema -> schema.isCalled(name));
+            if (read && workbook.getSheetVisibility(index) != SheetVisibility.VISIBLE) {
+                findings.warning(name, "this sheet is hidden and is read all the same");
+            }
+        }
     }
 
     private Parts parts() {
