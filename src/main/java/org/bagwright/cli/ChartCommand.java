@@ -61,8 +61,7 @@ final class ChartCommand implements Callable<Integer> {
                 .map(Club::name)
                 .toList();
         if (ChartText.matching(names, club).isEmpty()) {
-            throw new WrongArguments(
-                    "No club has \"" + club + "\" in its name." + Meant.maybe(club, names));
+            throw new WrongArguments("No club has \"" + club + "\" in its name." + Meant.maybe(club, names));
         }
     }
 }

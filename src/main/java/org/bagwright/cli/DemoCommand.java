@@ -58,7 +58,8 @@ final class DemoCommand implements Callable<Integer> {
 
     private BookResult plan(Path book, Path target) throws Exception {
         Planning planning = new Planning(1, 20);
-        try (ProgressLine progress = ProgressLine.start(spec.commandLine().getErr(), "").follow(planning)) {
+        try (ProgressLine progress =
+                ProgressLine.start(spec.commandLine().getErr(), "").follow(planning)) {
             BookResult result = planning.plan(book);
             progress.at(WorkProgress.Stage.WRITING, 0, 0);
             Planning.replace(book, result, target);

@@ -36,8 +36,7 @@ public final class PlanTarget {
     public Optional<Path> write(Path source, BookResult result) throws IOException {
         Optional<Path> backup = keep();
         MessageDigest digest = Sha256.digest();
-        SafeFile.replace(
-                target, output -> ResultBook.write(source, result, new DigestOutputStream(output, digest)));
+        SafeFile.replace(target, output -> ResultBook.write(source, result, new DigestOutputStream(output, digest)));
         written = Sha256.text(digest.digest());
         return backup;
     }
