@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright chart bag.xlsx                  every club",
-            "  bagwright chart bag.xlsx --club driver    only clubs with driver in their name",
+            "  bagwright chart bag.xlsx --club driver    only clubs so called",
             "  bagwright chart bag.xlsx --json           for another program"
         })
 final class ChartCommand implements Callable<Integer> {
@@ -61,8 +61,7 @@ final class ChartCommand implements Callable<Integer> {
                 .map(Club::name)
                 .toList();
         if (ChartText.matching(names, club).isEmpty()) {
-            throw new WrongArguments(
-                    "No club has \"" + club + "\" in its name." + Meant.maybe(club, names));
+            throw new WrongArguments("No club has \"" + club + "\" in its name." + Meant.maybe(club, names));
         }
     }
 }

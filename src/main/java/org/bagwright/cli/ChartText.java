@@ -37,7 +37,8 @@ final class ChartText {
         for (BagOptions bag : charted.bags()) {
             for (SlotOptions slot : bag.slots()) {
                 slot.clubs().stream()
-                        .filter(club -> !matching(List.of(club.name()), clubPart).isEmpty())
+                        .filter(club ->
+                                !matching(List.of(club.name()), clubPart).isEmpty())
                         .forEach(club -> club(lines, slot, club));
             }
         }

@@ -27,9 +27,9 @@ import picocli.CommandLine.Spec;
                         + "and what is set otherwise. The books are not written to.",
         footerHeading = "%nExamples:%n",
         footer = {
-            "  bagwright compare may.xlsx june.xlsx                    before and after in time",
-            "  bagwright compare a.xlsx b.xlsx c.xlsx -o all.xlsx      writes a book with a sheet Compare",
-            "  bagwright compare may.xlsx june.xlsx --json             for another program"
+            "  bagwright compare may.xlsx june.xlsx                before and after in time",
+            "  bagwright compare a.xlsx b.xlsx c.xlsx -o all.xlsx  writes a sheet Compare",
+            "  bagwright compare may.xlsx june.xlsx --json         for another program"
         })
 final class CompareCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "2..*", description = "two or more books, .xlsx or .xlsm files")

@@ -9,13 +9,12 @@ import picocli.CommandLine.Spec;
 /** {@code completion}: what a shell needs to complete commands and options. */
 @Command(
         name = "completion",
-        description = "Print a script for bash or zsh that completes commands, options and file names when you press"
-                + " the tab key.",
+        description = "Print a script for bash or zsh that completes what you type when you press the tab key.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  source <(bagwright completion)             for this terminal only",
-            "  bagwright completion > ~/.bagwright.sh     then put the line",
-            "                                             source ~/.bagwright.sh into ~/.bashrc or ~/.zshrc"
+            "  bagwright completion > ~/.bagwright.sh     for good, with this line in",
+            "  source ~/.bagwright.sh                     your ~/.bashrc or ~/.zshrc"
         })
 final class CompletionCommand implements Callable<Integer> {
     @Spec

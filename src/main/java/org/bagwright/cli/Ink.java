@@ -3,6 +3,8 @@ package org.bagwright.cli;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Help.Ansi.Style;
+import picocli.CommandLine.Help.ColorScheme;
 
 /**
  * Bold and red for what is wrong, on terminals that show them. Nothing is told by them alone.
@@ -15,8 +17,8 @@ record Ink(boolean on) {
 
     /** For this process: both outputs must be a terminal. */
     static Ink ofProcess() {
-        return new Ink(isWanted(System.getenv(), ScreenKind.isTerminal(1) && ScreenKind.isTerminal(2))
-                && Ansi.AUTO.enabled());
+        return new Ink(
+                isWanted(System.getenv(), ScreenKind.isTerminal(1) && ScreenKind.isTerminal(2)) && Ansi.AUTO.enabled());
     }
 
     /** Whether a terminal may have colours by what its user has set. */
@@ -31,7 +33,10 @@ record Ink(boolean on) {
     }
 
     void giveTo(CommandLine command) {
-        command.setColorScheme(CommandLine.Help.defaultColorScheme(on ? Ansi.ON : Ansi.OFF));
+        command.setColorScheme(new ColorScheme.Builder(on ? Ansi.ON : Ansi.OFF)
+                .commands(Style.bold)
+                .options(Style.bold)
+                .build());
     }
 
     String bold(String text) {

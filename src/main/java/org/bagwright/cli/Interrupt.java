@@ -6,7 +6,10 @@ import org.bagwright.planning.Planning;
 
 /** Until closed, Ctrl-C ends the search early and waits until the best plan so far is written; the exit code is 130. */
 final class Interrupt {
-    private static final long MOST_WAIT_S = 30;
+    /** A big team's result takes a minute to write on a slow machine. */
+    private static final long MOST_WAIT_S = 180;
+
+    private static final long QUIET_S = 1;
 
     private final CountDownLatch written = new CountDownLatch(1);
     private final Thread hook;
@@ -21,8 +24,11 @@ final class Interrupt {
 
     private void await() {
         try {
-            boolean inTime = written.await(MOST_WAIT_S, TimeUnit.SECONDS);
-            if (!inTime) {
+            if (written.await(QUIET_S, TimeUnit.SECONDS)) {
+                return;
+            }
+            System.err.println("bagwright: stopping; the best plan so far is still being written");
+            if (!written.await(MOST_WAIT_S, TimeUnit.SECONDS)) {
                 System.err.println("bagwright: stopped before the plan was written");
             }
         } catch (InterruptedException interrupted) {

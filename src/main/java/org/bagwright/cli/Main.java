@@ -32,17 +32,17 @@ import picocli.CommandLine.Spec;
             "2:wrong arguments",
             "3:something is wrong in the workbook; nothing was written",
             "4:not every must can be met; the plan was written all the same",
-            "130:stopped by Ctrl-C; the best plan so far was written"
+            "130:stopped by Ctrl-C; plan and compare still give the best so far"
         },
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright demo                    plan an invented bag and see what comes out",
             "  bagwright new bag.xlsx            a blank book to fill in",
             "  bagwright check bag.xlsx          list what is wrong in it",
-            "  bagwright gauge bag.xlsx          learn heads and sleeves from your gauge readings",
+            "  bagwright gauge bag.xlsx          learn heads and sleeves from readings",
             "  bagwright plan bag.xlsx           plan it into bag-plan.xlsx",
             "  bagwright watch bag.xlsx          the same each time you save the book",
-            "  bagwright compare a.xlsx b.xlsx   two books, or one before and after, side by side",
+            "  bagwright compare a.xlsx b.xlsx   two books side by side",
             "  bagwright help plan               the help of a command"
         })
 public final class Main implements Runnable {
@@ -111,7 +111,9 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do, such as \"bagwright plan bag.xlsx\". The commands: "
+        throw new CommandLine.ParameterException(
+                spec.commandLine(),
+                "Say what to do, such as \"bagwright plan bag.xlsx\". The commands: "
                         + String.join(", ", spec.subcommands().keySet()) + ".");
     }
 

@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright new bag.xlsx              a blank book here",
-            "  bagwright new \"May/Golfer A.xlsx\"   a name with spaces stands in quotation marks"
+            "  bagwright new \"Golfer A.xlsx\"       quotation marks around a name with spaces"
         })
 final class NewCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "the book to make, ending in .xlsx")

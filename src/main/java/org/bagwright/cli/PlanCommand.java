@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
             "  bagwright plan bag.xlsx -o june.xlsx    writes june.xlsx",
             "  bagwright plan bag.xlsx --in-place      writes into bag.xlsx after a backup",
             "  bagwright plan bag-plan.xlsx --from-live -o next.xlsx",
-            "                                          starts from the live choices of its sheet Plan"
+            "                                          starts from its live choices"
         })
 final class PlanCommand implements Callable<Integer> {
     @Mixin

@@ -28,8 +28,8 @@ final class Targets {
         requireFile(target, besides(file, suffix));
         String ending = ending(file);
         if (!ending(target).equalsIgnoreCase(ending)) {
-            throw new WrongArguments("The result has the same kind of name as the book: let " + target + " end in "
-                    + ending + ".");
+            throw new WrongArguments(
+                    "The result has the same kind of name as the book: let " + target + " end in " + ending + ".");
         }
         return target;
     }
@@ -44,8 +44,8 @@ final class Targets {
     /** Refuses a target that is a folder or lies in none. */
     static void requireFile(Path target, Path usual) throws WrongArguments {
         if (Files.isDirectory(target)) {
-            throw new WrongArguments(target + " is a folder, and a file is expected. Maybe \""
-                    + target.resolve(name(usual)) + "\"?");
+            throw new WrongArguments(
+                    target + " is a folder, and a file is expected. Maybe \"" + target.resolve(name(usual)) + "\"?");
         }
         if (Files.isSymbolicLink(target) && !Files.exists(target)) {
             throw new WrongArguments(target + " is a link that leads nowhere. Give another name.");

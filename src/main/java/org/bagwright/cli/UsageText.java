@@ -32,7 +32,8 @@ final class UsageText {
         if (!command.getUnmatchedArguments().isEmpty()) {
             return unmatched(command.getUnmatchedArguments().get(0));
         }
-        if (fault instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+        if (fault instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
             return missing(missing.getMissing().get(0));
         }
         if (fault instanceof OverwrittenOptionException twice) {
@@ -64,19 +65,22 @@ final class UsageText {
         String maybe = Meant.maybe(typed, command.getSubcommands().keySet());
         return "There is no command \"" + typed + "\"."
                 + (maybe.isEmpty()
-                        ? " There are: " + String.join(", ", command.getSubcommands().keySet()) + "."
+                        ? " There are: "
+                                + String.join(", ", command.getSubcommands().keySet()) + "."
                         : maybe);
     }
 
     private List<String> optionsAndCommands() {
-        List<String> names = new ArrayList<>(command.getCommandSpec().optionsMap().keySet());
+        List<String> names =
+                new ArrayList<>(command.getCommandSpec().optionsMap().keySet());
         names.addAll(command.getSubcommands().keySet());
         return names;
     }
 
     private String maybeOut(String typed) {
         boolean known = command.getCommandSpec().optionsMap().containsKey("-o");
-        boolean given = command.getParseResult() != null && command.getParseResult().hasMatchedOption("-o");
+        boolean given =
+                command.getParseResult() != null && command.getParseResult().hasMatchedOption("-o");
         return known && !given ? " Maybe \"-o " + typed + "\"?" : "";
     }
 

@@ -17,10 +17,12 @@ import picocli.CommandLine.Spec;
 /** {@code watch FILE}: plans a book again each time it is saved. */
 @Command(
         name = "watch",
-        description = "Plan a book now and again each time you save it: type, save, look. Keep it open in your"
-                + " spreadsheet program; open the result anew to see the latest plan. Where the book has problems they"
-                + " are listed, and the next save is waited for. Ctrl-C ends it (exit code 130); a file being written"
-                + " is finished first.",
+        description = {
+            "Plan a book now and again each time you save it: type, save, look.",
+            "Keep the book open in your spreadsheet program, and open the result anew to see the latest plan. Where the"
+                    + " book has problems they are listed, and the next save is waited for. Ctrl-C ends it (exit code"
+                    + " 130); a file that is being written is finished first."
+        },
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright watch bag.xlsx                 writes bag-plan.xlsx after each save",
@@ -52,9 +54,11 @@ final class WatchCommand implements Callable<Integer> {
         PrintWriter told = spec.commandLine().getOut();
         told.println("Watching " + file + ": each time you save it, the plan goes to " + target.file()
                 + ". Ctrl-C ends this.");
-        try (ProgressLine progress = ProgressLine.start(spec.commandLine().getErr(), "").follow(planning);
+        try (ProgressLine progress =
+                        ProgressLine.start(spec.commandLine().getErr(), "").follow(planning);
                 FileWatch watch = new FileWatch(file, FileWatch.Pace.USUAL)) {
-            WatchLoop loop = new WatchLoop(planning, watch, target, new WatchText(told, progress, Ink.of(spec.commandLine())));
+            WatchLoop loop =
+                    new WatchLoop(planning, watch, target, new WatchText(told, progress, Ink.of(spec.commandLine())));
             Runtime.getRuntime().addShutdownHook(new Thread(() -> end(loop, watch)));
             loop.run();
         }

@@ -76,8 +76,10 @@ final class WatchText {
             String whose = both.golfers().size() > 1 ? golfer + ", " : "";
             both.differences(golfer).stream()
                     .filter(difference -> difference.state().equals("planned"))
-                    .forEach(difference -> changes.add(
-                            whose + change(difference.choices().get(0), difference.choices().get(1))));
+                    .forEach(difference -> changes.add(whose
+                            + change(
+                                    difference.choices().get(0),
+                                    difference.choices().get(1))));
         }
         return changes;
     }

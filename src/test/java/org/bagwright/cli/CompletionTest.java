@@ -28,7 +28,8 @@ class CompletionTest {
         assertEquals(0, printed.code(), printed.err());
         Files.writeString(script, printed.out());
         String typed = Arrays.stream(words).map(word -> "'" + word + "'").collect(Collectors.joining(" "));
-        return bash("compopt() { :; }; source '" + script + "' && COMP_WORDS=(" + typed + ") && COMP_CWORD=" + (words.length - 1)
+        return bash("compopt() { :; }; source '" + script + "' && COMP_WORDS=(" + typed + ") && COMP_CWORD="
+                + (words.length - 1)
                 + " && COMP_LINE=\"${COMP_WORDS[*]}\" && COMP_POINT=${#COMP_LINE}"
                 + " && { $(complete -p bagwright | sed 's/.*-F \\([^ ]*\\) .*/\\1/') || true; }"
                 + " && printf '%s\\n' \"${COMPREPLY[@]}\"");

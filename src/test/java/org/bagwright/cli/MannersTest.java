@@ -135,10 +135,15 @@ class MannersTest {
                 .filter(line -> line.startsWith("  bagwright ") && !line.contains(" > "))
                 .map(line -> line.strip().split(" {2,}")[0])
                 .toList();
+        for (String line : command.getCommandSpec().usageMessage().footer()) {
+            assertTrue(line.length() < 80, "does not fit a terminal: " + line);
+        }
         assertTrue(!examples.isEmpty() || name.endsWith("completion"), name);
         for (String example : examples) {
             assertTrue(example.startsWith(name), example);
-            String[] words = example.substring("bagwright ".length()).replaceAll("\"[^\"]*\"", "x.xlsx").split(" ");
+            String[] words = example.substring("bagwright ".length())
+                    .replaceAll("\"[^\"]*\"", "x.xlsx")
+                    .split(" ");
             assertAll(() -> Main.commandLine().parseArgs(words));
         }
     }

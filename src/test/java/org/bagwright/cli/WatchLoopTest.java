@@ -118,10 +118,8 @@ class WatchLoopTest {
         thread.join(MOST_WAIT_MS);
         assertTrue(saves.broken() >= 8);
         double points = new Planning(1, 5).plan(book).plannedPoints();
-        List<String> plans = said.toString()
-                .lines()
-                .filter(line -> line.contains("penalty"))
-                .toList();
+        List<String> plans =
+                said.toString().lines().filter(line -> line.contains("penalty")).toList();
         String last = plans.get(plans.size() - 1);
         assertTrue(last.contains("  penalty " + Numbers.fixed(points, 2) + " (before "), said.toString());
         assertEquals(List.of("bag-plan.xlsx", "bag.xlsx"), names(), "no backups, nothing half-written");

@@ -52,7 +52,8 @@ public final class WatchSaves {
         saves.all(count);
         long lastNs = System.nanoTime();
         boolean last = awaitPlanOf(count);
-        System.out.println(count + " saves, " + pauseMs + " to " + 5 * pauseMs + " ms apart, " + saves.broken() + " of them broken");
+        System.out.println(count + " saves, " + pauseMs + " to " + 5 * pauseMs + " ms apart, " + saves.broken()
+                + " of them broken");
         System.out.println("plan of the last save " + (last ? "written" : "MISSING") + " after "
                 + TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - lastNs) + " ms");
         System.out.println("alive: " + process.isAlive());
