@@ -24,13 +24,20 @@ final class ChartText {
         this.units = charted.book().settings().units();
     }
 
+    /** The names that contain a part, letter case apart. */
+    static List<String> matching(List<String> names, String part) {
+        String lower = part.toLowerCase(Locale.ROOT);
+        return names.stream()
+                .filter(name -> name.toLowerCase(Locale.ROOT).contains(lower))
+                .toList();
+    }
+
     List<String> lines(String clubPart) {
         List<String> lines = new ArrayList<>();
-        String part = clubPart.toLowerCase(Locale.ROOT);
         for (BagOptions bag : charted.bags()) {
             for (SlotOptions slot : bag.slots()) {
                 slot.clubs().stream()
-                        .filter(club -> club.name().toLowerCase(Locale.ROOT).contains(part))
+                        .filter(club -> !matching(List.of(club.name()), clubPart).isEmpty())
                         .forEach(club -> club(lines, slot, club));
             }
         }

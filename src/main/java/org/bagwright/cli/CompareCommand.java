@@ -2,7 +2,6 @@ package org.bagwright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.bagwright.planning.Planning;
 import org.bagwright.planning.Target;
 import org.bagwright.planning.WorkbookProblems;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -22,7 +22,6 @@ import picocli.CommandLine.Spec;
 /** {@code compare FILE...}: several books, or one at several times, golfer by golfer. */
 @Command(
         name = "compare",
-        mixinStandardHelpOptions = true,
         description =
                 "Plan several books and show each golfer of them side by side: gaps, penalty by measure, changes, "
                         + "and what is set otherwise. The books are not written to.",
@@ -39,35 +38,26 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "-o", paramLabel = "OUT", description = "write a book with a sheet Compare, an .xlsx file")
     private Path out;
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "N",
-            defaultValue = "20",
-            description = "the most time the search may take for each book (default: ${DEFAULT-VALUE})")
-    private double seconds;
+    @Mixin
+    private SearchOptions search;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "the seed of the search, the same for every book (default: ${DEFAULT-VALUE})")
-    private long seed;
-
-    @Option(names = "--json", description = "print one JSON document instead of text")
-    private boolean json;
+    @Mixin
+    private JsonOption json;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() throws Exception {
-        PlanCommand.checkSeconds(seconds);
+        search.check();
         Map<String, Path> books = named();
         checkTarget();
-        Planning planning = new Planning(seed, seconds);
+        Planning planning = search.planning();
         Interrupt interrupt = new Interrupt(planning);
-        try {
+        try (ProgressLine progress =
+                ProgressLine.start(spec.commandLine().getErr()).follow(planning)) {
             Comparison comparison = Comparing.compare(planning, books);
+            progress.clear();
             tell(comparison);
             return comparison.books().stream().anyMatch(book -> book.result().plannedBreaks() > 0)
                     ? Main.MUSTS_NOT_MET
@@ -93,24 +83,16 @@ final class CompareCommand implements Callable<Integer> {
         Map<String, Path> books = new LinkedHashMap<>();
         for (Path file : files) {
             for (Path other : books.values()) {
-                if (isSame(file, other)) {
+                if (Targets.isSame(file, other)) {
                     throw new WrongArguments("The book " + file + " is given twice. Give different books.");
                 }
             }
             long alike = files.stream()
-                    .filter(other -> fileName(other).equals(fileName(file)))
+                    .filter(other -> Targets.name(other).equals(Targets.name(file)))
                     .count();
-            books.put(alike > 1 ? file.toString() : fileName(file), file);
+            books.put(alike > 1 ? file.toString() : Targets.name(file), file);
         }
         return books;
-    }
-
-    private static String fileName(Path file) {
-        return String.valueOf(file.getFileName());
-    }
-
-    private static boolean isSame(Path one, Path other) throws IOException {
-        return one.equals(other) || (Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other));
     }
 
     private void checkTarget() throws WrongArguments, WorkbookProblems, IOException {
@@ -118,21 +100,21 @@ final class CompareCommand implements Callable<Integer> {
             return;
         }
         for (Path file : files) {
-            if (isSame(out, file)) {
+            if (Targets.isSame(out, file)) {
                 throw new WrongArguments("The result would replace the book " + file + ". Give -o another name.");
             }
         }
-        if (!PlanCommand.ending(out).equalsIgnoreCase(".xlsx")) {
+        Targets.requireFile(out, Path.of("compare.xlsx"));
+        if (!Targets.ending(out).equalsIgnoreCase(".xlsx")) {
             throw new WrongArguments("The result is an .xlsx book: let " + out + " end in .xlsx");
         }
-        PlanCommand.requirePlace(out);
         Target.requireWritable(out);
     }
 
     private void tell(Comparison comparison) throws WorkbookProblems, IOException {
         PrintWriter err = spec.commandLine().getErr();
-        PrintWriter people = json ? err : spec.commandLine().getOut();
-        if (json) {
+        PrintWriter people = json.people(spec.commandLine());
+        if (json.wanted()) {
             spec.commandLine().getOut().println(Json.text(CompareJson.of(comparison)));
         }
         new CompareText(comparison).lines().forEach(people::println);

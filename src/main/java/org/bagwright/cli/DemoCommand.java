@@ -7,7 +7,9 @@ import java.util.concurrent.Callable;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.Numbers;
 import org.bagwright.planning.BookFiles;
+import org.bagwright.planning.Meant;
 import org.bagwright.planning.Planning;
+import org.bagwright.planning.WorkProgress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -17,7 +19,6 @@ import picocli.CommandLine.Spec;
 /** {@code demo}: plans the invented books that come with the program. */
 @Command(
         name = "demo",
-        mixinStandardHelpOptions = true,
         description = "Plan the invented demo books into a folder and say what to open.",
         footerHeading = "%nExamples:%n",
         footer = {
@@ -49,19 +50,32 @@ final class DemoCommand implements Callable<Integer> {
 
     private static String known(String name) throws WrongArguments {
         if (!BookFiles.demoNames().contains(name)) {
-            throw new WrongArguments("There is no demo called " + name + "." + BookFiles.maybeDemo(name)
+            throw new WrongArguments("There is no demo called " + name + "." + Meant.maybe(name, BookFiles.demoNames())
                     + " There are: " + String.join(", ", BookFiles.demoNames()) + ".");
         }
         return name;
+    }
+
+    /** A plan and what was written of it. */
+    private record Planned(BookResult result, Planning.Written written) {}
+
+    private Planned plan(Path book, Path target) throws Exception {
+        Planning planning = new Planning(1, 20);
+        try (ProgressLine progress =
+                ProgressLine.start(spec.commandLine().getErr(), "").follow(planning)) {
+            BookResult result = planning.plan(book);
+            progress.at(WorkProgress.Stage.WRITING, 0, 0);
+            return new Planned(result, Planning.write(book, result, List.of(), target));
+        }
     }
 
     private void run(String demo) throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         long startNs = System.nanoTime();
         Path book = BookFiles.demo(demo, folder);
-        Path target = PlanCommand.besides(book);
-        BookResult result = new Planning(1, 20).plan(book);
-        Planning.Written written = Planning.write(book, result, List.of(), target);
+        Path target = Targets.besides(book, Targets.PLAN);
+        Planned planned = plan(book, target);
+        BookResult result = planned.result();
         double allS = (System.nanoTime() - startNs) / 1e9;
         out.println("Demo " + demo + " (invented): " + BookFiles.demoShows(demo));
         if (name == null) {
@@ -73,7 +87,7 @@ final class DemoCommand implements Callable<Integer> {
             out.println();
             new PlanText(result).lines().forEach(out::println);
         }
-        written.backup().map(KeptText::line).ifPresent(line -> out.println("  " + line));
+        planned.written().backup().map(KeptText::line).ifPresent(line -> out.println("  " + line));
         out.flush();
     }
 }

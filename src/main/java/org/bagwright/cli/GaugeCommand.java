@@ -7,15 +7,14 @@ import org.bagwright.domain.GaugedBook;
 import org.bagwright.planning.Gauging;
 import org.bagwright.planning.Target;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code gauge FILE}: what the gauge readings tell of heads and sleeves, and on request a book that states it. */
 @Command(
         name = "gauge",
-        mixinStandardHelpOptions = true,
         description = "Fit heads and sleeves to the sheet Readings and say what was learnt and how surely. "
                 + "Nothing is written unless you say --write.",
         footerHeading = "%n" + KeptText.RULE + "%n%nExamples:%n",
@@ -27,8 +26,8 @@ import picocli.CommandLine.Spec;
 final class GaugeCommand implements Callable<Integer> {
     private static final double MOST_REPEATABILITY_DEG = 5;
 
-    @Parameters(paramLabel = "FILE", description = "the book, an .xlsx or .xlsm file")
-    private Path file;
+    @Mixin
+    private BookArgument book;
 
     @Option(
             names = "--write",
@@ -36,11 +35,8 @@ final class GaugeCommand implements Callable<Integer> {
                     + "each with a note")
     private boolean write;
 
-    @Option(names = "-o", paramLabel = "OUT", description = "where that copy goes (default: FILE-gauged)")
-    private Path out;
-
-    @Option(names = "--in-place", description = "write into FILE itself, after a backup")
-    private boolean inPlace;
+    @Mixin
+    private TargetOptions target;
 
     @Option(
             names = "--repeatability",
@@ -49,8 +45,8 @@ final class GaugeCommand implements Callable<Integer> {
                     + "${DEFAULT-VALUE})")
     private double repeatabilityDeg = Gauging.REPEATABILITY_DEG;
 
-    @Option(names = "--json", description = "print one JSON document instead of text")
-    private boolean json;
+    @Mixin
+    private JsonOption json;
 
     @Spec
     private CommandSpec spec;
@@ -61,24 +57,25 @@ final class GaugeCommand implements Callable<Integer> {
             throw new WrongArguments(
                     "--repeatability must be above 0 and at most 5 degrees, found " + repeatabilityDeg);
         }
-        if (!write && (inPlace || out != null)) {
-            throw new WrongArguments("Nothing is written without --write: give it as well, or leave out "
-                    + (inPlace ? "--in-place." : "-o."));
+        if (!write && !target.given().isEmpty()) {
+            throw new WrongArguments(
+                    "Nothing is written without --write: give it as well, or leave out " + target.given() + ".");
         }
-        Path target = PlanCommand.target(file, out, inPlace, "-gauged");
+        Path file = book.file();
+        Path copy = target.target(file, Targets.GAUGED);
         PrintWriter err = spec.commandLine().getErr();
-        PrintWriter people = json ? err : spec.commandLine().getOut();
+        PrintWriter people = json.people(spec.commandLine());
         GaugedBook gauged = Gauging.gauge(file, repeatabilityDeg);
         if (write) {
-            Target.requireWritable(target);
+            Target.requireWritable(copy);
         }
-        if (json) {
+        if (json.wanted()) {
             spec.commandLine().getOut().println(Json.text(GaugeJson.of(gauged)));
         }
         new GaugeText(gauged).lines().forEach(people::println);
         MessageText.notes(gauged.messages()).forEach(err::println);
         if (write) {
-            tell(people, err, target, Gauging.write(file, gauged, target));
+            tell(people, err, copy, Gauging.write(file, gauged, copy));
         }
         return Main.DONE;
     }

@@ -2,6 +2,7 @@ package org.bagwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import org.bagwright.planning.WorkbookProblems;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -11,8 +12,6 @@ import picocli.CommandLine.Spec;
 /** The command line: {@code bagwright COMMAND}. */
 @Command(
         name = "bagwright",
-        mixinStandardHelpOptions = true,
-        versionProvider = Main.Version.class,
         description = "Plans every setting and bend of a golf bag from a spreadsheet.",
         subcommands = {
             DemoCommand.class,
@@ -21,7 +20,10 @@ import picocli.CommandLine.Spec;
             ChartCommand.class,
             GaugeCommand.class,
             PlanCommand.class,
-            CompareCommand.class
+            WatchCommand.class,
+            CompareCommand.class,
+            CompletionCommand.class,
+            HelpCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -39,7 +41,9 @@ import picocli.CommandLine.Spec;
             "  bagwright check bag.xlsx          list what is wrong in it",
             "  bagwright gauge bag.xlsx          learn heads and sleeves from your gauge readings",
             "  bagwright plan bag.xlsx           plan it into bag-plan.xlsx",
-            "  bagwright compare a.xlsx b.xlsx   two books, or one before and after, side by side"
+            "  bagwright watch bag.xlsx          the same each time you save the book",
+            "  bagwright compare a.xlsx b.xlsx   two books, or one before and after, side by side",
+            "  bagwright help plan               the help of a command"
         })
 public final class Main implements Runnable {
     static final int DONE = 0;
@@ -58,27 +62,47 @@ public final class Main implements Runnable {
         System.exit(run(
                 new PrintWriter(System.out, true, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                Ink.ofProcess(),
                 args));
     }
 
     /** Runs one command and gives its exit code. */
-    static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = new CommandLine(new Main());
+    static int run(PrintWriter out, PrintWriter err, Ink ink, String... args) {
+        CommandLine line = commandLine();
+        ink.giveTo(line);
         line.setOut(out).setErr(err);
-        line.setExecutionExceptionHandler((fault, command, parsed) -> report(fault, command.getErr()));
+        line.setExecutionExceptionHandler((fault, command, parsed) -> report(fault, command));
+        line.setParameterExceptionHandler((fault, typed) -> report(fault));
         int code = line.execute(args);
         out.flush();
         err.flush();
         return code;
     }
 
-    private static int report(Exception fault, PrintWriter err) {
+    static CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Main());
+        HelpOptions.addTo(line);
+        line.registerConverter(double.class, new DecimalNumber());
+        line.registerConverter(Path.class, new FileName());
+        return line;
+    }
+
+    private static int report(CommandLine.ParameterException fault) {
+        PrintWriter err = fault.getCommandLine().getErr();
+        err.println(new UsageText(fault).sentence());
+        err.println(UsageText.help(fault.getCommandLine()));
+        return WRONG_ARGUMENTS;
+    }
+
+    private static int report(Exception fault, CommandLine command) {
+        PrintWriter err = command.getErr();
         if (fault instanceof WorkbookProblems problems) {
-            MessageText.problems(problems.messages()).forEach(err::println);
+            MessageText.problems(problems.messages(), Ink.of(command)).forEach(err::println);
             return WRONG_WORKBOOK;
         }
         if (fault instanceof WrongArguments) {
             err.println(fault.getMessage());
+            err.println(UsageText.help(command));
             return WRONG_ARGUMENTS;
         }
         err.println("bagwright: " + FaultText.of(fault));
@@ -87,7 +111,8 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do: give a command.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "Say what to do, such as \"bagwright plan bag.xlsx\". The commands: "
+                        + String.join(", ", spec.subcommands().keySet()) + ".");
     }
 
     /** The version from the jar's manifest. */

@@ -11,13 +11,20 @@ final class MessageText {
 
     /** Every problem with its cell, then what else was noticed. */
     static List<String> problems(List<Message> messages) {
+        return problems(messages, Ink.NONE);
+    }
+
+    static List<String> problems(List<Message> messages, Ink ink) {
         List<String> lines = new ArrayList<>();
         List<Message> toMend = toMend(messages);
-        toMend.forEach(message -> lines.add(line(message)));
+        toMend.forEach(message -> lines.add(ink.bold(message.cell()) + ": " + message.text()));
         int count = lines.size();
         lines.addAll(notes(
                 messages.stream().filter(message -> !toMend.contains(message)).toList()));
-        lines.add(count == 0 ? "No problems found." : count + (count == 1 ? " problem" : " problems") + " to mend.");
+        lines.add(
+                count == 0
+                        ? "No problems found."
+                        : ink.red(count + (count == 1 ? " problem" : " problems") + " to mend."));
         return lines;
     }
 

@@ -13,10 +13,12 @@ import picocli.CommandLine.Spec;
 /** {@code new FILE}: a blank book. */
 @Command(
         name = "new",
-        mixinStandardHelpOptions = true,
         description = "Make a blank book with drop-downs and help. An existing file is never overwritten.",
-        footerHeading = "%nExample:%n",
-        footer = "  bagwright new bag.xlsx")
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bagwright new bag.xlsx              a blank book here",
+            "  bagwright new \"May/Golfer A.xlsx\"   a name with spaces stands in quotation marks"
+        })
 final class NewCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "the book to make, ending in .xlsx")
     private Path file;
@@ -27,13 +29,13 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
-        if (!String.valueOf(file.getFileName()).endsWith(".xlsx")) {
-            throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe " + file + ".xlsx?");
+        if (!Targets.ending(file).equalsIgnoreCase(".xlsx")) {
+            throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe \"" + file + ".xlsx\"?");
         }
         if (Files.exists(file)) {
             throw new WrongArguments(file + " exists already. Give another name, or move it away first.");
         }
-        PlanCommand.requirePlace(file);
+        Targets.requireFolder(file);
         BookFiles.blank(file);
         out.println("Made " + file);
         out.println("Open it in your spreadsheet program and start on the sheet Start. Then: bagwright plan " + file);

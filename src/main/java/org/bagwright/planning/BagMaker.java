@@ -27,10 +27,16 @@ import org.bagwright.geometry.ClubGeometry;
 /** Turns a book into bags with all their options, and keeps what was assumed on the way. */
 final class BagMaker {
     private final Book book;
+    private final WorkProgress work;
     private final List<Message> messages = new ArrayList<>();
 
     BagMaker(Book book) {
+        this(book, WorkProgress.NONE);
+    }
+
+    BagMaker(Book book, WorkProgress work) {
         this.book = book;
+        this.work = work;
     }
 
     List<Message> messages() {
@@ -42,6 +48,7 @@ final class BagMaker {
         List<StockLimit> stock = StockLimits.of(book);
         List<BagOptions> bags = new ArrayList<>();
         for (Golfer golfer : book.golfers()) {
+            work.at(WorkProgress.Stage.OPTIONS, bags.size(), book.golfers().size());
             List<Club> clubs = book.bagOf(golfer);
             if (clubs.isEmpty()) {
                 messages.add(Message.warning(golfer.cell(), golfer.name() + " has no clubs, so nothing is planned"));

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import org.bagwright.workbook.CloseNames;
 import org.bagwright.workbook.SafeFile;
 
 /** The books that come with the program: the blank one and the demos. */
@@ -27,11 +26,6 @@ public final class BookFiles {
     /** What a demo shows, in a line. */
     public static String demoShows(String name) {
         return SHOWS.get(name);
-    }
-
-    /** {@code " Maybe \"X\"?"} for the demo that was probably meant, or nothing. */
-    public static String maybeDemo(String typed) {
-        return CloseNames.maybe(typed, DEMOS);
     }
 
     /** Copies the blank book to a file that does not exist yet. */

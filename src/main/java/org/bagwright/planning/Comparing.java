@@ -30,7 +30,7 @@ public final class Comparing {
         Map<String, List<Message>> wrong = new LinkedHashMap<>();
         for (Map.Entry<String, Path> book : books.entrySet()) {
             try {
-                charted.put(book.getKey(), Planning.chart(book.getValue()));
+                charted.put(book.getKey(), Planning.chart(book.getValue(), planning.work()));
             } catch (WorkbookProblems problems) {
                 wrong.put(book.getKey(), problems.messages());
             }

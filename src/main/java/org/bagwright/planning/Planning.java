@@ -31,6 +31,7 @@ public final class Planning {
     private final CompletableFuture<BagSearch> search;
     private final SearchLimits limits;
     private Progress progress = (breaks, points, bound, elapsedS) -> {};
+    private WorkProgress work = WorkProgress.NONE;
 
     /**
      * Makes the search ready on a thread of its own, while the book is read.
@@ -59,9 +60,15 @@ public final class Planning {
      * @throws IOException if the file cannot be read
      */
     public static ChartedBook chart(Path file) throws WorkbookProblems, IOException {
+        return chart(file, WorkProgress.NONE);
+    }
+
+    /** As {@link #chart(Path)} for a person who waits. */
+    public static ChartedBook chart(Path file, WorkProgress work) throws WorkbookProblems, IOException {
         List<Message> messages = new ArrayList<>();
+        work.at(WorkProgress.Stage.READING, 0, 0);
         Book book = read(file, messages);
-        return charted(book, messages);
+        return charted(book, messages, work);
     }
 
     private static Book read(Path file, List<Message> messages) throws WorkbookProblems {
@@ -77,9 +84,9 @@ public final class Planning {
         return book;
     }
 
-    private static ChartedBook charted(Book book, List<Message> earlier) throws WorkbookProblems {
+    private static ChartedBook charted(Book book, List<Message> earlier, WorkProgress work) throws WorkbookProblems {
         List<Message> messages = new ArrayList<>(earlier);
-        BagMaker maker = new BagMaker(book);
+        BagMaker maker = new BagMaker(book, work);
         BookOptions options = maker.bags();
         messages.addAll(maker.messages());
         messages.addAll(new LiveChecks(options, "the pinned choice")
@@ -107,18 +114,19 @@ public final class Planning {
      * @return empty where the book has no sheet Plan of an earlier run
      * @throws WorkbookProblems if the book has a problem, or a live choice is no option
      */
-    public static Optional<FromLive> chartFromLive(Path file) throws WorkbookProblems {
+    public static Optional<FromLive> chartFromLive(Path file, WorkProgress work) throws WorkbookProblems {
         List<Message> messages = new ArrayList<>();
+        work.at(WorkProgress.Stage.READING, 0, 0);
         Book book = read(file, messages);
         if (book.liveChoices().isEmpty()) {
             return Optional.empty();
         }
-        BookOptions options = new BagMaker(book).bags();
+        BookOptions options = new BagMaker(book, work).bags();
         messages.addAll(new LiveChecks(options, "the live choice").problems(book.liveChoices()));
         refuseProblems(messages);
         LiveStart start = new LiveStart(book, options);
         List<TodayChange> changes = start.changes();
-        return Optional.of(new FromLive(charted(start.book(changes), messages), changes));
+        return Optional.of(new FromLive(charted(start.book(changes), messages, work), changes));
     }
 
     private static void refuseProblems(List<Message> messages) throws WorkbookProblems {
@@ -134,12 +142,13 @@ public final class Planning {
      * @throws IOException if the file cannot be read
      */
     public BookResult plan(Path file) throws WorkbookProblems, IOException {
-        return plan(chart(file));
+        return plan(chart(file, work));
     }
 
     /** As {@link #plan(Path)} for a book whose options are computed. */
     public BookResult plan(ChartedBook charted) {
         long startNs = System.nanoTime();
+        work.at(WorkProgress.Stage.SEARCH, 0, 0);
         BagSearch ready = search.join();
         ready.onProgress(progress::told);
         BookPlan plan = ready.plan(charted.options());
@@ -148,7 +157,7 @@ public final class Planning {
         List<BagResult> planned = IntStream.range(0, charted.bags().size())
                 .mapToObj(index -> bag(charted.bags().get(index), plan.bags().get(index)))
                 .toList();
-        Reasons reasons = new Reasons(ready, charted.book(), charted.options().stock());
+        Reasons reasons = new Reasons(ready, charted.book(), charted.options().stock(), work);
         List<BagResult> bags =
                 reasons.with(planned).parallelStream().map(outlooks::with).toList();
         BookResult bare = new BookResult(
@@ -181,6 +190,15 @@ public final class Planning {
      */
     public void onProgress(Progress told) {
         progress = told;
+    }
+
+    /** Tells what it is at. */
+    public void onWork(WorkProgress told) {
+        work = told;
+    }
+
+    WorkProgress work() {
+        return work;
     }
 
     /** Told how far a search is. */

@@ -25,12 +25,14 @@ final class Reasons {
     private final BagSearch search;
     private final Book book;
     private final List<StockLimit> stock;
+    private final WorkProgress work;
     private final List<Message> messages = new ArrayList<>();
 
-    Reasons(BagSearch search, Book book, List<StockLimit> stock) {
+    Reasons(BagSearch search, Book book, List<StockLimit> stock, WorkProgress work) {
         this.search = search;
         this.book = book;
         this.stock = stock;
+        this.work = work;
     }
 
     /** What a person should know: musts that cannot all be met. */
@@ -46,6 +48,7 @@ final class Reasons {
     }
 
     private BagResult with(int place, List<BagResult> all) {
+        work.at(WorkProgress.Stage.REASONS, place, all.size());
         BagResult bag = all.get(place);
         List<Integer> stockLeft = stockLeft(place, all);
         List<Step> steps = steps(bag, search.steps(bag.options(), stockLeft));

@@ -74,7 +74,7 @@ final class BookFile {
             }
             return Files.readAllBytes(file);
         } catch (NoSuchFileException missing) {
-            throw bad("there is no such file; expected an .xlsx workbook.");
+            throw bad("there is no such file; expected an .xlsx workbook." + NearbyBooks.maybe(file));
         } catch (AccessDeniedException denied) {
             throw bad("the file may not be read: you lack the permission, or another program has locked it.");
         } catch (FileSystemException failed) {
@@ -140,6 +140,7 @@ final class BookFile {
         try {
             OPCPackage content = OPCPackage.open(new ByteArrayInputStream(bytes));
             checkTexts(content);
+            EarlierSettings.empty(content);
             XSSFWorkbook workbook = new XSSFWorkbook(content);
             checkWhole(workbook);
             Optional<String> wrongName = BookKind.wrongName(workbook, file);

@@ -70,6 +70,7 @@ public final class BookReader {
         Schema.READ.forEach(schema -> requireOnce(schema.name(), sheet -> schema.isCalled(sheet.getSheetName())));
         requireOnce(Schema.START, BookReader::isStart);
         BookSettings settings = settings();
+        SheetSlips.warn(sheetNames(), findings);
         context = context.in(settings.units());
         Parts parts = parts();
         List<Shot> shots = optional(ShotColumns.SHEET, "shots are assumed")
@@ -230,12 +231,12 @@ public final class BookReader {
         return sheets;
     }
 
+    private List<String> sheetNames() {
+        return sheets().stream().map(XSSFSheet::getSheetName).toList();
+    }
+
     private String maybeSheet(SheetSchema schema) {
-        return sheets().stream()
-                .map(XSSFSheet::getSheetName)
-                .filter(name -> !Schema.knows(name))
-                .filter(name -> CloseNames.closest(name, List.of(schema.name())).isPresent())
-                .findFirst()
+        return SheetSlips.slip(sheetNames(), schema.name())
                 .map(name -> " Maybe the sheet \"" + name + "\" is meant?")
                 .orElse("");
     }

@@ -16,14 +16,14 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
 /** What every chart of the book shares; every colour is set, since the book has no theme to take it from. */
 final class ChartParts {
     private static final int MARKER_LINE_EMU = 19050;
-    /** What a chart keeps clear of the table to its left. */
+    /** What a chart keeps clear of the table to its left, and half of it of the row above. */
     private static final int INSET_EMU = 120_000;
 
     private ChartParts() {}
 
     /** A chart whose upper left corner is a cell, with a size in columns and rows. */
     static XSSFChart chart(XSSFSheet sheet, int column, int row, int columns, int rows) {
-        XSSFClientAnchor anchor = new XSSFClientAnchor(INSET_EMU, 0, 0, 0, column, row, column + columns, row + rows);
+        XSSFClientAnchor anchor = new XSSFClientAnchor(INSET_EMU, INSET_EMU / 2, 0, 0, column, row, column + columns, row + rows);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
         chart.displayBlanksAs(DisplayBlanks.GAP);
         chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);

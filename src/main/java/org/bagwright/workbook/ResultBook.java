@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.BookResult;
 import org.bagwright.domain.CellChange;
@@ -59,20 +61,32 @@ public final class ResultBook {
     public static Adopted write(Path source, BookResult result, List<TodayChange> changes, OutputStream target)
             throws IOException {
         try (InputStream input = Files.newInputStream(source);
-                XSSFWorkbook workbook = new XSSFWorkbook(input)) {
+                XSSFWorkbook workbook = opened(input)) {
             boolean lookedAt = OwnReferences.toResults(workbook);
             boolean large = options(result) > MOST_OPTIONS_KEPT;
             Optional<FormulaValues> values = changes.isEmpty() && (large || !lookedAt)
                     ? Optional.empty()
                     : Optional.of(FormulaValues.of(workbook));
             Adopted adopted = TodayCells.write(workbook, changes);
+            Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheets.NAMES);
+            ResultSheets.remove(workbook);
             try (ResultRows rows = ResultRows.of(workbook, large || !lookedAt)) {
-                add(workbook, rows, result);
+                add(workbook, rows, traits, result);
                 values.filter(known -> !(large && lookedAt)).ifPresent(FormulaValues::refresh);
                 OwnCells.keepFormats(workbook);
                 rows.write(target);
             }
             return adopted;
+        }
+    }
+
+    private static XSSFWorkbook opened(InputStream input) throws IOException {
+        try {
+            OPCPackage content = OPCPackage.open(input);
+            EarlierSettings.empty(content);
+            return new XSSFWorkbook(content);
+        } catch (InvalidFormatException damaged) {
+            throw new IOException("the book is damaged", damaged);
         }
     }
 
@@ -83,10 +97,9 @@ public final class ResultBook {
                 .sum();
     }
 
-    private static void add(XSSFWorkbook workbook, ResultRows rows, BookResult result) throws IOException {
+    private static void add(
+            XSSFWorkbook workbook, ResultRows rows, Map<String, SheetTraits> traits, BookResult result) {
         workbook.setCellFormulaValidation(false);
-        Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheets.NAMES);
-        ResultSheets.remove(workbook);
         List<String> names = ResultSheets.namesFor(result);
         names.forEach(rows::create);
         BookStyles styles = new BookStyles(workbook);

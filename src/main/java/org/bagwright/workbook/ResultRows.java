@@ -6,7 +6,6 @@ import java.io.OutputStream;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Where the rows of the result sheets go: those of the largest sheets to the file as they are written, if wished. */
@@ -14,21 +13,19 @@ final class ResultRows implements Closeable {
     /** The sheets with most cells. */
     private static final Set<String> LARGE = Set.of(PlanSheet.NAME, SettingsSheet.NAME);
 
-    private static final int ROWS_KEPT = 100;
     private static final int ALL = -1;
 
     private final XSSFWorkbook workbook;
-    private final Optional<SXSSFWorkbook> streamed;
+    private final Optional<StreamedBook> streamed;
 
-    private ResultRows(XSSFWorkbook workbook, Optional<SXSSFWorkbook> streamed) {
+    private ResultRows(XSSFWorkbook workbook, Optional<StreamedBook> streamed) {
         this.workbook = workbook;
         this.streamed = streamed;
     }
 
     /** @param streamed whether the rows of large sheets are not to be kept */
     static ResultRows of(XSSFWorkbook workbook, boolean streamed) {
-        return new ResultRows(
-                workbook, streamed ? Optional.of(new SXSSFWorkbook(workbook, ROWS_KEPT, true)) : Optional.empty());
+        return new ResultRows(workbook, streamed ? Optional.of(new StreamedBook(workbook)) : Optional.empty());
     }
 
     void create(String name) {
@@ -45,7 +42,9 @@ final class ResultRows implements Closeable {
             return new SheetPen(workbook.getSheet(name), styles);
         }
         SXSSFSheet rows = streamed.get().getSheet(name);
-        rows.setRandomAccessWindowSize(name.equals(PlanSheet.NAME) ? ALL : ROWS_KEPT);
+        if (name.equals(PlanSheet.NAME)) {
+            rows.setRandomAccessWindowSize(ALL);
+        }
         return new SheetPen(workbook.getSheet(name), rows, styles);
     }
 

@@ -29,7 +29,7 @@ final class ResultSheets {
             TeamSheet.NAME,
             MessagesSheet.NAME);
     /** A name that each result sheet has to itself. A sheet without it is the fitter's own. */
-    private static final String MARK = "BW_made_by_the_tool";
+    static final String MARK = "BW_made_by_the_tool";
 
     static final String NAME_PREFIX = "BW_";
     /** The names that a plan gives to cells of its own, as {@link PlanFormulas} writes them. */

@@ -35,6 +35,19 @@ public final class SafeFile {
      * @throws IOException if the file cannot be written, saying why in plain words, or whatever {@code writer} throws
      */
     public static Optional<KeptFile> replace(Path target, IoWriter writer) throws IOException {
+        return replace(target, writer, true);
+    }
+
+    /**
+     * As {@link #replace} without a backup, where nothing stands but what the program itself wrote there last.
+     *
+     * @throws IOException as {@link #replace}
+     */
+    public static void replaceOwn(Path target, IoWriter writer) throws IOException {
+        replace(target, writer, false);
+    }
+
+    private static Optional<KeptFile> replace(Path target, IoWriter writer, boolean keep) throws IOException {
         requireWritable(target);
         Path real = real(target);
         Optional<Path> backup;
@@ -42,17 +55,19 @@ public final class SafeFile {
             write(target, fresh, writer);
             fresh.removeLeftBehind();
             OtherProgram.refuse(target);
-            backup = inWords(target, () -> put(fresh, real));
+            backup = inWords(target, () -> put(fresh, real, keep));
         }
         forceFolder(real.getParent());
         return backup.map(kept -> new KeptFile(kept, new Backups(real).removeOlder()));
     }
 
-    private static Optional<Path> put(TemporaryFile fresh, Path real) throws IOException {
+    private static Optional<Path> put(TemporaryFile fresh, Path real, boolean keep) throws IOException {
         FileMark before = FileMark.of(real);
         Optional<Path> backup = Optional.empty();
         if (!before.isNone()) {
             FileRights.keep(real, fresh.path());
+        }
+        if (!before.isNone() && keep) {
             backup = Optional.of(new Backups(real).make(LocalDateTime.now(ZoneId.systemDefault())));
             forceFolder(real.getParent());
         }

@@ -17,6 +17,7 @@ import org.bagwright.workbook.BookStyles.Role;
 final class TemplateSheet {
     private static final int WIDTH_UNITS_PER_CHARACTER = 256;
     private static final int ABOUT_COLUMNS = 10;
+    private static final int LEAST_ABOUT_COLUMNS = 6;
     private static final int COLUMNS_A_PAGE = 20;
     private static final int MOST_CHARS_UPRIGHT = 120;
     private static final int HEADING_SPARE = 2;
@@ -60,7 +61,7 @@ final class TemplateSheet {
         XSSFRow about = sheet.createRow(TemplateLayout.ABOUT_ROW);
         about.setHeightInPoints(28);
         put(about, 0, layout.schema().about(), Role.SUBTITLE);
-        int last = Math.min(ABOUT_COLUMNS, layout.columns().size()) - 1;
+        int last = Math.max(LEAST_ABOUT_COLUMNS, Math.min(ABOUT_COLUMNS, layout.columns().size())) - 1;
         sheet.addMergedRegion(new CellRangeAddress(TemplateLayout.ABOUT_ROW, TemplateLayout.ABOUT_ROW, 0, last));
     }
 

@@ -28,7 +28,6 @@ final class OddBooks {
             "\u0645\u0636\u0631\u0628",
             "\u9ad8\u5c14\u592b\u7403\u6746",
             "e\u0301te\u0301",
-            "5*?",
             "10 deg",
             "TRUE",
             "1e5",

@@ -15,7 +15,7 @@ public record Terminal(int code, String out, String err) {
         for (int index = 0; index < args.length; index++) {
             texts[index] = String.valueOf(args[index]);
         }
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), texts);
+        int code = Main.run(new PrintWriter(out), new PrintWriter(err), Ink.NONE, texts);
         return new Terminal(code, out.toString(), err.toString());
     }
 

@@ -1,0 +1,21 @@
+package org.bagwright.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** The name of a file, which is never blank. */
+final class FileName implements ITypeConverter<Path> {
+    @Override
+    public Path convert(String typed) {
+        try {
+            if (!typed.isBlank()) {
+                return Path.of(typed);
+            }
+        } catch (InvalidPathException wrong) {
+            throw new TypeConversionException("expected the name of a file, found " + typed);
+        }
+        throw new TypeConversionException("expected the name of a file");
+    }
+}

@@ -1,0 +1,72 @@
+package org.bagwright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.bagwright.planning.FileWatch;
+import org.bagwright.planning.PlanTarget;
+import org.bagwright.planning.Planning;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code watch FILE}: plans a book again each time it is saved. */
+@Command(
+        name = "watch",
+        description = "Plan a book now and again each time you save it: type, save, look. Keep it open in your"
+                + " spreadsheet program; open the result anew to see the latest plan. Where the book has problems they"
+                + " are listed, and the next save is waited for. Ctrl-C ends it (exit code 130); a file being written"
+                + " is finished first.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  bagwright watch bag.xlsx                 writes bag-plan.xlsx after each save",
+            "  bagwright watch bag.xlsx -o try.xlsx     writes try.xlsx",
+            "  bagwright watch bag.xlsx --seconds 5     for big books: a good plan soon"
+        })
+final class WatchCommand implements Callable<Integer> {
+    @Mixin
+    private BookArgument book;
+
+    @Option(names = "-o", paramLabel = "OUT", description = "where the result goes (default: FILE-plan)")
+    private Path out;
+
+    @Mixin
+    private SearchOptions search;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        search.check();
+        Path file = book.file();
+        if (!Files.isRegularFile(file)) {
+            Planning.chart(file);
+        }
+        PlanTarget target = new PlanTarget(Targets.copy(file, out, Targets.PLAN));
+        Planning planning = search.planning();
+        PrintWriter told = spec.commandLine().getOut();
+        told.println("Watching " + file + ": each time you save it, the plan goes to " + target.file()
+                + ". Ctrl-C ends this.");
+        try (ProgressLine progress = ProgressLine.start(spec.commandLine().getErr(), "").follow(planning);
+                FileWatch watch = new FileWatch(file, FileWatch.Pace.USUAL)) {
+            WatchLoop loop = new WatchLoop(planning, watch, target, new WatchText(told, progress, Ink.of(spec.commandLine())));
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> end(loop, watch)));
+            loop.run();
+        }
+        return Main.DONE;
+    }
+
+    private static void end(WatchLoop loop, FileWatch watch) {
+        loop.stop();
+        try {
+            watch.close();
+        } catch (IOException stays) {
+            System.err.println("bagwright: " + FaultText.of(stays));
+        }
+    }
+}
