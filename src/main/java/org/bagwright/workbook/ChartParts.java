@@ -23,7 +23,8 @@ final class ChartParts {
 
     /** A chart whose upper left corner is a cell, with a size in columns and rows. */
     static XSSFChart chart(XSSFSheet sheet, int column, int row, int columns, int rows) {
-        XSSFClientAnchor anchor = new XSSFClientAnchor(INSET_EMU, INSET_EMU / 2, 0, 0, column, row, column + columns, row + rows);
+        XSSFClientAnchor anchor =
+                new XSSFClientAnchor(INSET_EMU, INSET_EMU / 2, 0, 0, column, row, column + columns, row + rows);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
         chart.displayBlanksAs(DisplayBlanks.GAP);
         chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);

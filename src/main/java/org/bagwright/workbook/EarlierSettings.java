@@ -34,10 +34,12 @@ final class EarlierSettings {
 
     /** Leaves a book alone that has no such sheet, or is not as it should be, which its reader says better. */
     static void empty(OPCPackage content) throws IOException, InvalidFormatException {
-        List<PackageRelationship> books =
-                IntStream.range(0, content.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT).size())
-                        .mapToObj(content.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT)::getRelationship)
-                        .toList();
+        List<PackageRelationship> books = IntStream.range(
+                        0,
+                        content.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT)
+                                .size())
+                .mapToObj(content.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT)::getRelationship)
+                .toList();
         PackagePart book = books.size() == 1 ? content.getPart(books.get(0)) : null;
         Optional<CTSheet> settings = book == null ? Optional.empty() : settings(book);
         if (settings.isPresent()) {

@@ -41,8 +41,7 @@ final class StreamedBook extends SXSSFWorkbook {
         flushSheets();
         ByteArrayOutputStream frame = new ByteArrayOutputStream();
         getXSSFWorkbook().write(frame);
-        try (ZipFile parts =
-                ZipFile.builder().setByteArray(frame.toByteArray()).get()) {
+        try (ZipFile parts = ZipFile.builder().setByteArray(frame.toByteArray()).get()) {
             injectData(new ZipFileZipEntrySource(parts), target);
         }
     }

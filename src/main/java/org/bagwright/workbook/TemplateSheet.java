@@ -61,7 +61,10 @@ final class TemplateSheet {
         XSSFRow about = sheet.createRow(TemplateLayout.ABOUT_ROW);
         about.setHeightInPoints(28);
         put(about, 0, layout.schema().about(), Role.SUBTITLE);
-        int last = Math.max(LEAST_ABOUT_COLUMNS, Math.min(ABOUT_COLUMNS, layout.columns().size())) - 1;
+        int last = Math.max(
+                        LEAST_ABOUT_COLUMNS,
+                        Math.min(ABOUT_COLUMNS, layout.columns().size()))
+                - 1;
         sheet.addMergedRegion(new CellRangeAddress(TemplateLayout.ABOUT_ROW, TemplateLayout.ABOUT_ROW, 0, last));
     }
 

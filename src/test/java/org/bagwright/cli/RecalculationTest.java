@@ -54,12 +54,13 @@ class RecalculationTest {
         try (XSSFWorkbook book = ResultCells.open(folder.resolve("trio.xlsx"));
                 OutputStream output = Files.newOutputStream(wild)) {
             for (String sheet : List.of("Clubs", "Shots")) {
-                book.getSheet(sheet).forEach(row -> row.forEach(cell -> {
-                    if (cell.getCellType() == CellType.STRING
-                            && cell.getStringCellValue().equals("5 wood")) {
-                        cell.setCellValue("5*?~");
-                    }
-                }));
+                book.getSheet(sheet)
+                        .forEach(row -> row.forEach(cell -> {
+                            if (cell.getCellType() == CellType.STRING
+                                    && cell.getStringCellValue().equals("5 wood")) {
+                                cell.setCellValue("5*?~");
+                            }
+                        }));
             }
             book.write(output);
         }

@@ -154,7 +154,7 @@ class WatchLoopTest {
                 names().stream().filter(name -> name.contains(".backup-")).toList();
         assertEquals(1, kept.size(), kept.toString());
         assertEquals("somebody's own", Files.readString(folder.resolve(kept.get(0))));
-        assertTrue(said.toString().contains("kept what stood there before"), said.toString());
+        assertTrue(said.toString().contains("Kept what stood there before"), said.toString());
     }
 
     @Test

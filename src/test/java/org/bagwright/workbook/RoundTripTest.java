@@ -114,7 +114,11 @@ class RoundTripTest {
         BookPackage third = BookPackage.of(RUNS.get(2));
         assertEquals(second.parts().keySet().size(), third.parts().keySet().size());
         assertArrayEquals(second.parts().get("xl/styles.xml"), third.parts().get("xl/styles.xml"));
-        assertEquals((double) Files.size(RUNS.get(1)), (double) Files.size(RUNS.get(2)), 30, "but for the seconds that a search took");
+        assertEquals(
+                (double) Files.size(RUNS.get(1)),
+                (double) Files.size(RUNS.get(2)),
+                30,
+                "but for the seconds that a search took");
         for (String part : third.contents()) {
             assertEquals(kind(second, part), kind(third, part), part);
         }
