@@ -38,8 +38,22 @@ final class ReasonsText {
                 .limit(MOST_STEPS - 1)
                 .map(step -> step.changes() + " changes " + points(step))
                 .collect(Collectors.joining(", "));
-        return Optional.of("Best single change: " + difference(bag, steps.get(1)) + " (penalty " + points(steps.get(0))
-                + " -> " + points(steps.get(1)) + "); " + more + ": see the sheet Steps");
+        return Optional.of("Best single change: " + difference(bag, steps.get(1)) + " ("
+                + gain(steps.get(0), steps.get(1)) + "); " + more + ": see the sheet Steps");
+    }
+
+    /** What it brings: first of all musts that are met, then points. */
+    private static String gain(Step from, Step to) {
+        long before = from.state().score().hardBreaks();
+        long after = to.state().score().hardBreaks();
+        String points = "penalty " + points(from) + " -> " + points(to);
+        return before == after
+                ? points
+                : "musts missed by " + tolerances(before) + " -> " + tolerances(after) + " tolerances, " + points;
+    }
+
+    private static String tolerances(long thousandths) {
+        return Numbers.trimmed(thousandths / 1000.0, 2);
     }
 
     private static String difference(BagResult bag, Step step) {

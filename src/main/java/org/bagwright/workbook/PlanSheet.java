@@ -60,7 +60,9 @@ final class PlanSheet {
     private void headings() {
         pen.text(0, 0, Role.TITLE, result.book().settings().title().orElse("The plan"));
         pen.text(1, 0, Role.PLAIN, PlanWords.verdict(result));
-        pen.text(2, 0, Role.FAINT, PlanWords.howTo(layout.hasCandidates()) + ResultSheets.MADE_ANEW);
+        pen.text(2, 0, Role.SUBTITLE, PlanWords.howTo(layout.hasCandidates()) + ResultSheets.MADE_ANEW);
+        pen.merge(2, 2, 0, PlanColumn.PLANNED_PENALTY.ordinal());
+        pen.height(2, 26);
         String group = "";
         int groupStart = 0;
         for (PlanColumn column : PlanColumn.values()) {

@@ -15,8 +15,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every command refuses every bad book in the same words, with its cell, and writes nothing. */
-@Tag("analytic")
+/**
+ * Every command refuses every bad book in the same words, with its cell, and writes nothing; but gauge makes no result
+ * sheets and so does not mind whose they are. What is wrong with each book is common practice of files and tables; the words
+ * are our own.
+ */
+@Tag("regression")
 class BadBooksTest {
     @TempDir
     Path folder;
@@ -32,12 +36,15 @@ class BadBooksTest {
         Path file = Files.write(folder.resolve("bag.xlsx"), bad.file().bytes());
         byte[] before = Files.readAllBytes(file);
         Terminal check = Terminal.run("check", file);
-        assertTrue(check.out().lines().anyMatch(bad.says()::equals), check.out() + check.err());
+        assertTrue(check.out().lines().anyMatch(bad.says()::equals), bad + "\n" + check.out() + check.err());
         assertEquals(3, check.code());
         for (String command : List.of("plan", "chart", "gauge")) {
             Terminal refused = Terminal.run(command, file);
             assertEquals(3, refused.code(), refused.err());
-            assertTrue(refused.err().lines().anyMatch(bad.says()::equals), refused.err());
+            boolean own = command.equals("gauge") && bad.says().contains("the plan needs its name");
+            assertTrue(
+                    own || refused.err().lines().anyMatch(bad.says()::equals),
+                    command + " " + bad.says() + "\n" + refused.err());
             assertFalse(refused.err().contains("\tat "), refused.err());
             assertEquals("", refused.out());
         }

@@ -61,7 +61,7 @@ final class BadFiles {
                         text -> text.replace("r=\"C2\"", "r=\"2C\"")),
                 BadBook.part(
                         "style that is not there",
-                        "",
+                        DAMAGED,
                         BadBook.partName(2),
                         text -> text.replace("r=\"E2\" ", "r=\"E2\" s=\"9999\" ")));
     }

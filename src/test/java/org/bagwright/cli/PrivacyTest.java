@@ -13,8 +13,10 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +37,7 @@ class PrivacyTest {
     void readingAndWriting_needNoFileInTheSystemsTemporaryFolder() throws Exception {
         Path book = Files.copy(Path.of("demo-data", "trio.xlsx"), folder.resolve("bag.xlsx"));
         Path noFolder = Files.writeString(folder.resolve("no-folder"), "");
+        assertEquals(0, run(folder, TemporaryUse.class.getName()), "the means of this test work");
         assertEquals(1, run(noFolder, TemporaryUse.class.getName()), "the means of this test work");
         assertEquals(0, run(noFolder, "org.bagwright.cli.Main", "plan", book, "--in-place"));
         assertTrue(Files.size(book) > 0);
@@ -46,7 +49,9 @@ class PrivacyTest {
                 "-XX:TieredStopAtLevel=1",
                 "-Djava.io.tmpdir=" + temporary,
                 "-cp",
-                System.getProperty("java.class.path").replace("target/", new File("target").getAbsolutePath() + "/"));
+                Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+                        .map(part -> new File(part).getAbsolutePath())
+                        .collect(Collectors.joining(File.pathSeparator)));
         List.of(main).forEach(part -> line.command().add(part.toString()));
         return line.redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
