@@ -1,0 +1,110 @@
+package org.bagwright.planning;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.bagwright.domain.BagOptions;
+import org.bagwright.domain.BagResult;
+import org.bagwright.domain.BagScore;
+import org.bagwright.domain.BagState;
+import org.bagwright.domain.BookResult;
+import org.bagwright.domain.ClubSetup;
+import org.bagwright.domain.Option;
+import org.bagwright.domain.SlotOptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A plan that is wrong in one number is never told. */
+@Tag("analytic")
+class PlanAuditTest {
+    private static BookResult sound;
+
+    @BeforeAll
+    static void plan() throws Exception {
+        sound = new Planning(1, 20).plan(Path.of("demo-data", "full.xlsx"));
+    }
+
+    private static BookResult with(BagResult bag) {
+        return new BookResult(
+                sound.book(),
+                List.of(bag),
+                sound.stock(),
+                sound.boundPoints(),
+                sound.proven(),
+                sound.messages(),
+                sound.seed(),
+                sound.searchS());
+    }
+
+    @Test
+    void soundPlan_passes() {
+        assertDoesNotThrow(() -> PlanAudit.check(sound));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, -1, 1e-6, Double.NaN})
+    void penaltyThatDoesNotAddUp_isRefused(double offPoints) {
+        BagResult bag = sound.bags().get(0);
+        BagState planned = bag.planned();
+        BagState wrong = new BagState(
+                planned.chosen(),
+                new BagScore(planned.score().hardBreaks(), planned.score().penaltyPoints() + offPoints),
+                planned.gaps(),
+                planned.spreads());
+        PlanDisagreement told = assertThrows(
+                PlanDisagreement.class, () -> PlanAudit.check(with(BagResult.of(bag.options(), bag.today(), wrong))));
+        assertTrue(told.getMessage().contains("Golfer A: the penalty planned is told as"), told.getMessage());
+    }
+
+    /** The numbers of two settings of the driver changed places, as a slip in a table would do it. */
+    @Test
+    void numbersOfAnotherSetting_areRefused() {
+        BagResult bag = sound.bags().get(0);
+        SlotOptions driver = bag.options().slots().get(0);
+        int chosen = bag.planned().chosen().get(0);
+        List<Option> options = new ArrayList<>(driver.options());
+        Collections.swap(options, chosen, chosen == 0 ? 1 : chosen - 1);
+        Option right = driver.options().get(chosen);
+        Option taken = options.get(chosen);
+        options.set(
+                chosen,
+                new Option(
+                        right.key(),
+                        taken.setup()
+                                .map(setup -> new ClubSetup(
+                                        right.club(),
+                                        right.choice(),
+                                        setup.pose(),
+                                        setup.deliveredFaceDeg(),
+                                        setup.shot(),
+                                        setup.build(),
+                                        setup.match())),
+                        right.changes(),
+                        right.terms(),
+                        right.barriers(),
+                        right.takes()));
+        PlanDisagreement told =
+                assertThrows(PlanDisagreement.class, () -> PlanAudit.check(with(withFirst(bag, driver, options))));
+        assertTrue(told.getMessage().contains("come out otherwise when computed once more"), told.getMessage());
+    }
+
+    private static BagResult withFirst(BagResult bag, SlotOptions slot, List<Option> options) {
+        List<SlotOptions> slots = new ArrayList<>(bag.options().slots());
+        slots.set(0, new SlotOptions(slot.slot(), slot.clubs(), options, slot.todayIndex(), slot.openIndexes()));
+        BagOptions changed = new BagOptions(
+                bag.golfer(),
+                slots,
+                bag.options().gapWishM(),
+                bag.options().gapAim(),
+                bag.options().spreadAim());
+        return BagResult.of(changed, bag.today(), bag.planned());
+    }
+}
