@@ -27,6 +27,7 @@ import org.bagwright.geometry.ClubGeometry;
 /** Turns a book into bags with all their options, and keeps what was assumed on the way. */
 final class BagMaker {
     private final Book book;
+    private final List<StockLimit> stock;
     private final WorkProgress work;
     private final List<Message> messages = new ArrayList<>();
 
@@ -36,6 +37,7 @@ final class BagMaker {
 
     BagMaker(Book book, WorkProgress work) {
         this.book = book;
+        this.stock = StockLimits.of(book);
         this.work = work;
     }
 
@@ -45,7 +47,6 @@ final class BagMaker {
 
     /** One bag for each golfer who has clubs, in the order of the book, and what they share. */
     BookOptions bags() {
-        List<StockLimit> stock = StockLimits.of(book);
         List<BagOptions> bags = new ArrayList<>();
         for (Golfer golfer : book.golfers()) {
             work.at(WorkProgress.Stage.OPTIONS, bags.size(), book.golfers().size());
@@ -53,14 +54,14 @@ final class BagMaker {
             if (clubs.isEmpty()) {
                 messages.add(Message.warning(golfer.cell(), golfer.name() + " has no clubs, so nothing is planned"));
             } else {
-                bags.add(bag(golfer, clubs, stock));
+                bags.add(bag(golfer, clubs));
             }
         }
         return new BookOptions(bags, stock);
     }
 
-    private BagOptions bag(Golfer golfer, List<Club> clubs, List<StockLimit> stock) {
-        Workshop workshop = workshop(golfer, clubs, stock);
+    private BagOptions bag(Golfer golfer, List<Club> clubs) {
+        Workshop workshop = workshop(golfer, clubs);
         Map<Club, SlotClub> made = workshop.clubs();
         messages.addAll(workshop.flight().messages());
         List<SlotOptions> slots = bySlot(made.values()).parallelStream()
@@ -81,7 +82,7 @@ final class BagMaker {
     /** All by which the options of a golfer's clubs are computed. */
     private record Workshop(Map<Club, SlotClub> clubs, GolferFlight flight, OptionMaker maker) {}
 
-    private Workshop workshop(Golfer golfer, List<Club> clubs, List<StockLimit> stock) {
+    private Workshop workshop(Golfer golfer, List<Club> clubs) {
         Map<Club, SlotClub> made = new LinkedHashMap<>();
         for (Club club : clubs) {
             made.put(club, slotClub(golfer, club));
@@ -100,7 +101,7 @@ final class BagMaker {
 
     /** Options of one golfer computed from the book once more, each by itself; one that leaves a slot empty stays as it is. */
     List<Option> again(Golfer golfer, List<Option> options) {
-        Workshop workshop = workshop(golfer, book.bagOf(golfer), StockLimits.of(book));
+        Workshop workshop = workshop(golfer, book.bagOf(golfer));
         Map<Integer, List<SlotClub>> slots = workshop.clubs().values().stream()
                 .collect(Collectors.groupingBy(club -> club.club().slot()));
         return options.stream()

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLTypeLoader;
@@ -13,6 +12,7 @@ import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackageRelationshipCollection;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
@@ -34,13 +34,8 @@ final class EarlierSettings {
 
     /** Leaves a book alone that has no such sheet, or is not as it should be, which its reader says better. */
     static void empty(OPCPackage content) throws IOException, InvalidFormatException {
-        List<PackageRelationship> books = IntStream.range(
-                        0,
-                        content.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT)
-                                .size())
-                .mapToObj(content.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT)::getRelationship)
-                .toList();
-        PackagePart book = books.size() == 1 ? content.getPart(books.get(0)) : null;
+        PackageRelationshipCollection books = content.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT);
+        PackagePart book = books.size() == 1 ? content.getPart(books.getRelationship(0)) : null;
         Optional<CTSheet> settings = book == null ? Optional.empty() : settings(book);
         if (settings.isPresent()) {
             PackageRelationship place = book.getRelationship(settings.get().getId());
