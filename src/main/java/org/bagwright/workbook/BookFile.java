@@ -23,8 +23,11 @@ import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.Message;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
@@ -147,7 +150,7 @@ final class BookFile {
             if (wrongName.isPresent()) {
                 throw bad(wrongName.get());
             }
-            checkRows(workbook);
+            checkPlaces(workbook);
             return workbook;
         } catch (UnsupportedFileFormatException other) {
             throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);
@@ -184,14 +187,30 @@ final class BookFile {
         }
     }
 
-    private void checkRows(XSSFWorkbook workbook) throws UnreadableBookException {
+    /** POI takes rows and columns beyond the last, and of two rows or cells in one place it drops the first. */
+    private void checkPlaces(XSSFWorkbook workbook) throws UnreadableBookException {
         for (Sheet sheet : workbook) {
-            int last = SpreadsheetVersion.EXCEL2007.getLastRowIndex();
-            if (sheet.getFirstRowNum() < -1 || sheet.getLastRowNum() > last) {
-                throw bad("the file is damaged: its sheet \"" + sheet.getSheetName()
-                        + "\" has a row that no sheet can have; take an earlier copy.");
+            XSSFSheet cells = (XSSFSheet) sheet;
+            if (sheet.getFirstRowNum() < -1 || sheet.getLastRowNum() > SpreadsheetVersion.EXCEL2007.getLastRowIndex()) {
+                throw damaged(sheet, "a row that no sheet can have");
+            }
+            if (cells.getCTWorksheet().getSheetData().sizeOfRowArray() > sheet.getPhysicalNumberOfRows()) {
+                throw damaged(sheet, "a row twice");
+            }
+            for (Row row : sheet) {
+                if (row.getLastCellNum() > SpreadsheetVersion.EXCEL2007.getMaxColumns()) {
+                    throw damaged(sheet, "a column that no sheet can have");
+                }
+                if (((XSSFRow) row).getCTRow().sizeOfCArray() > row.getPhysicalNumberOfCells()) {
+                    throw damaged(sheet, "a cell twice in row " + (row.getRowNum() + 1));
+                }
             }
         }
+    }
+
+    private UnreadableBookException damaged(Sheet sheet, String has) {
+        return bad("the file is damaged: its sheet \"" + sheet.getSheetName() + "\" has " + has
+                + "; take an earlier copy.");
     }
 
     private UnreadableBookException bad(String text) {

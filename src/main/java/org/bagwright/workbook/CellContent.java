@@ -53,7 +53,7 @@ sealed interface CellContent {
         return this instanceof Broken broken ? broken.why() : "nothing";
     }
 
-    private static String shortened(String text) {
+    static String shortened(String text) {
         return text.codePointCount(0, text.length()) <= MOST_SHOWN_CHARS
                 ? text
                 : text.substring(0, text.offsetByCodePoints(0, MOST_SHOWN_CHARS)) + "...";

@@ -9,14 +9,17 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.xmlbeans.impl.values.XmlValueOutOfRangeException;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /** Reads cells; a formula that was saved without its value is calculated. */
 final class CellContents {
     private final FormulaEvaluator evaluator;
+    private final int sharedTexts;
 
     CellContents(XSSFWorkbook workbook) {
         evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        sharedTexts = workbook.getSharedStringSource().getSharedStringItems().size();
     }
 
     CellContent of(Cell cell) {
@@ -45,14 +48,29 @@ final class CellContents {
         return text || !cell.getCTCell().getV().isBlank();
     }
 
-    private static CellContent stored(Cell cell, CellType type) {
+    private CellContent stored(Cell cell, CellType type) {
         return switch (type) {
-            case STRING -> CellContent.words(cell.getStringCellValue());
+            case STRING -> hasText(((XSSFCell) cell).getCTCell())
+                    ? CellContent.words(cell.getStringCellValue())
+                    : new CellContent.Broken("a text that is missing from the file");
             case NUMERIC -> savedNumber((XSSFCell) cell);
             case BOOLEAN -> new CellContent.Truth(cell.getBooleanCellValue());
-            case ERROR -> broken(cell.getErrorCellValue());
+            case ERROR -> savedError((XSSFCell) cell);
             default -> CellContent.blank();
         };
+    }
+
+    /** The library gives an empty text for a number beyond the book's list of texts. */
+    private boolean hasText(CTCell cell) {
+        if (cell.getT() != STCellType.S || !cell.isSetV()) {
+            return true;
+        }
+        try {
+            int number = Integer.parseInt(cell.getV().strip());
+            return number >= 0 && number < sharedTexts;
+        } catch (NumberFormatException none) {
+            return false;
+        }
     }
 
     private CellContent calculated(Cell cell) {
@@ -66,8 +84,9 @@ final class CellContents {
                 default -> CellContent.blank();
             };
         } catch (RuntimeException cannot) {
-            return new CellContent.Broken(
-                    "a formula without a saved value that cannot be calculated here, =" + cell.getCellFormula());
+            String text = ((XSSFCell) cell).getCTCell().getF().getStringValue();
+            return new CellContent.Broken("a formula without a saved value that cannot be calculated here"
+                    + (text.isBlank() ? "" : ", =" + CellContent.shortened(text)));
         }
     }
 
@@ -85,6 +104,12 @@ final class CellContents {
             return new CellContent.Amount(value, isDated(cell));
         }
         return new CellContent.Broken(Double.isNaN(value) ? "a damaged number" : "a number that is too large");
+    }
+
+    /** Spreadsheet programs have more errors than the library knows. */
+    private static CellContent savedError(XSSFCell cell) {
+        String name = String.valueOf(cell.getErrorCellString()).strip();
+        return new CellContent.Broken("the error " + (name.isEmpty() ? "without a name" : CellContent.shortened(name)));
     }
 
     private static CellContent broken(byte code) {

@@ -77,8 +77,11 @@ record Column(
         return new Column(header, kind, quantity, limit, words, help, "not possible", true);
     }
 
-    /** The heading inside a sentence: {@code loft target}, but {@code CG height} and {@code X}. */
+    /** The heading inside a sentence: {@code loft target}, but {@code CG height} and {@code X}; Must is quoted. */
     String subject() {
+        if (header.equals("Must")) {
+            return "\"Must\"";
+        }
         boolean initials = header.length() == 1 || Character.isUpperCase(header.charAt(1));
         return initials ? header : Character.toLowerCase(header.charAt(0)) + header.substring(1);
     }

@@ -2,9 +2,10 @@ package org.bagwright.workbook;
 
 import java.util.stream.StreamSupport;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
 /** Whether the fitter's own formulas and names look at result sheets. */
 final class OwnReferences {
@@ -26,8 +27,10 @@ final class OwnReferences {
                 && namesResult(name.getRefersToFormula());
     }
 
+    /** From the formula as it is saved: the library knows fewer kinds of cells and of formulas than the fitter may have. */
     private static boolean looksAtResults(Cell cell) {
-        return cell.getCellType() == CellType.FORMULA && namesResult(cell.getCellFormula());
+        CTCell saved = ((XSSFCell) cell).getCTCell();
+        return saved.isSetF() && namesResult(saved.getF().getStringValue());
     }
 
     private static boolean namesResult(String formula) {

@@ -105,7 +105,7 @@ record BadBook(String name, String says, Source file) {
                 ZipOutputStream out = new ZipOutputStream(bytes)) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
                 String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-                String now = entry.getName().equals(part) ? change.apply(text) : text;
+                String now = entry.getName().equals(part) ? changed(text, change) : text;
                 if (now != null) {
                     out.putNextEntry(new ZipEntry(entry.getName()));
                     out.write(now.getBytes(StandardCharsets.UTF_8));
@@ -113,5 +113,13 @@ record BadBook(String name, String says, Source file) {
             }
         }
         return bytes.toByteArray();
+    }
+
+    private static String changed(String text, UnaryOperator<String> change) {
+        String now = change.apply(text);
+        if (text.equals(now)) {
+            throw new IllegalStateException("nothing was changed in " + text);
+        }
+        return now;
     }
 }

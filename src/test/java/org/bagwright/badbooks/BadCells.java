@@ -88,7 +88,7 @@ final class BadCells {
                         "#DIV/0! in yes or no",
                         "Aims!D2",
                         FormulaError.DIV0,
-                        "Aims!D2: must must be yes or no, found the error #DIV/0!."),
+                        "Aims!D2: \"Must\" must be yes or no, found the error #DIV/0!."),
                 error(
                         "#NAME? in a choice",
                         "Clubs!D3",
@@ -185,6 +185,26 @@ final class BadCells {
                         "number of letters",
                         "abc",
                         "Clubs!E2: loft must be a number in degrees, found a damaged number."),
+                BadBook.part(
+                        "error that is younger than the library",
+                        "Clubs!E2: loft must be a number in degrees, found the error #SPILL!.",
+                        BadBook.partName(2),
+                        text -> text.replace("t=\"n\" s=\"0\"><v>10.5<", "t=\"e\" s=\"0\"><v>#SPILL!<")),
+                BadBook.part(
+                        "text beyond the list of texts",
+                        "Clubs!H2: sleeve must be text, found a text that is missing from the file; expected a name or a mark.",
+                        BadBook.partName(2),
+                        text -> text.replaceFirst("(?<=r=\"H2\" t=\"s\" s=\"0\"><v>)\\d+", "99999")),
+                BadBook.part(
+                        "shared formula whose first cell is missing",
+                        "Clubs!E2: loft must be a number in degrees, found a formula without a saved value that cannot be calculated here.",
+                        BadBook.partName(2),
+                        text -> text.replace("<v>10.5</v>", "<f t=\"shared\" si=\"7\"/>")),
+                BadBook.part(
+                        "formula that is none",
+                        "Clubs!E2: loft must be a number in degrees, found a formula without a saved value that cannot be calculated here, =(((.",
+                        BadBook.partName(2),
+                        text -> text.replace("<v>10.5</v>", "<f>(((</f>")),
                 BadBook.part(
                         "cell of an unknown type",
                         "Clubs!C2: club must be text, found a damaged cell; expected a name or a mark.",

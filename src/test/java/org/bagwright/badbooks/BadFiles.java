@@ -41,17 +41,27 @@ final class BadFiles {
                 BadBook.part("no book", DAMAGED, "xl/workbook.xml", text -> null),
                 BadBook.part(
                         "column beyond the last",
-                        "Clubs!C2: club must be filled in, found nothing; expected what you call the club.",
+                        damaged("a column that no sheet can have"),
                         BadBook.partName(2),
-                        text -> text.replace("r=\"C2\"", "r=\"XFE2\"")),
+                        text -> text.replace("r=\"L2\"", "r=\"XFE2\"")),
+                BadBook.part(
+                        "row twice",
+                        damaged("a row twice"),
+                        BadBook.partName(2),
+                        text -> text.replace("<row r=\"4\"", "<row r=\"3\"")),
+                BadBook.part(
+                        "cell twice",
+                        damaged("a cell twice in row 3"),
+                        BadBook.partName(2),
+                        text -> text.replace("r=\"F3\"", "r=\"E3\"")),
                 BadBook.part(
                         "row beyond the last",
-                        "bag.xlsx: the file is damaged: its sheet \"Clubs\" has a row that no sheet can have; take an earlier copy.",
+                        damaged("a row that no sheet can have"),
                         BadBook.partName(2),
                         text -> text.replace("<row r=\"5\"", "<row r=\"1048577\"")),
                 BadBook.part(
                         "row without a sensible number",
-                        "bag.xlsx: the file is damaged: its sheet \"Clubs\" has a row that no sheet can have; take an earlier copy.",
+                        damaged("a row that no sheet can have"),
                         BadBook.partName(2),
                         text -> text.replace("<row r=\"5\"", "<row r=\"-5\"")),
                 BadBook.part(
@@ -64,6 +74,10 @@ final class BadFiles {
                         DAMAGED,
                         BadBook.partName(2),
                         text -> text.replace("r=\"E2\" ", "r=\"E2\" s=\"9999\" ")));
+    }
+
+    private static String damaged(String has) {
+        return "bag.xlsx: the file is damaged: its sheet \"Clubs\" has " + has + "; take an earlier copy.";
     }
 
     private static BadBook entity(String name, String type, String use) {

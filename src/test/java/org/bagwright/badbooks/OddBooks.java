@@ -71,13 +71,30 @@ final class OddBooks {
                         .addNewWorkbookPr()
                         .setDate1904(true)),
                 BadBook.of("own sheet with a path in its name", "", book -> book.createSheet("..-..-etc (x)")),
+                BadBook.part(
+                        "date of the newer kind in a column of his own",
+                        "",
+                        BadBook.partName(2),
+                        text -> text.replaceFirst(
+                                "(<row r=\"3\".*?)</row>", "$1<c r=\"Z3\" t=\"d\"><v>2026-05-01</v></c></row>")),
+                BadBook.part(
+                        "error that is younger than the library in a column of his own",
+                        "",
+                        BadBook.partName(2),
+                        text -> text.replaceFirst(
+                                "(<row r=\"3\".*?)</row>", "$1<c r=\"Z3\" t=\"e\"><v>#SPILL!</v></c></row>")),
+                BadBook.part(
+                        "formula that is none in a column of his own",
+                        "",
+                        BadBook.partName(2),
+                        text -> text.replaceFirst("(<row r=\"3\".*?)</row>", "$1<c r=\"Z3\"><f>(((</f></c></row>")),
                 BadBook.part("no styles", "", "xl/styles.xml", text -> null),
                 BadBook.part(
                         "text inside its cell",
                         "",
                         BadBook.partName(2),
                         text -> text.replaceFirst(
-                                "r=\"C3\" t=\"s\"><v>\\d+</v>", "r=\"C3\" t=\"inlineStr\"><is><t>4 hybrid</t></is>")),
+                                "r=\"C3\" t=\"s\" s=\"0\"><v>\\d+</v>", "r=\"C3\" t=\"inlineStr\"><is><t>4 hybrid</t></is>")),
                 BadBook.part(
                         "sound written beside a text",
                         "",
