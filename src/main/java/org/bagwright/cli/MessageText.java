@@ -3,6 +3,7 @@ package org.bagwright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.bagwright.domain.Message;
 
 /** Messages as a terminal shows them. */
@@ -19,8 +20,9 @@ final class MessageText {
         List<Message> toMend = toMend(messages);
         toMend.forEach(message -> lines.add(ink.bold(message.cell()) + ": " + message.text()));
         int count = lines.size();
+        Set<Message> told = Set.copyOf(toMend);
         lines.addAll(notes(
-                messages.stream().filter(message -> !toMend.contains(message)).toList()));
+                messages.stream().filter(message -> !told.contains(message)).toList()));
         lines.add(
                 count == 0
                         ? "No problems found."

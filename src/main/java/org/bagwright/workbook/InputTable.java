@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellAddress;
@@ -185,10 +186,14 @@ final class InputTable {
     /** The rows below the headings that hold something other than a note and are no example. */
     List<InputRow> rows() {
         List<InputRow> rows = new ArrayList<>();
+        int[] telling = places.entrySet().stream()
+                .filter(place -> !place.getKey().header().equals("Note"))
+                .mapToInt(place -> place.getValue().index())
+                .toArray();
         for (Row row : sheet) {
-            if (row.getRowNum() > headingRow && isFilled((XSSFRow) row)) {
+            if (row.getRowNum() > headingRow && isFilled((XSSFRow) row) && counts(row, telling)) {
                 InputRow input = new InputRow(this, context, row.getRowNum());
-                if (counts(input) && !isExample(input)) {
+                if (!isExample(input)) {
                     rows.add(input);
                 }
             }
@@ -207,8 +212,9 @@ final class InputTable {
         return false;
     }
 
-    private boolean counts(InputRow row) {
-        return places.keySet().stream().anyMatch(column -> !column.header().equals("Note") && row.isGiven(column));
+    private boolean counts(Row row, int[] columns) {
+        return IntStream.of(columns)
+                .anyMatch(column -> !context.contents().of(row.getCell(column)).isBlank());
     }
 
     private boolean isExample(InputRow row) {

@@ -141,6 +141,9 @@ final class CellMutations {
                 new TableMutations(book, random, done).apply();
             }
         }
+        if (random.nextInt(5) == 0) {
+            done.add(SavedMutations.spoil(anyCell(sheet(book, random)), random));
+        }
         return done;
     }
 
@@ -151,7 +154,7 @@ final class CellMutations {
             case 0, 1, 2 -> number(cell, NUMBERS[random.nextInt(NUMBERS.length)]);
             case 3, 4 -> nudge(cell);
             case 5, 6 -> text(cell, TEXTS[random.nextInt(TEXTS.length)]);
-            case 7, 8 -> text(cell, anyCell(sheet(book, random)).toString());
+            case 7, 8 -> text(cell, shown(anyCell(sheet(book, random))));
             case 9 -> formula(cell, FORMULAS[random.nextInt(FORMULAS.length)]);
             case 10 -> circle(cell);
             case 11 -> blank(cell);
@@ -196,11 +199,28 @@ final class CellMutations {
     }
 
     private void nudge(XSSFCell cell) {
-        double old = cell.getCellType() == CellType.NUMERIC ? cell.getNumericCellValue() : 7;
+        double old = number(cell);
         double[] others = {
             -old, old * 10, old / 10, old + 1, old - 1, old + 0.123456789, old * 1.3, old * 0.7, old + 1e-9
         };
         number(cell, others[random.nextInt(others.length)]);
+    }
+
+    private static double number(XSSFCell cell) {
+        try {
+            return cell.getCellType() == CellType.NUMERIC ? cell.getNumericCellValue() : 7;
+        } catch (IllegalStateException spoilt) {
+            return 7;
+        }
+    }
+
+    /** The text of a cell; what an earlier change has spoilt is shown as it is saved. */
+    static String shown(XSSFCell cell) {
+        try {
+            return cell.toString();
+        } catch (IllegalStateException spoilt) {
+            return String.valueOf(cell.getCTCell().getV());
+        }
     }
 
     private void text(XSSFCell cell, String text) {
@@ -248,7 +268,7 @@ final class CellMutations {
             tell(cell, "= #REF!");
             cell.setCellErrorValue(FormulaError.REF);
         } else if (cell.getCellType() == CellType.NUMERIC) {
-            text(cell, cell.toString().replace('.', ','));
+            text(cell, shown(cell).replace('.', ','));
         } else {
             number(cell, random.nextInt(20));
         }

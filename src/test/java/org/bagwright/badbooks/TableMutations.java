@@ -6,6 +6,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellCopyPolicy;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -76,7 +77,7 @@ final class TableMutations {
         for (Row row : sheet) {
             Cell cell = row.getCell(from);
             if (cell != null) {
-                row.createCell(to).setCellValue(cell.toString());
+                row.createCell(to).setCellValue(CellMutations.shown((XSSFCell) cell));
             }
         }
     }
@@ -88,13 +89,13 @@ final class TableMutations {
             return;
         }
         Cell cell = row.getCell(random.nextInt(row.getLastCellNum()), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
-        String old = cell.toString();
+        String old = CellMutations.shown((XSSFCell) cell);
         String text =
                 switch (random.nextInt(4)) {
                     case 0 -> "";
                     case 1 -> old + UNITS[random.nextInt(UNITS.length)];
                     case 2 -> old.isEmpty() ? "Loft" : old.substring(1) + old.charAt(0);
-                    default -> row.getCell(0) == null ? "Note" : row.getCell(0).toString();
+                    default -> row.getCell(0) == null ? "Note" : CellMutations.shown(row.getCell(0));
                 };
         tell(sheet, cell.getAddress() + " heading \"" + old + "\" now \"" + text + "\"");
         cell.setCellValue(text);

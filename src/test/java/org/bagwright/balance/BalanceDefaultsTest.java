@@ -52,6 +52,13 @@ class BalanceDefaultsTest {
                 .contains("length 1143 mm"));
     }
 
+    /** Common practice: shafts in proportion to their length, a putter's 115 g at 34 in. */
+    @Test
+    void putterShaft_isInProportionToItsLength() {
+        assertEquals(0.115, BalanceDefaults.shaftMassKg(ClubKind.PUTTER, 34 * M_PER_IN), 1e-12);
+        assertEquals(0.0575, BalanceDefaults.shaftMassKg(ClubKind.PUTTER, 17 * M_PER_IN), 1e-12);
+    }
+
     @Test
     void oneBlankCell_isTheOneAssumed() {
         assertEquals(

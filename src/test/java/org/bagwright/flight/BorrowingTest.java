@@ -170,4 +170,20 @@ class BorrowingTest {
         assertEquals(lengthIn, today.lengthM() / 0.0254, 1e-9);
         assertEquals(headG, 1000 * today.headMassKg(), 1e-6);
     }
+
+    /** A club whose measured carry is nine tenths of the model's flies nine tenths as far to the side too. */
+    @Tag("analytic")
+    @Test
+    void measuredCarry_shrinksTheWayAsideAsMuch() {
+        Club driver = BAG.get(0);
+        ShotPrediction plain = today(PLAIN, "driver");
+        GolferFlight shorter = fit(new ShotOf("driver")
+                .ballMph(plain.ballSpeedMps() / MPS_PER_MPH)
+                .carryYd(0.9 * plain.carryM() / 0.9144)
+                .shot());
+        ShotPrediction full = PLAIN.predict(driver, driver.head().loftDeg(), 2);
+        ShotPrediction closed = shorter.predict(driver, driver.head().loftDeg(), 2);
+        assertEquals(0.9, closed.carryM() / full.carryM(), 1e-3);
+        assertEquals(0.9, closed.sidewaysClosedM() / full.sidewaysClosedM(), 1e-3);
+    }
 }
