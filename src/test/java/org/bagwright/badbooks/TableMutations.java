@@ -47,7 +47,9 @@ final class TableMutations {
         tell(sheet, "row " + (from + 1) + " copied to row " + (to + 1));
         if (sheet.getRow(from) != null && from != to) {
             XSSFRow made = sheet.createRow(to);
-            made.copyRowFrom(sheet.getRow(from), new CellCopyPolicy());
+            made.copyRowFrom(
+                    sheet.getRow(from),
+                    new CellCopyPolicy.Builder().mergedRegions(false).build());
         }
     }
 

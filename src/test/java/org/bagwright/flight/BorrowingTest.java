@@ -186,4 +186,24 @@ class BorrowingTest {
         assertEquals(0.9, closed.carryM() / full.carryM(), 1e-3);
         assertEquals(0.9, closed.sidewaysClosedM() / full.sidewaysClosedM(), 1e-3);
     }
+
+    /** Common knowledge of fitters: at the same launch, hitting up spins the ball less than hitting down. */
+    @Tag("analytic")
+    @Test
+    void measuredAttack_changesTheSpinAtTheSameLaunch() {
+        double[] spins = java.util.stream.DoubleStream.of(-4, 0, 4)
+                .map(attack -> today(fit(new ShotOf("driver").launch(12).attack(attack).shot()), "driver")
+                        .spinRpm())
+                .toArray();
+        assertTrue(spins[0] > spins[1] * 1.1 && spins[1] > spins[2] * 1.1, java.util.Arrays.toString(spins));
+    }
+
+    /** A carry by itself is taken for the ball speed that gives it; what no ball speed can give is met all the same. */
+    @Tag("analytic")
+    @ParameterizedTest
+    @CsvSource({"170", "215", "30"})
+    void carryAlone_isMet(double carryYd) {
+        GolferFlight met = fit(new ShotOf("driver").headMph(95).carryYd(carryYd).shot());
+        assertEquals(carryYd, today(met, "driver").carryM() / 0.9144, 1e-3);
+    }
 }

@@ -187,6 +187,20 @@ class GaugeFitTest {
         assertTrue(found.designLoft().held());
     }
 
+    /** Where the clock is held a bend may still come out the other way round, and only then is that said. */
+    @Test
+    void lies_the_wrong_way_round_are_noted() {
+        List<Reading> lies = exact(new Gauge(9.5, 57.5, 1.2, 6), 0, 4).stream()
+                .map(reading -> only(reading, false))
+                .toList();
+        FittedClub found = fit(lies);
+        assertTrue(found.clockOffset().orElseThrow().held());
+        assertEquals(1, found.notes().size(), found.notes()::toString);
+        assertTrue(found.notes().get(0).endsWith("the shaft leans the other way than the marks say"));
+        assertFalse(fit(exact(new Gauge(9.5, 57.5, 1.2, 0), 0, 4)).notes().toString().contains("the other way"));
+        assertFalse(fit(exact(new Gauge(9.5, 57.5, 1.2, 6), 0, 2, 4)).notes().toString().contains("the other way"));
+    }
+
     @Test
     void sleeve_without_a_bend_holds_its_clock() {
         FittedClub found = fit(exact(new Gauge(9.5, 58, 0, 0), 0, 2, 4, 6));
