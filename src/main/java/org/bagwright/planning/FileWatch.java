@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.bagwright.workbook.FileMark;
 
 /**
  * Tells when another program has saved a file anew. Such programs write a file piece by piece, or another one that they then
@@ -20,9 +21,9 @@ public final class FileWatch implements AutoCloseable {
     private final Path file;
     private final Pace pace;
     private final FolderBell bell;
-    private final Path shelf;
-    private Optional<FileState> seen = Optional.empty();
-    private Optional<FileState> told = Optional.empty();
+    private final CopyShelf shelf;
+    private Optional<FileMark> seen = Optional.empty();
+    private Optional<FileMark> told = Optional.empty();
     private boolean anyTold;
     private boolean sure;
     private String toldContent = "";
@@ -52,7 +53,7 @@ public final class FileWatch implements AutoCloseable {
         this.file = file.toAbsolutePath();
         this.pace = pace;
         bell = new FolderBell(this.file.getParent());
-        shelf = Files.createTempDirectory("bagwright-");
+        shelf = CopyShelf.open();
     }
 
     /**
@@ -75,7 +76,7 @@ public final class FileWatch implements AutoCloseable {
     }
 
     private void look() {
-        Optional<FileState> now = FileState.of(file);
+        Optional<FileMark> now = FileMark.seen(file);
         if (!now.equals(seen)) {
             seen = now;
             sinceNs = System.nanoTime();
@@ -96,7 +97,7 @@ public final class FileWatch implements AutoCloseable {
 
     private Optional<Saved> taken() throws IOException {
         Optional<byte[]> bytes = read();
-        boolean moved = !FileState.of(file).equals(seen);
+        boolean moved = !FileMark.seen(file).equals(seen);
         boolean whole = bytes.isPresent() && ZipEnd.isThere(bytes.get());
         if (moved || (!whole && sinceMs(sinceNs) < pace.graceMs())) {
             return Optional.empty();
@@ -109,7 +110,8 @@ public final class FileWatch implements AutoCloseable {
             return Optional.empty();
         }
         toldContent = content;
-        return Optional.of(new Saved(bytes.isPresent() ? Optional.of(copy(bytes.get())) : Optional.empty()));
+        return Optional.of(new Saved(
+                bytes.isPresent() ? Optional.of(shelf.put(file.getFileName(), bytes.get())) : Optional.empty()));
     }
 
     private Optional<byte[]> read() {
@@ -118,10 +120,6 @@ public final class FileWatch implements AutoCloseable {
         } catch (IOException missingOrHeld) {
             return Optional.empty();
         }
-    }
-
-    private Path copy(byte[] bytes) throws IOException {
-        return Files.write(shelf.resolve(file.getFileName()), bytes);
     }
 
     /** Ends the waiting, from any thread; {@link #next} then gives nothing. */
@@ -133,7 +131,6 @@ public final class FileWatch implements AutoCloseable {
     @Override
     public void close() throws IOException {
         stop();
-        Files.deleteIfExists(shelf.resolve(file.getFileName()));
-        Files.deleteIfExists(shelf);
+        shelf.close();
     }
 }
