@@ -9,13 +9,17 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.UnsupportedFileFormatException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
@@ -37,8 +41,16 @@ final class BookFile {
     private static final long MOST_BYTES = 200L << 20;
     private static final String SAVE_AS = " Open it in a spreadsheet program and save it as an .xlsx workbook.";
 
+    private static final String OTHER_KIND = "this is no .xlsx workbook but a file of another kind." + SAVE_AS;
+
     private static final String DAMAGED = "the file is damaged or incomplete, or no .xlsx workbook inside; take an"
             + " earlier copy, or repair it in a spreadsheet program.";
+
+    private static final Set<String> WORKBOOKS = Set.of(
+            XSSFRelation.WORKBOOK.getContentType(),
+            XSSFRelation.MACROS_WORKBOOK.getContentType(),
+            XSSFRelation.TEMPLATE_WORKBOOK.getContentType(),
+            XSSFRelation.MACRO_TEMPLATE_WORKBOOK.getContentType());
 
     static {
         // The guard against zip bombs allows 1000 parts; an honest team book of 200 sheets with charts and notes has
@@ -110,7 +122,7 @@ final class BookFile {
                 throw bad("this is an OpenDocument file (.ods), not an .xlsx workbook." + SAVE_AS);
             }
             if (zip.getEntry("[Content_Types].xml") == null) {
-                throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);
+                throw bad(OTHER_KIND);
             }
         } catch (IOException | RuntimeException broken) {
             throw bad(DAMAGED);
@@ -153,7 +165,7 @@ final class BookFile {
             checkPlaces(workbook);
             return workbook;
         } catch (UnsupportedFileFormatException other) {
-            throw bad("this is no .xlsx workbook but a file of another kind." + SAVE_AS);
+            throw bad(OTHER_KIND);
         } catch (InvalidFormatException | IOException | RuntimeException broken) {
             boolean strict = String.valueOf(broken.getMessage()).contains("Strict OOXML");
             throw bad(
@@ -161,14 +173,31 @@ final class BookFile {
         }
     }
 
-    /** POI passes over a sheet whose part is missing; a fitter should hear of it. */
+    /** What POI passes over when it opens a book and stumbles over later. */
     private void checkWhole(XSSFWorkbook workbook) throws UnreadableBookException, InvalidFormatException {
+        if (!WORKBOOKS.contains(workbook.getPackagePart().getContentType())) {
+            throw bad(OTHER_KIND);
+        }
+        checkSheets(workbook);
+        workbook.getProperties();
+        if (workbook.getNumCellStyles() == 0) {
+            throw bad(DAMAGED);
+        }
+    }
+
+    private void checkSheets(XSSFWorkbook workbook) throws UnreadableBookException, InvalidFormatException {
+        Map<PackagePartName, String> contents = new HashMap<>();
         for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
-            PackageRelationship part = workbook.getPackagePart().getRelationship(sheet.getId());
-            if (part == null
-                    || !workbook.getPackage().containPart(PackagingURIHelper.createPartName(part.getTargetURI()))) {
+            PackageRelationship relation = workbook.getPackagePart().getRelationship(sheet.getId());
+            PackagePartName content = relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
+            if (content == null || !workbook.getPackage().containPart(content)) {
                 throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
                         + "\" is missing; take an earlier copy.");
+            }
+            String other = contents.putIfAbsent(content, sheet.getName());
+            if (other != null) {
+                throw bad("the file is damaged: its sheets \"" + other + "\" and \"" + sheet.getName()
+                        + "\" share one content; take an earlier copy.");
             }
         }
     }

@@ -37,6 +37,23 @@ final class BadFiles {
                         "bag.xlsx: the file is damaged: the texts of its cells are missing; take an earlier copy.",
                         "xl/sharedStrings.xml",
                         text -> null),
+                BadBook.part(
+                        "two sheets of one content",
+                        "bag.xlsx: the file is damaged: its sheets \"Golfers\" and \"Clubs\" share one content; take an earlier copy.",
+                        "xl/workbook.xml",
+                        text -> text.replace("r:id=\"rId4\"", "r:id=\"rId3\"")),
+                BadBook.part(
+                        "no formats in the list of formats",
+                        DAMAGED,
+                        "xl/styles.xml",
+                        text ->
+                                "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"),
+                BadBook.part("properties that are no XML", DAMAGED, "docProps/app.xml", text -> "none"),
+                BadBook.part(
+                        "document of another kind",
+                        "bag.xlsx: this is no .xlsx workbook but a file of another kind. Open it in a spreadsheet program and save it as an .xlsx workbook.",
+                        "[Content_Types].xml",
+                        text -> text.replace("spreadsheetml.sheet.main", "spreadsheetml.other.main")),
                 BadBook.part("no list of parts", DAMAGED, "xl/_rels/workbook.xml.rels", text -> null),
                 BadBook.part("no book", DAMAGED, "xl/workbook.xml", text -> null),
                 BadBook.part(
