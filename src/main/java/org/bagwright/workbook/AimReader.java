@@ -17,6 +17,8 @@ final class AimReader {
     private static final Map<String, Measure> MEASURES =
             Arrays.stream(Measure.values()).collect(Collectors.toMap(Measure::label, measure -> measure));
 
+    private static final double LEAST_SHARE = 0.001;
+
     private final Matching matching;
     private final Map<Measure, Aim> aims;
     private final Map<Measure, String> given = new EnumMap<>(Measure.class);
@@ -43,7 +45,8 @@ final class AimReader {
         row.require(AimColumns.MEASURE);
         Optional<Measure> measure = row.choice(AimColumns.MEASURE, MEASURES, AimColumns.labels());
         measure.ifPresent(found -> unique(row, found));
-        OptionalDouble tolerance = tolerance(row, measure.map(this::quantity).orElse(Quantity.PLAIN));
+        OptionalDouble tolerance = measure.map(found -> tolerance(row, found))
+                .orElseGet(() -> row.number(AimColumns.TOLERANCE, Quantity.PLAIN));
         OptionalDouble importance = row.number(AimColumns.IMPORTANCE);
         Optional<Boolean> must = row.yesNo(AimColumns.MUST);
         if (!row.isSpoilt()) {
@@ -67,15 +70,17 @@ final class AimReader {
         }
     }
 
-    private static OptionalDouble tolerance(InputRow row, Quantity quantity) {
-        OptionalDouble tolerance = row.number(AimColumns.TOLERANCE, quantity);
-        if (tolerance.orElse(1) > 0) {
+    /** Above 0, and not so near to it that every deviation would count without end. */
+    private OptionalDouble tolerance(InputRow row, Measure measure) {
+        OptionalDouble tolerance = row.number(AimColumns.TOLERANCE, quantity(measure));
+        double usual = Aims.defaults(matching).of(measure).toleranceMeasureUnits();
+        if (tolerance.orElse(usual) >= LEAST_SHARE * usual) {
             return tolerance;
         }
         row.problem(
                 AimColumns.TOLERANCE,
-                "tolerance must be above 0, found "
-                        + row.content(AimColumns.TOLERANCE).shown() + ".");
+                "tolerance must be " + (tolerance.getAsDouble() > 0 ? "a thousandth of the usual one or more" : "above 0")
+                        + ", found " + row.content(AimColumns.TOLERANCE).shown() + ".");
         return OptionalDouble.empty();
     }
 

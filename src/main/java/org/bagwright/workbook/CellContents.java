@@ -5,7 +5,6 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.FormulaError;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.xmlbeans.impl.values.XmlValueOutOfRangeException;
@@ -14,11 +13,11 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /** Reads cells; a formula that was saved without its value is calculated. */
 final class CellContents {
-    private final FormulaEvaluator evaluator;
+    private final Calculator calculator;
     private final int sharedTexts;
 
     CellContents(XSSFWorkbook workbook) {
-        evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        calculator = new Calculator(workbook);
         sharedTexts = workbook.getSharedStringSource().getSharedStringItems().size();
     }
 
@@ -74,20 +73,21 @@ final class CellContents {
     }
 
     private CellContent calculated(Cell cell) {
-        try {
-            CellValue value = evaluator.evaluate(cell);
-            return switch (value.getCellType()) {
-                case STRING -> CellContent.words(value.getStringValue());
-                case NUMERIC -> number(value.getNumberValue(), cell);
-                case BOOLEAN -> new CellContent.Truth(value.getBooleanValue());
-                case ERROR -> broken(value.getErrorValue());
-                default -> CellContent.blank();
-            };
-        } catch (RuntimeException cannot) {
+        return calculator.value(cell).map(value -> content(value, cell)).orElseGet(() -> {
             String text = ((XSSFCell) cell).getCTCell().getF().getStringValue();
             return new CellContent.Broken("a formula without a saved value that cannot be calculated here"
                     + (text.isBlank() ? "" : ", =" + CellContent.shortened(text)));
-        }
+        });
+    }
+
+    private static CellContent content(CellValue value, Cell cell) {
+        return switch (value.getCellType()) {
+            case STRING -> CellContent.words(value.getStringValue());
+            case NUMERIC -> number(value.getNumberValue(), cell);
+            case BOOLEAN -> new CellContent.Truth(value.getBooleanValue());
+            case ERROR -> broken(value.getErrorValue());
+            default -> CellContent.blank();
+        };
     }
 
     /** A file that no spreadsheet program has written may hold anything where the number should be. */

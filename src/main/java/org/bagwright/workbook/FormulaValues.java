@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -33,34 +33,30 @@ final class FormulaValues {
 
     /** To be called when all cells are written. */
     void refresh() {
-        FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        Calculator calculator = new Calculator(workbook);
         results().forEach((cell, now) -> {
             if (!now.equals(before.get(cell)) && !now.startsWith(NO_VALUE)) {
-                evaluator.evaluateFormulaCell(cell);
+                calculator.save(cell);
             }
         });
     }
 
     private Map<Cell, String> results() {
-        FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        Calculator calculator = new Calculator(workbook);
         Map<Cell, String> results = new LinkedHashMap<>();
         for (Sheet sheet : workbook) {
             if (!Schema.RESULTS.contains(sheet.getSheetName())) {
                 for (Row row : sheet) {
-                    row.forEach(cell -> result(evaluator, cell).ifPresent(text -> results.put(cell, text)));
+                    row.forEach(cell -> result(calculator, cell).ifPresent(text -> results.put(cell, text)));
                 }
             }
         }
         return results;
     }
 
-    private static Optional<String> result(FormulaEvaluator evaluator, Cell cell) {
-        try {
-            return cell.getCellType() == CellType.FORMULA
-                    ? Optional.of(evaluator.evaluate(cell).formatAsString())
-                    : Optional.empty();
-        } catch (RuntimeException cannot) {
-            return Optional.empty();
-        }
+    private static Optional<String> result(Calculator calculator, Cell cell) {
+        return ((XSSFCell) cell).getCTCell().isSetF()
+                ? calculator.value(cell).map(CellValue::formatAsString)
+                : Optional.empty();
     }
 }

@@ -150,6 +150,11 @@ final class BadCells {
                         -3,
                         "Aims!B2: tolerance must be 0 to 1093.6 yd, found -3. Maybe 3?"),
                 put(
+                        "tolerance of all but nothing",
+                        "Aims!B2",
+                        4.9e-324,
+                        "Aims!B2: tolerance must be a thousandth of the usual one or more, found 4.9407E-324."),
+                put(
                         "changes below zero",
                         "Golfers!F2",
                         -1,
@@ -200,6 +205,13 @@ final class BadCells {
                         "Clubs!E2: loft must be a number in degrees, found a formula without a saved value that cannot be calculated here.",
                         BadBook.partName(2),
                         text -> text.replace("<v>10.5</v>", "<f t=\"shared\" si=\"7\"/>")),
+                BadBook.part(
+                        "formula in too many brackets",
+                        "Clubs!E2: loft must be a number in degrees, found a formula without a saved value that cannot be calculated here, ="
+                                + "(".repeat(60) + "....",
+                        BadBook.partName(2),
+                        text -> text.replace(
+                                "<v>10.5</v>", "<f>" + "(".repeat(5000) + "10.5" + ")".repeat(5000) + "</f>")),
                 BadBook.part(
                         "formula that is none",
                         "Clubs!E2: loft must be a number in degrees, found a formula without a saved value that cannot be calculated here, =(((.",
