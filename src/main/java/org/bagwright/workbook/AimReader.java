@@ -79,7 +79,8 @@ final class AimReader {
         }
         row.problem(
                 AimColumns.TOLERANCE,
-                "tolerance must be " + (tolerance.getAsDouble() > 0 ? "a thousandth of the usual one or more" : "above 0")
+                "tolerance must be "
+                        + (tolerance.getAsDouble() > 0 ? "a thousandth of the usual one or more" : "above 0")
                         + ", found " + row.content(AimColumns.TOLERANCE).shown() + ".");
         return OptionalDouble.empty();
     }

@@ -3,6 +3,7 @@ package org.bagwright.workbook;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -39,6 +40,9 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
 /** Opens a fitter's file from a copy in memory, so that it may stay open in a spreadsheet program meanwhile. */
 final class BookFile {
     private static final long MOST_BYTES = 200L << 20;
+    /** Memory that the library takes for a sheet against its size in the file, unpacked: measured 32 with a cell a row. */
+    private static final long MEMORY_PER_SHEET = 25;
+
     private static final String SAVE_AS = " Open it in a spreadsheet program and save it as an .xlsx workbook.";
 
     private static final String OTHER_KIND = "this is no .xlsx workbook but a file of another kind." + SAVE_AS;
@@ -156,6 +160,7 @@ final class BookFile {
             OPCPackage content = OPCPackage.open(new ByteArrayInputStream(bytes));
             checkTexts(content);
             EarlierSettings.empty(content);
+            checkSize(content);
             XSSFWorkbook workbook = new XSSFWorkbook(content);
             checkWhole(workbook);
             Optional<String> wrongName = BookKind.wrongName(workbook, file);
@@ -170,6 +175,21 @@ final class BookFile {
             boolean strict = String.valueOf(broken.getMessage()).contains("Strict OOXML");
             throw bad(
                     strict ? "this is a workbook of the Strict kind; save it as an ordinary .xlsx workbook." : DAMAGED);
+        }
+    }
+
+    /** Better a word at once than minutes without memory. */
+    private void checkSize(OPCPackage content) throws UnreadableBookException, IOException {
+        long sheetBytes = 0;
+        for (PackagePart sheet : content.getPartsByContentType(XSSFRelation.WORKSHEET.getContentType())) {
+            try (InputStream in = sheet.getInputStream()) {
+                sheetBytes += in.transferTo(OutputStream.nullOutputStream());
+            }
+        }
+        if (sheetBytes > Runtime.getRuntime().maxMemory() / MEMORY_PER_SHEET) {
+            throw bad(
+                    "its sheets are too large for the memory that is there. Delete the rows that hold nothing but looks,"
+                            + " or take a machine with more memory.");
         }
     }
 
@@ -189,7 +209,8 @@ final class BookFile {
         Map<PackagePartName, String> contents = new HashMap<>();
         for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
             PackageRelationship relation = workbook.getPackagePart().getRelationship(sheet.getId());
-            PackagePartName content = relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
+            PackagePartName content =
+                    relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
             if (content == null || !workbook.getPackage().containPart(content)) {
                 throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
                         + "\" is missing; take an earlier copy.");

@@ -49,9 +49,10 @@ final class CellContents {
 
     private CellContent stored(Cell cell, CellType type) {
         return switch (type) {
-            case STRING -> hasText(((XSSFCell) cell).getCTCell())
-                    ? CellContent.words(cell.getStringCellValue())
-                    : new CellContent.Broken("a text that is missing from the file");
+            case STRING ->
+                hasText(((XSSFCell) cell).getCTCell())
+                        ? CellContent.words(cell.getStringCellValue())
+                        : new CellContent.Broken("a text that is missing from the file");
             case NUMERIC -> savedNumber((XSSFCell) cell);
             case BOOLEAN -> new CellContent.Truth(cell.getBooleanCellValue());
             case ERROR -> savedError((XSSFCell) cell);

@@ -8,11 +8,19 @@ import org.bagwright.domain.Message;
 
 /** Everything found while a book is read, problems first; of several problems in one cell the first is kept. */
 final class Findings {
+    /** More than anybody reads: a column of another kind under a heading that is known, over a whole sheet. */
+    private static final int MOST_PROBLEMS = 10_000;
+
+    private boolean more;
     private final Map<String, Message> problems = new LinkedHashMap<>();
     private final List<Message> others = new ArrayList<>();
 
     void problem(String cell, String text) {
-        problems.putIfAbsent(cell, Message.problem(cell, text));
+        if (problems.size() < MOST_PROBLEMS) {
+            problems.putIfAbsent(cell, Message.problem(cell, text));
+        } else {
+            more = true;
+        }
     }
 
     void warning(String cell, String text) {
@@ -37,6 +45,11 @@ final class Findings {
 
     List<Message> messages() {
         List<Message> all = new ArrayList<>(problems.values());
+        if (more) {
+            all.add(Message.problem(
+                    "The book",
+                    "there are more problems than these " + MOST_PROBLEMS + "; mend them, then check again."));
+        }
         all.addAll(others);
         return all;
     }

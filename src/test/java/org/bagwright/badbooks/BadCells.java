@@ -211,7 +211,7 @@ final class BadCells {
                                 + "(".repeat(60) + "....",
                         BadBook.partName(2),
                         text -> text.replace(
-                                "<v>10.5</v>", "<f>" + "(".repeat(5000) + "10.5" + ")".repeat(5000) + "</f>")),
+                                "<v>10.5</v>", "<f>" + "(".repeat(50_000) + "10.5" + ")".repeat(50_000) + "</f>")),
                 BadBook.part(
                         "formula that is none",
                         "Clubs!E2: loft must be a number in degrees, found a formula without a saved value that cannot be calculated here, =(((.",

@@ -46,8 +46,7 @@ final class BadFiles {
                         "no formats in the list of formats",
                         DAMAGED,
                         "xl/styles.xml",
-                        text ->
-                                "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"),
+                        text -> "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"),
                 BadBook.part("properties that are no XML", DAMAGED, "docProps/app.xml", text -> "none"),
                 BadBook.part(
                         "document of another kind",

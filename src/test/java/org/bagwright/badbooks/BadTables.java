@@ -79,6 +79,17 @@ final class BadTables {
                         "Golfers: the sheet has no headings, found none of its own in the first 10 rows; expected Golfer, Hand, Driver speed, Iron speed, Shaft lean, Squares face ...",
                         BadTables::empty),
                 BadBook.of(
+                        "a column of another kind over a whole sheet",
+                        "The book: there are more problems than these 10000; mend them, then check again.",
+                        book -> {
+                            for (int row = 5; row < 12_000; row++) {
+                                book.getSheet("Clubs")
+                                        .createRow(row)
+                                        .createCell(4)
+                                        .setCellValue("x");
+                            }
+                        }),
+                BadBook.of(
                         "own sheet Plan",
                         "Plan: this sheet is your own, but the plan needs its name for a result sheet. Rename it, then plan again",
                         book -> book.createSheet("Plan")),

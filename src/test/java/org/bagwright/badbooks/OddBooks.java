@@ -94,7 +94,8 @@ final class OddBooks {
                         "",
                         BadBook.partName(2),
                         text -> text.replaceFirst(
-                                "r=\"C3\" t=\"s\" s=\"0\"><v>\\d+</v>", "r=\"C3\" t=\"inlineStr\"><is><t>4 hybrid</t></is>")),
+                                "r=\"C3\" t=\"s\" s=\"0\"><v>\\d+</v>",
+                                "r=\"C3\" t=\"inlineStr\"><is><t>4 hybrid</t></is>")),
                 BadBook.part(
                         "sound written beside a text",
                         "",

@@ -11,11 +11,17 @@ import org.w3c.dom.Element;
  * and some that no program writes. The library cannot read such a cell back, so this comes after all other changes.
  */
 final class SavedMutations {
-    private static final String[] ERRORS = {"#SPILL!", "#CALC!", "#GETTING_DATA", "#BLOCKED!", "Err:522", "#n/a", "x", ""};
+    private static final String[] ERRORS = {
+        "#SPILL!", "#CALC!", "#GETTING_DATA", "#BLOCKED!", "Err:522", "#n/a", "x", ""
+    };
     private static final String[] TEXT_NUMBERS = {"99999", "-1", "1.5", "x", "", "2147483648"};
     private static final String[] TRUTHS = {"2", "true", "FALSE", "-1", "x", ""};
-    private static final String[] NUMBERS = {" 12 ", "1e2", "+3", "1_000", "12f", "0x1p3", "\u0661\u0662", ".5", "5.", "INF"};
-    private static final String[] FORMULAS = {"(((", "=1+1", "1+", "NoSheet!A1", "'[9]x'!A1", "A1:", "{1,2}", "#REF!+1", "_xlfn.NOSUCH(1)"};
+    private static final String[] NUMBERS = {
+        " 12 ", "1e2", "+3", "1_000", "12f", "0x1p3", "\u0661\u0662", ".5", "5.", "INF"
+    };
+    private static final String[] FORMULAS = {
+        "(((", "=1+1", "1+", "NoSheet!A1", "'[9]x'!A1", "A1:", "{1,2}", "#REF!+1", "_xlfn.NOSUCH(1)"
+    };
 
     private final XSSFCell cell;
     private final Random random;

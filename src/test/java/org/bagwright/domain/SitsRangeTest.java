@@ -26,8 +26,6 @@ class SitsRangeTest {
 
     @Test
     void rangeTheWrongWayRound_isRefused() {
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> new SitsRange(OptionalDouble.of(1), OptionalDouble.of(-1)));
+        assertThrows(IllegalArgumentException.class, () -> new SitsRange(OptionalDouble.of(1), OptionalDouble.of(-1)));
     }
 }

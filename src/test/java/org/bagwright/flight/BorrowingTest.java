@@ -192,7 +192,12 @@ class BorrowingTest {
     @Test
     void measuredAttack_changesTheSpinAtTheSameLaunch() {
         double[] spins = java.util.stream.DoubleStream.of(-4, 0, 4)
-                .map(attack -> today(fit(new ShotOf("driver").launch(12).attack(attack).shot()), "driver")
+                .map(attack -> today(
+                                fit(new ShotOf("driver")
+                                        .launch(12)
+                                        .attack(attack)
+                                        .shot()),
+                                "driver")
                         .spinRpm())
                 .toArray();
         assertTrue(spins[0] > spins[1] * 1.1 && spins[1] > spins[2] * 1.1, java.util.Arrays.toString(spins));

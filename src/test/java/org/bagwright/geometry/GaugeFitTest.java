@@ -197,8 +197,14 @@ class GaugeFitTest {
         assertTrue(found.clockOffset().orElseThrow().held());
         assertEquals(1, found.notes().size(), found.notes()::toString);
         assertTrue(found.notes().get(0).endsWith("the shaft leans the other way than the marks say"));
-        assertFalse(fit(exact(new Gauge(9.5, 57.5, 1.2, 0), 0, 4)).notes().toString().contains("the other way"));
-        assertFalse(fit(exact(new Gauge(9.5, 57.5, 1.2, 6), 0, 2, 4)).notes().toString().contains("the other way"));
+        assertFalse(fit(exact(new Gauge(9.5, 57.5, 1.2, 0), 0, 4))
+                .notes()
+                .toString()
+                .contains("the other way"));
+        assertFalse(fit(exact(new Gauge(9.5, 57.5, 1.2, 6), 0, 2, 4))
+                .notes()
+                .toString()
+                .contains("the other way"));
     }
 
     @Test

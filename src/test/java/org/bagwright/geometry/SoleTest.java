@@ -56,7 +56,8 @@ class SoleTest {
         double lowest = sole.contactMm(up).dotProduct(up);
         Random random = new Random(info.getCurrentRepetition());
         for (int point = 0; point < 200; point++) {
-            Vector3D sphere = new Vector3D(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).normalize();
+            Vector3D sphere =
+                    new Vector3D(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).normalize();
             Vector3D surface = new Vector3D(
                     Math.sqrt(UPRIGHT_MM * form.foreAftRadiusMm()) * sphere.getX(),
                     Math.sqrt(UPRIGHT_MM * form.heelToeRadiusMm()) * sphere.getY(),

@@ -29,8 +29,7 @@ class CopyShelfTest {
             assertArrayEquals(BYTES, Files.readAllBytes(copy));
             if (Files.getFileStore(copy).supportsFileAttributeView("posix")) {
                 assertEquals(
-                        "rwx------",
-                        PosixFilePermissions.toString(Files.getPosixFilePermissions(copy.getParent())));
+                        "rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(copy.getParent())));
             }
         }
         assertFalse(Files.exists(copy.getParent()));
