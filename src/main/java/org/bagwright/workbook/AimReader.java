@@ -17,7 +17,7 @@ final class AimReader {
     private static final Map<String, Measure> MEASURES =
             Arrays.stream(Measure.values()).collect(Collectors.toMap(Measure::label, measure -> measure));
 
-    private static final double LEAST_SHARE = 0.001;
+    private static final double LEAST_SHARE = 1e-6;
 
     private final Matching matching;
     private final Map<Measure, Aim> aims;
@@ -80,7 +80,7 @@ final class AimReader {
         row.problem(
                 AimColumns.TOLERANCE,
                 "tolerance must be "
-                        + (tolerance.getAsDouble() > 0 ? "a thousandth of the usual one or more" : "above 0")
+                        + (tolerance.getAsDouble() > 0 ? "a millionth of the usual one or more" : "above 0")
                         + ", found " + row.content(AimColumns.TOLERANCE).shown() + ".");
         return OptionalDouble.empty();
     }

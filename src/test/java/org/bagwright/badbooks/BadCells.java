@@ -153,7 +153,7 @@ final class BadCells {
                         "tolerance of all but nothing",
                         "Aims!B2",
                         4.9e-324,
-                        "Aims!B2: tolerance must be a thousandth of the usual one or more, found 4.9407E-324."),
+                        "Aims!B2: tolerance must be a millionth of the usual one or more, found 4.9407E-324."),
                 put(
                         "changes below zero",
                         "Golfers!F2",
