@@ -88,6 +88,9 @@ final class BookFile {
             if (Files.isSymbolicLink(file) && !Files.exists(file)) {
                 throw bad("this is a link that leads nowhere; expected an .xlsx workbook.");
             }
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                throw bad("this is a device or a pipe; expected an .xlsx workbook.");
+            }
             if (Files.size(file) > MOST_BYTES) {
                 throw bad("the file is larger than 200 MB; expected a smaller .xlsx workbook.");
             }

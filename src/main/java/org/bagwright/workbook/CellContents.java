@@ -66,7 +66,7 @@ final class CellContents {
             return true;
         }
         try {
-            int number = Integer.parseInt(cell.getV().strip());
+            int number = Integer.parseInt(cell.getV());
             return number >= 0 && number < sharedTexts;
         } catch (NumberFormatException none) {
             return false;

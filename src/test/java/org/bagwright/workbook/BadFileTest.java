@@ -26,6 +26,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import org.bagwright.domain.Message;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 @Tag("analytic")
@@ -41,6 +43,13 @@ class BadFileTest {
     @Test
     void folder_isOneProblem() throws IOException {
         assertProblem(Files.createDirectory(folder.resolve("bag.xlsx")), "this is a folder");
+    }
+
+    /** Reading it would never end. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void device_isOneProblem() throws IOException {
+        assertProblem(Files.createSymbolicLink(folder.resolve("bag.xlsx"), Path.of("/dev/zero")), "a device or a pipe");
     }
 
     @Test
