@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.UnsupportedFileFormatException;
@@ -49,12 +48,6 @@ final class BookFile {
 
     private static final String DAMAGED = "the file is damaged or incomplete, or no .xlsx workbook inside; take an"
             + " earlier copy, or repair it in a spreadsheet program.";
-
-    private static final Set<String> WORKBOOKS = Set.of(
-            XSSFRelation.WORKBOOK.getContentType(),
-            XSSFRelation.MACROS_WORKBOOK.getContentType(),
-            XSSFRelation.TEMPLATE_WORKBOOK.getContentType(),
-            XSSFRelation.MACRO_TEMPLATE_WORKBOOK.getContentType());
 
     static {
         // The guard against zip bombs allows 1000 parts; an honest team book of 200 sheets with charts and notes has
@@ -198,7 +191,7 @@ final class BookFile {
 
     /** What POI passes over when it opens a book and stumbles over later. */
     private void checkWhole(XSSFWorkbook workbook) throws UnreadableBookException, InvalidFormatException {
-        if (!WORKBOOKS.contains(workbook.getPackagePart().getContentType())) {
+        if (!BookKind.isWorkbook(workbook)) {
             throw bad(OTHER_KIND);
         }
         checkSheets(workbook);

@@ -3,11 +3,24 @@ package org.bagwright.workbook;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Whether a book's name says, as it must, if there may be macros in it: spreadsheet programs refuse one that does not. */
+/** What a file says it holds, and whether its name says so too: spreadsheet programs refuse one whose name does not. */
 final class BookKind {
+    private static final Set<String> WORKBOOKS = Set.of(
+            XSSFRelation.WORKBOOK.getContentType(),
+            XSSFRelation.MACROS_WORKBOOK.getContentType(),
+            XSSFRelation.TEMPLATE_WORKBOOK.getContentType(),
+            XSSFRelation.MACRO_TEMPLATE_WORKBOOK.getContentType());
+
     private BookKind() {}
+
+    /** Whether it is a workbook or a template, with macros or without. */
+    static boolean isWorkbook(XSSFWorkbook workbook) {
+        return WORKBOOKS.contains(workbook.getPackagePart().getContentType());
+    }
 
     /** What is wrong with the name of a file, and which one would be right. */
     static Optional<String> wrongName(XSSFWorkbook workbook, Path file) {

@@ -3,7 +3,6 @@ package org.bagwright.workbook;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -25,7 +24,7 @@ final class Calculator {
     private final long mostMs;
     private final FormulaEvaluator evaluator;
     /** On a thread of its own, since the library cannot be stopped. */
-    private final ExecutorService thread;
+    private final ThreadPoolExecutor thread;
 
     private boolean stuck;
 
@@ -37,14 +36,12 @@ final class Calculator {
     Calculator(XSSFWorkbook workbook, long mostMs) {
         this.mostMs = mostMs;
         evaluator = workbook.getCreationHelper().createFormulaEvaluator();
-        ThreadPoolExecutor one =
-                new ThreadPoolExecutor(1, 1, IDLE_MS, TimeUnit.MILLISECONDS, new LinkedBlockingQueue<>(), work -> {
-                    Thread made = new Thread(work, "formulas");
-                    made.setDaemon(true);
-                    return made;
-                });
-        one.allowCoreThreadTimeOut(true);
-        thread = one;
+        thread = new ThreadPoolExecutor(1, 1, IDLE_MS, TimeUnit.MILLISECONDS, new LinkedBlockingQueue<>(), work -> {
+            Thread made = new Thread(work, "formulas");
+            made.setDaemon(true);
+            return made;
+        });
+        thread.allowCoreThreadTimeOut(true);
     }
 
     /** The value of a formula. */

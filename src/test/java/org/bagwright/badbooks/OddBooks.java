@@ -71,23 +71,9 @@ final class OddBooks {
                         .addNewWorkbookPr()
                         .setDate1904(true)),
                 BadBook.of("own sheet with a path in its name", "", book -> book.createSheet("..-..-etc (x)")),
-                BadBook.part(
-                        "date of the newer kind in a column of his own",
-                        "",
-                        BadBook.partName(2),
-                        text -> text.replaceFirst(
-                                "(<row r=\"3\".*?)</row>", "$1<c r=\"Z3\" t=\"d\"><v>2026-05-01</v></c></row>")),
-                BadBook.part(
-                        "error that is younger than the library in a column of his own",
-                        "",
-                        BadBook.partName(2),
-                        text -> text.replaceFirst(
-                                "(<row r=\"3\".*?)</row>", "$1<c r=\"Z3\" t=\"e\"><v>#SPILL!</v></c></row>")),
-                BadBook.part(
-                        "formula that is none in a column of his own",
-                        "",
-                        BadBook.partName(2),
-                        text -> text.replaceFirst("(<row r=\"3\".*?)</row>", "$1<c r=\"Z3\"><f>(((</f></c></row>")),
+                inAnOwnColumn("date of the newer kind", "<c r=\"Z3\" t=\"d\"><v>2026-05-01</v></c>"),
+                inAnOwnColumn("error that is younger than the library", "<c r=\"Z3\" t=\"e\"><v>#SPILL!</v></c>"),
+                inAnOwnColumn("formula that is none", "<c r=\"Z3\"><f>(((</f></c>"),
                 BadBook.part("no styles", "", "xl/styles.xml", text -> null),
                 BadBook.part(
                         "text inside its cell",
@@ -102,6 +88,14 @@ final class OddBooks {
                         "xl/sharedStrings.xml",
                         text -> text.replace(
                                 "<t>4 hybrid</t>", "<t>4 hybrid</t><rPh sb=\"0\" eb=\"1\"><t>four</t></rPh>")));
+    }
+
+    private static BadBook inAnOwnColumn(String name, String cell) {
+        return BadBook.part(
+                name + " in a column of his own",
+                "",
+                BadBook.partName(2),
+                text -> text.replaceFirst("(<row r=\"3\".*?)</row>", "$1" + cell + "</row>"));
     }
 
     private static void manyRows(XSSFWorkbook book) {
