@@ -7,7 +7,7 @@ import java.util.Optional;
  *
  * @param golfer whose slot
  * @param slot its number
- * @param club the club's name, or {@link Option#LEFT_OUT}
+ * @param club the club's name, or {@code left out}
  * @param setting the setting's mark; empty is as that club has it in its row of the book, as for the next three
  * @param weighting the weighting
  * @param loftBend the loft bend as {@link Numbers#trimmed(double)} shows it
@@ -34,14 +34,6 @@ public record LiveChoice(
     /** Whether this is the choice for a golfer's slot. */
     public boolean isFor(String otherGolfer, int otherSlot) {
         return slot == otherSlot && golfer.equalsIgnoreCase(otherGolfer);
-    }
-
-    /** Whether an option of this slot is what was chosen, letter case apart. */
-    public boolean means(Option option) {
-        if (option.isEmpty()) {
-            return club.equalsIgnoreCase(Option.LEFT_OUT);
-        }
-        return means(option.club(), option.choice());
     }
 
     /** Whether a club of this slot set up in one way is what was chosen. */

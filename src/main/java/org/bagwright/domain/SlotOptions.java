@@ -1,6 +1,7 @@
 package org.bagwright.domain;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A place in a bag with every way to fill it.
@@ -41,5 +42,14 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
     /** Whether there is anything to choose but settings, weightings and bends of one club. */
     public boolean hasCandidates() {
         return clubs.size() > 1 || options.stream().anyMatch(Option::isEmpty);
+    }
+
+    /** The option that a person has chosen on the sheet Plan; empty where it is none of these. */
+    public Optional<Option> chosenBy(LiveChoice live) {
+        return options.stream()
+                .filter(option -> option.setup()
+                        .map(made -> live.means(made.club(), made.choice()))
+                        .orElse(live.club().equalsIgnoreCase(Option.LEFT_OUT)))
+                .findFirst();
     }
 }

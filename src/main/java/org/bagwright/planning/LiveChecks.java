@@ -47,7 +47,7 @@ final class LiveChecks {
                     + " the book has");
         }
         Optional<Option> meant =
-                slot.get().options().stream().filter(choice::means).findFirst();
+                slot.get().chosenBy(choice);
         if (meant.isEmpty()) {
             return Optional.of("is no option of this slot, found " + choice.inWords()
                     + "; expected a club of the slot, a setting of its sleeve, a weighting of its kit and bends within"

@@ -35,7 +35,7 @@ final class LiveStart {
 
     private static List<TodayChange> changes(SlotOptions slot, LiveChoice live) {
         Optional<ClubSetup> chosen =
-                slot.options().stream().filter(live::means).findFirst().flatMap(Option::setup);
+                slot.chosenBy(live).flatMap(Option::setup);
         List<Club> now = slot.clubs().stream()
                 .map(club -> chosen.filter(setup -> setup.club().equals(club))
                         .map(setup -> club.withToday(setup.choice(), true))

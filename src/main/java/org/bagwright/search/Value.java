@@ -10,9 +10,10 @@ package org.bagwright.search;
 record Value(long breaks, long weight) implements Comparable<Value> {
     static final long WEIGHT_PER_MICROPOINT = 1024;
     static final Value NONE = new Value(0, 0);
+    static final long UNREACHED_BREAKS = 1L << 60;
 
     /** More than any plan costs. */
-    static final Value OUT_OF_REACH = new Value(ValueTable.OUT_OF_REACH, 0);
+    static final Value OUT_OF_REACH = new Value(UNREACHED_BREAKS, 0);
 
     static long weight(long micropoints, int changes) {
         return micropoints * WEIGHT_PER_MICROPOINT + changes;

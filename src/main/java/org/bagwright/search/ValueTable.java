@@ -5,7 +5,6 @@ import java.util.Arrays;
 /** Least values by row (what the rest of a bag can tell apart) and by the changes used. */
 final class ValueTable {
     /** The breaks of what cannot be reached; far above any sum of breaks, far below overflow. */
-    static final long OUT_OF_REACH = 1L << 60;
 
     private final int counts;
     private final long[] breaks;
@@ -23,7 +22,7 @@ final class ValueTable {
 
     static ValueTable outOfReach(int rows, int counts) {
         ValueTable table = new ValueTable(rows, counts);
-        Arrays.fill(table.breaks, OUT_OF_REACH);
+        Arrays.fill(table.breaks, Value.UNREACHED_BREAKS);
         return table;
     }
 

@@ -51,7 +51,7 @@ final class EarlierSettings {
                     .getWorkbook();
             CTSheet[] sheets = workbook.getSheets().getSheetArray();
             return IntStream.range(0, sheets.length)
-                    .filter(index -> sheets[index].getName().equals(SettingsSheet.NAME) && isMarked(workbook, index))
+                    .filter(index -> sheets[index].getName().equals("Settings") && isMarked(workbook, index))
                     .mapToObj(index -> sheets[index])
                     .findFirst();
         } catch (XmlException broken) {

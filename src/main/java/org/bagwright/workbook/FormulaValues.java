@@ -45,7 +45,7 @@ final class FormulaValues {
         Calculator calculator = new Calculator(workbook);
         Map<Cell, String> results = new LinkedHashMap<>();
         for (Sheet sheet : workbook) {
-            if (!Schema.RESULTS.contains(sheet.getSheetName())) {
+            if (!ResultSheets.NAMES.contains(sheet.getSheetName())) {
                 for (Row row : sheet) {
                     row.forEach(cell -> result(calculator, cell).ifPresent(text -> results.put(cell, text)));
                 }

@@ -19,20 +19,14 @@ import org.bagwright.domain.Message;
 final class ResultSheets {
     static final String MADE_ANEW = "Made anew on each run: keep your own notes on your own sheets.";
     /** Every result sheet that a book may have, in order. */
-    static final List<String> NAMES = List.of(
-            PlanSheet.NAME,
-            SettingsSheet.NAME,
-            LadderSheet.NAME,
-            StepsSheet.NAME,
-            OthersSheet.NAME,
-            BenchCardSheet.NAME,
-            TeamSheet.NAME,
-            MessagesSheet.NAME);
+    static final List<String> NAMES =
+            List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Team", "Messages");
+
     /** A name that each result sheet has to itself. A sheet without it is the fitter's own. */
     static final String MARK = "BW_made_by_the_tool";
 
     static final String NAME_PREFIX = "BW_";
-    /** The names that a plan gives to cells of its own, as {@link PlanFormulas} writes them. */
+    /** The names that a plan gives to cells of its own, as the formulas of the sheet Plan use them. */
     private static final Pattern OWN_NAME = Pattern.compile(NAME_PREFIX + "[a-z]+_(tolerance|importance)");
 
     private ResultSheets() {}
@@ -41,7 +35,7 @@ final class ResultSheets {
     static List<String> namesFor(BookResult result) {
         boolean team = result.bags().size() > 1;
         return NAMES.stream()
-                .filter(name -> team || !name.equals(TeamSheet.NAME))
+                .filter(name -> team || !name.equals("Team"))
                 .toList();
     }
 

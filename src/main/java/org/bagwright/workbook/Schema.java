@@ -18,17 +18,13 @@ final class Schema {
             StockColumns.SHEET,
             AimColumns.SHEET);
 
-    /** The sheets a plan writes, which are never read. */
-    static final List<String> RESULTS =
-            List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Team", "Messages");
-
     private Schema() {}
 
     /** Whether the tool knows a sheet of this name, as input or as a result. */
     static boolean knows(String sheetName) {
         String key = CloseNames.key(sheetName);
         return key.equals(CloseNames.key(START))
-                || RESULTS.stream().anyMatch(name -> CloseNames.key(name).equals(key))
+                || ResultSheets.NAMES.stream().anyMatch(name -> CloseNames.key(name).equals(key))
                 || input(sheetName).isPresent();
     }
 
