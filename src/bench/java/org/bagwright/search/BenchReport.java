@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.bagwright.search.score.Compared;
+import org.bagwright.search.score.Solved;
 
 /** The results as two tables of Markdown: each size in one line for each solver, then every problem. */
 final class BenchReport {

@@ -13,6 +13,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Predicate;
+import org.bagwright.search.exact.CpSatBag;
+import org.bagwright.search.exact.ExactProblem;
+import org.bagwright.search.score.Cost;
+import org.bagwright.search.score.ExactEnumeration;
+import org.bagwright.search.score.Solved;
 
 /**
  * CP-SAT with two workers: first as few breaks as it can, then the least penalty with no more of them. Stock, most changes

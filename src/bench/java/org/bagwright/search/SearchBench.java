@@ -13,6 +13,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bagwright.search.exact.BenchCase;
+import org.bagwright.search.exact.ExactProblem;
+import org.bagwright.search.exact.OurRun;
+import org.bagwright.search.model.PlannerRun;
+import org.bagwright.search.score.Compared;
+import org.bagwright.search.score.Solved;
 
 /**
  * Our search, CP-SAT and OptaPlanner with default moves on the same problems, one after the other.

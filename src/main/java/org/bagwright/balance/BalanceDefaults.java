@@ -3,10 +3,10 @@ package org.bagwright.balance;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.LengthUnit;
-import org.bagwright.domain.Numbers;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.LengthUnit;
 
 /**
  * Shaft, grip and head inertia of a club about which a book says nothing. All of it is common practice, without a source:

@@ -3,8 +3,8 @@ package org.bagwright.balance;
 import java.util.EnumSet;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubDefaults;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubDefaults;
 
 /**
  * The parts of one club, as stated or else as assumed by {@link BalanceDefaults} and {@link ClubDefaults}.

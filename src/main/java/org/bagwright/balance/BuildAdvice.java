@@ -1,8 +1,8 @@
 package org.bagwright.balance;
 
 import java.util.OptionalDouble;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.Swingweight;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.units.Swingweight;
 
 /**
  * What would give a club a wanted swingweight or club inertia: mass at its head, or a mass somewhere along its shaft. Added

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Kit;
-import org.bagwright.domain.PortPiece;
-import org.bagwright.domain.Swingweight;
-import org.bagwright.domain.Weighting;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Kit;
+import org.bagwright.domain.club.PortPiece;
+import org.bagwright.domain.club.Weighting;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.units.Swingweight;
 
 /**
  * Mass and balance of one club in any weighting, worked out from its parts: the shaft a uniform rod as long as the club, set

@@ -4,9 +4,9 @@ import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
-import org.bagwright.domain.BuildNumbers.CentreShift;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.PortPiece;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.PortPiece;
+import org.bagwright.domain.option.BuildNumbers.CentreShift;
 
 /**
  * A head with its pieces as one rigid body, in the head frame of the package description.

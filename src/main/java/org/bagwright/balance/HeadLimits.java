@@ -2,8 +2,8 @@ package org.bagwright.balance;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.option.BuildNumbers;
 
 /**
  * The figures of a build that the governing bodies' published equipment rules limit, beside their limits. They are worked

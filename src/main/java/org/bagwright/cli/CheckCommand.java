@@ -3,7 +3,10 @@ package org.bagwright.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.bagwright.domain.Message;
+import org.bagwright.cli.json.Json;
+import org.bagwright.cli.text.AnsiStyle;
+import org.bagwright.cli.text.MessageText;
+import org.bagwright.domain.book.Message;
 import org.bagwright.planning.Planning;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,7 +39,7 @@ final class CheckCommand implements Callable<Integer> {
         if (json.wanted()) {
             out.println(Json.text(Json.check(messages)));
         } else {
-            MessageText.problems(messages, Ink.of(spec.commandLine())).forEach(out::println);
+            MessageText.problems(messages, AnsiStyle.of(spec.commandLine())).forEach(out::println);
         }
         boolean wrong = messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM);
         return wrong ? Main.WRONG_WORKBOOK : Main.DONE;

@@ -3,6 +3,10 @@ package org.bagwright.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import org.bagwright.cli.text.AnsiStyle;
+import org.bagwright.cli.text.FaultText;
+import org.bagwright.cli.text.MessageText;
+import org.bagwright.cli.text.UsageText;
 import org.bagwright.planning.WorkbookProblems;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -62,12 +66,12 @@ public final class Main implements Runnable {
         System.exit(run(
                 new PrintWriter(System.out, true, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-                Ink.ofProcess(),
+                AnsiStyle.ofProcess(),
                 args));
     }
 
     /** Runs one command and gives its exit code. */
-    static int run(PrintWriter out, PrintWriter err, Ink ink, String... args) {
+    public static int run(PrintWriter out, PrintWriter err, AnsiStyle ink, String... args) {
         CommandLine line = commandLine();
         ink.giveTo(line);
         line.setOut(out).setErr(err);
@@ -97,7 +101,7 @@ public final class Main implements Runnable {
     private static int report(Exception fault, CommandLine command) {
         PrintWriter err = command.getErr();
         if (fault instanceof WorkbookProblems problems) {
-            MessageText.problems(problems.messages(), Ink.of(command)).forEach(err::println);
+            MessageText.problems(problems.messages(), AnsiStyle.of(command)).forEach(err::println);
             return WRONG_WORKBOOK;
         }
         if (fault instanceof WrongArguments) {

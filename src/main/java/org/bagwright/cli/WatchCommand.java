@@ -5,7 +5,11 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.bagwright.planning.FileWatch;
+import org.bagwright.cli.text.AnsiStyle;
+import org.bagwright.cli.text.FaultText;
+import org.bagwright.cli.text.ProgressLine;
+import org.bagwright.cli.text.WatchText;
+import org.bagwright.files.FileWatch;
 import org.bagwright.planning.PlanTarget;
 import org.bagwright.planning.Planning;
 import picocli.CommandLine.Command;
@@ -57,8 +61,8 @@ final class WatchCommand implements Callable<Integer> {
         try (ProgressLine progress =
                         ProgressLine.start(spec.commandLine().getErr(), "").follow(planning);
                 FileWatch watch = new FileWatch(file, FileWatch.Pace.USUAL)) {
-            WatchLoop loop =
-                    new WatchLoop(planning, watch, target, new WatchText(told, progress, Ink.of(spec.commandLine())));
+            WatchLoop loop = new WatchLoop(
+                    planning, watch, target, new WatchText(told, progress, AnsiStyle.of(spec.commandLine())));
             Runtime.getRuntime().addShutdownHook(new Thread(() -> end(loop, watch)));
             loop.run();
         }

@@ -5,12 +5,13 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
-import org.bagwright.domain.BookResult;
-import org.bagwright.domain.KeptFile;
-import org.bagwright.planning.FileWatch;
+import org.bagwright.cli.text.WatchText;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.WorkProgress;
+import org.bagwright.files.FileWatch;
+import org.bagwright.files.KeptFile;
 import org.bagwright.planning.PlanTarget;
 import org.bagwright.planning.Planning;
-import org.bagwright.planning.WorkProgress;
 import org.bagwright.planning.WorkbookProblems;
 
 /** Plans a book each time it has been saved, one plan after another, until it is told to stop. */

@@ -1,6 +1,6 @@
 package org.bagwright.flight;
 
-import org.bagwright.domain.AirConditions;
+import org.bagwright.domain.book.AirConditions;
 
 /**
  * Air as a ball meets it.

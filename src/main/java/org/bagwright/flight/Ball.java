@@ -6,11 +6,11 @@ package org.bagwright.flight;
  * @param massKg mass, kg
  * @param radiusM radius, m
  */
-record Ball(double massKg, double radiusM) {
+public record Ball(double massKg, double radiusM) {
     /** The heaviest and smallest ball the rules of equipment allow: 45.93 g and 42.67 mm. */
-    static final Ball STANDARD = new Ball(0.04593, 0.021335);
+    public static final Ball STANDARD = new Ball(0.04593, 0.021335);
 
-    Ball {
+    public Ball {
         if (!(massKg > 0 && radiusM > 0)) {
             throw new IllegalArgumentException("a ball needs a mass and a radius above 0");
         }

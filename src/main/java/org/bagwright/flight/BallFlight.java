@@ -3,8 +3,8 @@ package org.bagwright.flight;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
-import org.bagwright.domain.AirConditions;
-import org.bagwright.domain.BallModelKind;
+import org.bagwright.domain.book.AirConditions;
+import org.bagwright.domain.book.BallModelKind;
 
 /**
  * Flights of a standard ball in one air and wind under one ball model. A flight that nothing takes out of the vertical plane
@@ -12,7 +12,7 @@ import org.bagwright.domain.BallModelKind;
  */
 public final class BallFlight {
     /** Standard gravity, m/s2; from equator to pole the true value changes by half a percent. */
-    static final double GRAVITY_MPS2 = 9.80665;
+    public static final double GRAVITY_MPS2 = 9.80665;
 
     private static final double LONGEST_S = 60;
 
@@ -54,7 +54,7 @@ public final class BallFlight {
     }
 
     /** The same for a ball that starts off line or spins about a tilted axis. */
-    Flight fly(BallStart start, double dragRatio) {
+    public Flight fly(BallStart start, double dragRatio) {
         double speedMps = start.ballMps().getNorm();
         if (!(start.ballMps().getY() > 0 && speedMps > 0)) {
             return Flight.NONE;

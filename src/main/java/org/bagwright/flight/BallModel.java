@@ -1,6 +1,6 @@
 package org.bagwright.flight;
 
-import org.bagwright.domain.BallModelKind;
+import org.bagwright.domain.book.BallModelKind;
 
 /**
  * Drag and lift of a spinning ball, as pure numbers of the spin ratio {@code S = omega r / V} and the Reynolds number

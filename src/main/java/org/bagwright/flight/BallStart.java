@@ -11,7 +11,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param ballMps velocity of the ball, m/s
  * @param ballRadPerS its spin vector, rad/s; backspin points to +z
  */
-record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
+public record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
     static final double RPM_PER_RAD_PER_S = 30 / Math.PI;
 
     /**
@@ -21,7 +21,7 @@ record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
      * @param startClosedDeg direction of the start, degrees left of the target
      * @param tiltClosedDeg tilt of the spin axis seen from behind, degrees; positive curves the ball to the left
      */
-    static BallStart of(Launch launch, double startClosedDeg, double tiltClosedDeg) {
+    public static BallStart of(Launch launch, double startClosedDeg, double tiltClosedDeg) {
         double upRad = Math.toRadians(launch.launchDeg());
         double tiltRad = Math.toRadians(tiltClosedDeg);
         double spin = launch.spinRpm() / RPM_PER_RAD_PER_S;
@@ -36,7 +36,7 @@ record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
     }
 
     /** The launch without its direction; all of the spin, however its axis is tilted. */
-    Launch launch() {
+    public Launch launch() {
         return new Launch(ballMps.getNorm(), launchDeg(), ballRadPerS.getNorm() * RPM_PER_RAD_PER_S);
     }
 
@@ -45,7 +45,7 @@ record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
     }
 
     /** Direction of the start, degrees left of the target. */
-    double startClosedDeg() {
+    public double startClosedDeg() {
         return Math.toDegrees(Math.atan2(0 - ballMps.getZ(), ballMps.getX()));
     }
 
@@ -55,15 +55,15 @@ record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
         return Math.toDegrees(Math.atan2(ballRadPerS.getY(), ballRadPerS.dotProduct(toRight)));
     }
 
-    BallStart scaled(double speedRatio, double spinRatio) {
+    public BallStart scaled(double speedRatio, double spinRatio) {
         return new BallStart(ballMps.scalarMultiply(speedRatio), ballRadPerS.scalarMultiply(spinRatio));
     }
 
-    BallStart plus(BallStart change) {
+    public BallStart plus(BallStart change) {
         return new BallStart(ballMps.add(change.ballMps), ballRadPerS.add(change.ballRadPerS));
     }
 
-    BallStart minus(BallStart other) {
+    public BallStart minus(BallStart other) {
         return new BallStart(ballMps.subtract(other.ballMps), ballRadPerS.subtract(other.ballRadPerS));
     }
 }

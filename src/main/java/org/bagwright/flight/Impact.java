@@ -6,7 +6,7 @@ package org.bagwright.flight;
  * ball: {@code vn = (1 + e) V cos L / (1 + m/M)}, {@code vt = V sin L / (1 + m/M + 5/2)}, at most the grip times vn; launch
  * above the path {@code L - atan(vt / vn)}; spin {@code 2.5 vt / r} (Penner 2003, Rep. Prog. Phys. 66).
  */
-final class Impact {
+public final class Impact {
     /** Coulomb friction of ball on face; an assumed value that matters only for spin lofts above about 65 degrees. */
     static final double GRIP_RATIO = 0.4;
 
@@ -21,8 +21,8 @@ final class Impact {
      * @param massKg head mass, kg
      * @param restitution how lively the blow is
      */
-    record Head(double speedMps, double massKg, Restitution restitution) {
-        Head {
+    public record Head(double speedMps, double massKg, Restitution restitution) {
+        public Head {
             if (!(speedMps > 0 && massKg > 0)) {
                 throw new IllegalArgumentException("a head needs a speed and a mass above 0");
             }
@@ -36,9 +36,9 @@ final class Impact {
      * @param launchFromPathDeg launch above the head path, degrees
      * @param spinRpm backspin, rpm
      */
-    record Rebound(double ballSpeedMps, double launchFromPathDeg, double spinRpm) {
+    public record Rebound(double ballSpeedMps, double launchFromPathDeg, double spinRpm) {
         /** The launch above the ground for a path this many degrees upward. */
-        Launch along(double attackDeg) {
+        public Launch along(double attackDeg) {
             return new Launch(ballSpeedMps, attackDeg + launchFromPathDeg, spinRpm);
         }
     }
@@ -50,7 +50,7 @@ final class Impact {
      * @param ball the ball, at rest
      * @param spinLoftDeg angle between face normal and head path, degrees, 0 to 90
      */
-    static Rebound strike(Head head, Ball ball, double spinLoftDeg) {
+    public static Rebound strike(Head head, Ball ball, double spinLoftDeg) {
         double spinLoftRad = Math.toRadians(spinLoftDeg);
         double normalMps = head.speedMps() * Math.cos(spinLoftRad);
         double massTerm = 1 + ball.massKg() / head.massKg();

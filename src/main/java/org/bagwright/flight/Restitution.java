@@ -1,9 +1,9 @@
 package org.bagwright.flight;
 
-import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.club.ClubKind;
 
 /** How much of the closing speed along the face normal comes back, as a function of that speed. */
-interface Restitution {
+public interface Restitution {
     /** The blow that loses nothing: no head beats it. */
     Restitution PERFECT = normalMps -> 1;
 

@@ -16,7 +16,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * the grip can give. So no blow gains energy, however far off the centre it is; and a blow whose line goes through the
  * centre of gravity is the closed form of {@link Impact}.
  */
-final class RigidImpact {
+public final class RigidImpact {
     private RigidImpact() {}
 
     /**
@@ -28,8 +28,9 @@ final class RigidImpact {
      * @param radPerS turn of the head, rad/s
      * @param restitution how lively the blow is
      */
-    record Head(double massKg, RealMatrix inertiaKgM2, Vector3D centreMps, Vector3D radPerS, Restitution restitution) {
-        Head {
+    public record Head(
+            double massKg, RealMatrix inertiaKgM2, Vector3D centreMps, Vector3D radPerS, Restitution restitution) {
+        public Head {
             if (!(massKg > 0)) {
                 throw new IllegalArgumentException("a head needs a mass above 0");
             }
@@ -42,7 +43,7 @@ final class RigidImpact {
      * @param normal direction out of the face there, of length 1
      * @param fromCentreM from the head's centre of gravity to the point of contact, m
      */
-    record Contact(Vector3D normal, Vector3D fromCentreM) {}
+    public record Contact(Vector3D normal, Vector3D fromCentreM) {}
 
     /**
      * What is there after the blow.
@@ -51,9 +52,9 @@ final class RigidImpact {
      * @param centreMps velocity of the head's centre of gravity, m/s
      * @param headRadPerS turn of the head, rad/s
      */
-    record Result(BallStart ball, Vector3D centreMps, Vector3D headRadPerS) {}
+    public record Result(BallStart ball, Vector3D centreMps, Vector3D headRadPerS) {}
 
-    static Result strike(Head head, Ball ball, Contact contact) {
+    public static Result strike(Head head, Ball ball, Contact contact) {
         RealMatrix turning = MatrixUtils.inverse(head.inertiaKgM2());
         RealMatrix softness = softness(head, ball, contact, turning);
         Vector3D approach = head.centreMps()

@@ -5,14 +5,14 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** Roots of rising functions of one unknown. */
-final class Solve {
+public final class Solve {
     /** The greatest angle between face normal and path that is thought of as a blow, degrees. */
     static final double MOST_SPIN_LOFT_DEG = 80;
 
     private Solve() {}
 
     /** The root of a rising function, to 1e-12 of the unknown; empty when it does not lie between the ends. */
-    static OptionalDouble root(UnivariateFunction rising, double least, double most) {
+    public static OptionalDouble root(UnivariateFunction rising, double least, double most) {
         double atLeast = rising.value(least);
         double atMost = rising.value(most);
         if (!(atLeast <= 0 && atMost >= 0)) {
@@ -25,7 +25,7 @@ final class Solve {
     }
 
     /** The spin loft in degrees at which the ball leaves this far above the path; empty when no blow does that. */
-    static OptionalDouble spinLoftDeg(Impact.Head head, double launchFromPathDeg) {
+    public static OptionalDouble spinLoftDeg(Impact.Head head, double launchFromPathDeg) {
         return root(
                 spinLoftDeg -> Impact.strike(head, Ball.STANDARD, spinLoftDeg).launchFromPathDeg() - launchFromPathDeg,
                 0,

@@ -4,13 +4,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.bagwright.domain.Choice;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.Golfer;
-import org.bagwright.domain.PoseNumbers;
-import org.bagwright.domain.Sleeve;
-import org.bagwright.domain.SleeveSetting;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.SleeveSetting;
+import org.bagwright.domain.option.PoseNumbers;
 
 /**
  * One club in one golfer's hands: the poses of every setting and bend. The numbers hold for either hand.
@@ -111,7 +111,7 @@ public final class ClubGeometry {
     public double flatSoleSitsDeg(Choice choice) {
         Vector3D unbent = sleeved.shaft(choice.setting().map(sleeved::setting));
         Vector3D shaft = design().shaftFor(design().gauge(unbent).plus(choice.bend()));
-        return design().faceDeg() + Seat.flatSoleTurnDeg(shaft, held);
+        return design().faceDeg() + RestingPose.flatSoleTurnDeg(shaft, held);
     }
 
     /** Rated face change less the change that the fitted geometry gives as it sits, degrees; empty where not rated. */
@@ -141,7 +141,7 @@ public final class ClubGeometry {
     }
 
     private Rotation seat(Vector3D shaft) {
-        return Seat.pose(sole, shaft, held);
+        return RestingPose.pose(sole, shaft, held);
     }
 
     private double sitsDeg(Rotation seat) {
@@ -153,7 +153,7 @@ public final class ClubGeometry {
         OptionalDouble misfitDeg =
                 setting.map(value -> ratedFaceMisfitDeg(value.mark())).orElseGet(OptionalDouble::empty);
         return misfitDeg.isPresent()
-                ? Seat.turnedTo(sitsDeg(seat) + misfitDeg.getAsDouble(), sleeved.design(), seat, held)
+                ? RestingPose.turnedTo(sitsDeg(seat) + misfitDeg.getAsDouble(), sleeved.design(), seat, held)
                 : seat;
     }
 

@@ -3,10 +3,10 @@ package org.bagwright.geometry;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Reading;
-import org.bagwright.domain.Sleeve;
-import org.bagwright.domain.StatedHead;
+import org.bagwright.domain.book.Reading;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.StatedHead;
 
 /**
  * What gauge readings told about a head and its sleeve.

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.bagwright.domain.Bend;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Reading;
-import org.bagwright.domain.Ring;
-import org.bagwright.domain.Sleeve;
-import org.bagwright.domain.SleeveSetting;
+import org.bagwright.domain.book.Reading;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Ring;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.SleeveSetting;
 
 /**
  * What a gauge should read on a club, as a function of a state of five numbers in degrees: design loft, lie and face,

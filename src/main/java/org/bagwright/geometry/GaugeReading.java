@@ -1,7 +1,7 @@
 package org.bagwright.geometry;
 
-import org.bagwright.domain.Bend;
-import org.bagwright.domain.RatedChange;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.RatedChange;
 
 /**
  * What a loft-and-lie gauge reads: leading edge square, scorelines level, shaft upright as seen from the front.

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.bagwright.domain.Numbers;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.geometry.GaugeModel.Value;
 
 /** Decides which unknowns a set of readings can tell, holds the others at their stated values and fits the rest. */

@@ -3,11 +3,11 @@ package org.bagwright.geometry;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.RatedChange;
-import org.bagwright.domain.Sleeve;
-import org.bagwright.domain.SleeveSetting;
-import org.bagwright.domain.StatedHead;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.RatedChange;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.SleeveSetting;
+import org.bagwright.domain.club.StatedHead;
 
 /** A head and the sleeve in it: where the shaft points at every setting, before any hosel bend. */
 final class SleeveOnHead {

@@ -1,9 +1,9 @@
 package org.bagwright.geometry;
 
 import java.util.Optional;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.HeadForm;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.HeadForm;
 
 /**
  * The sole on which a head rests, a cap curved two ways, and the centre of gravity over its middle. A head rests steadily

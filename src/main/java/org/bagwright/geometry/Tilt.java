@@ -4,7 +4,7 @@ import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.RotationConvention;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.bagwright.domain.Ring;
+import org.bagwright.domain.club.Ring;
 
 /** The direction of the shaft in the bore frame, as the rings of a sleeve set it. */
 final class Tilt {

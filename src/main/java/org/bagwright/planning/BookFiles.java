@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import org.bagwright.workbook.SafeFile;
+import org.bagwright.files.SafeFile;
 
 /** The books that come with the program: the blank one and the demos. */
 public final class BookFiles {

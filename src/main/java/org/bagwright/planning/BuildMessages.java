@@ -5,19 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.balance.BuildAdvice;
-import org.bagwright.domain.BagResult;
-import org.bagwright.domain.Bend;
-import org.bagwright.domain.BookResult;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Golfer;
-import org.bagwright.domain.LengthUnit;
-import org.bagwright.domain.Matching;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.Numbers;
-import org.bagwright.domain.Option;
-import org.bagwright.domain.SpreadTerm;
-import org.bagwright.domain.Swingweight;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Matching;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.SpreadTerm;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.LengthUnit;
+import org.bagwright.domain.units.Swingweight;
 
 /** Notes for the bench on planned clubs: what a bend does to the bounce, and what mass would match a club to its target. */
 final class BuildMessages {

@@ -3,10 +3,10 @@ package org.bagwright.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bagwright.domain.Book;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.Numbers;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.geometry.ClubGeometry;
 import org.bagwright.geometry.SoleForm;
 

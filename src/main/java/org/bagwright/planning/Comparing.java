@@ -7,12 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.bagwright.domain.ChartedBook;
-import org.bagwright.domain.ComparedBook;
-import org.bagwright.domain.Comparison;
-import org.bagwright.domain.KeptFile;
-import org.bagwright.domain.Message;
-import org.bagwright.workbook.CompareBook;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.option.ChartedBook;
+import org.bagwright.domain.plan.ComparedBook;
+import org.bagwright.domain.plan.Comparison;
+import org.bagwright.files.KeptFile;
+import org.bagwright.workbook.result.CompareBook;
 
 /** The use case of comparing: several books, each planned anew from its own sheets. */
 public final class Comparing {

@@ -3,14 +3,16 @@ package org.bagwright.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.bagwright.domain.Book;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Correction;
-import org.bagwright.domain.Correction.ClubRow;
-import org.bagwright.domain.Correction.Item;
-import org.bagwright.domain.Correction.SettingRow;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.Numbers;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.gauge.Correction;
+import org.bagwright.domain.gauge.Correction.ClubRow;
+import org.bagwright.domain.gauge.Correction.Item;
+import org.bagwright.domain.gauge.Correction.SettingRow;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.planning.gauge.BookFits;
+import org.bagwright.planning.gauge.Corrections;
 
 /** Which clubs of a book state gauged numbers, which stated ones, and where the readings say otherwise. */
 final class GaugeMessages {

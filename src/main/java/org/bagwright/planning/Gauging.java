@@ -5,14 +5,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bagwright.domain.Book;
-import org.bagwright.domain.CellChange;
-import org.bagwright.domain.GaugedBook;
-import org.bagwright.domain.KeptFile;
-import org.bagwright.domain.Message;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.CellChange;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.gauge.GaugedBook;
+import org.bagwright.files.KeptFile;
 import org.bagwright.geometry.GaugeFit;
-import org.bagwright.workbook.BookReader;
-import org.bagwright.workbook.GaugedCopy;
+import org.bagwright.planning.gauge.BookFits;
+import org.bagwright.planning.gauge.Corrections;
+import org.bagwright.workbook.read.BookReader;
+import org.bagwright.workbook.result.GaugedCopy;
 
 /** The use case of the gauge: learn heads and sleeves from readings, and write what was learnt into a copy of the book. */
 public final class Gauging {

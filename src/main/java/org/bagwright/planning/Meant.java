@@ -1,7 +1,7 @@
 package org.bagwright.planning;
 
 import java.util.Collection;
-import org.bagwright.workbook.CloseNames;
+import org.bagwright.domain.text.CloseNames;
 
 /** What a person probably meant who typed something that there is not. */
 public final class Meant {

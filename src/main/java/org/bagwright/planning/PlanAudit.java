@@ -5,19 +5,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.bagwright.domain.Aims;
-import org.bagwright.domain.BagResult;
-import org.bagwright.domain.BagState;
-import org.bagwright.domain.Book;
-import org.bagwright.domain.BookResult;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubSetup;
-import org.bagwright.domain.Golfer;
-import org.bagwright.domain.MatchValue;
-import org.bagwright.domain.Measure;
-import org.bagwright.domain.Numbers;
-import org.bagwright.domain.Option;
-import org.bagwright.domain.Swingweight;
+import org.bagwright.domain.book.Aims;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.MatchValue;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.Swingweight;
+import org.bagwright.planning.options.BagMaker;
 
 /**
  * Checks a plan before anybody works from it: every option that it takes or finds in the bag is computed once more from

@@ -2,18 +2,18 @@ package org.bagwright.planning;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bagwright.domain.BagResult;
-import org.bagwright.domain.BagState;
-import org.bagwright.domain.BookResult;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.DistanceUnit;
-import org.bagwright.domain.GapTerm;
-import org.bagwright.domain.Golfer;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.Numbers;
-import org.bagwright.domain.Option;
-import org.bagwright.domain.SpreadTerm;
-import org.bagwright.domain.StockLimit;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.plan.SpreadTerm;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.DistanceUnit;
 
 /** What a person should know about a finished plan: broken limits, gaps out of their limits, rules to check. */
 final class PlanMessages {

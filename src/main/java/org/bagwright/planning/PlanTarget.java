@@ -6,10 +6,11 @@ import java.nio.file.Path;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.Optional;
-import org.bagwright.domain.BookResult;
-import org.bagwright.domain.KeptFile;
-import org.bagwright.workbook.ResultBook;
-import org.bagwright.workbook.SafeFile;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.files.KeptFile;
+import org.bagwright.files.SafeFile;
+import org.bagwright.files.Sha256;
+import org.bagwright.workbook.result.ResultBook;
 
 /**
  * A file that takes one plan after another. What stands there and is not the last plan written is kept as a backup, once;

@@ -7,24 +7,31 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
-import org.bagwright.domain.BagOptions;
-import org.bagwright.domain.BagPlan;
-import org.bagwright.domain.BagResult;
-import org.bagwright.domain.Book;
-import org.bagwright.domain.BookOptions;
-import org.bagwright.domain.BookPlan;
-import org.bagwright.domain.BookResult;
-import org.bagwright.domain.CellChange;
-import org.bagwright.domain.ChartedBook;
-import org.bagwright.domain.KeptFile;
-import org.bagwright.domain.LiveChoice;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.SlotOptions;
-import org.bagwright.domain.TodayChange;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.CellChange;
+import org.bagwright.domain.book.LiveChoice;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.ChartedBook;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagPlan;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookPlan;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.TodayChange;
+import org.bagwright.domain.plan.WorkProgress;
+import org.bagwright.files.KeptFile;
+import org.bagwright.planning.live.LiveChecks;
+import org.bagwright.planning.live.LiveStart;
+import org.bagwright.planning.options.BagMaker;
+import org.bagwright.planning.outlook.OutlookMessages;
+import org.bagwright.planning.outlook.Outlooks;
+import org.bagwright.planning.reasons.PlanExplanation;
 import org.bagwright.search.BagSearch;
-import org.bagwright.search.SearchLimits;
-import org.bagwright.workbook.BookReader;
-import org.bagwright.workbook.ResultBook;
+import org.bagwright.search.model.SearchLimits;
+import org.bagwright.workbook.read.BookReader;
+import org.bagwright.workbook.result.ResultBook;
 
 /** The use cases: check a book, chart its options, plan it, write the plan. */
 public final class Planning {
@@ -157,7 +164,8 @@ public final class Planning {
         List<BagResult> planned = IntStream.range(0, charted.bags().size())
                 .mapToObj(index -> bag(charted.bags().get(index), plan.bags().get(index)))
                 .toList();
-        Reasons reasons = new Reasons(ready, charted.book(), charted.options().stock(), work);
+        PlanExplanation reasons =
+                new PlanExplanation(ready, charted.book(), charted.options().stock(), work);
         List<BagResult> bags =
                 reasons.with(planned).parallelStream().map(outlooks::with).toList();
         BookResult bare = new BookResult(

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.bagwright.domain.BagOptions;
-import org.bagwright.domain.BagResult;
-import org.bagwright.domain.BookResult;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.Option;
-import org.bagwright.domain.SlotOptions;
-import org.bagwright.domain.StockItem;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.StockItem;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.planning.options.EquipmentRules;
 
 /** The rules to check with the governing body, for every option that is offered, planned or not. */
 final class RuleMessages {

@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.bagwright.domain.KeptFile;
-import org.bagwright.workbook.OpenElsewhereException;
-import org.bagwright.workbook.SafeFile;
+import org.bagwright.files.KeptFile;
+import org.bagwright.files.OpenElsewhereException;
+import org.bagwright.files.SafeFile;
 
 /** Where a result goes. */
 public final class Target {

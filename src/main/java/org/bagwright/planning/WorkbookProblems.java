@@ -1,7 +1,7 @@
 package org.bagwright.planning;
 
 import java.util.List;
-import org.bagwright.domain.Message;
+import org.bagwright.domain.book.Message;
 
 /** Something is wrong in the workbook: every problem at once, each with its cell. Nothing was written. */
 public final class WorkbookProblems extends Exception {

@@ -5,12 +5,29 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.bagwright.domain.BagOptions;
-import org.bagwright.domain.BagPlan;
-import org.bagwright.domain.BagState;
-import org.bagwright.domain.BookOptions;
-import org.bagwright.domain.BookPlan;
-import org.bagwright.domain.StockLimit;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.plan.BagPlan;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.BookPlan;
+import org.bagwright.search.exact.ExactEnding;
+import org.bagwright.search.exact.ExactResult;
+import org.bagwright.search.model.Effort;
+import org.bagwright.search.model.PlainScore;
+import org.bagwright.search.model.PlanningProblem;
+import org.bagwright.search.model.SearchBag;
+import org.bagwright.search.model.SearchClock;
+import org.bagwright.search.model.SearchLimits;
+import org.bagwright.search.model.SearchProgress;
+import org.bagwright.search.model.StockPile;
+import org.bagwright.search.model.Team;
+import org.bagwright.search.planner.BagOptimizer;
+import org.bagwright.search.planner.LocalSearch;
+import org.bagwright.search.planner.SolverSettings;
+import org.bagwright.search.score.Cost;
+import org.bagwright.search.score.PenaltyRules;
+import org.bagwright.search.team.ExactSearch;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.solver.SolutionManager;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -33,7 +50,7 @@ import org.optaplanner.core.api.solver.SolverFactory;
 public final class BagSearch {
     private final SearchLimits limits;
     private final Effort effort;
-    private final SolutionManager<Bench, HardMediumSoftLongScore> scorer;
+    private final SolutionManager<PlanningProblem, HardMediumSoftLongScore> scorer;
     private final SearchClock clock;
     private boolean cappedByTime;
 
@@ -42,7 +59,7 @@ public final class BagSearch {
         this(limits, Effort.USUAL);
     }
 
-    BagSearch(SearchLimits limits, Effort effort) {
+    public BagSearch(SearchLimits limits, Effort effort) {
         this.limits = limits;
         this.effort = effort;
         clock = new SearchClock(limits.mostS());
@@ -70,7 +87,7 @@ public final class BagSearch {
         for (Team team : Team.of(bags, stock)) {
             bound = bound.plus(planned(team, chosen));
         }
-        return told(book, Bench.of(bags, stock, chosen), bound);
+        return told(book, PlanningProblem.of(bags, stock, chosen), bound);
     }
 
     /**
@@ -135,14 +152,14 @@ public final class BagSearch {
         return bound;
     }
 
-    private BagRelay relay(Team team) {
+    private BagOptimizer relay(Team team) {
         return (bag, chosen, free) -> ExactSearch.bag(
                         team.bags().get(bag).exact(team.scarce()), free, clock.limits(effort.relaySteps(), Cost.NONE))
                 .chosen()
                 .get(0);
     }
 
-    private BookPlan told(BookOptions book, Bench bench, Cost bound) {
+    private BookPlan told(BookOptions book, PlanningProblem bench, Cost bound) {
         List<List<Integer>> chosen = bench.chosen();
         scorer.update(bench);
         checkAgreement(bench.cost(), PlainScore.cost(book, chosen));
@@ -157,7 +174,7 @@ public final class BagSearch {
     }
 
     /** What holds for every choice with as few hard breaks as the bench, which may be more than the bound has. */
-    private static double boundPoints(Bench bench, Cost bound) {
+    private static double boundPoints(PlanningProblem bench, Cost bound) {
         boolean asFew = bench.cost().excess() == bound.excess() && bench.cost().breaks() == bound.breaks();
         return PenaltyRules.points(asFew ? bound.micropoints() : bench.leastMicropoints());
     }

@@ -18,7 +18,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.DemoBooks;
-import org.bagwright.cli.Terminal;
+import org.bagwright.cli.text.Terminal;
 
 /** The valid books that are spoilt, without looks and drop-downs so that thousands can be read and written. */
 final class FuzzBooks {

@@ -18,7 +18,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.ResultCells;
-import org.bagwright.cli.Terminal;
+import org.bagwright.cli.text.Terminal;
 
 /** One spoilt book and what the commands make of it. */
 final class FuzzTry {

@@ -4,19 +4,19 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.domain.Bend;
-import org.bagwright.domain.BendRange;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.ClubParts;
-import org.bagwright.domain.HeadForm;
-import org.bagwright.domain.Kit;
-import org.bagwright.domain.PortPiece;
-import org.bagwright.domain.StatedHead;
-import org.bagwright.domain.Swingweight;
-import org.bagwright.domain.Targets;
-import org.bagwright.domain.Weighting;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.BendRange;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.ClubParts;
+import org.bagwright.domain.club.HeadForm;
+import org.bagwright.domain.club.Kit;
+import org.bagwright.domain.club.PortPiece;
+import org.bagwright.domain.club.StatedHead;
+import org.bagwright.domain.club.Targets;
+import org.bagwright.domain.club.Weighting;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.units.Swingweight;
 
 /**
  * A club for the tests of this package, in the units of a bench: grams, inches, g cm2.

@@ -12,8 +12,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.Swingweight;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.units.Swingweight;
 
 @Tag("analytic")
 class BuildAdvicePropertiesTest {

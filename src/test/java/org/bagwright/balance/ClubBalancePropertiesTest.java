@@ -16,10 +16,10 @@ import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealVector;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.PortPiece;
-import org.bagwright.domain.Swingweight;
-import org.bagwright.domain.Weighting;
+import org.bagwright.domain.club.PortPiece;
+import org.bagwright.domain.club.Weighting;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.units.Swingweight;
 
 @Tag("analytic")
 class ClubBalancePropertiesTest {

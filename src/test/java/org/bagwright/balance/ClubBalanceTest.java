@@ -9,10 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Optional;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.Kit;
-import org.bagwright.domain.Swingweight;
-import org.bagwright.domain.Weighting;
+import org.bagwright.domain.club.Kit;
+import org.bagwright.domain.club.Weighting;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.units.Swingweight;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

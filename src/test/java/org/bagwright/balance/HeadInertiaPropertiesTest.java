@@ -14,8 +14,8 @@ import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.PortPiece;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.PortPiece;
 
 @Tag("analytic")
 class HeadInertiaPropertiesTest {

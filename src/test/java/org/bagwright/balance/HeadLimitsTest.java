@@ -10,8 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.ClubKind;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.option.BuildNumbers;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

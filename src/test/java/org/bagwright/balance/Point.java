@@ -5,7 +5,7 @@ import java.util.List;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import org.bagwright.domain.PortPiece;
+import org.bagwright.domain.club.PortPiece;
 
 /** A point of mass, kilograms and metres, and the sums over many of them by linear algebra. */
 record Point(double massKg, RealVector placeM) {

@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.ResultCells;
+import org.bagwright.cli.text.Terminal;
 
 /**
  * An invented bag with every kind of choice (sleeve, weights, another club, an empty slot, bends), and its best choice by

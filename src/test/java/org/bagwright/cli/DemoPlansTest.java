@@ -16,6 +16,7 @@ import java.util.stream.StreamSupport;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookFiller;
 import org.bagwright.DemoBooks;
+import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Random;
 import org.bagwright.BookSketch;
 import org.bagwright.cli.GaugeBooks.Truth;
+import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.bagwright.cli.text.AnsiStyle;
+import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -150,11 +152,11 @@ class MannersTest {
 
     @Test
     void colours_areForTerminalsOnlyAndCanBeSwitchedOff() {
-        assertTrue(Ink.isWanted(Map.of("TERM", "xterm"), true));
-        assertFalse(Ink.isWanted(Map.of("TERM", "xterm"), false));
-        assertFalse(Ink.isWanted(Map.of("TERM", "dumb"), true));
-        assertFalse(Ink.isWanted(Map.of("TERM", "xterm", "NO_COLOR", "1"), true));
-        assertTrue(Ink.isWanted(Map.of("TERM", "xterm", "NO_COLOR", ""), true), "set but empty is as if not set");
+        assertTrue(AnsiStyle.isWanted(Map.of("TERM", "xterm"), true));
+        assertFalse(AnsiStyle.isWanted(Map.of("TERM", "xterm"), false));
+        assertFalse(AnsiStyle.isWanted(Map.of("TERM", "dumb"), true));
+        assertFalse(AnsiStyle.isWanted(Map.of("TERM", "xterm", "NO_COLOR", "1"), true));
+        assertTrue(AnsiStyle.isWanted(Map.of("TERM", "xterm", "NO_COLOR", ""), true), "set but empty is as if not set");
     }
 
     @Test
@@ -162,8 +164,8 @@ class MannersTest {
         StringWriter plain = new StringWriter();
         StringWriter coloured = new StringWriter();
         String[] typed = {"check", folder.resolve("none.xlsx").toString()};
-        int code = Main.run(new PrintWriter(plain), new PrintWriter(plain), Ink.NONE, typed);
-        assertEquals(code, Main.run(new PrintWriter(coloured), new PrintWriter(coloured), new Ink(true), typed));
+        int code = Main.run(new PrintWriter(plain), new PrintWriter(plain), AnsiStyle.NONE, typed);
+        assertEquals(code, Main.run(new PrintWriter(coloured), new PrintWriter(coloured), new AnsiStyle(true), typed));
         assertNotEquals(plain.toString(), coloured.toString());
         assertFalse(plain.toString().contains("\u001b"));
         assertEquals(plain.toString(), coloured.toString().replaceAll("\u001b\\[[0-9;]*m", ""));

@@ -16,8 +16,11 @@ import java.util.stream.Stream;
 import org.apache.poi.openxml4j.exceptions.NotOfficeXmlFileException;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.ResultCells;
-import org.bagwright.domain.Numbers;
-import org.bagwright.planning.FileWatch;
+import org.bagwright.cli.text.AnsiStyle;
+import org.bagwright.cli.text.ProgressLine;
+import org.bagwright.cli.text.WatchText;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.files.FileWatch;
 import org.bagwright.planning.PlanTarget;
 import org.bagwright.planning.Planning;
 import org.junit.jupiter.api.AfterEach;
@@ -50,7 +53,7 @@ class WatchLoopTest {
         target = folder.resolve("bag-plan.xlsx");
         watch = new FileWatch(book, new FileWatch.Pace(60, 300, 100));
         PrintWriter out = new PrintWriter(said);
-        WatchText text = new WatchText(out, new ProgressLine(out, System::nanoTime, ""), Ink.NONE);
+        WatchText text = new WatchText(out, new ProgressLine(out, System::nanoTime, ""), AnsiStyle.NONE);
         loop = new WatchLoop(new Planning(1, 5), watch, new PlanTarget(target), text);
         thread = new Thread(this::run);
     }

@@ -2,8 +2,8 @@ package org.bagwright.docs;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bagwright.domain.PoseNumbers;
-import org.bagwright.domain.Ring;
+import org.bagwright.domain.club.Ring;
+import org.bagwright.domain.option.PoseNumbers;
 
 /** Gauge loft against gauge lie round the clock, for one ring and for two. */
 final class ClockCurvePicture {

@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.bagwright.workbook.ColumnTables;
+import org.bagwright.workbook.schema.ColumnTables;
 
 /** The manual in src/docs/manual: the output of its commands and its tables of columns are made by the program's code. */
 public final class Manual {

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookFiller;
 import org.bagwright.ResultCells;
-import org.bagwright.cli.Terminal;
+import org.bagwright.cli.text.Terminal;
 
 /** Does in a folder what a chapter says, and gives what the chapter should show of the output. */
 final class ManualRun {

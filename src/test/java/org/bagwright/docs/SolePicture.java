@@ -2,8 +2,8 @@ package org.bagwright.docs;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.geometry.SoleForm;
 
 /** The sole from the side: where it touches and where the weight hangs, as designed and lofted up. True to scale. */

@@ -3,7 +3,7 @@ package org.bagwright.docs;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.option.PoseNumbers;
 
 /** The numbers of the page, by the name of the block in which they stand. */
 final class WhyNumbers {

@@ -1,6 +1,6 @@
 package org.bagwright.docs;
 
-import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.option.PoseNumbers;
 
 /** The tables of the page, in Markdown. */
 final class WhyTables {

@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.bagwright.cli.Terminal;
+import org.bagwright.cli.text.Terminal;
 
 /** Disks that are full or may not be written to. */
 final class DiskFaults {

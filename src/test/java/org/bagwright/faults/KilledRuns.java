@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import org.bagwright.cli.Terminal;
+import org.bagwright.cli.text.Terminal;
 
 /** Runs of {@code plan --in-place} as processes of their own, each killed outright at some moment. */
 final class KilledRuns {

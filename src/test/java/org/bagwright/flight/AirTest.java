@@ -3,7 +3,7 @@ package org.bagwright.flight;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.bagwright.domain.AirConditions;
+import org.bagwright.domain.book.AirConditions;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
-import org.bagwright.domain.AirConditions;
-import org.bagwright.domain.BallModelKind;
-import org.bagwright.domain.Limit;
+import org.bagwright.domain.book.AirConditions;
+import org.bagwright.domain.book.BallModelKind;
+import org.bagwright.domain.units.Limit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

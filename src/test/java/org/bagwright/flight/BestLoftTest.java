@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.Shot;
+import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.TestBags.ShotOf;
+import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.flight.golfer.ShotSpread;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

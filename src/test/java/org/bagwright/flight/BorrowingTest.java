@@ -8,12 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.Shot;
-import org.bagwright.domain.ShotPrediction;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.flight.TestBags.ShotOf;
+import org.bagwright.flight.golfer.ClubInterpolation;
+import org.bagwright.flight.golfer.ClubToday;
+import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.flight.golfer.HeadSpeeds;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -128,7 +132,7 @@ class BorrowingTest {
     @Tag("analytic")
     @Test
     void lending_isLinearBetweenAndConstantBeyond() {
-        Lending lending = new Lending();
+        ClubInterpolation lending = new ClubInterpolation();
         lending.add(0.9, 1.0, "short");
         lending.add(1.1, 2.0, "long");
         assertEquals(1.0, lending.at(0.8));

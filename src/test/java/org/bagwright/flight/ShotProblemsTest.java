@@ -7,12 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Limit;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.Shot;
-import org.bagwright.domain.ShotPrediction;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.ShotPrediction;
+import org.bagwright.domain.units.Limit;
 import org.bagwright.flight.TestBags.ShotOf;
+import org.bagwright.flight.golfer.GolferFlight;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

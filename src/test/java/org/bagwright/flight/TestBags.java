@@ -5,30 +5,31 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import org.bagwright.domain.Bend;
-import org.bagwright.domain.BendRange;
-import org.bagwright.domain.BookSettings;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.GapWish;
-import org.bagwright.domain.Golfer;
-import org.bagwright.domain.Hand;
-import org.bagwright.domain.HeadForm;
-import org.bagwright.domain.Message;
-import org.bagwright.domain.Shot;
-import org.bagwright.domain.SitsRange;
-import org.bagwright.domain.StatedHead;
-import org.bagwright.domain.Targets;
+import org.bagwright.domain.book.BookSettings;
+import org.bagwright.domain.book.GapWish;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Hand;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.book.SitsRange;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.BendRange;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.HeadForm;
+import org.bagwright.domain.club.StatedHead;
+import org.bagwright.domain.club.Targets;
+import org.bagwright.flight.golfer.GolferFlight;
 
 /** Golfers, bags and shots for tests. */
-final class TestBags {
-    static final double MPS_PER_MPH = 0.44704;
-    static final double M_PER_YD = 0.9144;
+public final class TestBags {
+    public static final double MPS_PER_MPH = 0.44704;
+    public static final double M_PER_YD = 0.9144;
     static final double M_PER_IN = 0.0254;
 
     private TestBags() {}
 
-    static Golfer golfer(OptionalDouble driverMph, OptionalDouble ironMph) {
+    public static Golfer golfer(OptionalDouble driverMph, OptionalDouble ironMph) {
         return new Golfer(
                 "Ann",
                 Hand.RIGHT,
@@ -42,7 +43,7 @@ final class TestBags {
                 "Golfers!A2");
     }
 
-    static Golfer golfer(double driverMph) {
+    public static Golfer golfer(double driverMph) {
         return golfer(OptionalDouble.of(driverMph), OptionalDouble.empty());
     }
 
@@ -70,12 +71,12 @@ final class TestBags {
                 "Clubs!C" + (slot + 1));
     }
 
-    static Club club(int slot, String name, ClubKind kind, double loftDeg, double lengthIn) {
+    public static Club club(int slot, String name, ClubKind kind, double loftDeg, double lengthIn) {
         return club(slot, name, kind, loftDeg, OptionalDouble.of(lengthIn));
     }
 
     /** The same club with a face angle by design, degrees, closed positive. */
-    static Club faced(Club club, double faceDeg) {
+    public static Club faced(Club club, double faceDeg) {
         StatedHead head = club.head();
         return new Club(
                 club.golfer(),
@@ -99,7 +100,7 @@ final class TestBags {
     /**
      * A generic bag: irons of the handbook's set, the others as commonly made; wedges without a length, a putter at the end.
      */
-    static List<Club> genericBag() {
+    public static List<Club> genericBag() {
         OptionalDouble unknown = OptionalDouble.empty();
         return List.of(
                 club(1, "driver", ClubKind.DRIVER, 10.5, 45.25),
@@ -120,16 +121,16 @@ final class TestBags {
                 club(16, "putter", ClubKind.PUTTER, 3, unknown));
     }
 
-    static Club find(List<Club> bag, String name) {
+    public static Club find(List<Club> bag, String name) {
         return bag.stream().filter(club -> club.name().equals(name)).findFirst().orElseThrow();
     }
 
-    static GolferFlight fit(Golfer golfer, List<Club> bag, List<Shot> shots) {
+    public static GolferFlight fit(Golfer golfer, List<Club> bag, List<Shot> shots) {
         return GolferFlight.fit(
                 BookSettings.DEFAULT, golfer, bag, club -> club.head().loftDeg(), shots);
     }
 
-    static List<String> texts(GolferFlight flight, Message.Severity severity) {
+    public static List<String> texts(GolferFlight flight, Message.Severity severity) {
         return flight.messages().stream()
                 .filter(message -> message.severity() == severity)
                 .map(message -> message.cell() + ": " + message.text())
@@ -137,13 +138,13 @@ final class TestBags {
     }
 
     /** A shot under construction; what is not set is not measured. */
-    static final class ShotOf {
+    public static final class ShotOf {
         private final String club;
         private final double[] values =
                 IntStream.range(0, 6).mapToDouble(i -> Double.NaN).toArray();
         private String cell = "Shots!B2";
 
-        ShotOf(String club) {
+        public ShotOf(String club) {
             this.club = club;
         }
 
@@ -157,17 +158,17 @@ final class TestBags {
             return this;
         }
 
-        ShotOf ballMph(double mph) {
+        public ShotOf ballMph(double mph) {
             values[1] = mph * MPS_PER_MPH;
             return this;
         }
 
-        ShotOf launch(double deg) {
+        public ShotOf launch(double deg) {
             values[2] = deg;
             return this;
         }
 
-        ShotOf spin(double rpm) {
+        public ShotOf spin(double rpm) {
             values[3] = rpm;
             return this;
         }
@@ -177,12 +178,12 @@ final class TestBags {
             return this;
         }
 
-        ShotOf carryYd(double yd) {
+        public ShotOf carryYd(double yd) {
             values[5] = yd * M_PER_YD;
             return this;
         }
 
-        Shot shot() {
+        public Shot shot() {
             return new Shot("Ann", club, of(0), of(1), of(2), of(3), of(4), of(5), cell);
         }
 

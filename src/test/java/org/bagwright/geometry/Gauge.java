@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.PoseNumbers;
-import org.bagwright.domain.Reading;
-import org.bagwright.domain.Ring;
-import org.bagwright.domain.Sleeve;
-import org.bagwright.domain.SleeveSetting;
+import org.bagwright.domain.book.Reading;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Ring;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.SleeveSetting;
+import org.bagwright.domain.option.PoseNumbers;
 
 /**
  * A true head with a true sleeve, gauged with noise, and the stated club that a fitter would have typed. The readings

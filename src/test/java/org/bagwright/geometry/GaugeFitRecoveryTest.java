@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.bagwright.domain.Reading;
+import org.bagwright.domain.book.Reading;
 import org.bagwright.geometry.FittedClub.CheckedReading;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

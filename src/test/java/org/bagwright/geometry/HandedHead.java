@@ -5,9 +5,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.RotationConvention;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.bagwright.domain.Hand;
-import org.bagwright.domain.PoseNumbers;
-import org.bagwright.domain.Ring;
+import org.bagwright.domain.book.Hand;
+import org.bagwright.domain.club.Ring;
+import org.bagwright.domain.option.PoseNumbers;
 
 /**
  * The same club worked out another way, for either hand as it really stands: nothing is mirrored, poses come from pairs

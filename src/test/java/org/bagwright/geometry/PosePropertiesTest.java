@@ -10,11 +10,11 @@ import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.Hand;
-import org.bagwright.domain.PoseNumbers;
-import org.bagwright.domain.Ring;
-import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.book.Hand;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.Ring;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.option.PoseNumbers;
 
 /** What holds for every head, sleeve and golfer. */
 @Tag("analytic")
@@ -32,7 +32,7 @@ class PosePropertiesTest {
         Vector3D shaft = head.shaft(Tilt.of(List.of(new Ring(clockH, bendDeg))));
         Vector3D held = Poses.heldShaft(lieDeg + offDeg, leanDeg);
         Rotation address = Poses.address(head, shaft, held).turn();
-        Rotation seat = Seat.pose(new Sole(SoleForm.assumedFor(ClubKind.DRIVER)), shaft, held);
+        Rotation seat = RestingPose.pose(new Sole(SoleForm.assumedFor(ClubKind.DRIVER)), shaft, held);
         assertEquals(0, address.applyTo(shaft).distance(held), 1e-12);
         assertEquals(0, seat.applyTo(shaft).distance(held), 1e-12);
         assertEquals(0, Poses.edgeHeadingDeg(head, address), Math.toDegrees(1e-12));
@@ -86,7 +86,7 @@ class PosePropertiesTest {
         Sole sole = new Sole(SoleForm.assumedFor(ClubKind.DRIVER));
         Vector3D shaft = head.shaft(Tilt.of(List.of(new Ring(clockH, bendDeg))));
         Vector3D held = Poses.heldShaft(lieDeg + offDeg, 0);
-        Rotation seat = Seat.pose(sole, shaft, held);
+        Rotation seat = RestingPose.pose(sole, shaft, held);
         assertTrue(slope(sole, seat, shaft, held, 2e-9) > 0);
         assertTrue(slope(sole, seat, shaft, held, -2e-9) < 0);
     }

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import org.bagwright.domain.Bend;
-import org.bagwright.domain.Choice;
-import org.bagwright.domain.ClubKind;
-import org.bagwright.domain.PoseNumbers;
-import org.bagwright.domain.Ring;
-import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.Ring;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.option.PoseNumbers;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

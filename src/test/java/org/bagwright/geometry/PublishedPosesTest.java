@@ -2,7 +2,7 @@ package org.bagwright.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.bagwright.domain.PoseNumbers;
+import org.bagwright.domain.option.PoseNumbers;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -7,13 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.domain.Bend;
-import org.bagwright.domain.Choice;
-import org.bagwright.domain.PoseNumbers;
-import org.bagwright.domain.RatedChange;
-import org.bagwright.domain.Ring;
-import org.bagwright.domain.Sleeve;
-import org.bagwright.domain.SleeveSetting;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.RatedChange;
+import org.bagwright.domain.club.Ring;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.SleeveSetting;
+import org.bagwright.domain.option.PoseNumbers;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -103,7 +103,7 @@ class RatedSleeveTest {
     void table_of_a_one_ring_sleeve_gives_back_its_ring() {
         Bench driver = Bench.driver(9.5, 58);
         double[] hours = {1.5, 3, 4.5, 9};
-        var settings = new org.bagwright.domain.SleeveSetting[hours.length];
+        var settings = new org.bagwright.domain.club.SleeveSetting[hours.length];
         for (int i = 0; i < hours.length; i++) {
             PoseNumbers pose = driver.ring(hours[i], 1.7);
             settings[i] =

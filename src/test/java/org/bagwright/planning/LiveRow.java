@@ -7,10 +7,10 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.ResultCells;
-import org.bagwright.domain.BuildNumbers;
-import org.bagwright.domain.Option;
-import org.bagwright.domain.ShotPrediction;
-import org.bagwright.domain.Swingweight;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.ShotPrediction;
+import org.bagwright.domain.units.Swingweight;
 
 /** What one row of the sheet Plan must show live. */
 final class LiveRow {

@@ -8,14 +8,17 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.bagwright.domain.BagOptions;
-import org.bagwright.domain.BookOptions;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.BookOptions;
+import org.bagwright.search.model.TestBags;
+import org.bagwright.search.score.Cost;
+import org.bagwright.search.score.HandScore;
 
 /**
  * The best choice by looking at all of them. Bags meet only in what they take of the stock, so of the choices of one bag
  * that take the same only the best is kept before the bags are put together.
  */
-final class Enumeration {
+public final class Enumeration {
     /** The best: least cost, then fewest changes, then the first found. */
     static final Comparator<Found> BEST = Comparator.comparing(Found::cost).thenComparingInt(Found::changes);
 
@@ -27,7 +30,7 @@ final class Enumeration {
      * @param changes items that differ from today
      * @param takes pieces of each item of the stock
      */
-    record Found(List<List<Integer>> chosen, Cost cost, int changes, List<Integer> takes) {}
+    public record Found(List<List<Integer>> chosen, Cost cost, int changes, List<Integer> takes) {}
 
     private final BookOptions whole;
     private final BookOptions alone;
@@ -51,7 +54,7 @@ final class Enumeration {
     }
 
     /** The best choice for a book; its cost holds the stock too. */
-    static Found best(BookOptions book) {
+    public static Found best(BookOptions book) {
         return all(book, found -> List.of(found.takes())).min(BEST).orElseThrow();
     }
 
@@ -86,7 +89,7 @@ final class Enumeration {
                         some.chosen(), some.cost().plus(excess(book, some.takes())), some.changes(), some.takes()));
     }
 
-    static List<Integer> best(BagOptions bag) {
+    public static List<Integer> best(BagOptions bag) {
         return best(new BookOptions(List.of(bag), List.of())).chosen().get(0);
     }
 

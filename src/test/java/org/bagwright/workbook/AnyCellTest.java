@@ -12,9 +12,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tag;
 import org.apache.poi.ss.util.CellReference;
-import org.bagwright.domain.Message;
+import org.bagwright.domain.book.Message;
 import org.bagwright.workbook.TestBook.Formula;
 import org.bagwright.workbook.TestBook.Shown;
+import org.bagwright.workbook.read.BookReader;
 
 @Tag("analytic")
 class AnyCellTest {

@@ -4,7 +4,7 @@ import static org.bagwright.workbook.TestClubs.ironWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.bagwright.domain.Club;
+import org.bagwright.domain.club.Club;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

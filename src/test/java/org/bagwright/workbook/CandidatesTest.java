@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.bagwright.domain.Club;
-import org.bagwright.domain.Message;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

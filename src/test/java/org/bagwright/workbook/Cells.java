@@ -8,13 +8,13 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** What a sheet shows, as a person reads it. */
-final class Cells {
+public final class Cells {
     private static final DataFormatter FORMATTER = new DataFormatter(java.util.Locale.ROOT);
 
     private Cells() {}
 
     /** Every row that shows something: its texts from the left, cells without a text left out. */
-    static List<List<String>> shown(XSSFSheet sheet) {
+    public static List<List<String>> shown(XSSFSheet sheet) {
         List<List<String>> rows = new ArrayList<>();
         for (Row row : sheet) {
             List<String> texts = new ArrayList<>();
@@ -32,7 +32,7 @@ final class Cells {
     }
 
     /** The first row, from 0, whose first text is this one. */
-    static int row(XSSFSheet sheet, String first) {
+    public static int row(XSSFSheet sheet, String first) {
         for (Row row : sheet) {
             if (row.getCell(0) != null
                     && FORMATTER.formatCellValue(row.getCell(0)).equals(first)) {
@@ -42,7 +42,7 @@ final class Cells {
         throw new AssertionError("no row " + first + " on " + sheet.getSheetName() + ": " + shown(sheet));
     }
 
-    static String text(XSSFSheet sheet, int row, int column) {
+    public static String text(XSSFSheet sheet, int row, int column) {
         Cell cell = sheet.getRow(row).getCell(column);
         return cell == null ? "" : FORMATTER.formatCellValue(cell);
     }

@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.bagwright.workbook.schema.ResultSheets;
 import org.w3c.dom.Element;
 
 /** The parts of a planned book that one comes to without going through a result sheet. */

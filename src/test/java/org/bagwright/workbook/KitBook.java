@@ -4,10 +4,10 @@ package org.bagwright.workbook;
  * A sound book with kits and stock. On Clubs the columns K to M are Kit, Weighting and In bag; Front has the weightings
  * Light (4 g) and Heavy (4 g and 12 g), Rear has one only (7 g).
  */
-final class KitBook {
+public final class KitBook {
     private KitBook() {}
 
-    static TestBook sound() {
+    public static TestBook sound() {
         return TestBook.sound()
                 .set("Clubs!K1", "Kit")
                 .set("Clubs!L1", "Weighting")

@@ -2,9 +2,10 @@ package org.bagwright.workbook;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import org.bagwright.workbook.pen.RichBook;
 
 /** What newer spreadsheet programs write and the library does not know, as parts and pieces of XML. */
-final class RichParts {
+public final class RichParts {
     private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     private static final String SPREADSHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
     private static final String X14 = "xmlns:x14=\"http://schemas.microsoft.com/office/spreadsheetml/2009/9/main\"";
@@ -32,7 +33,7 @@ final class RichParts {
 
     private RichParts() {}
 
-    static void add(Path file) throws IOException {
+    public static void add(Path file) throws IOException {
         PartEditor editor = new PartEditor(file);
         String data = editor.old().sheet(RichBook.DATA);
         String sums = editor.old().sheet(RichBook.SUMS);

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.bagwright.domain.Aim;
-import org.bagwright.domain.Aims;
-import org.bagwright.domain.Measure;
-import org.bagwright.domain.Shot;
+import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.book.Aims;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.book.Shot;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.bagwright.domain.Message;
+import org.bagwright.domain.book.Message;
 import org.bagwright.workbook.TestBook.Formula;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -13,11 +13,12 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.bagwright.domain.Book;
-import org.bagwright.domain.Message;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Message;
+import org.bagwright.workbook.read.BookReader;
 
 /** Builds small books for tests. */
-final class TestBook {
+public final class TestBook {
     private final XSSFWorkbook workbook = new XSSFWorkbook();
     private XSSFSheet sheet;
 
@@ -25,7 +26,7 @@ final class TestBook {
     record Formula(String text) {}
 
     /** A number shown in a format. */
-    record Shown(double valueMeasureUnits, String format) {}
+    public record Shown(double valueMeasureUnits, String format) {}
 
     /** Nothing in it at all. */
     static TestBook empty() {
@@ -33,7 +34,7 @@ final class TestBook {
     }
 
     /** One right-handed golfer, Ann, with a driver and a 3 wood in a one-ring sleeve and a 7 iron. */
-    static TestBook sound() {
+    public static TestBook sound() {
         return empty().sheet("Start")
                 .row("Distance", "yd")
                 .sheet("Golfers")
@@ -57,17 +58,17 @@ final class TestBook {
                 .row("carry", 6, 2, "no");
     }
 
-    TestBook sheet(String name) {
+    public TestBook sheet(String name) {
         sheet = workbook.createSheet(name);
         return this;
     }
 
     /** The next row of the sheet last begun. */
-    TestBook row(Object... values) {
+    public TestBook row(Object... values) {
         return rowAt(sheet.getPhysicalNumberOfRows() == 0 ? 0 : sheet.getLastRowNum() + 1, 0, values);
     }
 
-    TestBook rowAt(int index, int firstColumn, Object... values) {
+    public TestBook rowAt(int index, int firstColumn, Object... values) {
         XSSFRow row = sheet.createRow(index);
         for (int column = 0; column < values.length; column++) {
             put(row.createCell(firstColumn + column), values[column]);
@@ -76,7 +77,7 @@ final class TestBook {
     }
 
     /** Changes one cell, named as {@code Clubs!F2}. */
-    TestBook set(String address, Object value) {
+    public TestBook set(String address, Object value) {
         CellReference cell = new CellReference(address);
         XSSFSheet target = workbook.getSheet(cell.getSheetName());
         XSSFRow row = target.getRow(cell.getRow());
@@ -85,12 +86,12 @@ final class TestBook {
         return this;
     }
 
-    TestBook without(String sheetName) {
+    public TestBook without(String sheetName) {
         workbook.removeSheetAt(workbook.getSheetIndex(sheetName));
         return this;
     }
 
-    TestBook rename(String sheetName, String other) {
+    public TestBook rename(String sheetName, String other) {
         workbook.setSheetName(workbook.getSheetIndex(sheetName), other);
         return this;
     }
@@ -123,7 +124,7 @@ final class TestBook {
         return workbook.getSheet(at.getSheetName()).getRow(at.getRow()).getCell(at.getCol());
     }
 
-    BookReader.Result read() {
+    public BookReader.Result read() {
         try {
             Path file = Files.createTempFile("book", ".xlsx");
             try {
@@ -144,17 +145,17 @@ final class TestBook {
     }
 
     /** The book, which must have no problem. */
-    Book book() {
+    public Book book() {
         BookReader.Result result = read();
         return result.book().orElseThrow(() -> new AssertionError("problems: " + result.messages()));
     }
 
     /** All problems as {@code cell: text}. */
-    List<String> problems() {
+    public List<String> problems() {
         return lines(Message.Severity.PROBLEM);
     }
 
-    List<String> lines(Message.Severity severity) {
+    public List<String> lines(Message.Severity severity) {
         return read().messages().stream()
                 .filter(message -> message.severity() == severity)
                 .map(message -> message.cell() + ": " + message.text())
@@ -162,7 +163,7 @@ final class TestBook {
     }
 
     /** The cells that have a problem. */
-    List<String> problemCells() {
+    public List<String> problemCells() {
         return read().messages().stream()
                 .filter(message -> message.severity() == Message.Severity.PROBLEM)
                 .map(Message::cell)

@@ -1,13 +1,16 @@
 package org.bagwright.workbook;
 
+import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.Column;
+
 /** Builds books with rows of clubs in the template's order of columns. */
-final class TestClubs {
+public final class TestClubs {
     private static final Object[] HEADINGS =
             ClubColumns.SHEET.columns().stream().map(Column::header).toArray();
 
     private TestClubs() {}
 
-    static TestBook clubs(Object[]... rows) {
+    public static TestBook clubs(Object[]... rows) {
         TestBook book = TestBook.sound()
                 .without("Shots")
                 .without("Clubs")
@@ -19,18 +22,18 @@ final class TestClubs {
         return book;
     }
 
-    static Object[] row(Object... values) {
+    public static Object[] row(Object... values) {
         return values;
     }
 
     /** The sound driver row with one more cell under a heading. */
-    static TestBook driverWith(String header, Object value) {
+    public static TestBook driverWith(String header, Object value) {
         return clubs(row("Ann", 1, "Driver", "driver", 10.5, 58, 1, "N", 45.5, "Two degree", "N"))
                 .set("Clubs!" + column(header) + "2", value);
     }
 
     /** A sound 7 iron row with more cells under headings. */
-    static TestBook ironWith(Object... headersAndValues) {
+    public static TestBook ironWith(Object... headersAndValues) {
         TestBook book = clubs(row("Ann", 1, "7 iron", "iron", 31, 62.5));
         for (int index = 0; index < headersAndValues.length; index += 2) {
             book.set("Clubs!" + column((String) headersAndValues[index]) + "2", headersAndValues[index + 1]);
@@ -38,7 +41,7 @@ final class TestClubs {
         return book;
     }
 
-    static String column(String header) {
+    public static String column(String header) {
         int index = ClubColumns.SHEET.columns().stream()
                 .map(Column::header)
                 .toList()

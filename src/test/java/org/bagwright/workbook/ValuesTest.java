@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.bagwright.domain.Book;
-import org.bagwright.domain.Sleeve;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.club.Sleeve;
 import org.bagwright.workbook.TestBook.Formula;
 import org.bagwright.workbook.TestBook.Shown;
 import org.junit.jupiter.api.Tag;

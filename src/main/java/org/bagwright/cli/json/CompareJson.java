@@ -1,0 +1,92 @@
+package org.bagwright.cli.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.bagwright.domain.plan.BagFigures;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.ComparedBook;
+import org.bagwright.domain.plan.Comparison;
+
+/** Several books as a machine-readable document. Distances in the unit of the first book. */
+public final class CompareJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private final Comparison comparison;
+
+    private CompareJson(Comparison comparison) {
+        this.comparison = comparison;
+    }
+
+    public static ObjectNode of(Comparison comparison) {
+        return new CompareJson(comparison).document();
+    }
+
+    private ObjectNode document() {
+        ObjectNode document = NODES.objectNode();
+        document.set(
+                "units",
+                Json.units(comparison.books().get(0).result().book().settings().units()));
+        ArrayNode books = document.putArray("books");
+        comparison.books().forEach(book -> books.add(book(book)));
+        ArrayNode golfers = document.putArray("golfers");
+        comparison.golfers().forEach(golfer -> golfers.add(golfer(golfer)));
+        return document;
+    }
+
+    private static ObjectNode book(ComparedBook book) {
+        ObjectNode node = NODES.objectNode();
+        node.put("book", book.name());
+        node.put("penalty", book.result().plannedPoints());
+        node.put("bound", book.result().boundPoints());
+        node.put("proven", book.result().proven());
+        node.put("brokenMusts", book.result().plannedBreaks());
+        node.set("messages", Json.messages(book.result().messages()));
+        return node;
+    }
+
+    private ObjectNode golfer(String golfer) {
+        ObjectNode node = NODES.objectNode();
+        node.put("golfer", golfer);
+        ArrayNode books = node.putArray("books");
+        for (ComparedBook book : comparison.books()) {
+            book.bagOf(golfer).ifPresent(bag -> {
+                ObjectNode one = books.addObject();
+                one.put("book", book.name());
+                one.set("today", state(book, bag, bag.today()));
+                one.set("planned", state(book, bag, bag.planned()));
+            });
+        }
+        ArrayNode missing = node.putArray("notIn");
+        comparison.without(golfer).forEach(missing::add);
+        ArrayNode differences = node.putArray("differences");
+        comparison.differences(golfer).forEach(difference -> {
+            ObjectNode one = differences.addObject();
+            one.put("slot", difference.slot());
+            one.put("state", difference.state());
+            ArrayNode choices = one.putArray("choices");
+            difference.choices().forEach(choices::add);
+        });
+        return node;
+    }
+
+    private ObjectNode state(ComparedBook book, BagResult bag, BagState state) {
+        ObjectNode node = NODES.objectNode();
+        BagFigures.unevennessM(state)
+                .ifPresent(valueM ->
+                        node.put("gapUnevenness", comparison.distance().fromM(valueM)));
+        BagFigures.worstMiss(bag, state, book.result().book().aims()).ifPresent(miss -> {
+            ObjectNode worst = node.putObject("worstMiss");
+            worst.put("measure", miss.measure().label());
+            worst.put("slot", bag.options().slots().get(miss.index()).slot());
+            worst.put("tolerances", miss.toleranceRatio());
+        });
+        node.put("penalty", state.score().penaltyPoints());
+        node.put("brokenMusts", state.score().hardBreaks());
+        node.put("changes", bag.changesOf(state));
+        ObjectNode measures = node.putObject("byMeasure");
+        BagFigures.pointsByMeasure(bag, state).forEach((measure, points) -> measures.put(measure.label(), points));
+        return node;
+    }
+}

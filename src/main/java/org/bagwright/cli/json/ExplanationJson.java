@@ -1,0 +1,91 @@
+package org.bagwright.cli.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.function.Function;
+import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.OtherPlan;
+import org.bagwright.domain.plan.Relaxation;
+import org.bagwright.domain.plan.Step;
+
+/** Steps, other plans, what holds the plans back, and the stock, for programs. */
+final class ExplanationJson {
+
+    private ExplanationJson() {}
+
+    /**
+     * Adds to the document of a plan.
+     *
+     * @param choices writes what is chosen in a state of a bag
+     */
+    static void put(ObjectNode document, BookResult result, Choices choices) {
+        ArrayNode steps = document.putArray("steps");
+        ArrayNode others = document.putArray("others");
+        ArrayNode relaxations = document.putArray("relaxations");
+        for (BagResult bag : result.bags()) {
+            bag.steps().forEach(step -> steps.add(step(document, bag, step, choices)));
+            bag.others().forEach(other -> others.add(other(document, bag, other, choices)));
+            bag.relaxations().forEach(relaxation -> relaxations.add(relaxation(document, bag, relaxation)));
+        }
+        stock(document.putArray("stock"), result);
+    }
+
+    /** Writes what is chosen in a state of a bag. */
+    @FunctionalInterface
+    interface Choices {
+        ArrayNode of(BagResult bag, BagState state);
+    }
+
+    private static ObjectNode step(ObjectNode nodes, BagResult bag, Step step, Choices choices) {
+        ObjectNode node = nodes.objectNode();
+        node.put("golfer", bag.golfer().name());
+        node.put("changes", step.changes());
+        score(node, step.state());
+        node.set("choices", choices.of(bag, step.state()));
+        return node;
+    }
+
+    private static ObjectNode other(ObjectNode nodes, BagResult bag, OtherPlan other, Choices choices) {
+        ObjectNode node = nodes.objectNode();
+        node.put("golfer", bag.golfer().name());
+        node.put("difference", other.difference());
+        score(node, other.state());
+        node.put("changes", bag.changesOf(other.state()));
+        node.set("choices", choices.of(bag, other.state()));
+        return node;
+    }
+
+    private static void score(ObjectNode node, BagState state) {
+        node.put("penalty", state.score().penaltyPoints());
+        node.put("brokenMusts", state.score().hardBreaks());
+    }
+
+    private static ObjectNode relaxation(ObjectNode nodes, BagResult bag, Relaxation relaxation) {
+        ObjectNode node = nodes.objectNode();
+        node.put("golfer", bag.golfer().name());
+        node.put("cell", relaxation.cell());
+        node.put("what", relaxation.what());
+        node.put("gain", relaxation.gainPoints());
+        node.put("fewerBrokenMusts", relaxation.fewerBreaks());
+        return node;
+    }
+
+    private static void stock(ArrayNode stock, BookResult result) {
+        List<StockLimit> limits = result.stock();
+        for (int item = 0; item < limits.size(); item++) {
+            ObjectNode node = stock.addObject();
+            node.put("item", limits.get(item).item().inWords());
+            node.put("available", limits.get(item).available());
+            node.put("takenToday", taken(result, item, BagResult::today));
+            node.put("takenByPlan", taken(result, item, BagResult::planned));
+        }
+    }
+
+    private static int taken(BookResult result, int item, Function<BagResult, BagState> state) {
+        return result.taken(item, state);
+    }
+}

@@ -1,0 +1,79 @@
+package org.bagwright.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.OptionChange;
+import org.bagwright.domain.plan.Relaxation;
+import org.bagwright.domain.plan.Step;
+import org.bagwright.domain.text.Numbers;
+
+/** In a few lines why a plan is as it is: what the first changes bring, and what holds it back. */
+final class ExplanationText {
+    private static final int MOST_STEPS = 4;
+    private static final int MOST_RELAXATIONS = 3;
+
+    private ExplanationText() {}
+
+    static List<String> lines(BagResult bag) {
+        List<String> lines = new ArrayList<>();
+        firstStep(bag).ifPresent(lines::add);
+        bag.relaxations().stream()
+                .limit(MOST_RELAXATIONS)
+                .map(ExplanationText::relaxation)
+                .forEach(lines::add);
+        return lines;
+    }
+
+    private static Optional<String> firstStep(BagResult bag) {
+        List<Step> steps = bag.steps();
+        if (steps.size() < 3) {
+            return Optional.empty();
+        }
+        String more = steps.stream()
+                .skip(2)
+                .limit(MOST_STEPS - 1)
+                .map(step -> step.changes() + " changes " + points(step))
+                .collect(Collectors.joining(", "));
+        return Optional.of("Best single change: " + difference(bag, steps.get(1)) + " ("
+                + gain(steps.get(0), steps.get(1)) + "); " + more + ": see the sheet Steps");
+    }
+
+    /** What it brings: first of all musts that are met, then points. */
+    private static String gain(Step from, Step to) {
+        long before = from.state().score().hardBreaks();
+        long after = to.state().score().hardBreaks();
+        String points = "penalty " + points(from) + " -> " + points(to);
+        return before == after
+                ? points
+                : "musts missed by " + tolerances(before) + " -> " + tolerances(after) + " tolerances, " + points;
+    }
+
+    private static String tolerances(long thousandths) {
+        return Numbers.trimmed(thousandths / 1000.0, 2);
+    }
+
+    private static String difference(BagResult bag, Step step) {
+        return IntStream.range(0, bag.options().slots().size())
+                .mapToObj(slot -> new OptionChange(
+                        bag.optionsOf(bag.today()).get(slot),
+                        bag.optionsOf(step.state()).get(slot)))
+                .filter(change -> !change.isNone())
+                .map(OptionChange::inWords)
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String points(Step step) {
+        return Numbers.fixed(step.state().score().penaltyPoints(), 2);
+    }
+
+    private static String relaxation(Relaxation relaxation) {
+        String gain = relaxation.fewerBreaks() > 0
+                ? "broken musts down by " + Numbers.fixed(relaxation.fewerBreaks() / 1000.0, 2)
+                : Numbers.signed(-relaxation.gainPoints(), 2) + " points";
+        return "Would help: " + relaxation.what() + " (" + gain + ")";
+    }
+}

@@ -1,0 +1,32 @@
+package org.bagwright.cli.text;
+
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+
+/** A fault in words. */
+public final class FaultText {
+    private FaultText() {}
+
+    public static String of(Throwable fault) {
+        if (fault instanceof AccessDeniedException denied) {
+            return denied.getFile() + ": no right to write here";
+        }
+        if (fault instanceof NoSuchFileException missing) {
+            return missing.getFile() + ": there is no such file or folder";
+        }
+        if (fault instanceof FileSystemException system) {
+            return system.getFile() + ": "
+                    + (system.getReason() == null ? "the system could not read or write it" : system.getReason());
+        }
+        if (fault instanceof java.io.IOException) {
+            return fault.getMessage() == null ? fault.toString() : fault.getMessage();
+        }
+        return "a fault of the program, not of your book: " + fault + at(fault);
+    }
+
+    private static String at(Throwable fault) {
+        StackTraceElement[] trace = fault.getStackTrace();
+        return trace.length == 0 ? "" : " at " + trace[0];
+    }
+}

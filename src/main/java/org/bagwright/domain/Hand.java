@@ -1,7 +1,0 @@
-package org.bagwright.domain;
-
-/** The side from which the golfer plays. Both hands share one set of numbers, see the package description. */
-public enum Hand {
-    RIGHT,
-    LEFT
-}

@@ -1,0 +1,132 @@
+package org.bagwright.domain.book;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Kit;
+import org.bagwright.domain.club.Sleeve;
+
+/**
+ * A fitter's book: every input sheet as records, already checked against each other.
+ *
+ * @param settings what holds for the whole book
+ * @param aims how much each measure counts
+ * @param golfers the golfers, in the order of the book
+ * @param clubs the clubs, in the order of the book
+ * @param sleeves the sleeves
+ * @param kits the kits of weights
+ * @param stock what lies on the bench in limited number
+ * @param shots the shots
+ * @param readings the gauge readings
+ * @param gaugedClubs the cells of the clubs whose loft or lie was written by an earlier fit and not changed since
+ * @param liveChoices what was chosen on the sheet Plan of an earlier run; empty without one
+ * @param messages what reading found: warnings and assumed values
+ */
+public record Book(
+        BookSettings settings,
+        Aims aims,
+        List<Golfer> golfers,
+        List<Club> clubs,
+        List<Sleeve> sleeves,
+        List<Kit> kits,
+        List<StockItem> stock,
+        List<Shot> shots,
+        List<Reading> readings,
+        Set<String> gaugedClubs,
+        List<LiveChoice> liveChoices,
+        List<Message> messages) {
+    public Book {
+        golfers = List.copyOf(golfers);
+        clubs = List.copyOf(clubs);
+        sleeves = List.copyOf(sleeves);
+        kits = List.copyOf(kits);
+        stock = List.copyOf(stock);
+        shots = List.copyOf(shots);
+        readings = List.copyOf(readings);
+        gaugedClubs = Set.copyOf(gaugedClubs);
+        liveChoices = List.copyOf(liveChoices);
+        messages = List.copyOf(messages);
+    }
+
+    /** A book that was not planned before. */
+    public Book(
+            BookSettings settings,
+            Aims aims,
+            List<Golfer> golfers,
+            List<Club> clubs,
+            List<Sleeve> sleeves,
+            List<Kit> kits,
+            List<StockItem> stock,
+            List<Shot> shots,
+            List<Reading> readings,
+            Set<String> gaugedClubs,
+            List<Message> messages) {
+        this(settings, aims, golfers, clubs, sleeves, kits, stock, shots, readings, gaugedClubs, List.of(), messages);
+    }
+
+    /** The same book with other clubs. */
+    public Book withClubs(List<Club> others) {
+        return new Book(
+                settings,
+                aims,
+                golfers,
+                others,
+                sleeves,
+                kits,
+                stock,
+                shots,
+                readings,
+                gaugedClubs,
+                liveChoices,
+                messages);
+    }
+
+    /** The choice that is pinned for a golfer's slot on the sheet Plan. */
+    public Optional<LiveChoice> pinOf(String golfer, int slot) {
+        return liveChoices.stream()
+                .filter(LiveChoice::pinned)
+                .filter(live -> live.isFor(golfer, slot))
+                .findFirst();
+    }
+
+    /** The clubs of one golfer by slot. */
+    public List<Club> bagOf(Golfer golfer) {
+        return clubs.stream()
+                .filter(club -> club.golfer().equalsIgnoreCase(golfer.name()))
+                .sorted(java.util.Comparator.comparingInt(Club::slot))
+                .toList();
+    }
+
+    /** The readings of one club, in the order of the book. */
+    public List<Reading> readingsOf(Club club) {
+        return readings.stream()
+                .filter(reading -> reading.golfer().equalsIgnoreCase(club.golfer()))
+                .filter(reading -> reading.club().equalsIgnoreCase(club.name()))
+                .toList();
+    }
+
+    /** Whether a club states its loft and lie as an earlier fit of gauge readings wrote them. */
+    public boolean isGauged(Club club) {
+        return gaugedClubs.contains(club.cell());
+    }
+
+    /** The sleeve that a club names; empty for a glued shaft. */
+    public Optional<Sleeve> sleeveOf(Club club) {
+        return club.sleeve().flatMap(this::sleeve);
+    }
+
+    /** The kit of weights that a club names; empty for a head without one. */
+    public Optional<Kit> kitOf(Club club) {
+        return club.kit().flatMap(name -> kits.stream()
+                .filter(kit -> kit.name().equalsIgnoreCase(name))
+                .findFirst());
+    }
+
+    /** The sleeve with this name, letter case apart. */
+    public Optional<Sleeve> sleeve(String name) {
+        return sleeves.stream()
+                .filter(sleeve -> sleeve.name().equalsIgnoreCase(name))
+                .findFirst();
+    }
+}

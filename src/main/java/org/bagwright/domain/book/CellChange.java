@@ -1,0 +1,11 @@
+package org.bagwright.domain.book;
+
+/**
+ * An input cell that was written.
+ *
+ * @param cell where, {@code Sheet!C7}
+ * @param what what it holds, such as {@code loft}
+ * @param before what stood there
+ * @param after what stands there now
+ */
+public record CellChange(String cell, String what, String before, String after) {}

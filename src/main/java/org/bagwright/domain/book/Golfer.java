@@ -1,0 +1,65 @@
+package org.bagwright.domain.book;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.bagwright.domain.units.Checks;
+import org.bagwright.domain.units.Limit;
+
+/**
+ * One golfer of a book.
+ *
+ * @param name how the book calls him
+ * @param hand the side from which he plays
+ * @param speeds his head speeds
+ * @param leanDeg forward shaft lean at address, degrees
+ * @param squaresFace whether he brings the leading edge square at address
+ * @param keepsShaftAligned whether settings that turn the shaft away from today's are closed to him
+ * @param sitsRange the looks at address he accepts
+ * @param gaps the gaps he wants
+ * @param mostChanges the most items that a plan may change; empty is no limit
+ * @param cell where the book names him
+ */
+public record Golfer(
+        String name,
+        Hand hand,
+        HeadSpeeds speeds,
+        double leanDeg,
+        boolean squaresFace,
+        boolean keepsShaftAligned,
+        SitsRange sitsRange,
+        GapAims gaps,
+        OptionalInt mostChanges,
+        String cell) {
+    public Golfer {
+        Checks.named(name, "golfer");
+        Checks.within(Limit.LEAN_DEG, leanDeg, "shaft lean");
+        mostChanges.ifPresent(count -> Checks.that(count >= 0, "most changes must be 0 or more"));
+    }
+
+    /** The same golfer with another limit of changes. */
+    public Golfer withMostChanges(OptionalInt other) {
+        return new Golfer(name, hand, speeds, leanDeg, squaresFace, keepsShaftAligned, sitsRange, gaps, other, cell);
+    }
+
+    /**
+     * Measured head speeds; what is empty is assumed.
+     *
+     * @param driverMps with the driver, m/s
+     * @param ironMps with the 7 iron, m/s
+     */
+    public record HeadSpeeds(OptionalDouble driverMps, OptionalDouble ironMps) {
+        public HeadSpeeds {
+            driverMps.ifPresent(value -> Checks.within(Limit.HEAD_SPEED_MPS, value, "driver speed"));
+            ironMps.ifPresent(value -> Checks.within(Limit.HEAD_SPEED_MPS, value, "iron speed"));
+        }
+    }
+
+    /**
+     * The gap he wants, and the limits inside which a gap is good enough for him.
+     *
+     * @param wish the gap wanted
+     * @param leastM the least good gap, metres
+     * @param mostM the greatest good gap, metres
+     */
+    public record GapAims(GapWish wish, OptionalDouble leastM, OptionalDouble mostM) {}
+}

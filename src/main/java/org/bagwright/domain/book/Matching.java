@@ -1,0 +1,54 @@
+package org.bagwright.domain.book;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.bagwright.domain.club.ClubKind;
+
+/**
+ * By what clubs are matched to each other, and which of them (the measure spread).
+ *
+ * @param by the number that should be alike
+ * @param over which clubs should be alike
+ */
+public record Matching(By by, Over over) {
+
+    public static final Matching DEFAULT = new Matching(By.SWINGWEIGHT, Over.KIND);
+
+    /** The number that should be alike. */
+    public enum By {
+        /** Swingweight, points. */
+        SWINGWEIGHT,
+        /** Inertia of the whole club about its butt end, kg cm2. */
+        INERTIA;
+
+        public String label() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** Which clubs should be alike. */
+    public enum Over {
+        /** The clubs of each kind among themselves, putters left out. */
+        KIND,
+        /** Irons and wedges, all together. */
+        IRONS,
+        /** All clubs but the putter, all together. */
+        BAG;
+
+        public String label() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** The name of the group in which a club of this kind is matched; empty if it is in none. */
+    public Optional<String> groupOf(ClubKind kind) {
+        if (!kind.carries()) {
+            return Optional.empty();
+        }
+        return switch (over) {
+            case KIND -> Optional.of(kind.label());
+            case IRONS -> kind.bendable() ? Optional.of("irons and wedges") : Optional.empty();
+            case BAG -> Optional.of("bag");
+        };
+    }
+}

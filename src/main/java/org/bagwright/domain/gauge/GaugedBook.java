@@ -1,0 +1,27 @@
+package org.bagwright.domain.gauge;
+
+import java.util.List;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Message;
+
+/**
+ * A book with what its gauge readings told.
+ *
+ * @param book what was read
+ * @param repeatabilityDeg one standard deviation of the gauge, degrees
+ * @param clubs the clubs that have readings, in the order of the book
+ * @param corrections the cells whose numbers the readings tell, in the order of the book
+ * @param messages everything a person should know
+ */
+public record GaugedBook(
+        Book book,
+        double repeatabilityDeg,
+        List<GaugedClub> clubs,
+        List<Correction> corrections,
+        List<Message> messages) {
+    public GaugedBook {
+        clubs = List.copyOf(clubs);
+        corrections = List.copyOf(corrections);
+        messages = List.copyOf(messages);
+    }
+}

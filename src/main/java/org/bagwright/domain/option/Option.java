@@ -1,0 +1,115 @@
+package org.bagwright.domain.option;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.Checks;
+
+/**
+ * One way to fill one slot of a bag: a club set up in one way, or nothing.
+ *
+ * @param key text that names it uniquely in the book
+ * @param setup the club with all its numbers; empty where the slot is left empty
+ * @param changes how many items differ from today
+ * @param terms its own part of the penalty
+ * @param barriers why a plan may not take it; empty if it may
+ * @param takes how many pieces it takes of each item in limited number, in the order of the book's stock
+ */
+public record Option(
+        String key,
+        Optional<ClubSetup> setup,
+        int changes,
+        OwnTerms terms,
+        Set<ClosedReason> barriers,
+        List<Integer> takes) {
+
+    /** What stands in the place of a club's name where a slot is left empty. */
+    public static final String LEFT_OUT = "left out";
+
+    public Option {
+        Checks.named(key, "option");
+        Checks.that(changes >= 0, "changes must be 0 or more");
+        barriers = Set.copyOf(barriers);
+        takes = List.copyOf(takes);
+    }
+
+    /** An option that is open or else closed as a setting that is not allowed. */
+    public Option(
+            String key, Optional<ClubSetup> setup, int changes, OwnTerms terms, boolean open, List<Integer> takes) {
+        this(key, setup, changes, terms, open ? Set.of() : Set.of(ClosedReason.SETTING), takes);
+    }
+
+    /** Whether a plan may take it. */
+    public boolean open() {
+        return barriers.isEmpty();
+    }
+
+    /**
+     * The text that names an option: golfer, slot, club, setting, weighting, loft bend and lie bend between bars.
+     */
+    public static String keyOf(Club club, Choice choice) {
+        return String.join(
+                "|",
+                club.golfer(),
+                String.valueOf(club.slot()),
+                club.name(),
+                choice.settingText(),
+                choice.weightingText(),
+                Numbers.trimmed(choice.bend().loftDeg()),
+                Numbers.trimmed(choice.bend().lieDeg()));
+    }
+
+    /** The text that names a slot left empty. */
+    public static String keyOfNone(String golfer, int slot) {
+        return String.join("|", golfer, String.valueOf(slot), LEFT_OUT);
+    }
+
+    /** Whether the slot is left empty. */
+    public boolean isEmpty() {
+        return setup.isEmpty();
+    }
+
+    /** The name of the club, or {@link #LEFT_OUT}. */
+    public String clubText() {
+        return setup.map(made -> made.club().name()).orElse(LEFT_OUT);
+    }
+
+    /**
+     * The club.
+     *
+     * @throws IllegalStateException if the slot is left empty, as for everything else that only a club has
+     */
+    public Club club() {
+        return carried().club();
+    }
+
+    public Choice choice() {
+        return carried().choice();
+    }
+
+    public PoseNumbers pose() {
+        return carried().pose();
+    }
+
+    public BuildNumbers build() {
+        return carried().build();
+    }
+
+    /** The shot; empty for a putter and where the slot is left empty. */
+    public Optional<ShotPrediction> shot() {
+        return setup.flatMap(ClubSetup::shot);
+    }
+
+    /** The carry in metres; empty for a putter and where the slot is left empty. */
+    public OptionalDouble carryM() {
+        return shot().map(value -> OptionalDouble.of(value.carryM())).orElseGet(OptionalDouble::empty);
+    }
+
+    private ClubSetup carried() {
+        return setup.orElseThrow(() -> new IllegalStateException("the slot of option " + key + " is left empty"));
+    }
+}

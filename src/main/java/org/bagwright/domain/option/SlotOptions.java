@@ -1,0 +1,58 @@
+package org.bagwright.domain.option;
+
+import java.util.List;
+import java.util.Optional;
+import org.bagwright.domain.book.LiveChoice;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.units.Checks;
+
+/**
+ * A place in a bag with every way to fill it.
+ *
+ * @param slot its number, 1 the longest
+ * @param clubs the clubs that may fill it, in the order of the book
+ * @param options all options, at least one
+ * @param todayIndex which of them is today's
+ * @param openIndexes which of them a plan may take; at least one
+ */
+public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int todayIndex, List<Integer> openIndexes) {
+
+    public SlotOptions {
+        clubs = List.copyOf(clubs);
+        options = List.copyOf(options);
+        openIndexes = List.copyOf(openIndexes);
+        Checks.that(!clubs.isEmpty(), "a slot needs a club that may fill it");
+        Checks.that(todayIndex >= 0 && todayIndex < options.size(), "today must be one of the options");
+        Checks.that(!openIndexes.isEmpty(), "a plan needs an open option for every slot");
+    }
+
+    public Option today() {
+        return options.get(todayIndex);
+    }
+
+    /** The club that stands for the slot: today's, or the first that may fill it. */
+    public Club main() {
+        return today().setup().map(ClubSetup::club).orElse(clubs.get(0));
+    }
+
+    /** The options of one of its clubs. */
+    public List<Option> optionsOf(Club club) {
+        return options.stream()
+                .filter(option -> option.setup().isPresent() && option.club().equals(club))
+                .toList();
+    }
+
+    /** Whether there is anything to choose but settings, weightings and bends of one club. */
+    public boolean hasCandidates() {
+        return clubs.size() > 1 || options.stream().anyMatch(Option::isEmpty);
+    }
+
+    /** The option that a person has chosen on the sheet Plan; empty where it is none of these. */
+    public Optional<Option> chosenBy(LiveChoice live) {
+        return options.stream()
+                .filter(option -> option.setup()
+                        .map(made -> live.means(made.club(), made.choice()))
+                        .orElse(live.club().equalsIgnoreCase(Option.LEFT_OUT)))
+                .findFirst();
+    }
+}

@@ -1,0 +1,82 @@
+package org.bagwright.domain.plan;
+
+import java.util.List;
+import java.util.function.Function;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.option.StockLimit;
+
+/**
+ * A planned book.
+ *
+ * @param book what was planned
+ * @param bags the bags, in the order of the golfers
+ * @param stock what the bags share
+ * @param boundPoints no choice with as few hard breaks has a penalty below this, points
+ * @param proven whether no choice at all is better than the plan
+ * @param messages everything a person should know, from reading to planning
+ * @param seed the seed of the search
+ * @param searchS how long the search took, seconds
+ */
+public record BookResult(
+        Book book,
+        List<BagResult> bags,
+        List<StockLimit> stock,
+        double boundPoints,
+        boolean proven,
+        List<Message> messages,
+        long seed,
+        double searchS) {
+
+    private static final long BREAK_THOUSANDTHS = 1000;
+
+    public BookResult {
+        bags = List.copyOf(bags);
+        stock = List.copyOf(stock);
+        messages = List.copyOf(messages);
+    }
+
+    public BookResult withMessages(List<Message> all) {
+        return new BookResult(book, bags, stock, boundPoints, proven, all, seed, searchS);
+    }
+
+    public double todayPoints() {
+        return points(BagResult::today);
+    }
+
+    public double plannedPoints() {
+        return points(BagResult::planned);
+    }
+
+    public long plannedBreaks() {
+        return breaks(BagResult::planned);
+    }
+
+    public long todayBreaks() {
+        return breaks(BagResult::today);
+    }
+
+    /** How many of an item, by its place in the stock, all bags together take in a state. */
+    public int taken(int item, Function<BagResult, BagState> state) {
+        return bags.stream()
+                .mapToInt(bag -> bag.options().taken(item, state.apply(bag).chosen()))
+                .sum();
+    }
+
+    private double points(Function<BagResult, BagState> state) {
+        return bags.stream()
+                .mapToDouble(bag -> state.apply(bag).score().penaltyPoints())
+                .sum();
+    }
+
+    private long breaks(Function<BagResult, BagState> state) {
+        long breaks = bags.stream()
+                .mapToLong(bag -> state.apply(bag).score().hardBreaks())
+                .sum();
+        for (int item = 0; item < stock.size(); item++) {
+            breaks += BREAK_THOUSANDTHS
+                    * Math.max(0, taken(item, state) - stock.get(item).available());
+        }
+        return breaks;
+    }
+}

@@ -1,0 +1,23 @@
+package org.bagwright.domain.plan;
+
+import java.util.Optional;
+import org.bagwright.domain.units.Checks;
+
+/**
+ * One planned book among others.
+ *
+ * @param name by what it is told from the others
+ * @param result its plan
+ */
+public record ComparedBook(String name, BookResult result) {
+    public ComparedBook {
+        Checks.named(name, "book");
+    }
+
+    /** The bag of a golfer, letter case apart. */
+    public Optional<BagResult> bagOf(String golfer) {
+        return result.bags().stream()
+                .filter(bag -> bag.golfer().name().equalsIgnoreCase(golfer))
+                .findFirst();
+    }
+}

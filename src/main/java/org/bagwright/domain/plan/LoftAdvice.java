@@ -1,0 +1,18 @@
+package org.bagwright.domain.plan;
+
+/** Where a club's carry would go with another loft, at the same head speed and path. */
+public enum LoftAdvice {
+    MORE("more loft would carry further"),
+    LESS("less loft would carry further"),
+    BEST("at its best loft");
+
+    private final String words;
+
+    LoftAdvice(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+}

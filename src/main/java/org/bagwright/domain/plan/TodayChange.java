@@ -1,0 +1,28 @@
+package org.bagwright.domain.plan;
+
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.Club;
+
+/**
+ * A club whose set-up of today a live choice has taken the place of.
+ *
+ * @param before the club as its row of the sheet Clubs says
+ * @param after the club as it is taken to be today
+ * @param otherClub whether another club than before is in the slot, or none, so that every row of it must say what is in
+ */
+public record TodayChange(Club before, Club after, boolean otherClub) {
+
+    /** Whether its row can stay as it is. */
+    public boolean isNone() {
+        return !otherClub && !isSetOtherwise();
+    }
+
+    /** Whether its setting, weighting or bends differ. */
+    public boolean isSetOtherwise() {
+        return choice(before).itemsThatDiffer(choice(after)) > 0;
+    }
+
+    private static Choice choice(Club club) {
+        return new Choice(club.setting(), club.weighting(), club.todayBend());
+    }
+}

@@ -1,0 +1,24 @@
+package org.bagwright.domain.text;
+
+import java.util.Collection;
+import java.util.List;
+
+/** Puts lists into sentences. */
+public final class ListText {
+    private ListText() {}
+
+    /** {@code a, b or c}. */
+    public static String oneOf(Collection<String> words) {
+        List<String> list = List.copyOf(words);
+        if (list.size() < 2) {
+            return String.join("", list);
+        }
+        int last = list.size() - 1;
+        return String.join(", ", list.subList(0, last)) + " or " + list.get(last);
+    }
+
+    /** {@code "a", "b" or "c"}. */
+    public static String quotedOneOf(Collection<String> words) {
+        return oneOf(words.stream().map(word -> '"' + word + '"').toList());
+    }
+}

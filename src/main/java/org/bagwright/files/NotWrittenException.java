@@ -1,0 +1,73 @@
+package org.bagwright.files;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** A file could not be written; the message says in plain words why and what to do. What stood there is untouched. */
+final class NotWrittenException extends IOException {
+    private static final long serialVersionUID = 1;
+    private static final long FULL_BELOW_BYTES = 64 << 10;
+    private static final Pattern FULL = Pattern.compile("(?i).*(no space left|not enough space|quota exceeded).*");
+    private static final Pattern PROTECTED = Pattern.compile("(?i).*(read-only file system|write.protected).*");
+
+    private NotWrittenException(String message, IOException cause) {
+        super(message, cause);
+    }
+
+    static NotWrittenException because(Path target, String why) {
+        return new NotWrittenException(target + " was not written: " + why, null);
+    }
+
+    /** As the system's own fault says, in words for people. */
+    static NotWrittenException of(Path target, IOException fault) {
+        if (fault instanceof NotWrittenException inWords) {
+            return inWords;
+        }
+        return new NotWrittenException(target + " was not written: " + why(target.toAbsolutePath(), fault), fault);
+    }
+
+    private static String why(Path target, IOException fault) {
+        Path folder = target.getParent();
+        String said = String.valueOf(fault.getMessage());
+        if (!Files.isDirectory(folder)) {
+            return "the folder " + folder + " is gone. Make it again, or choose another place for the result.";
+        }
+        if (FULL.matcher(said).matches() || isFull(folder)) {
+            return "the disk is full. What stood there is untouched. Make room on it, or choose a place on another"
+                    + " disk for the result, then try again.";
+        }
+        if (PROTECTED.matcher(said).matches()) {
+            return noRight(folder);
+        }
+        if (fault instanceof AccessDeniedException) {
+            return "the system does not allow it. Close the file where it is open, and see that you may write into the"
+                    + " folder " + folder + ", or choose another place for the result.";
+        }
+        if (fault instanceof NoSuchFileException missing) {
+            return missing.getFile() + " is gone.";
+        }
+        return Optional.of(fault)
+                .filter(FileSystemException.class::isInstance)
+                .map(system -> ((FileSystemException) system).getReason())
+                .orElse(said);
+    }
+
+    static String noRight(Path folder) {
+        return "you may not write into the folder " + folder
+                + ". Ask for the right to, or choose another place for the result.";
+    }
+
+    private static boolean isFull(Path folder) {
+        try {
+            return Files.getFileStore(folder).getUsableSpace() < FULL_BELOW_BYTES;
+        } catch (IOException unknown) {
+            return false;
+        }
+    }
+}

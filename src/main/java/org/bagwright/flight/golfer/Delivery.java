@@ -1,0 +1,118 @@
+package org.bagwright.flight.golfer;
+
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.bagwright.flight.Ball;
+import org.bagwright.flight.BallStart;
+import org.bagwright.flight.Impact;
+import org.bagwright.flight.Launch;
+import org.bagwright.flight.Restitution;
+import org.bagwright.flight.RigidImpact;
+
+/**
+ * How one golfer brings one club to the ball, and how his ball answers.
+ *
+ * @param headSpeedMps head speed, m/s
+ * @param attackDeg head path above the horizontal, degrees
+ * @param offsetDeg delivered loft above presented loft, degrees
+ * @param efficiencyRatio ball speed over that of the impact formulas
+ * @param spinRatio spin over that of the impact formulas
+ * @param carryRatio carry over that of the flight model
+ */
+record Delivery(
+        double headSpeedMps,
+        double attackDeg,
+        double offsetDeg,
+        double efficiencyRatio,
+        double spinRatio,
+        double carryRatio) {
+    private static final double MOST_SPIN_LOFT_DEG = 85;
+
+    /** A central blow does not turn the head, so that its inertia counts for nothing. */
+    private static final RealMatrix ANY_INERTIA = MatrixUtils.createRealIdentityMatrix(3);
+
+    /** The launch of a club that presents this loft at address. */
+    Launch launch(ClubToday club, double presentedLoftDeg) {
+        Impact.Rebound blow = blow(club, presentedLoftDeg);
+        return new Impact.Rebound(
+                        blow.ballSpeedMps() * efficiencyRatio, blow.launchFromPathDeg(), blow.spinRpm() * spinRatio)
+                .along(attackDeg);
+    }
+
+    /**
+     * The start in space, for a face that points this many degrees closed to the path; the path leads to the target and the
+     * blow is central. For a square face exactly {@link #launch}.
+     */
+    BallStart start(ClubToday club, double presentedLoftDeg, double faceClosedDeg) {
+        if (faceClosedDeg == 0) {
+            return BallStart.of(launch(club, presentedLoftDeg), 0, 0);
+        }
+        Vector3D normal = pointing(deliveredLoftDeg(presentedLoftDeg), faceClosedDeg);
+        RigidImpact.Head rigid = rigid(club, club.headMassKg(), ANY_INERTIA);
+        return RigidImpact.strike(rigid, Ball.STANDARD, new RigidImpact.Contact(normal, Vector3D.ZERO))
+                .ball()
+                .scaled(efficiencyRatio, spinRatio);
+    }
+
+    /**
+     * The start in space with another weighting of the head: that of {@link #start(ClubToday, double, double)} and the change
+     * that the weighting makes, with the same efficiency and spin ratio. Head speed is held.
+     */
+    BallStart start(ClubToday club, double presentedLoftDeg, double faceClosedDeg, WeightedHead head) {
+        BallStart change = new WeightedBlow(this, club, presentedLoftDeg, faceClosedDeg, head).change();
+        return start(club, presentedLoftDeg, faceClosedDeg).plus(change.scaled(efficiencyRatio, spinRatio));
+    }
+
+    /** The head as it comes along the path, not turning, with this mass and inertia. */
+    RigidImpact.Head rigid(ClubToday club, double massKg, RealMatrix inertiaKgM2) {
+        Vector3D centreMps = pointing(attackDeg, 0).scalarMultiply(headSpeedMps);
+        return new RigidImpact.Head(massKg, inertiaKgM2, centreMps, Vector3D.ZERO, Restitution.of(club.kind()));
+    }
+
+    /** The loft of the face against the ground at the ball, degrees. */
+    double deliveredLoftDeg(double presentedLoftDeg) {
+        return spinLoftDeg(presentedLoftDeg) + attackDeg;
+    }
+
+    /** The direction this far above the ground and this far left of the target, of length 1. */
+    static Vector3D pointing(double upDeg, double closedDeg) {
+        double upRad = Math.toRadians(upDeg);
+        double closedRad = Math.toRadians(closedDeg);
+        return new Vector3D(
+                Math.cos(upRad) * Math.cos(closedRad), Math.sin(upRad), -Math.cos(upRad) * Math.sin(closedRad));
+    }
+
+    /** The same before efficiency and spin ratio, and seen from the path. */
+    Impact.Rebound blow(ClubToday club, double presentedLoftDeg) {
+        return Impact.strike(club.head(headSpeedMps), Ball.STANDARD, spinLoftDeg(presentedLoftDeg));
+    }
+
+    private double spinLoftDeg(double presentedLoftDeg) {
+        return Math.max(0, Math.min(MOST_SPIN_LOFT_DEG, presentedLoftDeg + offsetDeg - attackDeg));
+    }
+
+    Delivery withHeadSpeedMps(double mps) {
+        return new Delivery(mps, attackDeg, offsetDeg, efficiencyRatio, spinRatio, carryRatio);
+    }
+
+    Delivery withEfficiencyRatio(double ratio) {
+        return new Delivery(headSpeedMps, attackDeg, offsetDeg, ratio, spinRatio, carryRatio);
+    }
+
+    Delivery withSpinRatio(double ratio) {
+        return new Delivery(headSpeedMps, attackDeg, offsetDeg, efficiencyRatio, ratio, carryRatio);
+    }
+
+    Delivery withCarryRatio(double ratio) {
+        return new Delivery(headSpeedMps, attackDeg, offsetDeg, efficiencyRatio, spinRatio, ratio);
+    }
+
+    Delivery withAttackDeg(double deg) {
+        return new Delivery(headSpeedMps, deg, offsetDeg, efficiencyRatio, spinRatio, carryRatio);
+    }
+
+    Delivery withOffsetDeg(double deg) {
+        return new Delivery(headSpeedMps, attackDeg, deg, efficiencyRatio, spinRatio, carryRatio);
+    }
+}

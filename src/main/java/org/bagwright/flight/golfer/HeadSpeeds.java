@@ -1,0 +1,89 @@
+package org.bagwright.flight.golfer;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.club.ClubDefaults;
+
+/**
+ * Head speed by club: a straight line in club length through the golfer's driver and his 7 iron, bent to go through the
+ * speeds measured with his shots. A 7 iron is assumed to come at 0.80 of the driver's speed, a driver at 93 mph, where
+ * neither the golfer's row nor his shots say better. Beyond the two clubs the line goes on, but never under half of his
+ * slowest speed nor over 1.15 of his quickest.
+ */
+public final class HeadSpeeds {
+    static final double IRON_PER_DRIVER_RATIO = 0.80;
+    private static final double ASSUMED_DRIVER_MPS = 93 * 0.44704;
+    private static final double SHORTEST_LINE_M = 0.05;
+    private static final double SAME_CLUB_M = 0.006;
+
+    /** Where a 7 iron of 30 degrees stands among the clubs, see {@link ClubToday#placeM}. */
+    private static final double SEVEN_IRON_PLACE_M = ClubDefaults.SEVEN_IRON_M - 0.003;
+
+    private final double driverLengthM;
+    private final double driverPlaceM;
+    private final double driverMps;
+    private final double ironMps;
+    private final ClubInterpolation measuredRatios = new ClubInterpolation();
+
+    /**
+     * The line before any shot.
+     *
+     * @param stated what the golfer's row says
+     * @param driver his driver; empty takes one of 45 in
+     */
+    public HeadSpeeds(Golfer.HeadSpeeds stated, Optional<ClubToday> driver) {
+        double lengthM = driver.map(ClubToday::lengthM).orElse(ClubDefaults.DRIVER_M);
+        this.driverLengthM = Math.max(lengthM, ClubDefaults.SEVEN_IRON_M + SHORTEST_LINE_M);
+        this.driverPlaceM = driver.map(ClubToday::placeM).orElse(ClubDefaults.DRIVER_M);
+        this.driverMps = stated.driverMps()
+                .orElseGet(() ->
+                        stated.ironMps().orElse(ASSUMED_DRIVER_MPS * IRON_PER_DRIVER_RATIO) / IRON_PER_DRIVER_RATIO);
+        this.ironMps = stated.ironMps().orElse(driverMps * IRON_PER_DRIVER_RATIO);
+    }
+
+    /** Bends the line through a measured speed. */
+    void measured(ClubToday club, double speedMps) {
+        measuredRatios.add(
+                club.placeM(), speedMps / lineMps(club.lengthM()), club.club().name());
+    }
+
+    /** Keeps the line where the golfer's row states it, unless a club of that length was measured. */
+    void holdStated(Golfer.HeadSpeeds stated) {
+        hold(stated.driverMps(), driverPlaceM);
+        hold(stated.ironMps(), SEVEN_IRON_PLACE_M);
+    }
+
+    private void hold(OptionalDouble stated, double placeM) {
+        if (stated.isPresent() && !measuredRatios.isEmpty() && !measuredRatios.hasWithin(SAME_CLUB_M, placeM)) {
+            measuredRatios.add(placeM, 1, "");
+        }
+    }
+
+    /** Head speed with a club, m/s. */
+    public double atMps(ClubToday club) {
+        return atMps(club.lengthM(), club.placeM());
+    }
+
+    /** Head speed with the driver, m/s. */
+    public double driverMps() {
+        return atMps(driverLengthM, driverPlaceM);
+    }
+
+    /** Head speed with a 7 iron, m/s. */
+    public double ironMps() {
+        return atMps(ClubDefaults.SEVEN_IRON_M, SEVEN_IRON_PLACE_M);
+    }
+
+    private double atMps(double lengthM, double placeM) {
+        return lineMps(lengthM) * (measuredRatios.isEmpty() ? 1 : measuredRatios.at(placeM));
+    }
+
+    private double lineMps(double lengthM) {
+        double share = (lengthM - ClubDefaults.SEVEN_IRON_M) / (driverLengthM - ClubDefaults.SEVEN_IRON_M);
+        double straight = ironMps + share * (driverMps - ironMps);
+        double least = 0.5 * Math.min(ironMps, driverMps);
+        double most = 1.15 * Math.max(ironMps, driverMps);
+        return Math.max(least, Math.min(most, straight));
+    }
+}

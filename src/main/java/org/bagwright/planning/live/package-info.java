@@ -1,0 +1,4 @@
+/**
+ * What a person chose on the sheet Plan: checked against the options, or taken as today. Imports {@code options}.
+ */
+package org.bagwright.planning.live;

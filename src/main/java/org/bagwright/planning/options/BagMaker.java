@@ -1,0 +1,154 @@
+package org.bagwright.planning.options;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.bagwright.balance.ClubBalance;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Kit;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.plan.WorkProgress;
+import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.geometry.ClubGeometry;
+
+/** Turns a book into bags with all their options, and keeps what was assumed on the way. */
+public final class BagMaker {
+    private final Book book;
+    private final List<StockLimit> stock;
+    private final WorkProgress work;
+    private final List<Message> messages = new ArrayList<>();
+
+    public BagMaker(Book book) {
+        this(book, WorkProgress.NONE);
+    }
+
+    public BagMaker(Book book, WorkProgress work) {
+        this.book = book;
+        this.stock = StockLimits.of(book);
+        this.work = work;
+    }
+
+    public List<Message> messages() {
+        return messages;
+    }
+
+    /** One bag for each golfer who has clubs, in the order of the book, and what they share. */
+    public BookOptions bags() {
+        List<BagOptions> bags = new ArrayList<>();
+        for (Golfer golfer : book.golfers()) {
+            work.at(WorkProgress.Stage.OPTIONS, bags.size(), book.golfers().size());
+            List<Club> clubs = book.bagOf(golfer);
+            if (clubs.isEmpty()) {
+                messages.add(Message.warning(golfer.cell(), golfer.name() + " has no clubs, so nothing is planned"));
+            } else {
+                bags.add(bag(golfer, clubs));
+            }
+        }
+        return new BookOptions(bags, stock);
+    }
+
+    private BagOptions bag(Golfer golfer, List<Club> clubs) {
+        Workshop workshop = workshop(golfer, clubs);
+        Map<Club, SlotClub> made = workshop.clubs();
+        messages.addAll(workshop.flight().messages());
+        List<SlotOptions> slots = bySlot(made.values()).parallelStream()
+                .map(inSlot -> workshop.maker().options(inSlot, pin(inSlot)))
+                .toList();
+        made.values().forEach(club -> messages.addAll(RatedMessages.of(club.club(), club.sleeve(), club.geometry())));
+        slots.forEach(this::warnIfClosed);
+        SoleMessages.of(golfer, clubs).ifPresent(messages::add);
+        FaceMessages.of(golfer, slots).ifPresent(messages::add);
+        return new BagOptions(
+                golfer,
+                slots,
+                golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)),
+                book.aims().of(Measure.GAP),
+                book.aims().of(Measure.SPREAD));
+    }
+
+    /** All by which the options of a golfer's clubs are computed. */
+    private record Workshop(Map<Club, SlotClub> clubs, GolferFlight flight, OptionMaker maker) {}
+
+    private Workshop workshop(Golfer golfer, List<Club> clubs) {
+        Map<Club, SlotClub> made = new LinkedHashMap<>();
+        for (Club club : clubs) {
+            made.put(club, slotClub(golfer, club));
+        }
+        GolferFlight flight = GolferFlight.fit(
+                book.settings(),
+                golfer,
+                clubs,
+                club -> OptionMaker.presentedLoftDeg(
+                        golfer, made.get(club).geometry().pose(OptionMaker.today(club))),
+                book.shots().stream()
+                        .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
+                        .toList());
+        return new Workshop(made, flight, new OptionMaker(book, golfer, flight, stock));
+    }
+
+    /** Options of one golfer computed from the book once more, each by itself; one that leaves a slot empty stays as it is. */
+    public List<Option> again(Golfer golfer, List<Option> options) {
+        Workshop workshop = workshop(golfer, book.bagOf(golfer));
+        Map<Integer, List<SlotClub>> slots = workshop.clubs().values().stream()
+                .collect(Collectors.groupingBy(club -> club.club().slot()));
+        return options.stream()
+                .map(option -> option.setup()
+                        .map(setup -> workshop.maker()
+                                .option(
+                                        workshop.clubs().get(setup.club()),
+                                        setup.choice(),
+                                        pin(slots.get(setup.club().slot()))))
+                        .orElse(option))
+                .toList();
+    }
+
+    private SlotClub slotClub(Golfer golfer, Club club) {
+        Optional<Sleeve> sleeve = book.sleeveOf(club);
+        Optional<Kit> kit = book.kitOf(club);
+        return new SlotClub(club, sleeve, kit, ClubGeometry.of(club, sleeve, golfer), ClubBalance.of(club, kit));
+    }
+
+    private static Collection<List<SlotClub>> bySlot(Collection<SlotClub> clubs) {
+        return clubs.stream()
+                .collect(Collectors.groupingBy(club -> club.club().slot(), TreeMap::new, Collectors.toList()))
+                .values();
+    }
+
+    private SlotPin pin(List<SlotClub> inSlot) {
+        Club first = inSlot.get(0).club();
+        return SlotPin.of(inSlot, book.pinOf(first.golfer(), first.slot()));
+    }
+
+    /** A pin that is no option is another matter, told as a problem. */
+    private void warnIfClosed(SlotOptions made) {
+        boolean pinned = book.pinOf(made.main().golfer(), made.slot()).isPresent();
+        if (!pinned && made.options().stream().noneMatch(Option::open)) {
+            messages.add(Message.warning(
+                    made.main().cell(),
+                    "no setting of " + made.main().name() + " is allowed to a plan, so it stays as it is"));
+        }
+    }
+
+    /** Today's carries of the first and the last club that carry, shared out over today's gaps; 0 with fewer than two. */
+    private static double evenGapM(List<SlotOptions> slots) {
+        List<Double> carriesM = slots.stream()
+                .flatMap(slot -> slot.today().carryM().stream().boxed())
+                .toList();
+        int gaps = carriesM.size() - 1;
+        return gaps < 1 ? 0 : (carriesM.get(0) - carriesM.get(gaps)) / gaps;
+    }
+}

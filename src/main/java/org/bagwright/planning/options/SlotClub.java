@@ -1,0 +1,65 @@
+package org.bagwright.planning.options;
+
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.bagwright.balance.ClubBalance;
+import org.bagwright.balance.HeadInertia;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Kit;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.Weighting;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.ShotPrediction;
+import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.flight.golfer.WeightedHead;
+import org.bagwright.geometry.ClubGeometry;
+
+/**
+ * A club that may fill a slot, with everything by which its options are computed.
+ *
+ * @param club the club
+ * @param sleeve its sleeve; empty for a glued shaft
+ * @param kit its kit of weights; empty for a head without ports
+ * @param geometry its geometry in the golfer's hands
+ * @param balance its balance
+ */
+record SlotClub(Club club, Optional<Sleeve> sleeve, Optional<Kit> kit, ClubGeometry geometry, ClubBalance balance) {
+
+    /** The weighting of a choice. */
+    Optional<Weighting> weighting(Choice choice) {
+        return choice.weighting().flatMap(this::weighting);
+    }
+
+    private Optional<Weighting> weighting(String name) {
+        return kit.flatMap(known -> known.weighting(name));
+    }
+
+    BuildNumbers build(Optional<Weighting> weighting) {
+        return balance.build(weighting);
+    }
+
+    /** The shot to expect with this loft, face and weighting. */
+    ShotPrediction shot(GolferFlight flight, double loftDeg, double faceDeg, Optional<String> weighting) {
+        return weighting.equals(club.weighting())
+                ? flight.predict(club, loftDeg, faceDeg)
+                : flight.predict(club, loftDeg, faceDeg, weighted(weighting));
+    }
+
+    /** The head in a weighting, seen from today's. */
+    private WeightedHead weighted(Optional<String> weighting) {
+        HeadInertia today = balance.head(club.weighting().flatMap(this::weighting));
+        HeadInertia then = balance.head(weighting.flatMap(this::weighting));
+        Vector3D shift = then.shiftM().subtract(today.shiftM());
+        double depthM = club.form().centreOfGravityDepthMm().stream()
+                .map(mm -> mm / 1000)
+                .findFirst()
+                .orElseGet(() -> WeightedHead.assumedDepthM(club.kind()));
+        return new WeightedHead(
+                today.massKg(),
+                then.massKg(),
+                new WeightedHead.Shift(shift.getX(), shift.getY(), shift.getZ()),
+                WeightedHead.Inertia.ofRows(then.aboutCentreKgM2().getData()),
+                depthM);
+    }
+}

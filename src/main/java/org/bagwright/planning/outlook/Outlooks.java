@@ -1,0 +1,152 @@
+package org.bagwright.planning.outlook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.BookSettings;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagOutlook;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.CarryBand;
+import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.plan.Sensitivity;
+import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.planning.options.OptionMaker;
+
+/** Works out how planned bags answer to small changes and how sure they are. */
+public final class Outlooks {
+    private final Book book;
+    private final long seed;
+
+    public Outlooks(Book book, long seed) {
+        this.book = book;
+        this.seed = seed;
+    }
+
+    /** The bag with its outlook. */
+    public BagResult with(BagResult bag) {
+        List<Option> planned = bag.optionsOf(bag.planned());
+        List<Integer> carrying = IntStream.range(0, planned.size())
+                .filter(index -> planned.get(index).carryM().isPresent())
+                .boxed()
+                .toList();
+        GolferFlight flight = fit(bag, book.settings());
+        List<Sensitivity> answers = carrying.stream()
+                .map(planned::get)
+                .map(option -> Sensitivities.of(flight, option.club(), loftDeg(bag, option)))
+                .toList();
+        List<Spreads> spreads = new ArrayList<>();
+        List<Uncertain> uncertain = new ArrayList<>();
+        for (int place = 0; place < answers.size(); place++) {
+            Club club = planned.get(carrying.get(place)).club();
+            Sensitivity answer = answers.get(place);
+            spreads.add(Spreads.of(club, book.shots(), answer.carryM()));
+            uncertain.add(uncertain(answer, spreads.get(place), flight.headSpeedMps(club)));
+        }
+        Sureness sureness = new Sureness(uncertain, Spreads.DAY_SPEED_RATIO, seed);
+        return bag.withOutlook(new BagOutlook(
+                answers,
+                bands(answers, spreads, sureness),
+                gaps(bag, carrying, planned, sureness),
+                book.settings().ballModel().other()));
+    }
+
+    private static Uncertain uncertain(Sensitivity answer, Spreads spread, double headSpeedMps) {
+        return new Uncertain(
+                answer.carryM(),
+                answer.carryPerLoftDegM(),
+                answer.carryPerHeadMpsM() * headSpeedMps,
+                Spreads.GAUGE_DEG,
+                spread.averageM(),
+                spread.shotM());
+    }
+
+    private static List<CarryBand> bands(List<Sensitivity> clubs, List<Spreads> spreads, Sureness sureness) {
+        List<CarryBand> bands = new ArrayList<>();
+        for (int place = 0; place < clubs.size(); place++) {
+            bands.add(new CarryBand(
+                    clubs.get(place).slot(),
+                    clubs.get(place).club(),
+                    Math.max(0, sureness.lowM(place)),
+                    Math.max(0, sureness.highM(place)),
+                    spreads.get(place).shotM(),
+                    spreads.get(place).assumed()));
+        }
+        return bands;
+    }
+
+    private List<GapOutlook> gaps(BagResult bag, List<Integer> carrying, List<Option> planned, Sureness sureness) {
+        GolferFlight other = fit(
+                bag, book.settings().withBallModel(book.settings().ballModel().other()));
+        Map<Integer, Double> otherM = carrying.stream().collect(Collectors.toMap(index -> index, index -> other.predict(
+                        planned.get(index).club(), loftDeg(bag, planned.get(index)))
+                .carryM()));
+        double toleranceM = book.aims().of(Measure.GAP).toleranceMeasureUnits();
+        List<GapOutlook> gaps = new ArrayList<>();
+        for (GapTerm gap : bag.planned().gaps()) {
+            Limits limits = Limits.of(bag.golfer(), gap.wishM(), toleranceM);
+            gaps.add(new GapOutlook(
+                    gap.fromIndex(),
+                    gap.toIndex(),
+                    limits.leastM(),
+                    limits.mostM(),
+                    sureness.chanceRatio(
+                            carrying.indexOf(gap.fromIndex()),
+                            carrying.indexOf(gap.toIndex()),
+                            limits.leastM(),
+                            limits.mostM()),
+                    otherM.get(gap.fromIndex()) - otherM.get(gap.toIndex()) - gap.gapM()));
+        }
+        return gaps;
+    }
+
+    private GolferFlight fit(BagResult bag, BookSettings settings) {
+        Map<Club, Double> todayDeg = new LinkedHashMap<>();
+        for (SlotOptions slot : bag.options().slots()) {
+            for (Club club : slot.clubs()) {
+                slot.optionsOf(club).stream()
+                        .filter(option -> option.choice().itemsThatDiffer(OptionMaker.today(club)) == 0)
+                        .forEach(option -> todayDeg.put(club, loftDeg(bag, option)));
+            }
+        }
+        return GolferFlight.fit(
+                settings,
+                bag.golfer(),
+                List.copyOf(todayDeg.keySet()),
+                todayDeg::get,
+                book.shots().stream()
+                        .filter(shot ->
+                                shot.golfer().equalsIgnoreCase(bag.golfer().name()))
+                        .toList());
+    }
+
+    private static double loftDeg(BagResult bag, Option option) {
+        return OptionMaker.presentedLoftDeg(bag.golfer(), option.pose());
+    }
+
+    /**
+     * Inside which a gap is good: the golfer's limits where he states any, else the wish and a tolerance to each side.
+     *
+     * @param leastM the least good gap, m
+     * @param mostM the greatest good gap, m
+     */
+    record Limits(double leastM, double mostM) {
+        static Limits of(Golfer golfer, double wishM, double toleranceM) {
+            Golfer.GapAims own = golfer.gaps();
+            if (own.leastM().isEmpty() && own.mostM().isEmpty()) {
+                return new Limits(wishM - toleranceM, wishM + toleranceM);
+            }
+            return new Limits(
+                    own.leastM().orElse(Double.NEGATIVE_INFINITY), own.mostM().orElse(Double.POSITIVE_INFINITY));
+        }
+    }
+}

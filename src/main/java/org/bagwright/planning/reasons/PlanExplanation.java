@@ -1,0 +1,96 @@
+package org.bagwright.planning.reasons;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.plan.BagPlan;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.OtherPlan;
+import org.bagwright.domain.plan.Relaxation;
+import org.bagwright.domain.plan.Step;
+import org.bagwright.domain.plan.WorkProgress;
+import org.bagwright.search.BagSearch;
+
+/**
+ * Why a plan is as it is: step by step, against others, and what holds it back. Each bag is looked at by itself, with what
+ * the plans of the others leave of the stock.
+ */
+public final class PlanExplanation {
+    /** With more bags than this only the steps are worked out: a team's coach asks for little more, and waits for it. */
+    static final int MOST_BAGS_IN_FULL = 40;
+
+    private final BagSearch search;
+    private final Book book;
+    private final List<StockLimit> stock;
+    private final WorkProgress work;
+    private final List<Message> messages = new ArrayList<>();
+
+    public PlanExplanation(BagSearch search, Book book, List<StockLimit> stock, WorkProgress work) {
+        this.search = search;
+        this.book = book;
+        this.stock = stock;
+        this.work = work;
+    }
+
+    /** What a person should know: musts that cannot all be met. */
+    public List<Message> messages() {
+        return messages;
+    }
+
+    /** The bags with their steps and, if they are few, other plans and relaxations. */
+    public List<BagResult> with(List<BagResult> bags) {
+        return IntStream.range(0, bags.size())
+                .mapToObj(place -> with(place, bags))
+                .toList();
+    }
+
+    private BagResult with(int place, List<BagResult> all) {
+        work.at(WorkProgress.Stage.REASONS, place, all.size());
+        BagResult bag = all.get(place);
+        List<Integer> stockLeft = stockLeft(place, all);
+        List<Step> steps = steps(bag, search.steps(bag.options(), stockLeft));
+        if (all.size() > MOST_BAGS_IN_FULL) {
+            return bag.withReasons(steps, List.of(), List.of());
+        }
+        List<OtherPlan> others = OtherPlans.of(search, bag.options(), bag.planned(), stockLeft, steps);
+        List<Relaxation> relaxations = Relaxations.of(search, book, bag.options(), bag.planned(), stock, stockLeft);
+        if (bag.planned().score().hardBreaks() > 0) {
+            conflict(bag, stockLeft);
+        }
+        return bag.withReasons(steps, others, relaxations);
+    }
+
+    private void conflict(BagResult bag, List<Integer> stockLeft) {
+        Optional<String> conflict = MustConflict.of(search, book.aims(), bag.options(), stockLeft);
+        conflict.ifPresent(text ->
+                messages.add(Message.warning(bag.golfer().cell(), bag.golfer().name() + ": " + text)));
+    }
+
+    private static List<Step> steps(BagResult bag, List<BagPlan> plans) {
+        return IntStream.range(0, plans.size())
+                .mapToObj(changes -> new Step(
+                        changes,
+                        BagSearch.state(bag.options(), plans.get(changes).chosen())))
+                .toList();
+    }
+
+    /** What the plans of all other bags leave, at least 0 of each item. */
+    private List<Integer> stockLeft(int place, List<BagResult> all) {
+        return IntStream.range(0, stock.size())
+                .mapToObj(item -> Math.max(0, stock.get(item).available() - takenByOthers(item, place, all)))
+                .toList();
+    }
+
+    private static int takenByOthers(int item, int place, List<BagResult> all) {
+        return IntStream.range(0, all.size())
+                .filter(other -> other != place)
+                .map(other -> all.get(other)
+                        .options()
+                        .taken(item, all.get(other).planned().chosen()))
+                .sum();
+    }
+}

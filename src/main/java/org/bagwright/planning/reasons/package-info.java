@@ -1,0 +1,2 @@
+/** Why a plan is as it is: steps, other plans, what holds it back, musts in conflict. Imports {@code search}. */
+package org.bagwright.planning.reasons;

@@ -1,9 +1,0 @@
-package org.bagwright.search;
-
-/**
- * An item of the stock as the search sees it.
- *
- * @param item its place in the stock
- * @param available how many all bags together may take
- */
-record StockPile(int item, int available) {}

@@ -1,0 +1,108 @@
+package org.bagwright.search.exact;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * For every matched group of a model the interval in which its mean lies. The whole span of means is split into such
+ * boxes, and within a narrow box what spread costs is nearly an own term of each club.
+ */
+public final class MeanIntervals {
+    private final double[] least;
+    private final double[] most;
+
+    private MeanIntervals(double[] least, double[] most) {
+        this.least = least;
+        this.most = most;
+    }
+
+    /** All means that the clubs of a model can have. */
+    public static MeanIntervals all(BagModel model) {
+        double[] least = new double[model.groups.length];
+        double[] most = new double[model.groups.length];
+        java.util.Arrays.fill(least, Double.NEGATIVE_INFINITY);
+        java.util.Arrays.fill(most, Double.POSITIVE_INFINITY);
+        return new MeanIntervals(least, most).within(model).orElseThrow();
+    }
+
+    /** A box of no width. */
+    static MeanIntervals at(double[] means) {
+        return new MeanIntervals(means.clone(), means.clone());
+    }
+
+    double centre(int group) {
+        return (least[group] + most[group]) / 2;
+    }
+
+    double half(int group) {
+        return (most[group] - least[group]) / 2;
+    }
+
+    /** How far a number lies outside the interval of its group, with its sign. */
+    double outside(int group, double number) {
+        return number < least[group] ? number - least[group] : Math.max(0, number - most[group]);
+    }
+
+    /** The part of the box that the means of this model can reach, or nothing. */
+    Optional<MeanIntervals> within(BagModel model) {
+        double[] low = least.clone();
+        double[] high = most.clone();
+        for (int group = 0; group < low.length; group++) {
+            if (model.members[group] == 0) {
+                continue;
+            }
+            double[] span = span(model, group);
+            low[group] = Math.max(low[group], span[0]);
+            high[group] = Math.min(high[group], span[1]);
+            if (low[group] > high[group]) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new MeanIntervals(low, high));
+    }
+
+    /** The least and the most that the mean of a group can be. */
+    private static double[] span(BagModel model, int group) {
+        List<double[]> spans = new ArrayList<>();
+        boolean certain = true;
+        for (SlotLayer layer : model.layers) {
+            double[] span = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+            boolean always = true;
+            for (ExactOption option : layer.options) {
+                boolean member = model.group(option) == group;
+                always &= member;
+                if (member) {
+                    span[0] = Math.min(span[0], option.matchMeasureUnits());
+                    span[1] = Math.max(span[1], option.matchMeasureUnits());
+                }
+            }
+            if (span[0] <= span[1]) {
+                spans.add(span);
+                certain &= always;
+            }
+        }
+        return certain ? meanSpan(spans) : wholeSpan(spans);
+    }
+
+    private static double[] meanSpan(List<double[]> spans) {
+        double low = spans.stream().mapToDouble(span -> span[0]).sum() / spans.size();
+        double high = spans.stream().mapToDouble(span -> span[1]).sum() / spans.size();
+        return new double[] {low, high};
+    }
+
+    private static double[] wholeSpan(List<double[]> spans) {
+        double low = spans.stream().mapToDouble(span -> span[0]).min().orElse(0);
+        double high = spans.stream().mapToDouble(span -> span[1]).max().orElse(0);
+        return new double[] {low, high};
+    }
+
+    /** The two halves across one group. */
+    List<MeanIntervals> halves(int group) {
+        double[] lowerMost = most.clone();
+        double[] upperLeast = least.clone();
+        lowerMost[group] = centre(group);
+        upperLeast[group] = centre(group);
+        return List.of(new MeanIntervals(least, lowerMost), new MeanIntervals(upperLeast, most));
+    }
+}

@@ -1,0 +1,84 @@
+package org.bagwright.search.score;
+
+import java.util.List;
+import org.bagwright.domain.book.Aim;
+
+/**
+ * What each single term costs. Every term is rounded to whole micropoints once, here, so that the constraint streams,
+ * the plain sum and the chain agree to the last digit.
+ */
+public final class PenaltyRules {
+    /** A broken limit that is not measured in tolerances, thousandths. */
+    public static final long BREAK_THOUSANDTHS = 1000;
+
+    /** The clubs that the rules of the game allow in a bag. */
+    public static final int MOST_CLUBS = 14;
+
+    /** One term can cost no more, so that sums over many bags stay exact: ten million points. */
+    private static final long MOST_MICROPOINTS = 10_000_000_000_000L;
+
+    private static final long MOST_BREAKS = 10_000_000_000_000L;
+    private static final double MICROPOINTS_PER_POINT = 1e6;
+    private static final double MM_PER_M = 1000;
+
+    /** A hair over a whole millimetre is noise of the arithmetic, not another millimetre. */
+    private static final double NOISE_MM = 1e-6;
+
+    private PenaltyRules() {}
+
+    public static long micropoints(double points) {
+        if (Double.isNaN(points)) {
+            throw new IllegalArgumentException("a penalty is not a number");
+        }
+        return Math.min(MOST_MICROPOINTS, Math.round(points * MICROPOINTS_PER_POINT));
+    }
+
+    public static double points(long micropoints) {
+        return micropoints / MICROPOINTS_PER_POINT;
+    }
+
+    public static long breaks(long thousandths) {
+        return Math.min(MOST_BREAKS, thousandths);
+    }
+
+    public static long gapMicropoints(Aim gapAim, double gapM, double wishM) {
+        return micropoints(gapAim.penaltyPoints(gapM - wishM));
+    }
+
+    public static long gapMustBreaks(Aim gapAim, double gapM, double wishM) {
+        return breaks(gapAim.hardBreakThousandths(gapM - wishM));
+    }
+
+    /** What it breaks when a club carries no further than the next: 1000 and one for each millimetre missing. */
+    public static long carryBreaks(double gapM) {
+        return gapM > 0 ? 0 : BREAK_THOUSANDTHS + (long) Math.ceil(-gapM * MM_PER_M - NOISE_MM);
+    }
+
+    public static int clubsBeyond(int clubs) {
+        return Math.max(0, clubs - MOST_CLUBS);
+    }
+
+    public static int changesBeyond(int changes, int mostChanges) {
+        return Math.max(0, changes - mostChanges);
+    }
+
+    /** The mean of the clubs of one group, the same to the last digit in any order of them. */
+    public static double mean(List<Double> values) {
+        return values.stream().sorted().mapToDouble(value -> value).reduce(0, Double::sum) / values.size();
+    }
+
+    /** What one club's deviation from the mean of its group costs. */
+    static Cost spread(Aim aim, double deviation) {
+        return new Cost(0, breaks(aim.hardBreakThousandths(deviation)), micropoints(aim.penaltyPoints(deviation)));
+    }
+
+    /** What the deviations of all clubs of one group cost. */
+    public static Cost spread(Aim aim, List<Double> values) {
+        double mean = mean(values);
+        Cost cost = Cost.NONE;
+        for (double value : values) {
+            cost = cost.plus(spread(aim, value - mean));
+        }
+        return cost;
+    }
+}

@@ -1,0 +1,112 @@
+package org.bagwright.search.team;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import org.bagwright.search.score.LexCost;
+
+/**
+ * Moves the stock prices of a team toward those at which the known choices of all bags give the highest bound (cutting
+ * planes), half way only so that they do not swing.
+ */
+final class PriceStep {
+    private static final int ROUNDS = 400;
+    private static final double SHARE = 0.5;
+    private static final int PATIENCE = 12;
+
+    private final List<Integer> stock;
+    private final List<Map<List<Integer>, BagColumn>> columns;
+    private final LexCost value;
+    private final boolean byBreaks;
+
+    PriceStep(List<Integer> stock, List<Map<List<Integer>, BagColumn>> columns, LexCost value, LexCost bound) {
+        this.stock = stock;
+        this.columns = columns;
+        this.value = value;
+        byBreaks = value.breaks() > bound.breaks();
+    }
+
+    StockPrices from(StockPrices prices) {
+        double[] start = prices.level(byBreaks);
+        double[] best = highest(start);
+        double[] next = new double[start.length];
+        for (int item = 0; item < next.length; item++) {
+            next[item] = start[item] + SHARE * (best[item] - start[item]);
+        }
+        return prices.with(byBreaks, next);
+    }
+
+    /** Subgradient steps on the bound that the known choices give. */
+    private double[] highest(double[] start) {
+        double[] at = start.clone();
+        double[] best = start;
+        double highest = Double.NEGATIVE_INFINITY;
+        double step = 1;
+        int idle = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            double[] beyond = new double[at.length];
+            double reached = reached(at, beyond);
+            if (reached > highest) {
+                highest = reached;
+                best = at.clone();
+                idle = 0;
+            } else if (++idle >= PATIENCE) {
+                step /= 2;
+                idle = 0;
+            }
+            double square = 0;
+            for (double each : beyond) {
+                square += each * each;
+            }
+            if (square == 0) {
+                break;
+            }
+            double length = step * Math.max(0, level(value) - reached) / square;
+            for (int item = 0; item < at.length; item++) {
+                at[item] = Math.max(0, at[item] + length * beyond[item]);
+            }
+        }
+        return best;
+    }
+
+    private double reached(double[] prices, double[] beyond) {
+        double sum = 0;
+        for (int item = 0; item < prices.length; item++) {
+            beyond[item] = -stock.get(item);
+            sum -= prices[item] * stock.get(item);
+        }
+        for (Map<List<Integer>, BagColumn> bag : columns) {
+            BagColumn least = least(bag.values(), prices);
+            sum += cost(least, prices);
+            for (int item = 0; item < prices.length; item++) {
+                beyond[item] += least.takes().get(item);
+            }
+        }
+        return sum;
+    }
+
+    private BagColumn least(Collection<BagColumn> bag, double[] prices) {
+        BagColumn least = null;
+        double cost = Double.POSITIVE_INFINITY;
+        for (BagColumn column : bag) {
+            double own = cost(column, prices);
+            if (least == null || own < cost) {
+                least = column;
+                cost = own;
+            }
+        }
+        return least;
+    }
+
+    private double cost(BagColumn column, double[] prices) {
+        double cost = level(column.value());
+        for (int item = 0; item < prices.length; item++) {
+            cost += prices[item] * column.takes().get(item);
+        }
+        return cost;
+    }
+
+    private double level(LexCost each) {
+        return byBreaks ? each.breaks() : each.micropoints();
+    }
+}

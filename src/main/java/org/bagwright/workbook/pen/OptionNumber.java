@@ -1,0 +1,63 @@
+package org.bagwright.workbook.pen;
+
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleBiFunction;
+import java.util.function.ToDoubleFunction;
+import org.bagwright.domain.club.Targets;
+import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.PoseNumbers;
+import org.bagwright.domain.option.ShotPrediction;
+import org.bagwright.domain.units.Units;
+
+/** One number of an option in the units of the book; empty where the option has no such number. */
+@FunctionalInterface
+public interface OptionNumber {
+
+    /** Stands for what is no number, or is told in another way. */
+    OptionNumber NONE = (option, units) -> OptionalDouble.empty();
+
+    OptionalDouble of(Option option, Units units);
+
+    static OptionNumber setup(ToDoubleFunction<ClubSetup> number) {
+        return (option, units) -> option.setup()
+                .map(setup -> OptionalDouble.of(number.applyAsDouble(setup)))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    static OptionNumber pose(ToDoubleFunction<PoseNumbers> number) {
+        return setup(setup -> number.applyAsDouble(setup.pose()));
+    }
+
+    static OptionNumber build(ToDoubleFunction<BuildNumbers> number) {
+        return setup(setup -> number.applyAsDouble(setup.build()));
+    }
+
+    static OptionNumber build(ToDoubleBiFunction<BuildNumbers, Units> number) {
+        return (option, units) ->
+                setup(setup -> number.applyAsDouble(setup.build(), units)).of(option, units);
+    }
+
+    static OptionNumber shot(ToDoubleFunction<ShotPrediction> number) {
+        return shot((shot, units) -> number.applyAsDouble(shot));
+    }
+
+    static OptionNumber shot(ToDoubleBiFunction<ShotPrediction, Units> number) {
+        return (option, units) -> option.shot()
+                .map(shot -> OptionalDouble.of(number.applyAsDouble(shot, units)))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    static OptionNumber target(Function<Targets, OptionalDouble> number) {
+        return (option, units) -> option.setup()
+                .map(setup -> number.apply(setup.club().targets()))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    /** A number that an empty slot has too. */
+    static OptionNumber always(ToDoubleFunction<Option> number) {
+        return (option, units) -> OptionalDouble.of(number.applyAsDouble(option));
+    }
+}

@@ -1,0 +1,134 @@
+package org.bagwright.workbook.plan;
+
+import org.bagwright.domain.option.Option;
+import org.bagwright.workbook.schema.ResultSheets;
+
+/** The formulas of the sheet Plan that look numbers up; a choice that is no option gives a question mark. */
+final class PlanFormulas {
+    static final String UNKNOWN = "?";
+
+    private final SettingsSheet settings;
+    private final boolean hasWildcards;
+
+    /** @param hasWildcards whether a name in the book holds a character that lookups would take as a wildcard */
+    PlanFormulas(SettingsSheet settings, boolean hasWildcards) {
+        this.settings = settings;
+        this.hasWildcards = hasWildcards;
+    }
+
+    static String tolerance(String measure) {
+        return ResultSheets.NAME_PREFIX + measure + "_tolerance";
+    }
+
+    static String importance(String measure) {
+        return ResultSheets.NAME_PREFIX + measure + "_importance";
+    }
+
+    /** The place of the live club among those of its slot; the first where it is none of them. */
+    String liveList(PlanPlace place) {
+        String club = sought(place.at(PlanColumn.LIVE_CLUB) + "&\"\"");
+        return "IFERROR(MATCH(" + club + "," + settings.lists().clubs(place.slot()) + ",0),1)";
+    }
+
+    /** Where the state's choice stands in the sheet Settings; 0 if it is no option. */
+    String lookupRow(PlanState state, PlanPlace place) {
+        return "IFERROR(MATCH(" + sought(key(state, place)) + "," + settings.lookup(SettingsColumn.KEY) + ",0),0)";
+    }
+
+    private String key(PlanState state, PlanPlace place) {
+        String golfer = place.at(PlanColumn.GOLFER);
+        String slot = place.at(PlanColumn.SLOT);
+        String club = place.at(state, "CLUB");
+        String carried = SettingsSheet.key(
+                golfer,
+                slot,
+                club,
+                chosen(state, place, "SETTING", SettingsColumn.SETTING),
+                chosen(state, place, "WEIGHTING", SettingsColumn.WEIGHTING),
+                chosen(state, place, "LOFT_BEND", SettingsColumn.LOFT_BEND),
+                chosen(state, place, "LIE_BEND", SettingsColumn.LIE_BEND));
+        return place.mayBeEmpty()
+                ? "IF(" + isLeftOut(club) + "," + SettingsSheet.key(golfer, slot, quoted(Option.LEFT_OUT)) + ","
+                        + carried + ")"
+                : carried;
+    }
+
+    /** A choice cell; left blank in the live choice of a slot with candidates it stands for what the club has in the book. */
+    private String chosen(PlanState state, PlanPlace place, String what, SettingsColumn column) {
+        String cell = place.at(state, what);
+        if (state != PlanState.LIVE || place.fixed()) {
+            return cell;
+        }
+        return "IF(" + cell + "=\"\",INDEX(" + settings.lists().own(place.slot(), column) + ","
+                + place.at(PlanColumn.LIVE_LIST) + ")," + cell + ")";
+    }
+
+    private static String isLeftOut(String club) {
+        return club + "=" + quoted(Option.LEFT_OUT);
+    }
+
+    private static String quoted(String text) {
+        return "\"" + text + "\"";
+    }
+
+    private String sought(String text) {
+        return hasWildcards
+                ? "SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(" + text + ",\"~\",\"~~\"),\"*\",\"~*\"),\"?\",\"~?\")"
+                : text;
+    }
+
+    /** A number or text of the state's option. */
+    String looked(PlanState state, SettingsColumn column, PlanPlace place) {
+        String found = place.at(state, "ROW");
+        String value = index(state, column, place);
+        String shown = place.fixed() ? value : "IF(" + value + "=\"\",\"\"," + value + ")";
+        return "IF(" + found + "=0,\"?\"," + shown + ")";
+    }
+
+    /** As {@link #looked}, for use where the option is known to be found. */
+    String index(PlanState state, SettingsColumn column, PlanPlace place) {
+        return "INDEX(" + settings.lookup(column) + "," + place.at(state, "ROW") + ")";
+    }
+
+    /** Live less today; blank where either has no such number. */
+    String change(SettingsColumn column, PlanPlace place) {
+        String live = index(PlanState.LIVE, column, place);
+        String today = index(PlanState.TODAY, column, place);
+        String found = place.at(PlanColumn.LIVE_ROW) + "*" + place.at(PlanColumn.TODAY_ROW);
+        return "IF(" + found + "=0,\"?\",IF(OR(" + live + "=\"\"," + today + "=\"\"),\"\"," + live + "-" + today + "))";
+    }
+
+    /** What stands in the first row further down whose club carries, or blank. */
+    String next(PlanState state, PlanColumn wanted, PlanColumn here, PlanPlace place) {
+        int below = place.row() + 1;
+        String carry = PlanColumn.of(state, "CARRY").at(below);
+        String further = below == place.lastRow() ? "\"\"" : here.at(below);
+        return "IF(ISNUMBER(" + carry + ")," + wanted.at(below) + ",IF(" + carry + "=\"?\",\"?\"," + further + "))";
+    }
+
+    String gap(PlanState state, PlanPlace place) {
+        String carry = place.at(state, "CARRY");
+        String next = place.at(state, "NEXT");
+        String between = "IF(" + next + "=\"\",\"\",IFERROR(" + carry + "-" + next + ",\"?\"))";
+        return place.fixed() ? between : "IF(" + carry + "=\"\",\"\"," + between + ")";
+    }
+
+    String fit(PlanPlace place) {
+        String worst = place.at(PlanColumn.LIVE_WORST);
+        String gap = place.at(PlanColumn.LIVE_GAP);
+        String carried = "IF(AND(ISNUMBER(" + gap + ")," + gap + "<=0),\"out of order\",IF(ISNUMBER(" + worst + "),IF("
+                + worst + "<=1.0000001,\"inside\",IF(" + worst + "<=2.0000001,\"close\",\"far\")),\"?\"))";
+        String present = place.mayBeEmpty()
+                ? "IF(" + isLeftOut(place.at(PlanColumn.LIVE_CLUB)) + "," + quoted(Option.LEFT_OUT) + "," + carried
+                        + ")"
+                : carried;
+        return "IF(" + place.at(PlanColumn.LIVE_ROW) + "=0,\"not an option\"," + present + ")";
+    }
+
+    static String fitWord(boolean outOfOrder, double worstTolerances) {
+        if (outOfOrder) {
+            return "out of order";
+        }
+        return worstTolerances <= 1.0000001 ? "inside" : worstTolerances <= 2.0000001 ? "close" : "far";
+    }
+}

@@ -1,0 +1,37 @@
+package org.bagwright.workbook.plan;
+
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+
+/**
+ * Where a slot stands on the sheet Plan, and the bag around it.
+ *
+ * @param row its row, counted from 0
+ * @param firstRow the first row of its golfer
+ * @param lastRow the last row of its golfer
+ * @param slot the slot
+ */
+record PlanPlace(int row, int firstRow, int lastRow, SlotOptions slot) {
+
+    /** Whether one club has this slot for itself, so that a formula need not ask which one it is. */
+    boolean fixed() {
+        return !slot.hasCandidates();
+    }
+
+    boolean mayBeEmpty() {
+        return slot.options().stream().anyMatch(Option::isEmpty);
+    }
+
+    /** The cells of a column for the golfer's whole bag. */
+    String bag(PlanColumn column) {
+        return column.from(firstRow, lastRow);
+    }
+
+    String at(PlanColumn column) {
+        return column.at(row);
+    }
+
+    String at(PlanState state, String what) {
+        return PlanColumn.of(state, what).at(row);
+    }
+}

@@ -1,0 +1,172 @@
+package org.bagwright.workbook.plan;
+
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.bagwright.domain.book.Matching;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.MatchValue;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.units.Swingweight;
+import org.bagwright.domain.units.Units;
+import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.SwingweightCells;
+import org.bagwright.workbook.schema.ResultSheets;
+
+/** The sheet Settings: every option of every slot with its numbers, which the sheet Plan looks up. */
+public final class SettingsSheet {
+    public static final String NAME = "Settings";
+    private static final int HEADING_ROW = 3;
+    private static final int FIRST_ROW = HEADING_ROW + 1;
+
+    private final SheetPen pen;
+    private final Units units;
+    private final Matching matching;
+    private final SettingsLists lists;
+    private final Map<String, Integer> rows = new HashMap<>();
+    private int nextRow = FIRST_ROW;
+
+    private SettingsSheet(SheetPen pen, BookResult result) {
+        this.pen = pen;
+        this.units = result.book().settings().units();
+        this.matching = result.book().settings().matching();
+        this.lists = new SettingsLists(pen, units, HEADING_ROW);
+    }
+
+    public static SettingsSheet write(SheetPen pen, BookResult result) {
+        SettingsSheet settings = new SettingsSheet(pen, result);
+        settings.headings();
+        result.bags().forEach(bag -> bag.options().slots().forEach(settings.lists::add));
+        for (BagResult bag : result.bags()) {
+            for (SlotOptions slot : bag.options().slots()) {
+                slot.options().forEach(option -> settings.option(bag.options(), slot, option));
+            }
+        }
+        settings.finish();
+        return settings;
+    }
+
+    /** The place of an option among the rows that Plan looks up, counted from 1. */
+    public int lookupRow(Option option) {
+        return rows.get(option.key()) - FIRST_ROW + 1;
+    }
+
+    /** The whole column that Plan looks up, such as {@code Settings!$H$5:$H$90}. */
+    public String lookup(SettingsColumn column) {
+        int index = column.ordinal();
+        return NAME + "!" + SheetPen.held(FIRST_ROW, index) + ":" + SheetPen.held(nextRow - 1, index);
+    }
+
+    /** What the choice cells of Plan may hold. */
+    SettingsLists lists() {
+        return lists;
+    }
+
+    private void headings() {
+        pen.text(0, 0, Role.TITLE, "Settings");
+        pen.text(
+                1,
+                0,
+                Role.FAINT,
+                "Every option of every slot. The sheet Plan looks its numbers up here. " + ResultSheets.MADE_ANEW);
+        for (SettingsColumn column : SettingsColumn.values()) {
+            pen.heading(HEADING_ROW, column.ordinal(), heading(column), column.widthChars);
+        }
+        pen.height(HEADING_ROW, 54);
+    }
+
+    private String heading(SettingsColumn column) {
+        return column.heading
+                .replace("SPEED", units.speed().label())
+                .replace("DIST", units.distance().label())
+                .replace("LEN", units.length().label())
+                .replace("MATCH", matchUnit(matching));
+    }
+
+    /** The unit in which clubs are matched. */
+    static String matchUnit(Matching matching) {
+        return matching.by() == Matching.By.SWINGWEIGHT ? "points" : "kg cm2";
+    }
+
+    private void option(BagOptions bag, SlotOptions slot, Option option) {
+        int row = nextRow++;
+        rows.put(option.key(), row);
+        text(row, SettingsColumn.GOLFER, bag.golfer().name());
+        pen.number(row, SettingsColumn.SLOT.ordinal(), Role.COUNT, "0", slot.slot());
+        text(row, SettingsColumn.CLUB, option.clubText());
+        for (SettingsColumn column : SettingsColumn.values()) {
+            OptionalDouble number = column.number.of(option, units);
+            if (number.isPresent()) {
+                pen.number(row, column.ordinal(), Role.NUMBER, column.format, number.getAsDouble());
+            }
+        }
+        text(row, SettingsColumn.OPEN, option.open() ? "yes" : "no");
+        option.setup().ifPresent(setup -> setup(row, bag, option, setup));
+        pen.formula(row, SettingsColumn.KEY.ordinal(), Role.FAINT, keyFormula(row, option), option.key());
+        lists.write(row);
+    }
+
+    private void setup(int row, BagOptions bag, Option option, ClubSetup setup) {
+        mark(row, SettingsColumn.SETTING, setup.choice().settingText());
+        mark(row, SettingsColumn.WEIGHTING, setup.choice().weightingText());
+        text(row, SettingsColumn.SWINGWEIGHT_TEXT, setup.build().swingweight().text());
+        setup.match().map(MatchValue::group).ifPresent(group -> text(row, SettingsColumn.MATCH_GROUP, group));
+        setup.club()
+                .targets()
+                .swingweight()
+                .map(Swingweight::scalePoints)
+                .ifPresent(points ->
+                        SwingweightCells.write(pen, row, SettingsColumn.TARGET_TEXT.ordinal(), Role.NUMBER, points));
+        if (setup.club().kind().carries()) {
+            double wish = units.distance().fromM(bag.wishAfterM(option));
+            pen.number(row, SettingsColumn.GAP_WISH.ordinal(), Role.NUMBER, SettingsColumn.GAP_WISH.format, wish);
+        }
+    }
+
+    private void text(int row, SettingsColumn column, String text) {
+        pen.text(row, column.ordinal(), Role.TEXT, text);
+    }
+
+    private void mark(int row, SettingsColumn column, String mark) {
+        pen.mark(row, column.ordinal(), Role.NUMBER, mark);
+    }
+
+    private static String keyFormula(int row, Option option) {
+        List<SettingsColumn> parts = option.isEmpty()
+                ? List.of(SettingsColumn.GOLFER, SettingsColumn.SLOT, SettingsColumn.CLUB)
+                : List.of(
+                        SettingsColumn.GOLFER,
+                        SettingsColumn.SLOT,
+                        SettingsColumn.CLUB,
+                        SettingsColumn.SETTING,
+                        SettingsColumn.WEIGHTING,
+                        SettingsColumn.LOFT_BEND,
+                        SettingsColumn.LIE_BEND);
+        return key(parts.stream()
+                .map(column -> SheetPen.ref(row, column.ordinal()))
+                .toArray(String[]::new));
+    }
+
+    /** The formula that joins its parts the way {@link Option#key} is written. */
+    static String key(String... references) {
+        return String.join("&\"|\"&", references);
+    }
+
+    private void finish() {
+        for (int row = nextRow; row <= lists.lastRow(); row++) {
+            lists.write(row);
+        }
+        int last = SettingsColumn.values().length - 1;
+        pen.sheet().setAutoFilter(new CellRangeAddress(HEADING_ROW, nextRow - 1, 0, last));
+        pen.sheet().createFreezePane(SettingsColumn.SETTING.ordinal(), FIRST_ROW);
+        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.ordinal());
+    }
+}

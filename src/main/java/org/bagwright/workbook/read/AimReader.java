@@ -1,0 +1,101 @@
+package org.bagwright.workbook.read;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.book.Aims;
+import org.bagwright.domain.book.Matching;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.cells.InputTable;
+import org.bagwright.workbook.schema.AimColumns;
+import org.bagwright.workbook.schema.Column;
+import org.bagwright.workbook.text.Quantity;
+
+/** Reads the sheet Aims; what it leaves out keeps the default. */
+final class AimReader {
+    private static final Map<String, Measure> MEASURES =
+            Arrays.stream(Measure.values()).collect(Collectors.toMap(Measure::label, measure -> measure));
+
+    private static final double LEAST_SHARE = 1e-6;
+
+    private final Matching matching;
+    private final Map<Measure, Aim> aims;
+    private final Map<Measure, String> given = new EnumMap<>(Measure.class);
+
+    private AimReader(Matching matching) {
+        this.matching = matching;
+        this.aims = new EnumMap<>(Aims.defaults(matching).byMeasure());
+    }
+
+    /** The aims of a book whose clubs are matched as the sheet Start says, on which the unit of spread depends. */
+    static Aims read(InputTable table, Matching matching) {
+        AimReader reader = new AimReader(matching);
+        List<InputRow> rows = table.rows();
+        List<Column> needed = List.of(AimColumns.MEASURE);
+        if (!rows.isEmpty()) {
+            table.requireColumns(needed);
+        }
+        rows.forEach(reader::readRow);
+        table.warnOfCloseHeadings(needed);
+        return new Aims(reader.aims);
+    }
+
+    private void readRow(InputRow row) {
+        row.require(AimColumns.MEASURE);
+        Optional<Measure> measure = row.choice(AimColumns.MEASURE, MEASURES, AimColumns.labels());
+        measure.ifPresent(found -> unique(row, found));
+        OptionalDouble tolerance = measure.map(found -> tolerance(row, found))
+                .orElseGet(() -> row.number(AimColumns.TOLERANCE, Quantity.PLAIN));
+        OptionalDouble importance = row.number(AimColumns.IMPORTANCE);
+        Optional<Boolean> must = row.yesNo(AimColumns.MUST);
+        if (!row.isSpoilt()) {
+            Aim usual = Aims.defaults(matching).of(measure.orElseThrow());
+            aims.put(
+                    usual.measure(),
+                    new Aim(
+                            usual.measure(),
+                            tolerance.orElse(usual.toleranceMeasureUnits()),
+                            importance.orElse(usual.importancePoints()),
+                            must.orElse(usual.must())));
+        }
+    }
+
+    private void unique(InputRow row, Measure measure) {
+        String first = given.putIfAbsent(measure, row.cell(AimColumns.MEASURE));
+        if (first != null) {
+            row.problem(
+                    AimColumns.MEASURE,
+                    "measure must have one row only, found \"" + measure.label() + "\" again, first in " + first + ".");
+        }
+    }
+
+    /** Above 0, and not so near to it that every deviation would count without end. */
+    private OptionalDouble tolerance(InputRow row, Measure measure) {
+        OptionalDouble tolerance = row.number(AimColumns.TOLERANCE, quantity(measure));
+        double usual = Aims.defaults(matching).of(measure).toleranceMeasureUnits();
+        if (tolerance.orElse(usual) >= LEAST_SHARE * usual) {
+            return tolerance;
+        }
+        row.problem(
+                AimColumns.TOLERANCE,
+                "tolerance must be "
+                        + (tolerance.getAsDouble() > 0 ? "a millionth of the usual one or more" : "above 0")
+                        + ", found " + row.content(AimColumns.TOLERANCE).shown() + ".");
+        return OptionalDouble.empty();
+    }
+
+    private Quantity quantity(Measure measure) {
+        return switch (measure) {
+            case CARRY, GAP -> Quantity.DISTANCE;
+            case SWINGWEIGHT -> Quantity.POINTS;
+            case SPREAD -> matching.by() == Matching.By.INERTIA ? Quantity.CLUB_INERTIA : Quantity.POINTS;
+            default -> Quantity.PLAIN;
+        };
+    }
+}

@@ -1,0 +1,46 @@
+package org.bagwright.workbook.read;
+
+import java.util.Optional;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.BendRange;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.Column;
+
+/**
+ * What a row of Clubs says of bending.
+ *
+ * @param today today's bend
+ * @param range the bends that may be planned
+ */
+record ClubBends(Bend today, BendRange range) {
+    private static final int MOST_STEPS = 20;
+
+    static ClubBends of(InputRow row, Optional<ClubKind> kind) {
+        Bend today = new Bend(bendOf(row, ClubColumns.LOFT_BEND, kind), bendOf(row, ClubColumns.LIE_BEND, kind));
+        double limitDeg = bendOf(row, ClubColumns.BEND_LIMIT, kind);
+        double stepDeg = row.number(ClubColumns.BEND_STEP).orElse(BendRange.NONE.stepDeg());
+        if (limitDeg / stepDeg > MOST_STEPS + 1e-9) {
+            row.problem(
+                    row.isGiven(ClubColumns.BEND_STEP) ? ClubColumns.BEND_STEP : ClubColumns.BEND_LIMIT,
+                    "bend limit must be at most " + MOST_STEPS + " bend steps, found "
+                            + Numbers.trimmed(limitDeg / stepDeg, 1)
+                            + "; expected a larger step or a smaller limit.");
+        }
+        return new ClubBends(today, new BendRange(limitDeg, stepDeg));
+    }
+
+    private static double bendOf(InputRow row, Column column, Optional<ClubKind> kind) {
+        double bendDeg = row.number(column).orElse(0);
+        if (bendDeg != 0 && kind.isPresent() && !kind.get().bendable()) {
+            row.problem(
+                    column,
+                    column.subject() + " must be 0 or blank for a " + kind.get().label() + ", found "
+                            + row.content(column).shown() + "; only irons and wedges are bent.");
+            return 0;
+        }
+        return bendDeg;
+    }
+}

@@ -1,0 +1,61 @@
+package org.bagwright.workbook.read;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.bagwright.domain.text.CloseNames;
+import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.cells.NameIndex;
+import org.bagwright.workbook.schema.ClubColumns;
+
+/** Which clubs a golfer has and which slots they fill, also from rows with something wrong in them. */
+final class ClubPlaces {
+    private static final String RESERVED = "left out";
+
+    private final Map<String, String> cellBySlotAndName = new HashMap<>();
+    private final Map<String, NameIndex> namesByGolfer = new HashMap<>();
+    private final NameIndex allNames = new NameIndex();
+
+    NameIndex namesOf(String golfer) {
+        return namesByGolfer.getOrDefault(CloseNames.key(golfer), new NameIndex());
+    }
+
+    /** The names of all golfers' clubs. */
+    NameIndex allNames() {
+        return allNames;
+    }
+
+    static String slotKey(String golferKey, int slot) {
+        return golferKey + "\n" + slot;
+    }
+
+    /** Takes a club in and reports a name that cannot be, is in its slot already, or is in another slot too. */
+    void take(InputRow row, String golferKey, OptionalInt slot, String club) {
+        String cell = row.cell(ClubColumns.CLUB);
+        allNames.add(club, cell);
+        Optional<String> sameName =
+                namesByGolfer.computeIfAbsent(golferKey, key -> new NameIndex()).add(club, cell);
+        Optional<String> inSlot = slot.isEmpty()
+                ? Optional.empty()
+                : Optional.ofNullable(cellBySlotAndName.putIfAbsent(
+                        slotKey(golferKey, slot.getAsInt()) + "\n" + CloseNames.key(club), cell));
+        if (CloseNames.key(club).equals(RESERVED)) {
+            row.problem(
+                    ClubColumns.CLUB,
+                    "club must not be called \"" + club + "\", the words for a slot without a club; expected another"
+                            + " name.");
+        }
+        if (inSlot.isPresent()) {
+            row.problem(
+                    ClubColumns.CLUB,
+                    "slot and club must be unique for a golfer, found \"" + club + "\" in slot " + slot.getAsInt()
+                            + " again, first in " + inSlot.get() + ".");
+        } else {
+            sameName.ifPresent(first -> row.warning(
+                    ClubColumns.CLUB,
+                    "the club \"" + club + "\" is also in another slot, see " + first
+                            + "; shots of that name count for both."));
+        }
+    }
+}

@@ -1,0 +1,139 @@
+package org.bagwright.workbook.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.bagwright.domain.book.GapWish;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Hand;
+import org.bagwright.domain.book.SitsRange;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.workbook.cells.BookContext;
+import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.cells.InputTable;
+import org.bagwright.workbook.cells.NameIndex;
+import org.bagwright.workbook.schema.Column;
+import org.bagwright.workbook.schema.GolferColumns;
+
+/** Reads the sheet Golfers. */
+final class GolferReader {
+    private static final Map<String, Hand> HANDS = Map.of(
+            "r", Hand.RIGHT,
+            "right", Hand.RIGHT,
+            "rh", Hand.RIGHT,
+            "right-handed", Hand.RIGHT,
+            "l", Hand.LEFT,
+            "left", Hand.LEFT,
+            "lh", Hand.LEFT,
+            "left-handed", Hand.LEFT);
+
+    private final InputTable table;
+    private final BookContext context;
+    private final NameIndex names = new NameIndex();
+    private final List<Golfer> golfers = new ArrayList<>();
+
+    private GolferReader(InputTable table, BookContext context) {
+        this.table = table;
+        this.context = context;
+    }
+
+    static GolferReader read(InputTable table, BookContext context) {
+        GolferReader reader = new GolferReader(table, context);
+        if (table.requireColumns(List.of(GolferColumns.GOLFER))) {
+            reader.readRows();
+        }
+        table.warnOfCloseHeadings(List.of(GolferColumns.GOLFER));
+        return reader;
+    }
+
+    /** Every name on the sheet, also of rows with something wrong in them. */
+    NameIndex names() {
+        return names;
+    }
+
+    List<Golfer> golfers() {
+        return golfers;
+    }
+
+    private void readRows() {
+        sayAssumed(GolferColumns.DRIVER_SPEED);
+        List<InputRow> rows = table.rows();
+        if (rows.isEmpty()) {
+            context.findings()
+                    .problem(
+                            table.cellUnder(GolferColumns.GOLFER),
+                            "the sheet has no golfer, found no filled row under the headings; expected a name here.");
+        }
+        rows.forEach(this::readRow);
+    }
+
+    private void sayAssumed(Column column) {
+        if (!table.has(column)) {
+            context.findings()
+                    .missing(
+                            table.firstHeadingCell(),
+                            "the column " + column.header() + " is missing; head speeds are assumed.");
+        }
+    }
+
+    private void readRow(InputRow row) {
+        row.require(GolferColumns.GOLFER);
+        Optional<String> name = row.text(GolferColumns.GOLFER);
+        if (name.isEmpty()) {
+            names.missesOne();
+        }
+        name.flatMap(text -> names.add(text, row.cell(GolferColumns.GOLFER)))
+                .ifPresent(first -> row.problem(
+                        GolferColumns.GOLFER,
+                        "golfer must have one row only, found \"" + name.get() + "\" again, first in " + first + "."));
+        Hand hand = row.choice(GolferColumns.HAND, HANDS, GolferColumns.HAND.words())
+                .orElse(Hand.RIGHT);
+        Golfer.HeadSpeeds speeds =
+                new Golfer.HeadSpeeds(row.number(GolferColumns.DRIVER_SPEED), row.number(GolferColumns.IRON_SPEED));
+        double leanDeg = row.number(GolferColumns.SHAFT_LEAN).orElse(0);
+        boolean squares = row.yesNo(GolferColumns.SQUARES_FACE).orElse(true);
+        boolean aligned = !row.yesNo(GolferColumns.KEEP_SHAFT_TURNED).orElse(true);
+        SitsRange sits = sits(row);
+        Golfer.GapAims gaps = gaps(row);
+        OptionalInt changes = row.whole(GolferColumns.MOST_CHANGES);
+        if (!row.isSpoilt()) {
+            String cell = row.cell(GolferColumns.GOLFER);
+            golfers.add(
+                    new Golfer(name.orElseThrow(), hand, speeds, leanDeg, squares, aligned, sits, gaps, changes, cell));
+        }
+    }
+
+    private static SitsRange sits(InputRow row) {
+        OptionalDouble open = row.number(GolferColumns.MOST_OPEN);
+        OptionalDouble closed = row.number(GolferColumns.MOST_CLOSED);
+        if (open.isEmpty() || closed.isEmpty() || open.getAsDouble() <= closed.getAsDouble()) {
+            return new SitsRange(open, closed);
+        }
+        double meant = -open.getAsDouble();
+        row.problem(
+                GolferColumns.MOST_OPEN,
+                "most open must not be more closed than most closed (closed is positive, open is negative), found "
+                        + Numbers.trimmed(open.getAsDouble()) + " against " + Numbers.trimmed(closed.getAsDouble())
+                        + "." + (meant <= closed.getAsDouble() ? " Maybe " + Numbers.trimmed(meant) + "?" : ""));
+        return SitsRange.ANY;
+    }
+
+    private static Golfer.GapAims gaps(InputRow row) {
+        GapWish wish = row.numberOr(
+                        GolferColumns.GAP_WISH, "even", GapWish.EVEN, wishM -> new GapWish(OptionalDouble.of(wishM)))
+                .orElse(GapWish.EVEN);
+        OptionalDouble leastM = row.number(GolferColumns.GAP_LEAST);
+        OptionalDouble mostM = row.number(GolferColumns.GAP_MOST);
+        if (leastM.isPresent() && mostM.isPresent() && leastM.getAsDouble() > mostM.getAsDouble()) {
+            row.problem(
+                    GolferColumns.GAP_LEAST,
+                    "gap least must not be above gap most, found "
+                            + row.content(GolferColumns.GAP_LEAST).shown() + " against "
+                            + row.content(GolferColumns.GAP_MOST).shown() + ".");
+        }
+        return new Golfer.GapAims(wish, leastM, mostM);
+    }
+}

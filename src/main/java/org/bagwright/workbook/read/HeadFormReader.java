@@ -1,0 +1,115 @@
+package org.bagwright.workbook.read;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.bagwright.domain.club.ClubDefaults;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.HeadForm;
+import org.bagwright.domain.club.HeadInertiaLimit;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.Limit;
+import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.text.CellContent;
+import org.bagwright.workbook.text.NumberText;
+import org.bagwright.workbook.text.NumberTypos;
+import org.bagwright.workbook.text.Quantity;
+import org.bagwright.workbook.text.Unit;
+
+/** Reads what a row of Clubs says of the form of its head. */
+final class HeadFormReader {
+    private static final double HEEL_TOE_OVER_FORE_AFT = 1.25;
+    private static final Pattern TWO_RADII = Pattern.compile("(.+?)\\s*/\\s*(.+)");
+
+    private record Sole(OptionalDouble foreAftMm, OptionalDouble heelToeMm) {
+        static final Sole ASSUMED = new Sole(OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    private HeadFormReader() {}
+
+    /** The form of a head; the kind and the length, m, of its club tell what it weighs where the row does not. */
+    static HeadForm form(InputRow row, Optional<ClubKind> kind, OptionalDouble lengthM) {
+        Sole sole = sole(row);
+        OptionalDouble massKg = row.number(ClubColumns.HEAD_MASS);
+        OptionalDouble inertiaKgM2 = row.number(ClubColumns.HEAD_INERTIA);
+        if (kind.isPresent() && inertiaKgM2.isPresent()) {
+            OptionalDouble headKg = row.isGiven(ClubColumns.HEAD_MASS) ? massKg : usualMassKg(row, kind.get(), lengthM);
+            headKg.ifPresent(value -> checkInertia(row, kind.get(), value, inertiaKgM2.getAsDouble()));
+        }
+        return new HeadForm(
+                massKg,
+                sole.foreAftMm(),
+                sole.heelToeMm(),
+                row.number(ClubColumns.CG_HEIGHT),
+                row.number(ClubColumns.CG_DEPTH),
+                inertiaKgM2);
+    }
+
+    private static OptionalDouble usualMassKg(InputRow row, ClubKind kind, OptionalDouble lengthM) {
+        OptionalDouble loftDeg = row.number(ClubColumns.LOFT);
+        if (row.isGiven(ClubColumns.LENGTH) ? lengthM.isEmpty() : loftDeg.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double usualM = lengthM.orElseGet(() -> ClubDefaults.lengthM(kind, loftDeg.getAsDouble()));
+        return OptionalDouble.of(ClubDefaults.headMassKg(kind, usualM));
+    }
+
+    private static void checkInertia(InputRow row, ClubKind kind, double massKg, double inertiaKgM2) {
+        Limit limit = HeadInertiaLimit.limitKgM2(kind, massKg);
+        if (!limit.holds(inertiaKgM2)) {
+            Unit unit = row.unit(ClubColumns.HEAD_INERTIA);
+            String assumed = row.isGiven(ClubColumns.HEAD_MASS) ? "" : ", as assumed,";
+            row.problem(
+                    ClubColumns.HEAD_INERTIA,
+                    "head inertia must be " + unit.inWords(limit) + " for a head of "
+                            + Numbers.trimmed(massKg * 1000, 1)
+                            + " g" + assumed + " and at most " + Numbers.trimmed(HeadInertiaLimit.mostHeelToeMm(kind))
+                            + " mm from heel to toe, found "
+                            + row.content(ClubColumns.HEAD_INERTIA).shown() + "."
+                            + NumberTypos.maybe(
+                                    inertiaKgM2 / unit.sizeMeasureUnits(), other -> limit.holds(unit.toDomain(other))));
+        }
+    }
+
+    private static Sole sole(InputRow row) {
+        if (row.content(ClubColumns.SOLE_RADIUS) instanceof CellContent.Words words) {
+            Matcher two = TWO_RADII.matcher(words.text());
+            if (two.matches()) {
+                return twoRadii(row, two.group(1), two.group(2));
+            }
+        }
+        OptionalDouble one = row.number(ClubColumns.SOLE_RADIUS);
+        return one.isEmpty()
+                ? Sole.ASSUMED
+                : new Sole(one, OptionalDouble.of(one.getAsDouble() * HEEL_TOE_OVER_FORE_AFT));
+    }
+
+    private static Sole twoRadii(InputRow row, String foreAft, String heelToe) {
+        Unit usual = row.unit(ClubColumns.SOLE_RADIUS);
+        Optional<NumberText.Parsed> second = NumberText.parse(heelToe, Quantity.SMALL_LENGTH);
+        Unit written = second.flatMap(NumberText.Parsed::unit).orElse(usual);
+        OptionalDouble foreAftMm = radiusMm(NumberText.parse(foreAft, Quantity.SMALL_LENGTH), written);
+        OptionalDouble heelToeMm = radiusMm(second, written);
+        if (foreAftMm.isPresent() && heelToeMm.isPresent()) {
+            return new Sole(foreAftMm, heelToeMm);
+        }
+        row.problem(
+                ClubColumns.SOLE_RADIUS,
+                "sole radius must be one number, or two as 200/250, each " + usual.inWords(limit()) + ", found "
+                        + row.content(ClubColumns.SOLE_RADIUS).shown() + ".");
+        return Sole.ASSUMED;
+    }
+
+    private static OptionalDouble radiusMm(Optional<NumberText.Parsed> parsed, Unit usual) {
+        return parsed.map(number -> number.unit().orElse(usual).toDomain(number.valueMeasureUnits()))
+                .filter(limit()::holds)
+                .map(OptionalDouble::of)
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    private static Limit limit() {
+        return ClubColumns.SOLE_RADIUS.limit().orElseThrow();
+    }
+}

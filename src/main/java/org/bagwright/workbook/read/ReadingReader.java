@@ -1,0 +1,135 @@
+package org.bagwright.workbook.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bagwright.domain.book.Reading;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.text.CloseNames;
+import org.bagwright.domain.text.ListText;
+import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.cells.InputTable;
+import org.bagwright.workbook.cells.NameIndex;
+import org.bagwright.workbook.schema.Column;
+import org.bagwright.workbook.schema.ReadingColumns;
+
+/** Reads the sheet Readings. */
+final class ReadingReader {
+    private final InputTable table;
+    private final NamedClub named;
+    private final Optional<ClubReader> clubs;
+    private final SleeveReader sleeves;
+    private final List<Reading> readings = new ArrayList<>();
+
+    private ReadingReader(InputTable table, NameIndex golfers, Optional<ClubReader> clubs, SleeveReader sleeves) {
+        this.table = table;
+        this.named = new NamedClub(table, golfers, clubs, ReadingColumns.GOLFER, ReadingColumns.CLUB);
+        this.clubs = clubs;
+        this.sleeves = sleeves;
+    }
+
+    /** The readings of a book; those of a club whose own row has something wrong are checked as far as can be. */
+    static List<Reading> read(InputTable table, NameIndex golfers, Optional<ClubReader> clubs, SleeveReader sleeves) {
+        ReadingReader reader = new ReadingReader(table, golfers, clubs, sleeves);
+        List<InputRow> rows = table.rows();
+        List<Column> needed = new ArrayList<>();
+        if (golfers.names().size() > 1) {
+            needed.add(ReadingColumns.GOLFER);
+        }
+        needed.add(ReadingColumns.CLUB);
+        if (!table.has(ReadingColumns.LOFT) && !table.has(ReadingColumns.LIE)) {
+            needed.addAll(List.of(ReadingColumns.LOFT, ReadingColumns.LIE));
+        }
+        if (!rows.isEmpty()) {
+            table.requireColumns(needed);
+        }
+        rows.forEach(reader::readRow);
+        table.warnOfCloseHeadings(needed);
+        return reader.readings;
+    }
+
+    private void readRow(InputRow row) {
+        row.require(ReadingColumns.CLUB);
+        Optional<String> golfer = named.golferOf(row);
+        Optional<String> name = named.clubOf(row, golfer);
+        Optional<Club> club = name.flatMap(text -> clubOf(row, golfer.orElseThrow(), text));
+        Optional<String> setting = row.text(ReadingColumns.SETTING);
+        Optional<String> mark = club.flatMap(known -> markOf(row, known, setting));
+        OptionalDouble loftDeg = row.number(ReadingColumns.LOFT);
+        OptionalDouble lieDeg = row.number(ReadingColumns.LIE);
+        OptionalDouble faceDeg = row.number(ReadingColumns.FACE);
+        requireSomething(row);
+        if (!row.isSpoilt()) {
+            readings.add(new Reading(
+                    golfer.orElseThrow(),
+                    name.orElseThrow(),
+                    mark,
+                    loftDeg,
+                    lieDeg,
+                    faceDeg,
+                    row.cell(ReadingColumns.CLUB)));
+        }
+    }
+
+    /** The club, if its own row is sound; a reading must not belong to two clubs. */
+    private Optional<Club> clubOf(InputRow row, String golfer, String name) {
+        List<Club> found = clubs.orElseThrow().clubs().stream()
+                .filter(club -> CloseNames.key(club.golfer()).equals(CloseNames.key(golfer)))
+                .filter(club -> CloseNames.key(club.name()).equals(CloseNames.key(name)))
+                .toList();
+        if (found.size() > 1) {
+            row.problem(
+                    ReadingColumns.CLUB,
+                    "a reading must belong to one club, found two called \"" + name + "\", in "
+                            + found.get(0).cell() + " and " + found.get(1).cell()
+                            + "; expected clubs with different names.");
+        } else if (found.isEmpty()) {
+            row.spoil();
+        }
+        return found.stream().findFirst();
+    }
+
+    private Optional<String> markOf(InputRow row, Club club, Optional<String> setting) {
+        Optional<SleeveReader.KnownSleeve> sleeve = club.sleeve().flatMap(sleeves::find);
+        if (sleeve.isEmpty()) {
+            setting.ifPresent(found -> row.problem(
+                    ReadingColumns.SETTING,
+                    "setting must be blank for a club without a sleeve, found \"" + found + "\"."));
+            return Optional.empty();
+        }
+        List<String> marks = List.copyOf(sleeve.get().marks().names());
+        if (!row.isGiven(ReadingColumns.SETTING)) {
+            row.problem(
+                    ReadingColumns.SETTING,
+                    "setting must be filled in for a club with a sleeve, found nothing; expected "
+                            + ListText.quotedOneOf(marks) + ".");
+        }
+        Optional<String> mark = setting.flatMap(sleeve.get().marks()::find);
+        if (setting.isPresent() && mark.isEmpty()) {
+            row.spoil();
+        }
+        if (setting.isPresent() && mark.isEmpty() && sleeve.get().allMarksRead()) {
+            row.problem(
+                    ReadingColumns.SETTING,
+                    "setting must be a mark of the sleeve \"" + sleeve.get().name() + "\", found \"" + setting.get()
+                            + "\"; expected " + ListText.quotedOneOf(marks) + "."
+                            + CloseNames.maybe(setting.get(), marks));
+        }
+        return mark;
+    }
+
+    private void requireSomething(InputRow row) {
+        boolean something = row.isGiven(ReadingColumns.LOFT) || row.isGiven(ReadingColumns.LIE);
+        boolean askable = table.has(ReadingColumns.LOFT) || table.has(ReadingColumns.LIE);
+        if (!something && askable) {
+            row.problem(
+                    table.has(ReadingColumns.LOFT) ? ReadingColumns.LOFT : ReadingColumns.LIE,
+                    "a reading must have a loft or a lie, found neither; expected degrees in at least one of Loft and"
+                            + " Lie.");
+        }
+        if (!askable) {
+            row.spoil();
+        }
+    }
+}

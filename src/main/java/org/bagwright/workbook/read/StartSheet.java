@@ -1,0 +1,80 @@
+package org.bagwright.workbook.read;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.bagwright.workbook.cells.BookContext;
+import org.bagwright.workbook.cells.CellContents;
+import org.bagwright.workbook.cells.Findings;
+import org.bagwright.workbook.schema.StartSetting;
+import org.bagwright.workbook.text.CellContent;
+import org.bagwright.workbook.text.Quantity;
+import org.bagwright.workbook.text.Temperatures;
+
+/** The labels of the sheet Start found, with the cell to the right of each. */
+final class StartSheet {
+    private static final int LABEL_COLUMNS = 5;
+    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*([\\[(])([^\\])]*)[\\])]\\s*:?");
+
+    /** A value: where it stands, what it is, and the unit in brackets after its label. */
+    record Entry(String cell, CellContent content, Optional<String> unit) {}
+
+    private final Map<StartSetting, Entry> entries = new EnumMap<>(StartSetting.class);
+
+    StartSheet(XSSFSheet sheet, CellContents contents, Findings findings) {
+        for (Row row : sheet) {
+            for (int column = 0; column < LABEL_COLUMNS; column++) {
+                if (take(sheet, row, column, contents, findings)) {
+                    break;
+                }
+            }
+        }
+    }
+
+    private boolean take(XSSFSheet sheet, Row row, int column, CellContents contents, Findings findings) {
+        if (!(contents.of(row.getCell(column)) instanceof CellContent.Words words)) {
+            return false;
+        }
+        Matcher withUnit = WITH_UNIT.matcher(words.text());
+        String label = withUnit.matches() ? withUnit.group(1) : words.text().replaceAll("\\s*:$", "");
+        Optional<StartSetting> setting = StartSetting.labelled(label);
+        if (setting.isEmpty()) {
+            return false;
+        }
+        String cell = BookContext.address(sheet, row.getRowNum(), column + 1);
+        CellContent content = contents.of(row.getCell(column + 1));
+        Optional<String> unit = withUnit.matches() ? unit(withUnit) : Optional.empty();
+        put(setting.get(), new Entry(cell, content, unit), findings);
+        return true;
+    }
+
+    /** A unit stands in square brackets; in round ones anything may stand, and counts only when it is a unit. */
+    private static Optional<String> unit(Matcher withUnit) {
+        String text = withUnit.group(3);
+        boolean known = text.contains("%")
+                || Temperatures.isFahrenheit(text).isPresent()
+                || Arrays.stream(Quantity.values())
+                        .anyMatch(quantity -> quantity.unit(text).isPresent());
+        return withUnit.group(2).equals("[") || known ? Optional.of(text) : Optional.empty();
+    }
+
+    private void put(StartSetting setting, Entry entry, Findings findings) {
+        if (entry.content().isBlank()) {
+            return;
+        }
+        Entry first = entries.putIfAbsent(setting, entry);
+        if (first != null) {
+            findings.problem(
+                    entry.cell(), setting.label() + " is given twice, first in " + first.cell() + "; expected once.");
+        }
+    }
+
+    Optional<Entry> entry(StartSetting setting) {
+        return Optional.ofNullable(entries.get(setting));
+    }
+}

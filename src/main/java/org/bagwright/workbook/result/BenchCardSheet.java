@@ -1,0 +1,61 @@
+package org.bagwright.workbook.result;
+
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.schema.ResultSheets;
+
+/** The sheet Bench card: for each golfer one printed page of what to do at the bench and what to read afterwards. */
+public final class BenchCardSheet {
+    public static final String NAME = "Bench card";
+    static final int LAST_COLUMN = BenchCard.SWINGWEIGHT;
+
+    /** A4 upright less the margins of the sheet, points. */
+    private static final double PAGE_WIDTH_POINTS = 530;
+
+    private static final double PAGE_HEIGHT_POINTS = 755;
+    /** About what a column of one character takes, points. */
+    private static final double CHAR_POINTS = 5.4;
+    /** Letters of 10 points are still read at arm's length when printed at this size. */
+    private static final double LEAST_SCALE_RATIO = 0.58;
+
+    private BenchCardSheet() {}
+
+    public static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result) {
+        SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
+        int row = 0;
+        double highestPoints = 0;
+        for (BagResult bag : result.bags()) {
+            int next = new BenchCard(pen, result, bag).write(row);
+            highestPoints = Math.max(highestPoints, heightPoints(pen, row, next));
+            pen.sheet().setRowBreak(next - 1);
+            row = next;
+        }
+        widths(pen, highestPoints);
+        ResultSheets.printPortrait(pen.sheet(), row - 1, LAST_COLUMN);
+    }
+
+    private static double heightPoints(SheetPen pen, int first, int next) {
+        double points = 0;
+        for (int row = first; row < next; row++) {
+            points += pen.sheet().getRow(row) == null
+                    ? pen.sheet().getDefaultRowHeightInPoints()
+                    : pen.sheet().getRow(row).getHeightInPoints();
+        }
+        return points;
+    }
+
+    /** A page is printed as wide as the paper; a long card gets wider columns, so that it shrinks to one page. */
+    private static void widths(SheetPen pen, double highestPoints) {
+        List<Double> widths = BenchCard.WIDTHS_CHARS;
+        double natural = widths.stream().mapToDouble(Double::doubleValue).sum() * CHAR_POINTS;
+        double scale = Math.min(PAGE_WIDTH_POINTS / natural, PAGE_HEIGHT_POINTS / highestPoints);
+        double stretch = PAGE_WIDTH_POINTS / natural / Math.max(scale, LEAST_SCALE_RATIO);
+        for (int column = 0; column < widths.size(); column++) {
+            pen.width(column, widths.get(column) * Math.max(1, stretch));
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package org.bagwright.workbook.result;
+
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.plan.PlanColumn;
+import org.bagwright.workbook.plan.PlanRow;
+import org.bagwright.workbook.plan.PlanSheet;
+import org.bagwright.workbook.plan.PlanState;
+
+/** On the sheet Ladder: carries and gaps of one golfer by slot, linked to the sheet Plan. */
+final class LadderTable {
+    static final int CARRY_COLUMN = 1;
+    static final int GAP_NAME_COLUMN = 4;
+    static final int GAP_COLUMN = 5;
+    private static final int WISH_COLUMN = 8;
+    private static final int SURE_COLUMN = 9;
+    private static final String DASH = " \u2013 ";
+
+    private final SheetPen pen;
+    private final DistanceUnit distance;
+    private final BagResult bag;
+    private final boolean hasCandidates;
+    private final int planRow;
+
+    /** @param planRow where the golfer's first slot stands on the sheet Plan */
+    LadderTable(SheetPen pen, DistanceUnit distance, BagResult bag, boolean hasCandidates, int planRow) {
+        this.pen = pen;
+        this.distance = distance;
+        this.bag = bag;
+        this.hasCandidates = hasCandidates;
+        this.planRow = planRow;
+    }
+
+    /** Writes from a row on: headings, then a row for each of these positions in the bag. */
+    void write(int row, List<Integer> positions) {
+        headings(row);
+        for (int line = 0; line < positions.size(); line++) {
+            slot(row + 1 + line, positions.get(line), line == positions.size() - 1);
+        }
+    }
+
+    private void headings(int row) {
+        String unit = " [" + distance.label() + "]";
+        List<String> headings = List.of(
+                "Club",
+                "Today carry" + unit,
+                "Planned carry" + unit,
+                "Live carry" + unit,
+                "Gap between",
+                "Today gap" + unit,
+                "Planned gap" + unit,
+                "Live gap" + unit,
+                "Gap wish" + unit,
+                "Planned gap sure [%]");
+        double[] widths = {hasCandidates ? 26 : 16, 8.5, 8.5, 8.5, 30, 8.5, 8.5, 8.5, 8.5, 8.5};
+        for (int column = 0; column < widths.length; column++) {
+            pen.heading(row, column, headings.get(column), widths[column]);
+        }
+        pen.height(row, 42);
+    }
+
+    private void slot(int row, int index, boolean last) {
+        PlanRow values = new PlanRow(bag, index);
+        name(row, index, values);
+        for (PlanState state : PlanState.values()) {
+            OptionalDouble carryM = values.option(state).carryM();
+            linked(row, CARRY_COLUMN + state.ordinal(), PlanColumn.of(state, "CARRY"), index, carryM);
+        }
+        if (!last) {
+            gap(row, index, values);
+        }
+    }
+
+    /** Today's club, and the live one where it is another. */
+    private void name(int row, int index, PlanRow values) {
+        String today = values.option(PlanState.TODAY).clubText();
+        if (!values.slot().hasCandidates()) {
+            pen.text(row, 0, Role.TEXT, today);
+            return;
+        }
+        String live = values.option(PlanState.LIVE).clubText();
+        String todayCell = plan(PlanColumn.TODAY_CLUB, index);
+        String liveCell = plan(PlanColumn.LIVE_CLUB, index);
+        String formula = "IF(" + todayCell + "=" + liveCell + "," + todayCell + "&\"\"," + todayCell + "&\" / \"&"
+                + liveCell + ")";
+        pen.formula(row, 0, Role.TEXT, formula, today.equals(live) ? today : today + " / " + live);
+    }
+
+    private void gap(int row, int index, PlanRow values) {
+        gapName(row, index, values);
+        for (PlanState state : PlanState.values()) {
+            linked(row, GAP_COLUMN + state.ordinal(), PlanColumn.of(state, "GAP"), index, gapM(values, state));
+        }
+        String wish = plan(PlanColumn.GAP_WISH, index);
+        OptionalDouble wishM = values.wishM(PlanState.LIVE);
+        number(row, WISH_COLUMN, "IF(" + wish + "=\"\",\"\"," + wish + ")", wishM);
+        bag.outlook().stream()
+                .flatMap(outlook -> outlook.gaps().stream())
+                .filter(gap -> gap.fromIndex() == index)
+                .forEach(gap -> OutlookTable.chance(pen, row, SURE_COLUMN, gap));
+    }
+
+    private static OptionalDouble gapM(PlanRow values, PlanState state) {
+        return values.gap(state).map(GapTerm::gapM).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+
+    /** The live clubs on both sides; where no live club stands, the slot's own name if there was or is planned a gap. */
+    private void gapName(int row, int index, PlanRow values) {
+        String live = values.option(PlanState.LIVE).clubText();
+        Optional<String> next = values.gap(PlanState.LIVE)
+                .flatMap(gap -> values.next(PlanState.LIVE))
+                .map(Option::clubText);
+        if (!hasCandidates) {
+            next.ifPresent(name -> pen.text(row, GAP_NAME_COLUMN, Role.TEXT, live + DASH + name));
+            return;
+        }
+        String formula = "IF(ISNUMBER(" + plan(PlanColumn.LIVE_GAP, index) + "),"
+                + plan(PlanColumn.LIVE_CLUB, index) + "&\"" + DASH + "\"&" + plan(PlanColumn.LIVE_NEXT_CLUB, index)
+                + ",IF(COUNT(" + SheetPen.ref(row, GAP_COLUMN) + ":" + SheetPen.ref(row, GAP_COLUMN + 1)
+                + ")>0,\"after \"&" + SheetPen.ref(row, 0) + ",\"\"))";
+        boolean other = gapM(values, PlanState.TODAY).isPresent()
+                || gapM(values, PlanState.PLANNED).isPresent();
+        String today = values.option(PlanState.TODAY).clubText();
+        String after = other ? "after " + (today.equals(live) ? today : today + " / " + live) : "";
+        pen.formula(
+                row,
+                GAP_NAME_COLUMN,
+                Role.TEXT,
+                formula,
+                next.map(name -> live + DASH + name).orElse(after));
+    }
+
+    private String plan(PlanColumn column, int index) {
+        return PlanSheet.NAME + "!" + column.at(planRow + index);
+    }
+
+    private void linked(int row, int column, PlanColumn from, int index, OptionalDouble valueM) {
+        number(row, column, plan(from, index), valueM);
+    }
+
+    private void number(int row, int column, String formula, OptionalDouble valueM) {
+        OptionalDouble cached = valueM.isPresent() ? OptionalDouble.of(distance.fromM(valueM.getAsDouble())) : valueM;
+        pen.formula(row, column, Role.NUMBER, "0.0", formula, cached);
+    }
+}

@@ -1,0 +1,121 @@
+package org.bagwright.workbook.result;
+
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagOutlook;
+import org.bagwright.domain.plan.CarryBand;
+import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.plan.Sensitivity;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.Units;
+import org.bagwright.workbook.pen.SheetPen;
+
+/** Under a golfer's ladder: how the planned carries answer to small changes, and where single shots come down. */
+final class OutlookTable {
+    static final int LOW_COLUMN = 6;
+    static final int HIGH_COLUMN = 7;
+
+    private static final int MOVE_COLUMN = 8;
+
+    private final SheetPen pen;
+    private final Units units;
+
+    OutlookTable(SheetPen pen, Units units) {
+        this.pen = pen;
+        this.units = units;
+    }
+
+    /** How many rows stand above the first club. */
+    static int rowsAbove() {
+        return 2;
+    }
+
+    /**
+     * Writes from a row on, one row for each of these slots and blank where none of its clubs is planned; gives the first free
+     * row.
+     */
+    int write(BagOutlook outlook, List<SlotOptions> slots, int row) {
+        pen.text(row, 0, Role.FAINT, "At the planned setting; these numbers stand still when Live changes.");
+        headings(row + 1);
+        int next = row + rowsAbove();
+        for (SlotOptions slot : slots) {
+            int line = next++;
+            IntStream.range(0, outlook.clubs().size())
+                    .filter(place -> outlook.clubs().get(place).slot() == slot.slot())
+                    .forEach(place -> row(outlook, place, line));
+        }
+        for (String line : words(outlook)) {
+            pen.text(next++, 0, Role.FAINT, line);
+        }
+        return next;
+    }
+
+    private void row(BagOutlook outlook, int place, int row) {
+        club(row, outlook.clubs().get(place), outlook.bands().get(place));
+        if (place < outlook.gaps().size()) {
+            signed(row, MOVE_COLUMN, outlook.gaps().get(place).otherModelMoveM());
+        }
+    }
+
+    private void headings(int row) {
+        String distance = units.distance().label();
+        List<String> headings = List.of(
+                "Club",
+                distance + " per deg of loft",
+                distance + " per " + units.speed().label(),
+                "Best loft [deg]",
+                "For carry at this speed and path",
+                "Face per deg of lie [deg]",
+                "Band low [" + distance + "]",
+                "Band high [" + distance + "]",
+                "Model moves gap [" + distance + "]");
+        for (int column = 0; column < headings.size(); column++) {
+            pen.text(row, column, Role.HEADING, headings.get(column));
+        }
+        pen.height(row, 42);
+    }
+
+    private void club(int row, Sensitivity club, CarryBand band) {
+        pen.text(row, 0, Role.TEXT, club.club());
+        signed(row, 1, club.carryPerLoftDegM());
+        double perSpeedM = units.speed().toMps(1) * club.carryPerHeadMpsM();
+        pen.number(row, 2, Role.NUMBER, "0.0", units.distance().fromM(perSpeedM));
+        OptionalDouble best = club.bestLoftDeg();
+        if (best.isPresent()) {
+            pen.number(row, 3, Role.NUMBER, "0.0", best.getAsDouble());
+        } else {
+            pen.text(row, 3, Role.NUMBER, "far off");
+        }
+        pen.text(row, 4, Role.TEXT, club.advice().words());
+        pen.number(row, 5, Role.NUMBER, "0.00", club.facePerLieDegRatio());
+        pen.number(row, LOW_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.lowM()));
+        pen.number(row, HIGH_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.highM()));
+    }
+
+    private void signed(int row, int column, double valueM) {
+        pen.number(row, column, Role.NUMBER, "+0.0;-0.0;0.0", units.distance().fromM(valueM));
+    }
+
+    private static List<String> words(BagOutlook outlook) {
+        return List.of(
+                "Best loft: as presented at address, for greatest carry; \"far off\" is more than 8 degrees away.",
+                "Band: 8 in 10 single shots. Model moves gap: how much wider the gap is with the ball model "
+                        + outlook.otherModel().label() + ".",
+                "Sure: the chance that the gap between true average carries lies inside the golfer's limits (else the wish",
+                "and its tolerance), given loft, speed of the day and how few shots tell each average."
+                        + " Assumed spreads: sheet Messages.");
+    }
+
+    /** The chance of a gap as a whole number of percent. */
+    static void chance(SheetPen pen, int row, int column, GapOutlook gap) {
+        pen.number(row, column, Role.COUNT, "0", percent(gap));
+    }
+
+    private static double percent(GapOutlook gap) {
+        return Double.parseDouble(Numbers.fixed(100 * gap.chanceRatio(), 0));
+    }
+}

@@ -1,0 +1,130 @@
+package org.bagwright.workbook.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.book.BookSettings;
+import org.bagwright.domain.book.CellChange;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.plan.TodayChange;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.workbook.cells.BookContext;
+import org.bagwright.workbook.cells.CellContents;
+import org.bagwright.workbook.cells.Findings;
+import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.cells.InputTable;
+import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.Column;
+import org.bagwright.workbook.text.CellContent;
+
+/** Writes what is in the bag today into the sheet Clubs: values only, so that formats and notes stay. */
+final class TodayCells {
+    private final List<InputRow> rows;
+    private final List<CellChange> written = new ArrayList<>();
+    private final List<Message> notWritten = new ArrayList<>();
+
+    private TodayCells(XSSFWorkbook workbook) {
+        BookContext context = new BookContext(new CellContents(workbook), BookSettings.DEFAULT.units(), new Findings());
+        rows = InputTable.in(workbook, ClubColumns.SHEET, context)
+                .map(InputTable::rows)
+                .orElse(List.of());
+    }
+
+    /** Writes the changes. */
+    static ResultBook.Adopted write(XSSFWorkbook workbook, List<TodayChange> changes) {
+        TodayCells cells = new TodayCells(workbook);
+        changes.forEach(cells::put);
+        return new ResultBook.Adopted(cells.written, cells.notWritten);
+    }
+
+    private void put(TodayChange change) {
+        Club before = change.before();
+        Club after = change.after();
+        InputRow row = rows.stream()
+                .filter(found -> found.cell(ClubColumns.CLUB).equals(after.cell()))
+                .findFirst()
+                .orElseThrow();
+        if (!before.setting().equals(after.setting())) {
+            text(row, ClubColumns.SETTING, after.setting().orElseThrow());
+        }
+        if (!before.weighting().equals(after.weighting())) {
+            text(row, ClubColumns.WEIGHTING, weighting(row, after));
+        }
+        bend(
+                row,
+                ClubColumns.LOFT_BEND,
+                before.todayBend().loftDeg(),
+                after.todayBend().loftDeg());
+        bend(
+                row,
+                ClubColumns.LIE_BEND,
+                before.todayBend().lieDeg(),
+                after.todayBend().lieDeg());
+        if (change.otherClub()) {
+            boolean said = row.yesNo(ClubColumns.IN_BAG)
+                    .map(given -> given == after.inBag())
+                    .orElse(false);
+            if (!said) {
+                text(row, ClubColumns.IN_BAG, after.inBag() ? "yes" : "no");
+            }
+        }
+    }
+
+    /** The weighting alone, or with its kit where the row names the kit in no other place. */
+    private static String weighting(InputRow row, Club club) {
+        String name = club.weighting().orElseThrow();
+        return row.isGiven(ClubColumns.KIT) ? name : club.kit().orElseThrow() + ": " + name;
+    }
+
+    private void text(InputRow row, Column column, String after) {
+        place(row, column, after).ifPresent(cell -> {
+            String was = was(row, column);
+            if (after.matches("0|[1-9][0-9]{0,8}") && cell.getCellType() != CellType.STRING) {
+                cell.setCellValue(Double.parseDouble(after));
+            } else {
+                cell.setCellValue(after);
+            }
+            written.add(new CellChange(row.cell(column), column.subject(), was, after));
+        });
+    }
+
+    private void bend(InputRow row, Column column, double beforeDeg, double afterDeg) {
+        String shown = Numbers.trimmed(afterDeg);
+        if (!shown.equals(Numbers.trimmed(beforeDeg))) {
+            place(row, column, shown).ifPresent(cell -> {
+                String was = was(row, column);
+                cell.setCellValue(afterDeg);
+                written.add(new CellChange(row.cell(column), column.subject(), was, shown));
+            });
+        }
+    }
+
+    private static String was(InputRow row, Column column) {
+        CellContent content = row.content(column);
+        return content instanceof CellContent.Words words
+                ? words.text()
+                : content.isBlank() ? "blank" : content.shown();
+    }
+
+    private Optional<XSSFCell> place(InputRow row, Column column, String value) {
+        Optional<XSSFCell> cell = row.cellToWrite(column);
+        if (cell.isEmpty()) {
+            skip(row, column, value, "the sheet has no column " + column.header() + "; add it and write it there");
+            return Optional.empty();
+        }
+        if (cell.get().getCellType() == CellType.FORMULA || cell.get().isPartOfArrayFormulaGroup()) {
+            skip(row, column, value, "the cell holds a formula, which is left as it is; mend it by hand");
+            return Optional.empty();
+        }
+        return cell;
+    }
+
+    private void skip(InputRow row, Column column, String value, String why) {
+        notWritten.add(Message.warning(
+                row.cell(column), "the live " + column.subject() + " " + value + " is not written: " + why));
+    }
+}

@@ -1,0 +1,26 @@
+package org.bagwright.cli.text;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.bagwright.cli.Main;
+
+/** Runs a command in this process and keeps what it printed. */
+public record Terminal(int code, String out, String err) {
+    public static Terminal run(Object... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        String[] texts = new String[args.length];
+        for (int index = 0; index < args.length; index++) {
+            texts[index] = String.valueOf(args[index]);
+        }
+        int code = Main.run(new PrintWriter(out), new PrintWriter(err), AnsiStyle.NONE, texts);
+        return new Terminal(code, out.toString(), err.toString());
+    }
+
+    public JsonNode json() throws IOException {
+        return new ObjectMapper().readTree(out);
+    }
+}

@@ -1,0 +1,135 @@
+package org.bagwright.search.planner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Comparator;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.bagwright.domain.option.BookOptions;
+import org.bagwright.search.model.Candidate;
+import org.bagwright.search.model.PlanningProblem;
+import org.bagwright.search.model.SearchBag;
+import org.bagwright.search.model.SlotAssignment;
+import org.bagwright.search.model.StockPile;
+import org.bagwright.search.model.Team;
+import org.bagwright.search.model.TestBooks;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.impl.score.director.InnerScoreDirector;
+import org.optaplanner.core.impl.solver.DefaultSolverFactory;
+
+@Tag("analytic")
+class SeatMoveFactoryTest {
+
+    private static InnerScoreDirector<PlanningProblem, HardMediumSoftLongScore> director() {
+        SolverFactory<PlanningProblem> factory =
+                SolverFactory.create(SolverSettings.scoring(EnvironmentMode.REPRODUCIBLE));
+        return ((DefaultSolverFactory<PlanningProblem>) factory)
+                .<HardMediumSoftLongScore>getScoreDirectorFactory()
+                .buildScoreDirector();
+    }
+
+    private static PlanningProblem start(BookOptions book, boolean least) {
+        List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
+        List<List<Integer>> first = bags.stream()
+                .map(bag -> least
+                        ? eachOwnBest(bag)
+                        : bag.openBySlot().stream()
+                                .map(options -> options.get(options.size() - 1).index())
+                                .toList())
+                .toList();
+        return PlanningProblem.of(bags, TestBooks.piles(book), first);
+    }
+
+    private static List<Integer> taken(PlanningProblem bench) {
+        return bench.stock().stream().map(bench::taken).toList();
+    }
+
+    private static List<Integer> changes(PlanningProblem bench, List<SearchBag> bags) {
+        return IntStream.range(0, bags.size())
+                .mapToObj(bag -> bench.changes(bench.bag(bag).get(0)))
+                .toList();
+    }
+
+    private static void assertNoMore(List<Integer> before, List<Integer> after, List<Integer> most) {
+        for (int place = 0; place < most.size(); place++) {
+            assertTrue(after.get(place) <= Math.max(before.get(place), most.get(place)));
+        }
+    }
+
+    /** Two thousand random moves in a row on each of twenty benches, half of them with an excess from the start. */
+    @Test
+    void moves_takeNoMoreThanThereIsOrAlreadyWas() {
+        int acrossBags = 0;
+        for (int seed = 0; seed < 20; seed++) {
+            BookOptions book = seed < 16 ? TestBooks.small(seed) : TestBooks.full(seed, 3, 10);
+            PlanningProblem bench = start(book, seed % 2 == 0);
+            List<SearchBag> bags =
+                    bench.seats().stream().map(SlotAssignment::bag).distinct().toList();
+            List<Integer> afforded =
+                    bags.stream().map(SearchBag::affordedChanges).toList();
+            List<Integer> available =
+                    bench.stock().stream().map(StockPile::available).toList();
+            Random random = new Random(seed);
+            try (InnerScoreDirector<PlanningProblem, HardMediumSoftLongScore> director = director()) {
+                director.setWorkingSolution(bench);
+                for (int step = 0; step < 2_000; step++) {
+                    Iterator<AssignmentMove> moves =
+                            new AssignmentMoveFactory().createRandomMoveIterator(director, random);
+                    if (!moves.hasNext()) {
+                        break;
+                    }
+                    List<Integer> takenBefore = taken(bench);
+                    List<Integer> changesBefore = changes(bench, bags);
+                    List<List<Integer>> before = bench.chosen();
+                    moves.next().doMoveOnly(director);
+                    assertNoMore(takenBefore, taken(bench), available);
+                    assertNoMore(changesBefore, changes(bench, bags), afforded);
+                    acrossBags += bagsThatDiffer(before, bench.chosen()) > 1 ? 1 : 0;
+                }
+            }
+        }
+        assertTrue(acrossBags > 500, "moves of two bags: " + acrossBags);
+    }
+
+    private static long bagsThatDiffer(List<List<Integer>> before, List<List<Integer>> after) {
+        return IntStream.range(0, before.size())
+                .filter(bag -> !before.get(bag).equals(after.get(bag)))
+                .count();
+    }
+
+    /** The first and third bag share an item of which there is too little; the second takes one of which there is plenty. */
+    @Test
+    void teams_areTheBagsBetweenWhichTheStockCouldRunShort() {
+        List<SearchBag> bags = List.of(
+                        TestBooks.taking(List.of(1, 1, 0)),
+                        TestBooks.taking(List.of(0, 1, 0)),
+                        TestBooks.taking(List.of(1, 0, 2)))
+                .stream()
+                .map(SearchBag::new)
+                .toList();
+        List<StockPile> stock = List.of(new StockPile(0, 1), new StockPile(1, 2), new StockPile(2, 1));
+        List<Team> teams = Team.of(bags, stock);
+        assertEquals(
+                List.of(List.of(0, 2), List.of(1)),
+                teams.stream().map(Team::places).toList());
+        assertEquals(
+                List.of(List.of(stock.get(0), stock.get(2)), List.of()),
+                teams.stream().map(Team::scarce).toList());
+    }
+
+    /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
+    private static List<Integer> eachOwnBest(SearchBag bag) {
+        Comparator<Candidate> order =
+                Comparator.comparingInt(Candidate::changes).thenComparing(Candidate::ownCost);
+        return bag.openBySlot().stream()
+                .map(options -> options.stream().min(order).orElseThrow().index())
+                .toList();
+    }
+}

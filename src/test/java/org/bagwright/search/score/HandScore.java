@@ -1,0 +1,121 @@
+package org.bagwright.search.score;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.MatchValue;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.OwnTerms;
+
+/**
+ * The score straight from the formula, importance x (deviation / tolerance)^2 a term, each term rounded to micropoints,
+ * each broken must in thousandths of its tolerance rounded up; written without a look at the search's own sums.
+ */
+public final class HandScore {
+    private static final double NOISE = 1e-6;
+
+    private long hard;
+    private long medium;
+    private long soft;
+
+    private HandScore() {}
+
+    public static Cost cost(BookOptions book, List<List<Integer>> chosen) {
+        HandScore score = new HandScore();
+        int[] taken = new int[book.stock().size()];
+        for (int bag = 0; bag < chosen.size(); bag++) {
+            BagOptions options = book.bags().get(bag);
+            List<Integer> places = chosen.get(bag);
+            List<Option> bagChoice = IntStream.range(0, places.size())
+                    .mapToObj(slot -> options.slots().get(slot).options().get(places.get(slot)))
+                    .toList();
+            score.add(options, bagChoice);
+            for (Option option : bagChoice) {
+                for (int item = 0; item < taken.length; item++) {
+                    taken[item] += option.takes().get(item);
+                }
+            }
+        }
+        for (int item = 0; item < taken.length; item++) {
+            score.hard += Math.max(0, taken[item] - book.stock().get(item).available());
+        }
+        return new Cost(score.hard, score.medium, score.soft);
+    }
+
+    private void add(BagOptions bag, List<Option> options) {
+        int changes = 0;
+        int clubs = 0;
+        for (Option option : options) {
+            changes += option.changes();
+            clubs += option.isEmpty() ? 0 : 1;
+            addOwn(option);
+        }
+        hard += Math.max(0, clubs - 14);
+        if (bag.golfer().mostChanges().isPresent()) {
+            hard += Math.max(0, changes - bag.golfer().mostChanges().getAsInt());
+        }
+        addGaps(bag, options);
+        addSpread(bag.spreadAim(), options);
+    }
+
+    private void addOwn(Option option) {
+        OwnTerms terms = option.terms();
+        hard += option.open() ? 0 : 1;
+        medium += terms.hardBreaks();
+        double[] points = {
+            terms.loftPoints(),
+            terms.liePoints(),
+            terms.sitsPoints(),
+            terms.carryPoints(),
+            terms.swingweightPoints(),
+            terms.changePoints()
+        };
+        for (double each : points) {
+            soft += Math.round(each * 1e6);
+        }
+    }
+
+    private void addGaps(BagOptions bag, List<Option> options) {
+        List<Option> flying =
+                options.stream().filter(option -> option.carryM().isPresent()).toList();
+        for (int next = 1; next < flying.size(); next++) {
+            Option longer = flying.get(next - 1);
+            double gapM =
+                    longer.carryM().getAsDouble() - flying.get(next).carryM().getAsDouble();
+            double wishM = longer.club().targets().gapWishM().orElse(bag.gapWishM());
+            addDeviation(bag.gapAim(), gapM - wishM);
+            if (gapM <= 0) {
+                medium += 1000 + (long) Math.ceil(-gapM * 1000 - NOISE);
+            }
+        }
+    }
+
+    private void addSpread(Aim aim, List<Option> options) {
+        Map<String, double[]> sums = new HashMap<>();
+        List<MatchValue> values = options.stream()
+                .flatMap(option -> option.setup().stream())
+                .flatMap(setup -> setup.match().stream())
+                .toList();
+        for (MatchValue value : values) {
+            double[] sum = sums.computeIfAbsent(value.group(), group -> new double[2]);
+            sum[0] += value.valueMeasureUnits();
+            sum[1]++;
+        }
+        for (MatchValue value : values) {
+            double[] sum = sums.get(value.group());
+            addDeviation(aim, value.valueMeasureUnits() - sum[0] / sum[1]);
+        }
+    }
+
+    private void addDeviation(Aim aim, double deviation) {
+        double tolerances = Math.abs(deviation) / aim.toleranceMeasureUnits();
+        soft += Math.round(aim.importancePoints() * tolerances * tolerances * 1e6);
+        if (aim.must()) {
+            medium += Math.max(0, (long) Math.ceil((tolerances - 1) * 1000 - NOISE));
+        }
+    }
+}

@@ -1,0 +1,148 @@
+package org.bagwright.search.team;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.bagwright.search.exact.ExactBag;
+import org.bagwright.search.exact.ExactEnding;
+import org.bagwright.search.exact.ExactInstances;
+import org.bagwright.search.exact.ExactLimits;
+import org.bagwright.search.exact.ExactOption;
+import org.bagwright.search.exact.ExactProblem;
+import org.bagwright.search.exact.ExactResult;
+import org.bagwright.search.score.Cost;
+import org.bagwright.search.score.ExactEnumeration;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Against looking at every choice. */
+@Tag("analytic")
+class ExactSearchTest {
+    private static final ExactLimits AMPLE = ExactLimits.steps(5_000_000_000L);
+
+    @Test
+    void small_problems_equal_enumeration_and_are_proven() {
+        for (long seed = 0; seed < 700; seed++) {
+            assertProvenBest("small " + seed, ExactInstances.small(seed));
+        }
+    }
+
+    @Test
+    void bags_with_more_than_fourteen_slots_equal_enumeration() {
+        for (long seed = 0; seed < 40; seed++) {
+            assertProvenBest("crowded " + seed, ExactInstances.crowded(seed));
+        }
+    }
+
+    private static void assertProvenBest(String name, ExactProblem problem) {
+        ExactResult result = ExactSearch.book(problem, AMPLE);
+        assertEquals(ExactEnumeration.best(problem), result.cost(), name);
+        assertEquals(result.cost(), ExactEnumeration.cost(result.chosen(), problem), name + ": said and true cost");
+        assertEquals(result.cost(), result.bound(), name + ": bound");
+        assertTrue(result.proven(), name + ": proven");
+        assertEquals(ExactEnding.PROVEN, result.ending(), name);
+    }
+
+    @Test
+    void a_search_stopped_early_never_claims_more_than_is_true() {
+        Random random = new Random(7);
+        int unproven = 0;
+        for (long seed = 0; seed < 500; seed++) {
+            ExactProblem problem = ExactInstances.small(seed);
+            Cost best = ExactEnumeration.best(problem);
+            long whole = ExactSearch.book(problem, AMPLE).steps();
+            ExactResult result = ExactSearch.book(problem, ExactLimits.steps(random.nextLong(whole + 1)));
+            assertTrue(result.bound().compareTo(best) <= 0, "bound above the best, seed " + seed);
+            assertEquals(result.cost(), ExactEnumeration.cost(result.chosen(), problem), "true cost, seed " + seed);
+            assertTrue(!result.proven() || result.cost().equals(best), "wrongly proven, seed " + seed);
+            unproven += result.proven() ? 0 : 1;
+        }
+        assertTrue(unproven > 50, "only " + unproven + " were stopped before the proof");
+    }
+
+    @Test
+    void every_step_equals_enumeration_for_its_number_of_changes() {
+        int compared = 0;
+        for (long seed = 0; seed < 300; seed++) {
+            ExactProblem problem = ExactInstances.small(seed);
+            ExactBag bag = problem.bags().get(0);
+            List<ExactResult> curve = ExactSearch.steps(bag, problem.available(), AMPLE);
+            for (int changes = 0; changes < curve.size(); changes++) {
+                ExactProblem limited = new ExactProblem(List.of(bag.withMostChanges(changes)), problem.available());
+                if (changes <= bag.mostChanges().orElse(Integer.MAX_VALUE)) {
+                    assertEquals(
+                            ExactEnumeration.best(limited), curve.get(changes).cost(), seed + ", changes " + changes);
+                    compared++;
+                }
+            }
+            ExactProblem free = new ExactProblem(List.of(bag), problem.available());
+            assertEquals(
+                    ExactEnumeration.best(free), curve.get(curve.size() - 1).cost(), "last step, seed " + seed);
+        }
+        assertTrue(compared > 500, "only " + compared + " steps");
+    }
+
+    @Test
+    void of_equal_plans_the_one_with_fewest_changes_is_taken() {
+        for (long seed = 0; seed < 200; seed++) {
+            ExactProblem problem = ExactInstances.small(seed);
+            if (problem.bags().size() == 1) {
+                assertEquals(
+                        ExactEnumeration.fewestChanges(problem),
+                        changes(problem, ExactSearch.book(problem, AMPLE).chosen()),
+                        "seed " + seed);
+            }
+        }
+    }
+
+    private static int changes(ExactProblem problem, List<List<Integer>> chosen) {
+        int changes = 0;
+        for (int slot = 0; slot < chosen.get(0).size(); slot++) {
+            int index = chosen.get(0).get(slot);
+            changes += problem.bags().get(0).slots().get(slot).stream()
+                    .filter(option -> option.index() == index)
+                    .mapToInt(ExactOption::changes)
+                    .sum();
+        }
+        return changes;
+    }
+
+    @Test
+    void forbidden_options_are_not_taken_and_the_rest_is_still_best() {
+        for (long seed = 0; seed < 200; seed++) {
+            ExactProblem problem = ExactInstances.small(seed);
+            ExactBag bag = problem.bags().get(0);
+            ExactBag half = bag.only((slot, option) -> option.index() % 2 == 0);
+            assertProvenBest("even options, seed " + seed, new ExactProblem(List.of(half), problem.available()));
+        }
+    }
+
+    @Test
+    void another_run_and_another_number_of_threads_find_the_same() {
+        for (long seed = 0; seed < 150; seed++) {
+            ExactProblem problem = ExactInstances.small(seed);
+            ExactResult one = ExactSearch.book(problem, AMPLE);
+            ExactResult again = ExactSearch.book(problem, AMPLE);
+            ExactResult two = ExactSearch.book(problem, AMPLE.withThreads(2));
+            assertEquals(one.chosen(), again.chosen(), "seed " + seed);
+            assertEquals(one.chosen(), two.chosen(), "two threads, seed " + seed);
+            assertEquals(one.steps(), two.steps(), "steps on two threads, seed " + seed);
+        }
+    }
+
+    @Test
+    void stopping_at_once_still_gives_a_plan_and_a_true_bound() {
+        List<Cost> told = new ArrayList<>();
+        ExactLimits stopped =
+                new ExactLimits(Long.MAX_VALUE, 1e9, 2, () -> true, (best, bound, elapsedS) -> told.add(best));
+        ExactProblem problem = ExactInstances.team(3, 3, new ExactInstances.Shape(9, 8, 3));
+        ExactResult result = ExactSearch.book(problem, stopped);
+        assertEquals(ExactEnding.STOPPED, result.ending());
+        assertEquals(result.cost(), ExactEnumeration.cost(result.chosen(), problem));
+        assertTrue(result.bound().compareTo(result.cost()) <= 0);
+        assertTrue(!told.isEmpty());
+    }
+}

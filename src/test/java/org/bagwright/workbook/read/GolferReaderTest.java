@@ -1,0 +1,138 @@
+package org.bagwright.workbook.read;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.bagwright.domain.book.GapWish;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Hand;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.SitsRange;
+import org.bagwright.workbook.TestBook;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+@Tag("analytic")
+class GolferReaderTest {
+    private static TestBook golfers(Object[]... rows) {
+        TestBook book = TestBook.sound().without("Golfers").sheet("Golfers");
+        for (Object[] row : rows) {
+            book.row(row);
+        }
+        return book;
+    }
+
+    private static Object[] row(Object... values) {
+        return values;
+    }
+
+    private static final Object[] HEADINGS = row(
+            "Golfer",
+            "Hand",
+            "Driver speed",
+            "Iron speed",
+            "Shaft lean",
+            "Squares face",
+            "Keep shaft turned",
+            "Most open",
+            "Most closed",
+            "Gap wish",
+            "Gap least",
+            "Gap most",
+            "Most changes");
+
+    @Test
+    void nameAlone_hasTheDefaults() {
+        Golfer ann = golfers(HEADINGS, row("Ann")).book().golfers().get(0);
+        assertEquals(
+                new Golfer(
+                        "Ann",
+                        Hand.RIGHT,
+                        new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
+                        0,
+                        true,
+                        false,
+                        SitsRange.ANY,
+                        new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
+                        OptionalInt.empty(),
+                        "Golfers!A2"),
+                ann);
+    }
+
+    @Test
+    void everyColumn_isRead() {
+        Golfer ann = golfers(HEADINGS, row("Ann", "L", 100, 80, 2.5, "no", "no", -2, 0.5, 12, 8, 16, 3))
+                .book()
+                .golfers()
+                .get(0);
+        assertEquals(Hand.LEFT, ann.hand());
+        assertEquals(44.704, ann.speeds().driverMps().orElseThrow(), 1e-9);
+        assertEquals(35.7632, ann.speeds().ironMps().orElseThrow(), 1e-9);
+        assertEquals(2.5, ann.leanDeg());
+        assertFalse(ann.squaresFace());
+        assertTrue(ann.keepsShaftAligned(), "no: the shaft must stay as it is");
+        assertEquals(new SitsRange(OptionalDouble.of(-2), OptionalDouble.of(0.5)), ann.sitsRange());
+        assertEquals(12 * 0.9144, ann.gaps().wish().fixedM().orElseThrow(), 1e-12);
+        assertEquals(8 * 0.9144, ann.gaps().leastM().orElseThrow(), 1e-12);
+        assertEquals(16 * 0.9144, ann.gaps().mostM().orElseThrow(), 1e-12);
+        assertEquals(OptionalInt.of(3), ann.mostChanges());
+    }
+
+    @Test
+    void wrongCells_areEachReported() {
+        assertEquals(
+                List.of(
+                        "Golfers!B2: hand must be R or L, found \"both\".",
+                        "Golfers!C2: driver speed must be 17.9 to 178.9 mph, found -95. Maybe 95?",
+                        "Golfers!D2: iron speed must be a number in mph, found \"fast\".",
+                        "Golfers!E2: shaft lean must be -10 to 20 degrees, found 45. Maybe 4.5?",
+                        "Golfers!F2: squares face must be yes or no, found \"often\".",
+                        "Golfers!H2: most open must not be more closed than most closed (closed is positive, open is"
+                                + " negative), found 2 against 1. Maybe -2?",
+                        "Golfers!J2: gap wish must be a number in yd or the word even, found \"evne\".",
+                        "Golfers!K2: gap least must not be above gap most, found 15 against 10.",
+                        "Golfers!M2: most changes must be a whole number, found 2.5."),
+                golfers(HEADINGS, row("Ann", "both", -95, "fast", 45, "often", null, 2, 1, "evne", 15, 10, 2.5))
+                        .problems());
+    }
+
+    @Test
+    void sameGolferTwice_isAProblemAtTheSecond() {
+        assertEquals(
+                List.of("Golfers!A3: golfer must have one row only, found \"ann\" again, first in Golfers!A2."),
+                golfers(HEADINGS, row("Ann"), row("ann")).problems());
+    }
+
+    @Test
+    void noGolfer_isOneProblemAndClubsAreNotBlamed() {
+        assertEquals(
+                List.of("Golfers!A2: the sheet has no golfer, found no filled row under the headings; expected a name"
+                        + " here."),
+                golfers(HEADINGS).problems());
+    }
+
+    @Test
+    void rowWithoutAName_isOneProblemAndClubsAreNotBlamed() {
+        assertEquals(
+                List.of("Golfers!A2"), golfers(HEADINGS, row(null, "R", 95)).problemCells());
+    }
+
+    @Test
+    void golferColumnMissing_isOneProblemAndClubsAreNotBlamed() {
+        assertEquals(
+                List.of("Golfers!A1: the column Golfer is missing; expected among the headings of this row. Maybe"
+                        + " \"Golfers\" in Golfers!B1 is meant as \"Golfer\"?"),
+                golfers(row("Hand", "Golfers"), row("R", "Ann")).problems());
+    }
+
+    @Test
+    void golferWithoutClubs_isAWarning() {
+        assertEquals(
+                List.of("Golfers!A3: \"Bea\" has no club on the sheet Clubs."),
+                golfers(HEADINGS, row("Ann"), row("Bea")).lines(Message.Severity.WARNING));
+    }
+}

@@ -1,0 +1,301 @@
+package org.bagwright.workbook.result;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.SampleBags;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.workbook.Cells;
+import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.schema.ResultSheets;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** What the sheets Steps, Others, Bench card and Team show of a book whose sums are done by hand. */
+@Tag("analytic")
+class NewSheetsTest {
+    private final XSSFWorkbook workbook = new XSSFWorkbook();
+    private final BookStyles styles = new BookStyles(workbook);
+    private final BookResult result = SampleBags.book();
+
+    /** Gaps against the wish of 20 m cost twice the square of the tolerances of 3 yd; a changed item costs 0.05. */
+    private static double points(int changes, double... deviationsM) {
+        double points = 0.05 * changes;
+        for (double deviationM : deviationsM) {
+            points += 2 * Math.pow(deviationM / (3 * 0.9144), 2);
+        }
+        return points;
+    }
+
+    private static final double TODAY_POINTS = points(0, -10, 20);
+    private static final double PLANNED_POINTS = points(5, 5, 20);
+
+    @AfterEach
+    void close() throws Exception {
+        workbook.close();
+    }
+
+    private XSSFSheet steps() {
+        workbook.createSheet(StepsSheet.NAME);
+        StepsSheet.write(workbook, styles, result);
+        return workbook.getSheet(StepsSheet.NAME);
+    }
+
+    private XSSFSheet others() {
+        workbook.createSheet(OthersSheet.NAME);
+        OthersSheet.write(workbook, styles, result);
+        return workbook.getSheet(OthersSheet.NAME);
+    }
+
+    private XSSFSheet benchCard() {
+        workbook.createSheet(BenchCardSheet.NAME);
+        BenchCardSheet.write(workbook, styles, result);
+        return workbook.getSheet(BenchCardSheet.NAME);
+    }
+
+    private XSSFSheet team() {
+        workbook.createSheet(TeamSheet.NAME);
+        TeamSheet.write(workbook, styles, result);
+        return workbook.getSheet(TeamSheet.NAME);
+    }
+
+    private static double number(XSSFSheet sheet, int row, int column) {
+        return sheet.getRow(row).getCell(column).getNumericCellValue();
+    }
+
+    @Test
+    void steps_showPenaltyGainAndUnevennessOfEach() {
+        XSSFSheet sheet = steps();
+        int first = Cells.row(sheet, "Golfer A") + 1;
+        assertEquals(List.of("0", "1", "2", "5"), column(sheet, first, StepsSheet.CHANGES, 4));
+        assertEquals(TODAY_POINTS, number(sheet, first, StepsSheet.PENALTY), 1e-9);
+        assertEquals("", Cells.text(sheet, first, StepsSheet.GAIN));
+        double one = points(1, -5, 15);
+        assertEquals(one, number(sheet, first + 1, StepsSheet.PENALTY), 1e-9);
+        assertEquals(TODAY_POINTS - one, number(sheet, first + 1, StepsSheet.GAIN), 1e-9);
+        assertEquals(List.of("15.8", "11.2", "13.9", "14.6"), column(sheet, first, StepsSheet.UNEVENNESS, 4));
+        assertEquals("none", Cells.text(sheet, first, StepsSheet.BREAKS));
+    }
+
+    @Test
+    void steps_sayWhatIsDoneAndWhatIsNew() {
+        XSSFSheet sheet = steps();
+        int first = Cells.row(sheet, "Golfer A") + 1;
+        assertEquals("nothing", Cells.text(sheet, first, StepsSheet.ALL));
+        assertEquals("7 wood: in place of 5 wood", Cells.text(sheet, first + 1, StepsSheet.FRESH));
+        assertEquals("7 iron: loft bend 0 \u2192 +1", Cells.text(sheet, first + 2, StepsSheet.FRESH));
+        assertEquals(
+                "7 wood: in place of 5 wood; 7 iron: loft bend 0 \u2192 +1",
+                Cells.text(sheet, first + 2, StepsSheet.ALL));
+        assertEquals(
+                "Driver: setting A \u2192 E, weighting even \u2192 heel heavy; 7 iron: lie bend 0 \u2192 -0.5",
+                Cells.text(sheet, first + 3, StepsSheet.FRESH));
+    }
+
+    @Test
+    void steps_markThePlanOnce() {
+        XSSFSheet sheet = steps();
+        int first = Cells.row(sheet, "Golfer A") + 1;
+        String plan = "plan " + org.bagwright.domain.text.Numbers.fixed(PLANNED_POINTS, 2);
+        assertEquals(List.of("", "", "", plan), column(sheet, first, StepsSheet.PLAN, 4));
+        assertTrue(Cells.shown(sheet).contains(List.of("No steps were computed.")), "golfer B");
+    }
+
+    private static List<String> column(XSSFSheet sheet, int first, int column, int rows) {
+        return java.util.stream.IntStream.range(first, first + rows)
+                .mapToObj(row -> Cells.text(sheet, row, column))
+                .toList();
+    }
+
+    @Test
+    void others_standBesideThePlanWithWhatDiffersMarked() {
+        XSSFSheet sheet = others();
+        int driver = Cells.row(sheet, "1  Driver");
+        assertEquals("setting E, weighting heel heavy", Cells.text(sheet, driver, 1));
+        assertEquals("* setting B, weighting even", Cells.text(sheet, driver, 2));
+        assertEquals("setting E, weighting heel heavy", Cells.text(sheet, driver, 3));
+        assertEquals(
+                FillPatternType.SOLID_FOREGROUND,
+                sheet.getRow(driver).getCell(2).getCellStyle().getFillPattern());
+        assertEquals(
+                FillPatternType.NO_FILL,
+                sheet.getRow(driver).getCell(3).getCellStyle().getFillPattern());
+        assertEquals("7 wood", Cells.text(sheet, driver + 1, 2));
+        assertEquals("* left out", Cells.text(sheet, driver + 1, 3));
+        assertEquals("loft +1, lie -0.5", Cells.text(sheet, driver + 2, 1));
+        assertEquals("as it is", Cells.text(sheet, driver + 3, 1));
+    }
+
+    @Test
+    void others_haveTheirFigures() {
+        XSSFSheet sheet = others();
+        int penalty = Cells.row(sheet, "Penalty [points]");
+        double fewer = points(4, 45);
+        assertEquals(PLANNED_POINTS, number(sheet, penalty, 1), 1e-9);
+        assertEquals(fewer, number(sheet, penalty, 3), 1e-9);
+        assertEquals(0, number(sheet, penalty + 1, 1), 1e-12);
+        assertEquals(number(sheet, penalty, 3) - PLANNED_POINTS, number(sheet, penalty + 1, 3), 1e-9);
+        assertEquals("4", Cells.text(sheet, Cells.row(sheet, "Changes [items]"), 2));
+        assertEquals("45.0", Cells.text(sheet, Cells.row(sheet, "Gap unevenness [m]"), 3));
+        assertEquals(45 / (3 * 0.9144), number(sheet, Cells.row(sheet, "Worst miss [tolerances]"), 3), 1e-9);
+    }
+
+    @Test
+    void others_listWhatHoldsThePlanBackBiggestFirst() {
+        XSSFSheet sheet = others();
+        int row = Cells.row(sheet, "What holds the plan back") + 2;
+        assertEquals(List.of("the must of gap", "Aims!D5", "0.25", "0.40"), line(sheet, row));
+        assertEquals(List.of("the limit of 5 changes", "Golfers!L2", "3.25", "none"), line(sheet, row + 1));
+        assertEquals(List.of("the bend limit of the 7 iron", "Clubs!H5", "0.50", "none"), line(sheet, row + 2));
+    }
+
+    private static List<String> line(XSSFSheet sheet, int row) {
+        return java.util.stream.IntStream.range(0, 4)
+                .mapToObj(column -> Cells.text(sheet, row, column))
+                .toList();
+    }
+
+    @Test
+    void benchCard_saysHowToComeFromTodayToThePlan() {
+        List<List<String>> rows = Cells.shown(benchCard());
+        assertTrue(
+                rows.contains(List.of(
+                        "Driver",
+                        "Sleeve",
+                        "A",
+                        "E",
+                        "2 marks: F, E",
+                        "12.3 \u00b1 0.5",
+                        "58.6 \u00b1 1",
+                        "1.2 open",
+                        "D2 \u2192 D6.5")),
+                rows.toString());
+        assertTrue(
+                rows.contains(
+                        List.of("Weights", "even", "heel heavy", "heel: 2 g out, 12 g in; toe: 2 g out, stays empty")),
+                rows.toString());
+        assertTrue(
+                rows.contains(List.of(
+                        "7 wood",
+                        "Club",
+                        "5 wood",
+                        "7 wood",
+                        "put into the bag",
+                        "21.0 \u00b1 0.5",
+                        "62.0 \u00b1 1",
+                        "square",
+                        "D0, stays")),
+                rows.toString());
+        assertTrue(
+                rows.contains(List.of(
+                        "7 iron",
+                        "Loft bend",
+                        "0 deg",
+                        "+1 deg",
+                        "1 deg weaker, bounce +1 deg; only if the maker allows bending",
+                        "33.0 \u00b1 0.5",
+                        "61.5 \u00b1 1",
+                        "square",
+                        "D0, stays")),
+                rows.toString());
+        assertTrue(
+                rows.contains(
+                        List.of("Lie bend", "0 deg", "-0.5 deg", "0.5 deg flatter; only if the maker allows bending")),
+                rows.toString());
+        assertTrue(rows.contains(List.of("Stay as they are: Putter.")), rows.toString());
+        assertTrue(rows.contains(List.of("Nothing to change: today's bag is the plan.")), rows.toString());
+    }
+
+    @Test
+    void benchCard_hasABoxForEachThingToDoAndALineForDateAndName() {
+        XSSFSheet sheet = benchCard();
+        int boxes = 0;
+        for (var row : sheet) {
+            var cell = row.getCell(BenchCard.BOX);
+            if (cell != null && cell.getCellStyle().getBorderLeft() == BorderStyle.THIN) {
+                assertEquals("", Cells.text(sheet, row.getRowNum(), BenchCard.BOX));
+                boxes++;
+            }
+        }
+        assertEquals(5, boxes, "sleeve, weights, other wood, loft bend, lie bend");
+        assertEquals("Bench card: Golfer A", Cells.text(sheet, 0, 0));
+        assertEquals("Spring fitting", Cells.text(sheet, 1, 0));
+        assertEquals("Date", Cells.text(sheet, 1, BenchCard.LOFT));
+        assertEquals("Done by", Cells.text(sheet, 2, BenchCard.LOFT));
+        assertTrue(Cells.shown(sheet).contains(List.of("Bench card: Golfer B (left-handed)")));
+    }
+
+    @Test
+    void benchCard_isPrintedUprightWithABreakAfterEachGolfer() {
+        XSSFSheet sheet = benchCard();
+        assertFalse(sheet.getPrintSetup().getLandscape());
+        assertEquals(PaperSize.A4_PAPER, sheet.getPrintSetup().getPaperSizeEnum());
+        assertEquals(1, sheet.getPrintSetup().getFitWidth());
+        int second = Cells.row(sheet, "Bench card: Golfer B (left-handed)");
+        assertTrue(List.of(second - 1, sheet.getLastRowNum())
+                .equals(java.util.Arrays.stream(sheet.getRowBreaks()).boxed().toList()));
+    }
+
+    /** The words that a bench card must not be without, and figures that it must not hold. */
+    @Test
+    void benchCard_endsWithTheCautions() {
+        String text = Cells.shown(benchCard()).toString();
+        for (String word :
+                List.of("eye protection", "maker allows", "torque tool", "Epoxy", "first shots", "4.1a(3)")) {
+            assertTrue(text.contains(word), word);
+        }
+        assertFalse(text.matches("(?s).*\\d\\s*(Nm|N m|in lb|inch).*"), "no torque figure");
+        assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("clockwise"));
+    }
+
+    @Test
+    void team_hasOneRowAGolferAndTotals() {
+        XSSFSheet sheet = team();
+        int row = Cells.row(sheet, "Golfer A");
+        assertEquals(Math.sqrt(250), number(sheet, row, TeamSheet.UNEVEN_TODAY), 1e-9);
+        assertEquals(Math.sqrt(212.5), number(sheet, row, TeamSheet.UNEVEN_PLANNED), 1e-9);
+        assertEquals(20 / (3 * 0.9144), number(sheet, row, TeamSheet.WORST_TODAY), 1e-9);
+        assertEquals("gap after 7 wood", Cells.text(sheet, row, TeamSheet.WORST_WHERE));
+        assertEquals(TODAY_POINTS, number(sheet, row, TeamSheet.PENALTY_TODAY), 1e-9);
+        assertEquals(PLANNED_POINTS, number(sheet, row, TeamSheet.PENALTY_PLANNED), 1e-9);
+        assertEquals("5", Cells.text(sheet, row, TeamSheet.CHANGES));
+        assertEquals("3.25", Cells.text(sheet, row, TeamSheet.HEAD_ROOM));
+        assertEquals("64", Cells.text(sheet, row, TeamSheet.SURE));
+        assertEquals("left", Cells.text(sheet, row + 1, TeamSheet.HAND));
+        assertEquals("3.0", Cells.text(sheet, row + 1, TeamSheet.UNEVEN_TODAY));
+        assertEquals("", Cells.text(sheet, row + 1, TeamSheet.SURE));
+        assertEquals("All 2", Cells.text(sheet, row + 2, 0));
+        assertEquals(TODAY_POINTS + points(0, 3), number(sheet, row + 2, TeamSheet.PENALTY_TODAY), 1e-9);
+    }
+
+    /** One 12 g piece, taken by the plan; three sleeves, one in the driver before and after. */
+    @Test
+    void team_countsTheSharedStock() {
+        XSSFSheet sheet = team();
+        int pieces = Cells.row(sheet, "12 g pieces");
+        assertEquals(List.of("1", "0", "1", "0"), counts(sheet, pieces));
+        assertEquals(List.of("3", "1", "1", "2"), counts(sheet, pieces + 1));
+        assertEquals("sleeve S1", Cells.text(sheet, pieces + 1, 0));
+    }
+
+    private static List<String> counts(XSSFSheet sheet, int row) {
+        return java.util.stream.IntStream.rangeClosed(1, 4)
+                .mapToObj(column -> Cells.text(sheet, row, column))
+                .toList();
+    }
+
+    @Test
+    void everySheet_saysThatItIsMadeAnew() {
+        for (XSSFSheet sheet : List.of(steps(), others(), benchCard(), team())) {
+            assertTrue(Cells.shown(sheet).toString().contains(ResultSheets.MADE_ANEW), sheet.getSheetName());
+        }
+    }
+}
