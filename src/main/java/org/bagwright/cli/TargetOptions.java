@@ -25,9 +25,9 @@ final class TargetOptions {
         if (inPlace) {
             return file;
         }
-        if (out != null && Targets.isSame(out, file)) {
+        if (out != null && new NamedFile(file).isSame(out)) {
             throw new WrongArguments("The result would replace the book itself. To want that, say --in-place.");
         }
-        return Targets.copy(file, out, suffix);
+        return new NamedFile(file).copy(out, suffix);
     }
 }

@@ -53,7 +53,7 @@ final class WatchCommand implements Callable<Integer> {
         if (!Files.isRegularFile(file)) {
             Planning.chart(file);
         }
-        PlanTarget target = new PlanTarget(Targets.copy(file, out, Targets.PLAN));
+        PlanTarget target = new PlanTarget(new NamedFile(file).copy(out, NamedFile.PLAN));
         Planning planning = search.planning();
         PrintWriter told = spec.commandLine().getOut();
         told.println("Watching " + file + ": each time you save it, the plan goes to " + target.file()
@@ -74,7 +74,7 @@ final class WatchCommand implements Callable<Integer> {
         try {
             watch.close();
         } catch (IOException stays) {
-            System.err.println("bagwright: " + FaultText.of(stays));
+            System.err.println("bagwright: " + new FaultText(stays).sentence());
         }
     }
 }

@@ -16,7 +16,11 @@ import org.bagwright.workbook.result.CompareBook;
 
 /** The use case of comparing: several books, each planned anew from its own sheets. */
 public final class Comparing {
-    private Comparing() {}
+    private final Planning planning;
+
+    public Comparing(Planning planning) {
+        this.planning = planning;
+    }
 
     /**
      * Plans every book.
@@ -25,7 +29,7 @@ public final class Comparing {
      * @throws SeveralProblems if a book has a problem; every book is read before
      * @throws IOException if a file cannot be read
      */
-    public static Comparison compare(Planning planning, Map<String, Path> books) throws SeveralProblems, IOException {
+    public Comparison compare(Map<String, Path> books) throws SeveralProblems, IOException {
         Map<String, ChartedBook> charted = new LinkedHashMap<>();
         Map<String, List<Message>> wrong = new LinkedHashMap<>();
         for (Map.Entry<String, Path> book : books.entrySet()) {
@@ -51,7 +55,7 @@ public final class Comparing {
      * @throws IOException if the book cannot be written, saying why in plain words
      */
     public static Optional<KeptFile> write(Comparison comparison, Path target) throws WorkbookProblems, IOException {
-        return Target.write(target, output -> CompareBook.write(comparison, output));
+        return new Target(target).write(output -> CompareBook.write(comparison, output));
     }
 
     /** Something is wrong in one or more of several workbooks. Nothing was written. */

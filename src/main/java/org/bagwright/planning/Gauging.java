@@ -21,7 +21,12 @@ public final class Gauging {
     /** Repeatability of a bench gauge where the fitter gives none, one standard deviation, degrees. */
     public static final double REPEATABILITY_DEG = GaugeFit.REPEATABILITY_DEG;
 
-    private Gauging() {}
+    private final double repeatabilityDeg;
+
+    /** @param repeatabilityDeg one standard deviation of the gauge, degrees, above 0 */
+    public Gauging(double repeatabilityDeg) {
+        this.repeatabilityDeg = repeatabilityDeg;
+    }
 
     /**
      * What was written.
@@ -40,14 +45,13 @@ public final class Gauging {
     /**
      * Fits every club that has readings.
      *
-     * @param repeatabilityDeg one standard deviation of the gauge, degrees, above 0
      * @throws WorkbookProblems if the book has a problem, or no readings
      * @throws IOException if the file cannot be read
      */
-    public static GaugedBook gauge(Path file, double repeatabilityDeg) throws WorkbookProblems, IOException {
+    public GaugedBook gauge(Path file) throws WorkbookProblems, IOException {
         BookReader.Result read = BookReader.read(file);
         Book book = read.book().orElseThrow(() -> new WorkbookProblems(read.messages()));
-        List<Message> messages = new ArrayList<>(ClubProblems.of(book));
+        List<Message> messages = new ArrayList<>(new ClubProblems(book).all());
         if (book.readings().isEmpty()) {
             messages.add(Message.problem(
                     "Readings",
@@ -78,7 +82,7 @@ public final class Gauging {
     public static Written write(Path source, GaugedBook gauged, Path target) throws WorkbookProblems, IOException {
         try (GaugedCopy copy = GaugedCopy.of(source)) {
             copy.put(gauged.corrections());
-            Optional<KeptFile> backup = Target.write(target, copy::writeTo);
+            Optional<KeptFile> backup = new Target(target).write(copy::writeTo);
             return new Written(backup, copy.changes(), copy.notWritten());
         }
     }

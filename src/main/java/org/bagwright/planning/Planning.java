@@ -25,7 +25,6 @@ import org.bagwright.files.KeptFile;
 import org.bagwright.planning.live.LiveChecks;
 import org.bagwright.planning.live.LiveStart;
 import org.bagwright.planning.options.BagMaker;
-import org.bagwright.planning.outlook.OutlookMessages;
 import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.planning.reasons.PlanExplanation;
 import org.bagwright.search.BagSearch;
@@ -86,7 +85,7 @@ public final class Planning {
         messages.addAll(read.clashes());
         messages.addAll(read.messages());
         Book book = read.book().get();
-        messages.addAll(ClubProblems.of(book));
+        messages.addAll(new ClubProblems(book).all());
         refuseProblems(messages);
         return book;
     }
@@ -181,7 +180,7 @@ public final class Planning {
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
         messages.addAll(reasons.messages());
         messages.addAll(charted.messages());
-        bags.forEach(bag -> OutlookMessages.of(bag).ifPresent(messages::add));
+        bags.forEach(bag -> Outlooks.assumptions(bag).ifPresent(messages::add));
         return bare.withMessages(messages);
     }
 
@@ -253,7 +252,7 @@ public final class Planning {
             throws WorkbookProblems, IOException {
         List<CellChange> written = new ArrayList<>();
         List<Message> notWritten = new ArrayList<>();
-        Optional<KeptFile> backup = Target.write(target, output -> {
+        Optional<KeptFile> backup = new Target(target).write(output -> {
             ResultBook.Adopted adopted = ResultBook.write(source, result, changes, output);
             written.addAll(adopted.changes());
             notWritten.addAll(adopted.notWritten());

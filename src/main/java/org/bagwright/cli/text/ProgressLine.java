@@ -44,7 +44,7 @@ public final class ProgressLine implements WorkProgress, AutoCloseable {
 
     public static ProgressLine start(PrintWriter err, String hint) {
         ProgressLine line = new ProgressLine(err, System::nanoTime, hint);
-        if (Terminals.isTerminal(2)) {
+        if (StandardOutput.ERRORS.isTerminal()) {
             line.tickByItself();
         }
         return line;

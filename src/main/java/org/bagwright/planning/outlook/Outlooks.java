@@ -1,5 +1,10 @@
 package org.bagwright.planning.outlook;
 
+import java.util.Optional;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.flight.golfer.ShotSpread;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +47,7 @@ public final class Outlooks {
         GolferFlight flight = fit(bag, book.settings());
         List<Sensitivity> answers = carrying.stream()
                 .map(planned::get)
-                .map(option -> Sensitivities.of(flight, option.club(), loftDeg(bag, option)))
+                .map(option -> new Sensitivities(flight, option.club()).at(loftDeg(bag, option)))
                 .toList();
         List<Spreads> spreads = new ArrayList<>();
         List<Uncertain> uncertain = new ArrayList<>();
@@ -58,6 +63,35 @@ public final class Outlooks {
                 bands(answers, spreads, sureness),
                 gaps(bag, carrying, planned, sureness),
                 book.settings().ballModel().other()));
+    }
+
+    /** What was assumed where it was worked out how certain a bag's gaps are; empty where nothing carries. */
+    public static Optional<Message> assumptions(BagResult bag) {
+        BagOutlook outlook = bag.outlook().orElseThrow();
+        if (outlook.clubs().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> assumed = outlook.bands().stream()
+                .filter(CarryBand::spreadAssumed)
+                .map(CarryBand::club)
+                .toList();
+        String shots = assumed.isEmpty()
+                ? ""
+                : " Single shots scatter by " + percent(Spreads.assumedRatio(ClubKind.DRIVER))
+                        + " of the carry for driver and irons and " + percent(Spreads.assumedRatio(ClubKind.WEDGE))
+                        + " for the others where fewer than " + ShotSpread.ENOUGH + " shots tell it: "
+                        + String.join(", ", assumed) + ".";
+        return Optional.of(Message.assumed(
+                bag.golfer().cell(),
+                "How sure the gaps are rests on assumed spreads (standard deviations): "
+                        + Numbers.trimmed(Spreads.GAUGE_DEG) + " degrees of loft for gauge and setting, "
+                        + percent(Spreads.DAY_SPEED_RATIO) + " of head speed from day to day, at most "
+                        + percent(Spreads.UNTOLD_AVERAGE_RATIO)
+                        + " of the carry for an average that few or no shots tell." + shots));
+    }
+
+    private static String percent(double ratio) {
+        return Numbers.trimmed(100 * ratio, 1) + " %";
     }
 
     private static Uncertain uncertain(Sensitivity answer, Spreads spread, double headSpeedMps) {
