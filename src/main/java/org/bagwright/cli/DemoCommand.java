@@ -77,7 +77,7 @@ final class DemoCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         long startNs = System.nanoTime();
         Path book = demo.copyInto(folder);
-        Path target = new NamedFile(book).besides(NamedFile.PLAN).path();
+        Path target = new NamedFile(book).nextTo(NamedFile.PLAN).path();
         Planned planned = plan(book, target);
         BookResult result = planned.result();
         double allS = (System.nanoTime() - startNs) / 1e9;

@@ -16,18 +16,18 @@ record NamedFile(Path path) {
     /**
      * Where a result goes that is a copy of the book.
      *
-     * @param out where the person wants it; null is beside the book
-     * @param suffix what the name of a copy beside the book gets, such as {@code -plan}
+     * @param out where the person wants it; null is next to the book
+     * @param suffix what is added to the name of a copy next to the book, such as {@code -plan}
      */
     Path copy(Path out, String suffix) throws WrongArguments, IOException {
-        NamedFile target = out == null ? besides(suffix) : new NamedFile(out);
+        NamedFile target = out == null ? nextTo(suffix) : new NamedFile(out);
         if (!Files.exists(path)) {
             return target.path;
         }
         if (isSame(target.path)) {
             throw new WrongArguments("The result would replace the book itself. Give -o another name.");
         }
-        target.requireFile(besides(suffix).name());
+        target.requireFile(nextTo(suffix).name());
         if (!target.ending().equalsIgnoreCase(ending())) {
             throw new WrongArguments("The result has the same kind of name as the book: let " + target.path + " end in "
                     + ending() + ".");
@@ -35,8 +35,8 @@ record NamedFile(Path path) {
         return target.path;
     }
 
-    /** Beside the book: {@code bag.xlsx} becomes {@code bag-plan.xlsx}. */
-    NamedFile besides(String suffix) {
+    /** Next to the book: {@code bag.xlsx} becomes {@code bag-plan.xlsx}. */
+    NamedFile nextTo(String suffix) {
         String stem = name().substring(0, name().length() - ending().length());
         return new NamedFile(path.resolveSibling(stem + suffix + ending()));
     }

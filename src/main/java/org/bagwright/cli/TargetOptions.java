@@ -17,7 +17,7 @@ final class TargetOptions {
         return inPlace ? "--in-place" : out != null ? "-o" : "";
     }
 
-    /** @param suffix what the name of a copy beside the book gets */
+    /** @param suffix what is added to the name of a copy next to the book */
     Path target(Path file, String suffix) throws WrongArguments, IOException {
         if (inPlace && out != null) {
             throw new WrongArguments("Give either -o or --in-place, not both.");

@@ -14,7 +14,7 @@ import org.bagwright.domain.plan.Comparison;
 import org.bagwright.files.KeptFile;
 import org.bagwright.workbook.result.CompareBook;
 
-/** The use case of comparing: several books, each planned anew from its own sheets. */
+/** The use case of comparing: several books, each planned again from its own sheets. */
 public final class Comparing {
     private final Planning planning;
 
@@ -50,7 +50,7 @@ public final class Comparing {
     /**
      * Writes a book of its own with the sheet Compare.
      *
-     * @return the copy kept of what stood in the target's place, if anything did
+     * @return the backup of the file that was replaced, if there was one
      * @throws WorkbookProblems if that is open in another program
      * @throws IOException if the book cannot be written, saying why in plain words
      */

@@ -31,7 +31,7 @@ public final class Gauging {
     /**
      * What was written.
      *
-     * @param backup the copy kept of what stood in the target's place, if anything did
+     * @param backup the backup of the file that was replaced, if there was one
      * @param changes every cell written
      * @param notWritten what could not be written, and why
      */
@@ -73,10 +73,10 @@ public final class Gauging {
     }
 
     /**
-     * Writes a copy of the book with the gauged numbers in place of the stated ones. A file that stands in the target's
-     * place is kept as a backup.
+     * Writes a copy of the book with the gauged numbers in place of the stated ones. A file that is replaced is
+     * kept as a backup.
      *
-     * @throws WorkbookProblems if what stands in the target's place is open in another program
+     * @throws WorkbookProblems if the target is open in another program
      * @throws IOException if the copy cannot be written, saying why in plain words
      */
     public static Written write(Path source, GaugedBook gauged, Path target) throws WorkbookProblems, IOException {

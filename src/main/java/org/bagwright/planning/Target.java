@@ -16,9 +16,9 @@ import org.bagwright.files.SafeFile;
 public record Target(Path file) {
 
     /**
-     * Tells before any work is done whether a result can go there, as far as that can be known.
+     * Checks before any work is done whether a result can go there, as far as that can be known.
      *
-     * @throws WorkbookProblems if a book stands there that is open in another program
+     * @throws WorkbookProblems if a book of that name is open in another program
      * @throws IOException if nothing can be written there, saying why in plain words
      */
     public void requireWritable() throws WorkbookProblems, IOException {
@@ -29,7 +29,7 @@ public record Target(Path file) {
         }
     }
 
-    /** Writes a result whole and keeps what stands in its place. */
+    /** Writes a whole result and keeps the file that it replaces. */
     Optional<KeptFile> write(SafeFile.IoWriter writer) throws WorkbookProblems, IOException {
         try {
             return SafeFile.replace(file, writer);

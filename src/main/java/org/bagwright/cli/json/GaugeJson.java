@@ -10,7 +10,7 @@ import org.bagwright.domain.gauge.GaugedClub;
 import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
 
-/** What gauge readings told as a machine-readable document. Angles in degrees, clock offsets in hours. */
+/** What gauge readings show, as a machine-readable document. Angles in degrees, clock offsets in hours. */
 public record GaugeJson(GaugedBook gauged) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 

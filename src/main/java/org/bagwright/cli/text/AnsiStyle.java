@@ -7,7 +7,7 @@ import picocli.CommandLine.Help.Ansi.Style;
 import picocli.CommandLine.Help.ColorScheme;
 
 /**
- * Bold and red for what is wrong, on terminals that show them. Nothing is told by them alone.
+ * Bold and red for what is wrong, on terminals that show them. No meaning is carried by them alone.
  *
  * @param on whether to use them
  */

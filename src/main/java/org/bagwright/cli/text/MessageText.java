@@ -42,7 +42,7 @@ public record MessageText(List<Message> messages) {
                 .toList();
     }
 
-    /** What was noticed besides problems. */
+    /** Everything that is not a problem. */
     public List<String> notes() {
         return messages.stream()
                 .filter(MessageText::isNote)

@@ -68,7 +68,7 @@ public final class WatchText {
         return ", " + String.join("; ", changes.subList(0, Math.min(changes.size(), MOST_CHANGES))) + rest;
     }
 
-    /** What two plans of a book set otherwise, such as {@code 5 wood: setting 3 -> setting 1}. */
+    /** What differs between two plans of a book, such as {@code 5 wood: setting 3 -> setting 1}. */
     static List<String> changes(BookResult earlier, BookResult later) {
         Comparison both = new Comparison(List.of(new ComparedBook("before", earlier), new ComparedBook("now", later)));
         List<String> changes = new ArrayList<>();
@@ -109,7 +109,7 @@ public final class WatchText {
         out.flush();
     }
 
-    /** A result that cannot be written, told once until it can. */
+    /** A result that cannot be written: one line until it can. */
     public void held(Path target, Exception held) {
         progress.clear();
         if (!heldTold) {

@@ -27,7 +27,7 @@ public final class BookFits {
     private final List<Message> messages = new ArrayList<>();
 
     /**
-     * A club with what its readings told.
+     * A club with what its readings show.
      *
      * @param club the club as stated
      * @param found the fit

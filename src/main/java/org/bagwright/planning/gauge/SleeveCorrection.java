@@ -68,7 +68,7 @@ final class SleeveCorrection {
         return corrected;
     }
 
-    /** A bend whose marks point the other way, the clock not determined, cannot be told by a bend alone. */
+    /** A bend whose marks point the other way, the clock not determined, cannot be expressed by a bend alone. */
     private boolean isUsable(ClubFit fit) {
         Estimate clock = fit.found().clockOffset().orElseThrow();
         boolean turned = clock.held() && Math.abs(clock.valueMeasureUnits()) > TURNED_H;
@@ -111,7 +111,7 @@ final class SleeveCorrection {
                 bend.standardErrorMeasureUnits().orElseThrow() / scale);
     }
 
-    /** Counted from the first club that tells it, so that 5.9 hours late and 5.9 hours early are near each other. */
+    /** Counted from the first club that has one, so that 5.9 hours late and 5.9 hours early are near each other. */
     private Part clockPart(ClubFit fit) {
         double firstH = fits.stream()
                 .map(each -> each.found().clockOffset().orElseThrow())

@@ -134,7 +134,7 @@ public final class BagMaker {
         return SlotPin.of(inSlot, book.pinOf(first.golfer(), first.slot()));
     }
 
-    /** A pin that is no option is another matter, told as a problem. */
+    /** A pin that is no option is reported elsewhere, as a problem. */
     private void warnIfClosed(SlotOptions made) {
         boolean pinned = book.pinOf(made.main().golfer(), made.slot()).isPresent();
         if (!pinned && made.options().stream().noneMatch(Option::open)) {

@@ -57,11 +57,11 @@ public final class Outlooks {
             spreads.add(Spreads.of(club, book.shots(), answer.carryM()));
             uncertain.add(uncertain(answer, spreads.get(place), flight.headSpeedMps(club)));
         }
-        Sureness sureness = new Sureness(uncertain, Spreads.DAY_SPEED_RATIO, seed);
+        CarryDraws draws = new CarryDraws(uncertain, Spreads.DAY_SPEED_RATIO, seed);
         return bag.withOutlook(new BagOutlook(
                 answers,
-                bands(answers, spreads, sureness),
-                gaps(bag, carrying, planned, sureness),
+                bands(answers, spreads, draws),
+                gaps(bag, carrying, planned, draws),
                 book.settings().ballModel().other()));
     }
 
@@ -104,21 +104,21 @@ public final class Outlooks {
                 spread.shotM());
     }
 
-    private static List<CarryBand> bands(List<Sensitivity> clubs, List<Spreads> spreads, Sureness sureness) {
+    private static List<CarryBand> bands(List<Sensitivity> clubs, List<Spreads> spreads, CarryDraws draws) {
         List<CarryBand> bands = new ArrayList<>();
         for (int place = 0; place < clubs.size(); place++) {
             bands.add(new CarryBand(
                     clubs.get(place).slot(),
                     clubs.get(place).club(),
-                    Math.max(0, sureness.lowM(place)),
-                    Math.max(0, sureness.highM(place)),
+                    Math.max(0, draws.lowM(place)),
+                    Math.max(0, draws.highM(place)),
                     spreads.get(place).shotM(),
                     spreads.get(place).assumed()));
         }
         return bands;
     }
 
-    private List<GapOutlook> gaps(BagResult bag, List<Integer> carrying, List<Option> planned, Sureness sureness) {
+    private List<GapOutlook> gaps(BagResult bag, List<Integer> carrying, List<Option> planned, CarryDraws draws) {
         GolferFlight other = fit(
                 bag, book.settings().withBallModel(book.settings().ballModel().other()));
         Map<Integer, Double> otherM = carrying.stream().collect(Collectors.toMap(index -> index, index -> other.predict(
@@ -133,7 +133,7 @@ public final class Outlooks {
                     gap.toIndex(),
                     limits.leastM(),
                     limits.mostM(),
-                    sureness.chanceRatio(
+                    draws.chanceRatio(
                             carrying.indexOf(gap.fromIndex()),
                             carrying.indexOf(gap.toIndex()),
                             limits.leastM(),
