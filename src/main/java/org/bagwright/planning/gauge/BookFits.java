@@ -39,6 +39,15 @@ public final class BookFits {
                     .filter(reading -> !reading.flagged())
                     .count();
         }
+
+        /** The readings of a club in words. */
+        String source() {
+            long out = found.readings().size() - used();
+            return used()
+                    + (used() == 1 ? " reading of " : " readings of ")
+                    + club.name()
+                    + (out == 0 ? "" : " (" + out + " left out)");
+        }
     }
 
     /**

@@ -146,7 +146,7 @@ final class SleeveCorrection {
 
     private static String source(List<Part> parts) {
         String texts =
-                parts.stream().map(part -> Corrections.source(part.fit())).collect(Collectors.joining(", "));
+                parts.stream().map(part -> part.fit().source()).collect(Collectors.joining(", "));
         return parts.size() == 1 ? "From " + texts : "Weighted mean from " + texts;
     }
 
@@ -165,7 +165,7 @@ final class SleeveCorrection {
         Ring ring = setting.rings().get(index);
         boolean straight = ring.bendDeg() == 0 && statedBendDeg() > 0;
         double perShare = statedBendDeg() > 0 ? ring.bendDeg() : 1;
-        double bendDeg = share.map(mean -> Corrections.rounded(mean.valueMeasureUnits() * perShare))
+        double bendDeg = share.map(mean -> Correction.rounded(mean.valueMeasureUnits() * perShare))
                 .orElse(ring.bendDeg());
         if (!Limit.BEND_DEG.holds(bendDeg)) {
             messages.add(Message.warning(
@@ -198,7 +198,7 @@ final class SleeveCorrection {
 
     /** An hour above 0 to 12, to a hundredth. */
     private static double clock(double hour) {
-        double wrapped = Corrections.rounded(hour - 12 * Math.floor(hour / 12));
+        double wrapped = Correction.rounded(hour - 12 * Math.floor(hour / 12));
         return wrapped == 0 ? 12 : wrapped;
     }
 
