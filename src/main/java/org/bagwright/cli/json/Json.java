@@ -122,15 +122,15 @@ public final class Json {
         node.put("lieBend", option.choice().bend().lieDeg());
         node.put("gaugeLoftDeg", option.pose().gaugeLoftDeg());
         node.put("gaugeLieDeg", option.pose().gaugeLieDeg());
-        node.put("addressLoftDeg", option.pose().addressLoftDeg());
-        node.put("faceHeadingDeg", option.pose().faceHeadingDeg());
+        node.put("addressLoftDeg", option.pose().address().loftDeg());
+        node.put("faceHeadingDeg", option.pose().address().faceHeadingDeg());
         node.put("deliveredFaceClosedDeg", option.setup().orElseThrow().deliveredFaceDeg());
-        node.put("soleTiltDeg", option.pose().soleTiltDeg());
-        node.put("toeGapMm", option.pose().toeGapMm());
+        node.put("soleTiltDeg", option.pose().address().soleTiltDeg());
+        node.put("toeGapMm", option.pose().address().toeGapMm());
         node.put("sitsClosedDeg", option.pose().sitsClosedDeg());
-        node.put("loftAsItSitsDeg", option.pose().loftAsItSitsDeg());
-        node.put("contactShiftMm", option.pose().contactShiftMm());
-        node.put("contactShiftToToeMm", option.pose().contactShiftToToeMm());
+        node.put("loftAsItSitsDeg", option.pose().resting().loftDeg());
+        node.put("contactShiftMm", option.pose().address().contactShiftMm());
+        node.put("contactShiftToToeMm", option.pose().address().contactShiftToToeMm());
         node.put("shaftTurnDeg", option.pose().shaftTurnDeg());
         option.shot().ifPresent(shot -> {
             node.put("launchDeg", shot.launchDeg());

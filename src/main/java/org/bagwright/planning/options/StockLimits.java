@@ -24,7 +24,8 @@ final class StockLimits {
                 .mapToInt(club -> item.takenBy(
                         club,
                         book.kitOf(club)
-                                .flatMap(kit -> kit.weighting(club.weighting().orElseThrow()))))
+                                .flatMap(kit ->
+                                        kit.weighting(club.today().weighting().orElseThrow()))))
                 .sum();
     }
 }

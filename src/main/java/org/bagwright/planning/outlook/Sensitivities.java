@@ -34,9 +34,10 @@ final class Sensitivities {
                 carryM,
                 (carryM(flight, club, loftDeg + STEP_DEG) - carryM(flight, club, loftDeg - STEP_DEG)) / (2 * STEP_DEG),
                 perMps(flight, club, loftDeg),
-                best.atEdgeOfReach() ? OptionalDouble.empty() : OptionalDouble.of(best.loftDeg()),
-                Math.max(carryM, best.carryM()),
-                advice(best, loftDeg, carryM),
+                new Sensitivity.LoftOptimum(
+                        best.atEdgeOfReach() ? OptionalDouble.empty() : OptionalDouble.of(best.loftDeg()),
+                        Math.max(carryM, best.carryM()),
+                        advice(best, loftDeg, carryM)),
                 Math.toDegrees(Math.atan(Math.tan(Math.toRadians(loftDeg)) * Math.sin(Math.toRadians(1)))));
     }
 
