@@ -69,7 +69,7 @@ public final class Gauging {
         read.messages().stream()
                 .filter(message -> message.severity() == Message.Severity.WARNING)
                 .forEach(messages::add);
-        return new GaugedBook(book, repeatabilityDeg, fits.gauged(), corrections.all(), messages);
+        return new GaugedBook(book, repeatabilityDeg, fits.fits(), corrections.all(), messages);
     }
 
     /**

@@ -76,15 +76,15 @@ public final class ChartJson {
         PoseNumbers pose = setup.pose();
         node.put("gaugeLoftDeg", pose.gaugeLoftDeg());
         node.put("gaugeLieDeg", pose.gaugeLieDeg());
-        node.put("addressLoftDeg", pose.addressLoftDeg());
-        node.put("faceHeadingDeg", pose.faceHeadingDeg());
+        node.put("addressLoftDeg", pose.address().loftDeg());
+        node.put("faceHeadingDeg", pose.address().faceHeadingDeg());
         node.put("deliveredFaceClosedDeg", setup.deliveredFaceDeg());
-        node.put("soleTiltDeg", pose.soleTiltDeg());
-        node.put("toeGapMm", pose.toeGapMm());
+        node.put("soleTiltDeg", pose.address().soleTiltDeg());
+        node.put("toeGapMm", pose.address().toeGapMm());
         node.put("sitsClosedDeg", pose.sitsClosedDeg());
-        node.put("loftAsItSitsDeg", pose.loftAsItSitsDeg());
-        node.put("contactShiftMm", pose.contactShiftMm());
-        node.put("contactShiftToToeMm", pose.contactShiftToToeMm());
+        node.put("loftAsItSitsDeg", pose.resting().loftDeg());
+        node.put("contactShiftMm", pose.address().contactShiftMm());
+        node.put("contactShiftToToeMm", pose.address().contactShiftToToeMm());
         node.put("shaftTurnDeg", pose.shaftTurnDeg());
     }
 

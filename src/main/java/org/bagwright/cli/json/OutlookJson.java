@@ -40,8 +40,8 @@ final class OutlookJson {
         node.put(
                 "carryPerHeadSpeed",
                 units.distance().fromM(club.carryPerHeadMpsM()) * units.speed().toMps(1));
-        club.bestLoftDeg().ifPresent(loftDeg -> node.put("bestLoftDeg", loftDeg));
-        node.put("loftForCarry", club.advice().name().toLowerCase(Locale.ROOT));
+        club.best().loftDeg().ifPresent(loftDeg -> node.put("bestLoftDeg", loftDeg));
+        node.put("loftForCarry", club.best().advice().name().toLowerCase(Locale.ROOT));
         node.put("facePerLieDeg", club.facePerLieDegRatio());
         return node;
     }

@@ -94,7 +94,7 @@ public final class BagMaker {
                 golfer,
                 clubs,
                 club -> OptionMaker.presentedLoftDeg(
-                        golfer, made.get(club).geometry().pose(OptionMaker.today(club))),
+                        golfer, made.get(club).geometry().pose(club.today())),
                 book.shots().stream()
                         .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
                         .toList());

@@ -42,22 +42,25 @@ record GolferMessages(Golfer golfer) {
                 .filter(option ->
                         option.choice().weighting().equals(today.choice().weighting()))
                 .filter(option -> option.changes() > 0)
-                .max(Comparator.comparingDouble(option ->
-                        Math.abs(option.pose().addressLoftDeg() - today.pose().addressLoftDeg())));
+                .max(Comparator.comparingDouble(
+                        option -> Math.abs(option.pose().address().loftDeg()
+                                - today.pose().address().loftDeg())));
     }
 
     private Message message(SlotOptions made, Option option) {
         PoseNumbers now = made.today().pose();
         PoseNumbers then = option.pose();
-        String squared =
-                changes(then.faceHeadingDeg() - now.faceHeadingDeg(), then.addressLoftDeg() - now.addressLoftDeg());
-        String sitting =
-                changes(then.sitsClosedDeg() - now.sitsClosedDeg(), then.loftAsItSitsDeg() - now.loftAsItSitsDeg());
+        String squared = changes(
+                then.address().faceHeadingDeg() - now.address().faceHeadingDeg(),
+                then.address().loftDeg() - now.address().loftDeg());
+        String sitting = changes(
+                then.sitsClosedDeg() - now.sitsClosedDeg(),
+                then.resting().loftDeg() - now.resting().loftDeg());
         String setting = "setting " + option.choice().settingText() + " of "
                 + made.main().name() + " changes ";
         return Message.assumed(
                 golfer.cell(),
-                golfer.squaresFace()
+                golfer.address().squaresFace()
                         ? golfer.name() + " squares the face: " + setting + squared
                                 + "; left as the head sits it would change " + sitting
                         : golfer.name() + " lets the head sit: " + setting + sitting + "; squared it would change "

@@ -148,7 +148,7 @@ public final class Outlooks {
         for (SlotOptions slot : bag.options().slots()) {
             for (Club club : slot.clubs()) {
                 slot.optionsOf(club).stream()
-                        .filter(option -> option.choice().itemsThatDiffer(OptionMaker.today(club)) == 0)
+                        .filter(option -> option.choice().itemsThatDiffer(club.today()) == 0)
                         .forEach(option -> todayDeg.put(club, loftDeg(bag, option)));
             }
         }

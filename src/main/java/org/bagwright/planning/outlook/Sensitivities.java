@@ -31,9 +31,10 @@ record Sensitivities(GolferFlight flight, Club club) {
                 carryM,
                 (carryM(loftDeg + STEP_DEG) - carryM(loftDeg - STEP_DEG)) / (2 * STEP_DEG),
                 perMps(loftDeg),
-                best.atEdgeOfReach() ? OptionalDouble.empty() : OptionalDouble.of(best.loftDeg()),
-                Math.max(carryM, best.carryM()),
-                advice(best, loftDeg, carryM),
+                new Sensitivity.LoftOptimum(
+                        best.atEdgeOfReach() ? OptionalDouble.empty() : OptionalDouble.of(best.loftDeg()),
+                        Math.max(carryM, best.carryM()),
+                        advice(best, loftDeg, carryM)),
                 Math.toDegrees(Math.atan(Math.tan(Math.toRadians(loftDeg)) * Math.sin(Math.toRadians(1)))));
     }
 

@@ -59,7 +59,9 @@ final class OtherPlans {
         conditions.put(
                 "no weights moved",
                 (slot, option) -> option.isEmpty()
-                        || option.choice().weighting().equals(option.club().weighting()));
+                        || option.choice()
+                                .weighting()
+                                .equals(option.club().today().weighting()));
         conditions.put(
                 "the clubs of today",
                 (slot, option) -> option.isEmpty()
