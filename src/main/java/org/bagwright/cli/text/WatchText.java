@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.ComparedBook;
@@ -53,7 +54,10 @@ public final class WatchText {
                         + Numbers.fixed(earlier.plannedPoints(), 2) + ")")
                 .orElseGet(() -> "penalty " + Numbers.fixed(result.plannedPoints(), 2) + " planned, "
                         + Numbers.fixed(result.todayPoints(), 2) + " today");
-        return points + (result.plannedBreaks() > 0 ? ", " + ink.red("not every must is met") : "");
+        Set<String> broken = result.plannedBroken();
+        return broken.isEmpty()
+                ? points
+                : points + ", " + ink.red("not every must is met (" + String.join(", ", broken) + ")");
     }
 
     private String changes(BookResult result) {

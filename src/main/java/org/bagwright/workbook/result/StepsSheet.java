@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.plan.BagFigures;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
@@ -140,7 +139,7 @@ final class StepsSheet {
         double points = step.state().score().penaltyPoints();
         pen.number(row, CHANGES, Role.COUNT, "0", step.changes());
         pen.number(row, PENALTY, Role.NUMBER, SheetBlock.POINTS, points);
-        block.distance(row, UNEVENNESS, Role.NUMBER, BagFigures.unevennessM(step.state()));
+        block.distance(row, UNEVENNESS, Role.NUMBER, step.state().unevennessM());
         block.breaks(row, BREAKS, Role.COUNT, step.state().score().hardBreaks());
         if (planned) {
             pen.number(row, PLAN, Role.MARKED, "\"plan \"0.00", points);
@@ -156,7 +155,7 @@ final class StepsSheet {
             pen.number(row, GAIN, Role.NUMBER, SheetBlock.SIGNED_POINTS, gain);
             fresh = done(bag, before, step.state());
         }
-        String all = done(bag, bag.today(), step.state());
+        String all = done(bag, bag.today(), step.state()) + SheetBlock.missed(bag.broken(step.state()));
         pen.text(row, FRESH, Role.CELL, fresh);
         pen.text(row, ALL, Role.TEXT, all);
         pen.height(row, SheetBlock.heightPoints(fresh, FRESH_CHARS));

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Map;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
+import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.book.MeasureUnit;
 import org.bagwright.workbook.schema.AimColumns;
 import org.bagwright.workbook.schema.ClubColumns;
 import org.bagwright.workbook.schema.Column;
@@ -201,15 +202,12 @@ record TemplateLayout(
                 Arrays.stream(Measure.values()).map(TemplateLayout::usual).toList());
     }
 
-    /** Spread has no tolerance here, since its unit depends on the sheet Start. */
+    /** A measure whose unit depends on the sheet Start has no tolerance here. */
     private static List<Object> usual(Measure measure) {
         Aim aim = Aims.defaults().of(measure);
-        Object tolerance =
-                switch (measure) {
-                    case CARRY, GAP -> DistanceUnit.YARD.fromM(aim.toleranceMeasureUnits());
-                    case SPREAD -> NOTHING;
-                    default -> aim.toleranceMeasureUnits();
-                };
+        Object tolerance = measure.unit() == MeasureUnit.MATCH
+                ? NOTHING
+                : measure.unit().shown(aim.toleranceMeasureUnits(), BookSettings.DEFAULT);
         return List.of(measure.label(), tolerance, aim.importancePoints(), aim.must() ? "yes" : "no");
     }
 }
