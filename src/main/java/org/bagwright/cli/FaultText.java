@@ -10,7 +10,7 @@ final class FaultText {
 
     static String of(Throwable fault) {
         if (fault instanceof AccessDeniedException denied) {
-            return denied.getFile() + ": no right to write here";
+            return denied.getFile() + ": no permission to write here";
         }
         if (fault instanceof NoSuchFileException missing) {
             return missing.getFile() + ": there is no such file or folder";

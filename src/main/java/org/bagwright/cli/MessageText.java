@@ -26,7 +26,7 @@ final class MessageText {
         lines.add(
                 count == 0
                         ? "No problems found."
-                        : ink.red(count + (count == 1 ? " problem" : " problems") + " to mend."));
+                        : ink.red(count + (count == 1 ? " problem" : " problems") + " to fix."));
         return lines;
     }
 
@@ -67,7 +67,7 @@ final class MessageText {
         }
         if (assumed > 0) {
             lines.add(assumed + (assumed == 1 ? " note says" : " notes say")
-                    + " what was assumed: see the command check, or the sheet Messages of a result.");
+                    + " what was assumed: run bagwright check, or see the sheet Messages of a result.");
         }
         return lines;
     }

@@ -29,7 +29,7 @@ final class Targets {
         String ending = ending(file);
         if (!ending(target).equalsIgnoreCase(ending)) {
             throw new WrongArguments(
-                    "The result has the same kind of name as the book: let " + target + " end in " + ending + ".");
+                    "The result needs the ending of the book: let " + target + " end in " + ending + ".");
         }
         return target;
     }
@@ -45,10 +45,10 @@ final class Targets {
     static void requireFile(Path target, Path usual) throws WrongArguments {
         if (Files.isDirectory(target)) {
             throw new WrongArguments(
-                    target + " is a folder, and a file is expected. Maybe \"" + target.resolve(name(usual)) + "\"?");
+                    target + " is a folder; expected a file. Maybe \"" + target.resolve(name(usual)) + "\"?");
         }
         if (Files.isSymbolicLink(target) && !Files.exists(target)) {
-            throw new WrongArguments(target + " is a link that leads nowhere. Give another name.");
+            throw new WrongArguments(target + " is a broken link. Give another name.");
         }
         requireFolder(target);
     }

@@ -100,7 +100,7 @@ final class WatchText {
     }
 
     void missing() {
-        say("the book is not there just now, or another program holds it;" + WAITING.substring(1));
+        say("the book is missing, or another program has locked it;" + WAITING.substring(1));
     }
 
     void fault(Exception fault) {
@@ -114,7 +114,7 @@ final class WatchText {
         progress.clear();
         if (!heldTold) {
             say(target + " cannot be written (" + FaultText.of(held) + "). Is it open in another program? Close it"
-                    + " there; it is tried again every few seconds.");
+                    + " there; watch tries again every few seconds.");
         }
         heldTold = true;
     }

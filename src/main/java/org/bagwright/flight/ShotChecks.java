@@ -52,16 +52,16 @@ final class ShotChecks {
     private static void checkLaunch(
             double launchDeg, double attackDeg, OptionalDouble spinLoftDeg, ClubToday club, List<String> found) {
         if (launchDeg < attackDeg) {
-            found.add("Launch " + Words.angle(launchDeg) + " lies under the path of the head, " + Words.angle(attackDeg)
+            found.add("Launch " + Words.angle(launchDeg) + " is below the path of the head, " + Words.angle(attackDeg)
                     + ". No loft gives that.");
         } else if (spinLoftDeg.isEmpty()) {
             found.add("Launch " + Words.angle(launchDeg) + " is higher than any delivered loft can give.");
         } else {
             double deliveredDeg = spinLoftDeg.getAsDouble() + attackDeg;
             if (Math.abs(deliveredDeg - club.loftDeg()) > MOST_OFFSET_DEG) {
-                found.add("Launch " + Words.angle(launchDeg) + " asks for a delivered loft of "
+                found.add("Launch " + Words.angle(launchDeg) + " needs a delivered loft of "
                         + Words.angle(deliveredDeg) + ", but the club presents " + Words.angle(club.loftDeg())
-                        + " at address. Maybe another club was meant.");
+                        + " at address. Maybe it was another club.");
             }
         }
     }
@@ -78,7 +78,7 @@ final class ShotChecks {
     private static void checkSpin(double spinRpm, Impact.Head head, double spinLoftDeg, List<String> found) {
         double usualRpm = Impact.strike(head, Ball.STANDARD, spinLoftDeg).spinRpm();
         if (!(spinRpm <= MOST_SPIN_FACTOR * usualRpm && spinRpm >= usualRpm / MOST_SPIN_FACTOR)) {
-            found.add("Spin " + Words.spin(spinRpm) + " does not go with the launch, which asks for about "
+            found.add("Spin " + Words.spin(spinRpm) + " does not fit the launch, which needs about "
                     + Words.spin(usualRpm) + ".");
         }
     }

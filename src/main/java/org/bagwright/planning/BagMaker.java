@@ -138,7 +138,7 @@ final class BagMaker {
         if (!pinned && made.options().stream().noneMatch(Option::open)) {
             messages.add(Message.warning(
                     made.main().cell(),
-                    "no setting of " + made.main().name() + " is allowed to a plan, so it stays as it is"));
+                    "no setting of " + made.main().name() + " is allowed, so it stays as it is"));
         }
     }
 

@@ -14,7 +14,7 @@ public final class BookFiles {
     private static final Map<String, String> SHOWS = Map.of(
             "trio", "three clubs with sleeves, few cells filled in, gaps made even",
             "full", "14 slots with clubs to choose from, weights, bends, swingweights, scarce stock and musts",
-            "team", "12 golfers of both hands who share a bench that runs short");
+            "team", "12 right- and left-handed golfers who share a bench that runs short");
     private static final List<String> DEMOS = List.of("trio", "full", "team");
 
     private BookFiles() {}

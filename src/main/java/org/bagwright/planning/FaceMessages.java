@@ -51,8 +51,8 @@ final class FaceMessages {
                 golfer.cell(),
                 golfer.squaresFace()
                         ? golfer.name() + " squares the face: " + setting + squared
-                                + "; left as the head sits it would change " + sitting
-                        : golfer.name() + " lets the head sit: " + setting + sitting + "; squared it would change "
+                                + "; if the head is left to sit, it would change " + sitting
+                        : golfer.name() + " lets the head sit: " + setting + sitting + "; if squared, it would change "
                                 + squared);
     }
 

@@ -79,7 +79,7 @@ final class MustConflict {
         List<String> words = kept.stream().map(Must::inWords).sorted().toList();
         return words.size() == 1
                 ? "this must cannot be met by any choice: " + words.get(0)
-                : "these musts cannot all be met together, though any of them left out would free the others: "
+                : "these musts cannot all be met together, but without any one of them the others can: "
                         + String.join("; ", words);
     }
 

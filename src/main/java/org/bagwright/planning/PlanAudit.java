@@ -53,7 +53,7 @@ final class PlanAudit {
                 throw new PlanDisagreement(bag.golfer().name() + ": the numbers of "
                         + looked.get(index).clubText() + " ("
                         + looked.get(index).key()
-                        + ") come out otherwise when computed once more");
+                        + ") differ when computed again");
             }
         }
         check(bag, bag.today(), "today");
@@ -64,7 +64,7 @@ final class PlanAudit {
         double told = state.score().penaltyPoints();
         double summed = penaltyPoints(bag, bag.optionsOf(state));
         if (!(Math.abs(told - summed) <= RELATIVE * Math.max(1, Math.abs(summed)))) {
-            throw new PlanDisagreement(bag.golfer().name() + ": the penalty " + name + " is told as "
+            throw new PlanDisagreement(bag.golfer().name() + ": the penalty " + name + " is shown as "
                     + Numbers.trimmed(told, 6) + " points but adds up to " + Numbers.trimmed(summed, 6));
         }
     }

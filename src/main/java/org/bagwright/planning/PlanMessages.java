@@ -44,7 +44,7 @@ final class PlanMessages {
         }
         Golfer golfer = bag.golfer();
         messages.add(Message.warning(
-                golfer.cell(), "not every must of " + golfer.name() + " can be met; the plan breaks them least"));
+                golfer.cell(), "not every must of " + golfer.name() + " can be met; the plan misses by the least"));
         List<Option> planned = bag.optionsOf(bag.planned());
         int items = 0;
         for (int index = 0; index < planned.size(); index++) {
@@ -58,7 +58,7 @@ final class PlanMessages {
                 messages.add(Message.warning(
                         club.cell(),
                         club.name() + " misses a must by " + Numbers.fixed(breaks / 1000.0, 2)
-                                + " tolerances beyond the one that is allowed"));
+                                + " tolerances beyond the one allowed"));
             }
         }
         bag.planned().gaps().stream().filter(gap -> gap.hardBreaks() > 0).forEach(gap -> brokenGap(bag, gap));
@@ -87,8 +87,8 @@ final class PlanMessages {
             if (taken > limit.available()) {
                 messages.add(Message.warning(
                         limit.item().cell(),
-                        "the plan takes " + taken + " of " + limit.item().inWords() + ", of which there are "
-                                + limit.available() + ": no choice that is open takes fewer"));
+                        "the plan uses " + taken + " of " + limit.item().inWords() + ", but there are only "
+                                + limit.available() + ": no allowed choice uses fewer"));
             }
         }
     }

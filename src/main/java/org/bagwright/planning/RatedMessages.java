@@ -29,7 +29,7 @@ final class RatedMessages {
                 messages.add(Message.warning(
                         club.cell(),
                         "sleeve " + sleeve.orElseThrow().name() + ", setting " + setting.mark() + " on " + club.name()
-                                + ": the table's " + String.join(", ", off) + "; the table is taken"));
+                                + ": the table's " + String.join(", ", off) + "; the table is used"));
             }
         }
         if (sleeve.isPresent() && hasTableOnly(sleeve.get())) {
@@ -37,7 +37,7 @@ final class RatedMessages {
                     .ifPresent(fit -> messages.add(Message.assumed(
                             club.cell(),
                             "sleeve " + sleeve.get().name() + " on " + club.name()
-                                    + ": read as one ring the table means a bend of "
+                                    + ": read as one ring, the table means a bend of "
                                     + Numbers.fixed(fit.commonBendDeg(), 1) + " degrees, misfit "
                                     + Numbers.fixed(fit.misfitDeg(), 1))));
         }

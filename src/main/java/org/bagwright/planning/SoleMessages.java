@@ -29,7 +29,7 @@ final class SoleMessages {
         return Optional.of(Message.assumed(
                 golfer.cell(),
                 "Assumed by kind for how clubs sit, where Sole radius or CG height is blank: sole radius fore-aft and"
-                        + " heel-toe, and height of the balance point: " + forms + "."));
+                        + " heel-toe, and CG height: " + forms + "."));
     }
 
     private static boolean assumes(HeadForm form) {

@@ -108,7 +108,7 @@ final class InputTable {
                 context.findings()
                         .problem(
                                 address(headingRow, heading.index()),
-                                "the column " + column.get().header() + " is there twice, first in "
+                                "the column " + column.get().header() + " appears twice, first in "
                                         + address(
                                                 headingRow,
                                                 places.get(column.get()).index()) + "; expected once.");

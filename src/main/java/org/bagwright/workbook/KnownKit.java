@@ -88,7 +88,7 @@ final class KnownKit {
         port.flatMap(text -> known.ports.add(text, row.cell(WeightColumns.PORT)))
                 .ifPresent(first -> row.problem(
                         WeightColumns.PORT,
-                        "port must be there once in a weighting, found \"" + port.get() + "\" of \"" + name + ": "
+                        "port must appear only once in a weighting, found \"" + port.get() + "\" of \"" + name + ": "
                                 + known.name + "\" again, first in " + first + "."));
     }
 

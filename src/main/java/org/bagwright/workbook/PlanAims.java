@@ -30,7 +30,7 @@ final class PlanAims {
         for (int place = 0; place < HEADINGS.size() + 2; place++) {
             pen.blank(row, aims.column(place), Role.GROUP);
         }
-        pen.text(row, aims.column(0), Role.GROUP, "What counts how much");
+        pen.text(row, aims.column(0), Role.GROUP, "How much each measure counts");
         aims.headings(row + 1);
         int next = row + 2;
         for (Measure measure : Measure.values()) {

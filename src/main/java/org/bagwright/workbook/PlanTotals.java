@@ -42,7 +42,7 @@ final class PlanTotals {
         for (int place = 0; place < PLACES; place++) {
             pen.blank(row, layout.shown(place), Role.GROUP);
         }
-        pen.text(row++, 0, Role.GROUP, "Penalty points by measure");
+        pen.text(row++, 0, Role.GROUP, "Penalty by measure [points]");
         pen.text(row, 0, Role.HEADING, "Golfer");
         pen.blank(row, 1, Role.HEADING);
         pen.text(row, 2, Role.HEADING, "State");

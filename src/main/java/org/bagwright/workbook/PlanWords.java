@@ -30,11 +30,11 @@ final class PlanWords {
 
     /** What a person may do on the sheet. */
     static String howTo(boolean candidates) {
-        String text = "Choose otherwise in the framed cells of \"Your choice\": everything under \"Live\" follows. "
+        String text = "Pick another setting in the framed cells of \"Your choice\": everything under \"Live\" follows. "
                 + "Pin = yes: the next plan keeps your choice in that row. ";
         return candidates
                 ? text
-                        + "After another club choose its setting, weighting and bends too; left blank they are as in the book."
+                        + "For another club, pick its setting, weighting and bends too. Blank means as in the book."
                         + " \"" + Option.LEFT_OUT + "\" leaves the slot empty. "
                 : text;
     }

@@ -5,9 +5,9 @@ import org.bagwright.domain.Limit;
 
 /** The sheet Readings. */
 final class ReadingColumns {
-    static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "Whose club, as on the sheet Golfers.")
-            .ifBlank("the golfer, when the book has exactly one");
-    static final Column CLUB = Column.of(Column.Kind.TEXT, "Club", "Which club, as on the sheet Clubs.")
+    static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "The club's golfer, as on the sheet Golfers.")
+            .ifBlank("the golfer, if the book has only one");
+    static final Column CLUB = Column.of(Column.Kind.TEXT, "Club", "The club, as on the sheet Clubs.")
             .mustBeFilled();
     static final Column SETTING = Column.of(
                     Column.Kind.MARK, "Setting", "The setting at which it was read: the mark, as on the sheet Sleeves.")
@@ -19,13 +19,13 @@ final class ReadingColumns {
     static final Column FACE = angle(
                     "Face",
                     Limit.FACE_DEG,
-                    "Face angle of the head soled as designed as it was read, degrees, closed is positive.")
+                    "Face angle as read with the head soled as designed, degrees, closed is positive.")
             .ifBlank("not read");
 
     static final SheetSchema SHEET = new SheetSchema(
             "Readings",
-            "One row a reading of a loft-and-lie gauge: loft, lie or both. Read a club in settings far apart on the"
-                    + " clock, some of them twice. bagwright gauge says what the readings tell.",
+            "One row per reading of a loft-and-lie gauge: loft, lie or both. Read a club in settings far apart on the"
+                    + " clock, some of them twice. bagwright gauge shows what the readings mean.",
             List.of(GOLFER, CLUB, SETTING, LOFT, LIE, FACE),
             List.of(GOLFER, CLUB));
 

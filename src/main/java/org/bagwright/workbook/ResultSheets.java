@@ -17,7 +17,7 @@ import org.bagwright.domain.Message;
 
 /** What all result sheets share: their names, the mark by which they are known again, their print set-up. */
 final class ResultSheets {
-    static final String MADE_ANEW = "Made anew on each run: keep your own notes on your own sheets.";
+    static final String MADE_ANEW = "Rebuilt on every run: keep your own notes on your own sheets.";
     /** Every result sheet that a book may have, in order. */
     static final List<String> NAMES = List.of(
             PlanSheet.NAME,

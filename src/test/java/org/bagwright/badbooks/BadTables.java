@@ -22,7 +22,7 @@ final class BadTables {
                         "Clubs!G1: the unit of Length must be one of in, mm, cm, m, found \"feet and inches\"."),
                 BadBook.of(
                         "headings missing",
-                        "Clubs: the sheet has no headings, found none of its own in the first 10 rows; expected Golfer, Slot, Club, Kind, Loft, Lie ...",
+                        "Clubs: no headings found in the first 10 rows; expected Golfer, Slot, Club, Kind, Loft, Lie ...",
                         book -> book.getSheet("Clubs")
                                 .removeRow(book.getSheet("Clubs").getRow(0))),
                 BadBook.of(
@@ -76,11 +76,11 @@ final class BadTables {
                         "Aims!A2: measure must be loft, lie, sits, carry, gap, swingweight, spread or change, found \"gaps and carry\". Maybe \"gap\"?"),
                 BadBook.of(
                         "no cell at all",
-                        "Golfers: the sheet has no headings, found none of its own in the first 10 rows; expected Golfer, Hand, Driver speed, Iron speed, Shaft lean, Squares face ...",
+                        "Golfers: no headings found in the first 10 rows; expected Golfer, Hand, Driver speed, Iron speed, Shaft lean, Squares face ...",
                         BadTables::empty),
                 BadBook.of(
                         "a column of another kind over a whole sheet",
-                        "The book: there are more problems than these 10000; mend them, then check again.",
+                        "The book: there are more problems than these 10000; fix them, then check again.",
                         book -> {
                             for (int row = 5; row < 12_000; row++) {
                                 book.getSheet("Clubs")

@@ -55,7 +55,7 @@ class GaugeSleevesTest {
         }
         String said = Terminal.run("gauge", file).err();
         assertTrue(said.contains("sleeve S has its own table, which is kept"), said);
-        assertTrue(said.contains("bends by 1.50 degrees, the readings say 1.5"), said);
+        assertTrue(said.contains("bends by 1.50 degrees, but the readings give 1.5"), said);
     }
 
     /** A sleeve that leans just the other way, read at 12 and 6 by lies alone: the bend is told, the clock is not. */

@@ -149,7 +149,7 @@ class GaugeWriteTest {
         Path once = written(exact(null));
         Terminal again = Terminal.run("gauge", once, "--write", "--in-place");
         assertEquals(0, again.code(), again.err());
-        assertTrue(again.out().contains("Kept what stood there before: "), again.out());
+        assertTrue(again.out().contains("Kept the previous file: "), again.out());
         try (XSSFWorkbook copy = GaugeBooks.open(once)) {
             assertEquals(10.1, GaugeBooks.number(copy, "Clubs!E2"), 0.0101);
             String note = GaugeBooks.note(copy, "Clubs!E2");

@@ -122,7 +122,7 @@ class HeadAndSleeveTest {
         String expected = String.format(
                 java.util.Locale.ROOT,
                 "setting A on Driver: the table's loft change is +%.2f degrees off the rings, lie change is +%.2f degrees"
-                        + " off the rings; the table is taken",
+                        + " off the rings; the table is used",
                 loftOff,
                 lieOff);
         assertTrue(messages(chart).contains(expected), messages(chart));
@@ -178,7 +178,7 @@ class HeadAndSleeveTest {
         assertTrue(
                 sits.contains(
                         "Golfer B lets the head sit: setting 3 of Driver changes the face by +3.2 degrees (closed is"
-                                + " positive) and the loft by 0.0; squared it would change the face by 0.0 degrees (closed is"
+                                + " positive) and the loft by 0.0; if squared, it would change the face by 0.0 degrees (closed is"
                                 + " positive) and the loft by +2.0"),
                 sits);
         String squares = messages(chart(rings(golfer("yes"))));

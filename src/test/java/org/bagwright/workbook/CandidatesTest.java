@@ -68,7 +68,7 @@ class CandidatesTest {
     void twoPinnedRows_areAProblemAtTheSecond() {
         assertEquals(
                 List.of(
-                        "Clubs!Q3: a slot must have one pinned club at most, found yes again, first in Clubs!Q2; expected no"
+                        "Clubs!Q3: a slot must have at most one pinned club, found yes again, first in Clubs!Q2; expected no"
                                 + " here or there."),
                 threeForOneSlot(null, null, null)
                         .set(cell("Pinned", 2), "yes")

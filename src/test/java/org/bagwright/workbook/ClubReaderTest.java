@@ -245,7 +245,7 @@ class ClubReaderTest {
     void headingsWithoutAClub_isAProblem() {
         assertEquals(
                 List.of(
-                        "Clubs!C2: the sheet has no club, found no filled row under the headings; expected a club here."),
+                        "Clubs!C2: No club: every row under the headings is empty. Enter a club here."),
                 clubs().problems());
     }
 }

@@ -36,7 +36,7 @@ class HeadingsTest {
                 .row("Ann");
         assertEquals(
                 List.of(
-                        "Golfers: the sheet has no headings, found none of its own in the first 10 rows; expected Golfer,"
+                        "Golfers: no headings found in the first 10 rows; expected Golfer,"
                                 + " Hand, Driver speed, Iron speed, Shaft lean, Squares face ..."),
                 late.problems());
     }
@@ -179,7 +179,7 @@ class HeadingsTest {
     void contentWithoutHeadings_isAProblemOfTheSheet() {
         TestBook book = TestBook.sound().without("Aims").sheet("Aims").row("gap", 3, 2);
         assertEquals(
-                List.of("Aims: the sheet has no headings, found none of its own in the first 10 rows; expected Measure,"
+                List.of("Aims: no headings found in the first 10 rows; expected Measure,"
                         + " Tolerance, Importance, Must ..."),
                 book.problems());
     }

@@ -67,9 +67,9 @@ class StockReaderTest {
                         + " expected 4 g or 12 g.",
                 "Rear: 12|a piece must have a mass that a weighting of the kit \"Rear\" uses, found \"Rear: 12\"; expected"
                         + " 7 g.",
-                "13 g|a piece must have a mass that a weighting of some kit on the sheet Weights uses, found \"13 g\";"
+                "13 g|a piece must have a mass that a weighting of a kit on the sheet Weights uses, found \"13 g\";"
                         + " expected 4 g, 7 g or 12 g.",
-                "12|item must say in which unit the mass of a piece is, found \"12\". Maybe \"12 g\"?",
+                "12|item must give the unit of a piece's mass, found \"12\". Maybe \"12 g\"?",
                 "Fron: 12 g|item must be a piece of a kit such as Front: 4 g, a sleeve, or the name of a club, found"
                         + " \"Fron: 12 g\". Maybe \"Front: 12 g\"?",
                 "Two degre|item must be a piece of a kit such as Front: 4 g, a sleeve, or the name of a club, found"
@@ -111,7 +111,7 @@ class StockReaderTest {
     @Test
     void itemThatIsASleeveAndAClub_isAProblem() {
         assertEquals(
-                List.of("Stock!A2: item must be one thing, found \"Two degree\", which is a sleeve and a club; expected"
+                List.of("Stock!A2: item must name one thing, found \"Two degree\", which is both a sleeve and a club; expected"
                         + " different names for the two."),
                 stock("Two degree", 1).set("Clubs!C4", "Two degree").problems());
     }

@@ -83,14 +83,14 @@ class TenMistakesTest {
     @Test
     void missingNeededSheet_isAProblemAtItsName() {
         assertEquals(
-                List.of("Sleeves: the sheet is missing; the sheet Clubs names a sleeve, whose settings stand there."),
+                List.of("Sleeves: the sheet is missing; the sheet Clubs names a sleeve, and its settings belong there."),
                 TestBook.sound().without("Sleeves").problems());
         assertEquals(
-                List.of("Golfers: the sheet is missing; every golfer has a row there. Maybe the sheet \"Golfrs\" is"
+                List.of("Golfers: the sheet is missing; every golfer needs a row there. Maybe the sheet \"Golfrs\" is"
                         + " meant?"),
                 TestBook.sound().rename("Golfers", "Golfrs").problems());
         assertEquals(
-                List.of("Clubs: the sheet is missing; every club has a row there."),
+                List.of("Clubs: the sheet is missing; every club needs a row there."),
                 TestBook.sound().without("Clubs").problems());
     }
 }

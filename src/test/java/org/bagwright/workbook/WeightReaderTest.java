@@ -83,7 +83,7 @@ class WeightReaderTest {
     void wrongCells_areProblemsAtTheirCells() {
         assertEquals(
                 List.of(
-                        "Weights!C3: port must be there once in a weighting, found \"a\" of \"Front: Light\" again, first in"
+                        "Weights!C3: port must appear only once in a weighting, found \"a\" of \"Front: Light\" again, first in"
                                 + " Weights!C2.",
                         "Weights!D4: mass must be filled in, found nothing; expected mass of the piece in this port in"
                                 + " grams, 0 where the port stays empty.",
