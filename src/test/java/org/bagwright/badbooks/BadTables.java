@@ -14,7 +14,7 @@ final class BadTables {
                         "heading twice in other letters",
                         "Clubs!M1",
                         " LOFT ",
-                        "Clubs!M1: the column Loft is there twice, first in Clubs!E1; expected once."),
+                        "Clubs!M1: the column Loft appears twice, first in Clubs!E1; expected once."),
                 text(
                         "unit that is none",
                         "Clubs!G1",
@@ -99,11 +99,11 @@ final class BadTables {
                         book -> book.createSheet("bench card")),
                 BadBook.of(
                         "two sheets of one name but for a blank",
-                        "Clubs : the sheet Clubs is there twice, case and blanks in names do not count; rename or remove one.",
+                        "Clubs : the sheet Clubs appears twice (case and spaces are ignored); rename or remove one.",
                         book -> book.createSheet("Clubs ")),
                 BadBook.part(
                         "two sheets of one name but for the case",
-                        "CLUBS: the sheet Clubs is there twice, case and blanks in names do not count; rename or remove one.",
+                        "CLUBS: the sheet Clubs appears twice (case and spaces are ignored); rename or remove one.",
                         "xl/workbook.xml",
                         text -> text.replace("name=\"Aims\"", "name=\"CLUBS\"")));
     }

@@ -41,7 +41,7 @@ class MannersTest {
                 "xyzzy                             | There are: demo, new, check",
                 "--plan bag.xlsx                   | Maybe \"plan\"?",
                 "plan bag.xlsx out.xlsx            | Maybe \"-o out.xlsx\"?",
-                "check bag.xlsx out.xlsx           | \"out.xlsx\" is one word too many.",
+                "check bag.xlsx out.xlsx           | Unexpected argument \"out.xlsx\".",
                 "plan bag.xlsx --second 5          | no option --second. Maybe \"--seconds\"?",
                 "plan --jsno                       | Maybe \"--json\"?",
                 "plan bag.xlsx --seconds abc       | --seconds takes a number such as 2.5, found \"abc\".",

@@ -157,7 +157,7 @@ class PinsTest {
         });
         Terminal wrong = again(book);
         assertEquals(3, wrong.code());
-        assertTrue(wrong.err().contains("Plan!X6") && wrong.err().contains("no such slot"), wrong.err());
+        assertTrue(wrong.err().contains("Plan!X6") && wrong.err().contains("no longer has this slot"), wrong.err());
     }
 
     @Test

@@ -122,7 +122,7 @@ class ShotProblemsTest {
         GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of(weak));
         List<String> texts = TestBags.texts(flight, Message.Severity.WARNING);
         assertTrue(
-                texts.stream().anyMatch(text -> text.startsWith("Clubs!C10: The shots with 7 iron ask for 7")),
+                texts.stream().anyMatch(text -> text.startsWith("Clubs!C10: The shots with 7 iron need 7")),
                 texts::toString);
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.PROBLEM));
         assertEquals(80, flight.predict(BAG.get(8), 30).ballSpeedMps() / TestBags.MPS_PER_MPH, 1e-6);

@@ -99,7 +99,7 @@ class HeadingsTest {
     @Test
     void sameHeadingTwice_isAProblem() {
         assertEquals(
-                List.of("Clubs!K1: the column Loft is there twice, first in Clubs!E1; expected once."),
+                List.of("Clubs!K1: the column Loft appears twice, first in Clubs!E1; expected once."),
                 TestBook.sound().set("Clubs!K1", "loft").problems());
     }
 

@@ -99,7 +99,7 @@ class SleeveReaderTest {
     void halfFilledRows_areProblems() {
         assertEquals(
                 List.of(
-                        "Sleeves!B3: a setting must say what it does, found neither Clock and Bend nor a rated change;"
+                        "Sleeves!B3: a setting must have Clock and Bend or a rated change, found neither;"
                                 + " expected one of them in this row.",
                         "Sleeves!D4: bend must be filled in where Clock is, found nothing; expected degrees, 0 for no"
                                 + " bend.",

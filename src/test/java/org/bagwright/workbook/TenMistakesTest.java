@@ -64,7 +64,7 @@ class TenMistakesTest {
     void tenMistakesInOneBook_saidInPlainWords() {
         assertEquals(
                 List.of(
-                        "Golfers!A2: the sheet has no golfer, found no filled row under the headings; expected a name"
+                        "Golfers!A2: No golfer: every row under the headings is empty. Enter a name"
                                 + " here.",
                         "Clubs!E2: loft must be a number in degrees, found \"ten and a half\".",
                         "Clubs!I3: sleeve must be a name on the sheet Sleeves, found \"Two degre\". Maybe \"Two"
