@@ -44,13 +44,13 @@ final class GolferColumns {
                     "Most open",
                     Quantity.ANGLE,
                     Limit.SITS_DEG,
-                    "The most open look the golfer accepts as the club sits, degrees: 1 deg open is -1.")
+                    "The most open look the golfer accepts, degrees, closed is positive: 1 deg open is -1.")
             .ifBlank("no limit");
     static final Column MOST_CLOSED = Column.number(
                     "Most closed",
                     Quantity.ANGLE,
                     Limit.SITS_DEG,
-                    "The most closed look the golfer accepts as the club sits, degrees, closed is positive.")
+                    "The most closed look the golfer accepts, degrees, closed is positive.")
             .ifBlank("no limit");
     static final Column GAP_WISH = Column.number(
                     "Gap wish",

@@ -10,7 +10,7 @@ enum StartSetting {
     SPEED("Speed", "mph", "Unit of head and ball speeds: mph, m/s or km/h.", "mph", "mph", "m/s", "km/h"),
     LENGTH("Length", "in", "Unit of club lengths: in or mm.", "in", "in", "mm"),
     TEMPERATURE("Temperature", "C", "Unit of the air temperature: C or F.", "C", "C", "F"),
-    AIR_TEMPERATURE("Air temperature", "20", "Of the air where the shots fly, in the unit above.", "20 C (68 F)"),
+    AIR_TEMPERATURE("Air temperature", "20", "Temperature where the shots fly, in the unit above.", "20 C (68 F)"),
     ALTITUDE("Altitude", "0", "Height above sea level in metres, or in feet written as 300 ft.", "sea level"),
     HUMIDITY("Humidity", "50", "Relative humidity in percent.", "50"),
     HEAD_WIND("Head wind", "0", "Wind against the shot in the speed unit above; negative is a tail wind.", "0"),

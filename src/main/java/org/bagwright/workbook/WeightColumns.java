@@ -27,7 +27,7 @@ final class WeightColumns {
     static final Column X = position("X", "Where the piece sits: toward the target" + ORIGIN + " Back is negative.");
     static final Column Y = position(
             "Y",
-            "Where the piece sits: toward the golfer, which is the heel side, right- or left-handed" + ORIGIN
+            "Where the piece sits: toward the golfer (the heel side, right- or left-handed)" + ORIGIN
                     + " The toe side is negative.");
     static final Column Z = position("Z", "Where the piece sits: upward" + ORIGIN + " Below is negative.");
 
