@@ -70,7 +70,7 @@ final class ShotChecks {
         Impact.Head perfect = new Impact.Head(head.speedMps(), head.massKg(), Restitution.PERFECT);
         double mostMps = Impact.strike(perfect, Ball.STANDARD, spinLoftDeg).ballSpeedMps();
         if (ballMps > mostMps * (1 + 1e-9)) {
-            found.add("Ball speed " + words.speed(ballMps) + " is more than even a perfect blow gives at head speed "
+            found.add("Ball speed " + words.speed(ballMps) + " is more than even a perfect hit gives at head speed "
                     + words.speed(head.speedMps()) + ": at most " + words.speed(mostMps) + ".");
         }
     }

@@ -110,7 +110,7 @@ final class KnownKit {
             findings.assumed(
                     assumedPlaces.get(0),
                     "kit \"" + name + "\": where " + (count == 1 ? "a piece sits is" : count + " pieces sit is")
-                            + " not fully given; each blank X, Y or Z is taken as 0 mm, level with the centre of"
+                            + " not fully given; each blank X, Y or Z counts as 0 mm, level with the centre of"
                             + " gravity of the head.");
         }
     }
