@@ -68,7 +68,7 @@ final class ClubKits {
         if (pair.isPresent() && pair.get().kit() != kit) {
             row.problem(
                     ClubColumns.WEIGHTING,
-                    "weighting must belong to the kit in Kit, found \"" + text + "\" and the kit \"" + kit.name()
+                    "weighting must be of the kit in the column Kit, found \"" + text + "\" and the kit \"" + kit.name()
                             + "\"; " + expected(kit));
             return Fitted.NOTHING;
         }

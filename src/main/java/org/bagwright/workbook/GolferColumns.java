@@ -73,7 +73,8 @@ final class GolferColumns {
 
     static final SheetSchema SHEET = new SheetSchema(
             "Golfers",
-            "One row per golfer, with at least the name. Hold the pointer over a heading to see what to enter and what a"
+            "One row per golfer, with at least the name. Hold the pointer over a heading to see what to enter and"
+                    + " what a"
                     + " blank cell means.",
             List.of(
                     GOLFER,

@@ -119,7 +119,8 @@ public final class SafeFile {
             throw NotWrittenException.because(target, "this is a folder. Give the name of a file.");
         }
         if (!Files.isDirectory(folder)) {
-            throw NotWrittenException.because(target, "there is no folder " + folder + ". Create it, or give another folder.");
+            throw NotWrittenException.because(target, "there is no folder " + folder + ". Create it, or give another"
+                    + " folder.");
         }
         if (!Files.exists(target) && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             throw NotWrittenException.because(

@@ -39,7 +39,8 @@ final class BadFiles {
                         text -> null),
                 BadBook.part(
                         "two sheets of one content",
-                        "bag.xlsx: the file is damaged: its sheets \"Golfers\" and \"Clubs\" share the same content; use an earlier copy.",
+                        "bag.xlsx: the file is damaged: its sheets \"Golfers\" and \"Clubs\" share the same content;"
+                                + " use an earlier copy.",
                         "xl/workbook.xml",
                         text -> text.replace("r:id=\"rId4\"", "r:id=\"rId3\"")),
                 BadBook.part(
@@ -50,7 +51,8 @@ final class BadFiles {
                 BadBook.part("properties that are no XML", DAMAGED, "docProps/app.xml", text -> "none"),
                 BadBook.part(
                         "document of another kind",
-                        "bag.xlsx: this is a file of another kind, not an .xlsx workbook. Open it in a spreadsheet program and save it as an .xlsx workbook.",
+                        "bag.xlsx: this is a file of another kind, not an .xlsx workbook. Open it in a spreadsheet"
+                                + " program and save it as an .xlsx workbook.",
                         "[Content_Types].xml",
                         text -> text.replace("spreadsheetml.sheet.main", "spreadsheetml.other.main")),
                 BadBook.part("no list of parts", DAMAGED, "xl/_rels/workbook.xml.rels", text -> null),

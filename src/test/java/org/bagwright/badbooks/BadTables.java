@@ -22,7 +22,8 @@ final class BadTables {
                         "Clubs!G1: the unit of Length must be one of in, mm, cm, m, found \"feet and inches\"."),
                 BadBook.of(
                         "headings missing",
-                        "Clubs: no headings found in the first 10 rows; expected Golfer, Slot, Club, Kind, Loft, Lie ...",
+                        "Clubs: no headings found in the first 10 rows; expected Golfer, Slot, Club, Kind, Loft, Lie"
+                                + " ...",
                         book -> book.getSheet("Clubs")
                                 .removeRow(book.getSheet("Clubs").getRow(0))),
                 BadBook.of(
@@ -76,7 +77,8 @@ final class BadTables {
                         "Aims!A2: measure must be loft, lie, sits, carry, gap, swingweight, spread or change, found \"gaps and carry\". Maybe \"gap\"?"),
                 BadBook.of(
                         "no cell at all",
-                        "Golfers: no headings found in the first 10 rows; expected Golfer, Hand, Driver speed, Iron speed, Shaft lean, Squares face ...",
+                        "Golfers: no headings found in the first 10 rows; expected Golfer, Hand, Driver speed, Iron"
+                                + " speed, Shaft lean, Squares face ...",
                         BadTables::empty),
                 BadBook.of(
                         "a column of another kind over a whole sheet",

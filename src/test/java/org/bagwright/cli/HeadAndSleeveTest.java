@@ -178,7 +178,8 @@ class HeadAndSleeveTest {
         assertTrue(
                 sits.contains(
                         "Golfer B lets the head sit: setting 3 of Driver changes the face by +3.2 degrees (closed is"
-                                + " positive) and the loft by 0.0; if squared, it would change the face by 0.0 degrees (closed is"
+                                + " positive) and the loft by 0.0; if squared, it would change the face by 0.0"
+                                + " degrees (closed is"
                                 + " positive) and the loft by +2.0"),
                 sits);
         String squares = messages(chart(rings(golfer("yes"))));

@@ -138,7 +138,7 @@ class PinsTest {
             Terminal wrong = Terminal.run(command, book);
             assertEquals(3, wrong.code());
             String said = wrong.out() + wrong.err();
-            assertTrue(said.contains("Plan!X7: the pinned choice of Golfer A, slot 2, is no option"), said);
+            assertTrue(said.contains("Plan!X7: the pinned choice of Golfer A, slot 2, is not an option"), said);
             assertTrue(said.contains("setting 9"), said);
         }
     }

@@ -43,7 +43,7 @@ class ShotProblemsTest {
     void ballSpeed_isAProblemJustBeyondThePerfectBlow() {
         assertEquals(
                 List.of(), problems(at("driver").headMph(100).ballMph(162.6).shot()));
-        assertProblem(at("driver").headMph(100).ballMph(162.7).shot(), "perfect blow");
+        assertProblem(at("driver").headMph(100).ballMph(162.7).shot(), "perfect hit");
         assertProblem(at("driver").ballMph(156).shot(), "head speed 95 mph");
     }
 
@@ -53,14 +53,14 @@ class ShotProblemsTest {
         assertEquals(
                 List.of(),
                 problems(at("9 iron").headMph(80).ballMph(110).launch(24).shot()));
-        assertProblem(at("9 iron").headMph(80).ballMph(125).launch(24).shot(), "perfect blow");
+        assertProblem(at("9 iron").headMph(80).ballMph(125).launch(24).shot(), "perfect hit");
     }
 
     @Tag("analytic")
     @Test
     void launch_isAProblemWhereNoDeliveredLoftGivesIt() {
         assertProblem(at("lob wedge").attack(-10).launch(70).shot(), "higher than any delivered loft");
-        assertProblem(at("driver").launch(45).shot(), "Maybe another club was meant");
+        assertProblem(at("driver").launch(45).shot(), "Maybe it was another club");
         assertProblem(at("driver").attack(8).launch(5).shot(), "under the path of the head");
     }
 
@@ -79,8 +79,8 @@ class ShotProblemsTest {
     @Tag("analytic")
     @Test
     void spin_isAProblemWhereTheLaunchDeniesIt() {
-        assertProblem(at("7 iron").launch(20).spin(0).shot(), "does not go with the launch");
-        assertProblem(at("driver").attack(5).launch(6).spin(3000).shot(), "does not go with the launch");
+        assertProblem(at("7 iron").launch(20).spin(0).shot(), "does not fit the launch");
+        assertProblem(at("driver").attack(5).launch(6).spin(3000).shot(), "does not fit the launch");
     }
 
     @Tag("analytic")

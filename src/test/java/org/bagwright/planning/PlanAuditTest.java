@@ -61,7 +61,7 @@ class PlanAuditTest {
                 planned.spreads());
         PlanDisagreement told = assertThrows(
                 PlanDisagreement.class, () -> PlanAudit.check(with(BagResult.of(bag.options(), bag.today(), wrong))));
-        assertTrue(told.getMessage().contains("Golfer A: the penalty planned is told as"), told.getMessage());
+        assertTrue(told.getMessage().contains("Golfer A: the penalty planned is shown as"), told.getMessage());
     }
 
     /** The numbers of two settings of the driver changed places, as a slip in a table would do it. */
@@ -93,7 +93,7 @@ class PlanAuditTest {
                         right.takes()));
         PlanDisagreement told =
                 assertThrows(PlanDisagreement.class, () -> PlanAudit.check(with(withFirst(bag, driver, options))));
-        assertTrue(told.getMessage().contains("come out otherwise when computed once more"), told.getMessage());
+        assertTrue(told.getMessage().contains("differ when computed again"), told.getMessage());
     }
 
     private static BagResult withFirst(BagResult bag, SlotOptions slot, List<Option> options) {

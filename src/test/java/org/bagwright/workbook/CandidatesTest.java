@@ -52,8 +52,8 @@ class CandidatesTest {
     void twoRowsInTheBag_areAProblemAtTheSecond() {
         assertEquals(
                 List.of(
-                        "Clubs!P4: a slot must have one club in the bag today, found yes again, first in Clubs!P3; expected"
-                                + " no here or there."),
+                        "Clubs!P4: a slot must have one club in the bag today, found yes again, first in Clubs!P3;"
+                                + " expected no in one of them."),
                 threeForOneSlot(null, "yes", "yes").problems());
     }
 
@@ -68,8 +68,8 @@ class CandidatesTest {
     void twoPinnedRows_areAProblemAtTheSecond() {
         assertEquals(
                 List.of(
-                        "Clubs!Q3: a slot must have at most one pinned club, found yes again, first in Clubs!Q2; expected no"
-                                + " here or there."),
+                        "Clubs!Q3: a slot must have at most one pinned club, found yes again, first in Clubs!Q2;"
+                                + " expected no in one of them."),
                 threeForOneSlot(null, null, null)
                         .set(cell("Pinned", 2), "yes")
                         .set(cell("Pinned", 3), "yes")

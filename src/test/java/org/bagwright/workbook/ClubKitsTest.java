@@ -58,7 +58,7 @@ class ClubKitsTest {
                         + " Maybe \"Front\"?",
                 "-|light|L2: weighting needs its kit, found \"light\" and no kit; expected the kit in the column Kit, or"
                         + " before the weighting as Kit: weighting. Maybe \"Front: Light\"?",
-                "Front|Rear: Only|L2: weighting must belong to the kit in the column Kit, found \"Rear: Only\" and the kit"
+                "Front|Rear: Only|L2: weighting must be of the kit in the column Kit, found \"Rear: Only\" and the kit"
                         + " \"Front\"; expected \"Light\" or \"Heavy\"."
             })
     void wrongKitOrWeighting_isAProblemAtItsCell(String kit, String weighting, String expected) {

@@ -72,7 +72,7 @@ class SleeveReaderTest {
                                 + " for no change.",
                         "Sleeves!H4: loft change must be filled in where Lie change is, found nothing; expected degrees, 0"
                                 + " for no change.",
-                        "Sleeves!J5: a face change alone does not say where the shaft points, found no other; expected"
+                        "Sleeves!J5: a face change alone does not say where the shaft points; expected"
                                 + " Clock and Bend, or Loft change and Lie change, in this row as well."),
                 sleeves()
                         .row("Two degree", "A", null, null, null, null, null, 1)
@@ -111,8 +111,8 @@ class SleeveReaderTest {
                                 + " well.",
                         "Sleeves!B8: setting must be filled in, found nothing; expected the mark on the sleeve. One row for"
                                 + " every mark.",
-                        "Sleeves!A9: sleeve must be filled in, found nothing; expected what you call the sleeve, on every"
-                                + " row of it."),
+                        "Sleeves!A9: sleeve must be filled in, found nothing; expected your name for the sleeve, on"
+                                + " each of its rows."),
                 sleeves()
                         .row("Two degree", "A")
                         .row("Two degree", "B", 3)

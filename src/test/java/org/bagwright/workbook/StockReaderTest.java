@@ -90,9 +90,9 @@ class StockReaderTest {
                 stock("12 g", 1.5).problems());
         assertEquals(
                 List.of(
-                        "Stock!B2: count must be filled in, found nothing; expected how many lie on the bench beside those"
-                                + " that are in the clubs today. All golfers of the book share them, with what is taken out of"
-                                + " their clubs."),
+                        "Stock!B2: count must be filled in, found nothing; expected how many are on the bench,"
+                                + " without those in the clubs today. All golfers of the book share them, and"
+                                + " whatever comes out of their clubs."),
                 stock("12 g", null).problems());
     }
 
@@ -111,8 +111,8 @@ class StockReaderTest {
     @Test
     void itemThatIsASleeveAndAClub_isAProblem() {
         assertEquals(
-                List.of("Stock!A2: item must name one thing, found \"Two degree\", which is both a sleeve and a club; expected"
-                        + " different names for the two."),
+                List.of("Stock!A2: item must name one thing, found \"Two degree\", which is a sleeve and a club;"
+                        + " expected different names for the two."),
                 stock("Two degree", 1).set("Clubs!C4", "Two degree").problems());
     }
 

@@ -83,11 +83,11 @@ class TenMistakesTest {
     @Test
     void missingNeededSheet_isAProblemAtItsName() {
         assertEquals(
-                List.of("Sleeves: the sheet is missing; the sheet Clubs names a sleeve, and its settings belong there."),
+                List.of("Sleeves: the sheet is missing; the sheet Clubs names a sleeve, and its settings belong"
+                        + " there."),
                 TestBook.sound().without("Sleeves").problems());
         assertEquals(
-                List.of("Golfers: the sheet is missing; every golfer needs a row there. Maybe the sheet \"Golfrs\" is"
-                        + " meant?"),
+                List.of("Golfers: the sheet is missing; every golfer needs a row there. Maybe the sheet \"Golfrs\"?"),
                 TestBook.sound().rename("Golfers", "Golfrs").problems());
         assertEquals(
                 List.of("Clubs: the sheet is missing; every club needs a row there."),
