@@ -9,7 +9,7 @@ import java.util.zip.ZipOutputStream;
 /** Files that are hostile or damaged inside, beside those of {@code BadFileTest}. */
 final class BadFiles {
     private static final String DAMAGED =
-            "bag.xlsx: the file is damaged or incomplete, or no .xlsx workbook inside; take"
+            "bag.xlsx: the file is damaged or incomplete, or is not an .xlsx workbook; use"
                     + " an earlier copy, or repair it in a spreadsheet program.";
     private static final String LAUGHS = "<!DOCTYPE x [<!ENTITY a \"ha\"><!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;\">"
             + "<!ENTITY c \"&b;&b;&b;&b;&b;&b;&b;&b;\"><!ENTITY d \"&c;&c;&c;&c;&c;&c;&c;&c;\">"

@@ -258,7 +258,7 @@ class GaugeWriteTest {
             assertTrue(GaugeBooks.note(copy, "Sleeves!D2")
                     .contains("Weighted mean from 8 readings of Driver, 3 readings of 3 wood"));
         }
-        assertTrue(gauge.get("messages").toString().contains("weighted mean of what Driver, 3 wood tell"));
+        assertTrue(gauge.get("messages").toString().contains("weighted mean for Driver, 3 wood"));
     }
 
     private static double mean(JsonNode gauge, String field) {

@@ -103,9 +103,9 @@ class HeadAndSleeveTest {
                 .row("S", "N", 0, 1.4)
                 .row("S", "F", 0, -1));
         assertTrue(
-                messages(chart).contains("read as one ring the table means a bend of 1.2 degrees, misfit 0.2"),
+                messages(chart).contains("read as one ring, the table means a bend of 1.2 degrees, misfit 0.2"),
                 messages(chart));
-        assertFalse(messages(chart).contains("the table is taken"), messages(chart));
+        assertFalse(messages(chart).contains("the table is used"), messages(chart));
     }
 
     /** Hour 3 and 1 degree give 1 / sin(58) = 1.18 degrees of loft and 0.0 of lie; the table says 2 and 0.5. */

@@ -35,7 +35,7 @@ class MannersTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "plan                              | a book is missing, such as bagwright plan bag.xlsx",
+                "plan                              | Give a book, such as bagwright plan bag.xlsx",
                 "bag.xlsx                          | Maybe \"bagwright plan bag.xlsx\"?",
                 "plna bag.xlsx                     | no command \"plna\". Maybe \"plan\"?",
                 "xyzzy                             | There are: demo, new, check",
@@ -52,7 +52,7 @@ class MannersTest {
                 "plan bag.xlsx --seed 1 --seed 2   | --seed is given twice.",
                 "plan bag.xlsx -o                  | -o needs the name of a file after it.",
                 "plan bag.xlsx -o x.xlsx --in-place| Give either -o or --in-place, not both.",
-                "compare bag.xlsx                  | at least 2 are needed",
+                "compare bag.xlsx                  | Give at least 2 books",
                 "gauge bag.xlsx -o x.xlsx          | Nothing is written without --write",
                 "chart demo-data/trio.xlsx --club 5wood | Maybe \"5 wood\"?",
                 "demo triio                        | Maybe \"trio\"?",

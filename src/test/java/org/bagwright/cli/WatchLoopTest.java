@@ -133,7 +133,7 @@ class WatchLoopTest {
         awaitPlanOf(0);
         byte[] good = Files.readAllBytes(book);
         Files.writeString(book, "no workbook");
-        awaitSaid("bag.xlsx: this is no .xlsx workbook");
+        awaitSaid("bag.xlsx: this is not an .xlsx workbook");
         Files.delete(book);
         awaitSaid("the book is missing");
         Files.write(book, good);

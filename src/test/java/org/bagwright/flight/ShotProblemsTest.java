@@ -61,7 +61,7 @@ class ShotProblemsTest {
     void launch_isAProblemWhereNoDeliveredLoftGivesIt() {
         assertProblem(at("lob wedge").attack(-10).launch(70).shot(), "higher than any delivered loft");
         assertProblem(at("driver").launch(45).shot(), "Maybe it was another club");
-        assertProblem(at("driver").attack(8).launch(5).shot(), "under the path of the head");
+        assertProblem(at("driver").attack(8).launch(5).shot(), "below the path of the head");
     }
 
     @Tag("analytic")

@@ -82,7 +82,7 @@ class CandidatesTest {
         assertTrue(book.book().clubs().get(1).pinned());
         assertEquals(
                 List.of(
-                        "Clubs!Q3: the club \"5 wood\" is pinned but not in the bag today; the plan takes it as this row"
+                        "Clubs!Q3: the club \"5 wood\" is pinned but not in the bag today; the plan uses it as this row"
                                 + " says."),
                 book.lines(Message.Severity.WARNING));
         assertEquals(
