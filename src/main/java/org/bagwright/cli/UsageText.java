@@ -59,8 +59,7 @@ final class UsageText {
             return "Unexpected argument \"" + typed + "\"." + maybeOut(typed);
         }
         if (isBook(typed)) {
-            return "\"" + typed + "\" is a book; give a command before it. Maybe \"bagwright plan " + typed
-                    + "\"?";
+            return "\"" + typed + "\" is a book; give a command before it. Maybe \"bagwright plan " + typed + "\"?";
         }
         String maybe = Meant.maybe(typed, command.getSubcommands().keySet());
         return "There is no command \"" + typed + "\"."

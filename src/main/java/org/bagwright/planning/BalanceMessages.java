@@ -54,13 +54,14 @@ final class BalanceMessages {
 
     /** A swingweight read on a scale replaces the masses; what a moved piece adds to it depends on the length alone. */
     private boolean matters(BalanceFigure figure, Club club) {
-        boolean matched = spreadCounts
-                && book.settings().matching().groupOf(club.kind()).isPresent();
+        boolean matched =
+                spreadCounts && book.settings().matching().groupOf(club.kind()).isPresent();
         if (matched && byInertia) {
             return true;
         }
-        boolean swingweight =
-                matched || club.kit().isPresent() || club.targets().swingweight().isPresent();
+        boolean swingweight = matched
+                || club.kit().isPresent()
+                || club.targets().swingweight().isPresent();
         boolean read = club.parts().measured().isPresent();
         return swingweight && (read ? figure == BalanceFigure.LENGTH : figure != BalanceFigure.HEAD_INERTIA);
     }

@@ -169,8 +169,7 @@ final class BookFile {
             throw bad(OTHER_KIND);
         } catch (InvalidFormatException | IOException | RuntimeException broken) {
             boolean strict = String.valueOf(broken.getMessage()).contains("Strict OOXML");
-            throw bad(
-                    strict ? "this workbook is in the Strict format; save it as a normal .xlsx workbook." : DAMAGED);
+            throw bad(strict ? "this workbook is in the Strict format; save it as a normal .xlsx workbook." : DAMAGED);
         }
     }
 
@@ -183,9 +182,8 @@ final class BookFile {
             }
         }
         if (sheetBytes > Runtime.getRuntime().maxMemory() / MEMORY_PER_SHEET) {
-            throw bad(
-                    "its sheets need more memory than there is. Delete rows that hold nothing but formatting,"
-                            + " or use a machine with more memory.");
+            throw bad("its sheets need more memory than there is. Delete rows that hold nothing but formatting,"
+                    + " or use a machine with more memory.");
         }
     }
 

@@ -70,8 +70,7 @@ final class ClubColumns {
                             + " is empty today.")
             .ifBlank("yes for the first row of a slot, unless another row of it says yes; no for the others");
     static final Column PINNED = Column.yesNo(
-                    "Pinned",
-                    "yes: the club stays exactly as this row says. In its slot, the plan takes this row.")
+                    "Pinned", "yes: the club stays exactly as this row says. In its slot, the plan takes this row.")
             .ifBlank("no");
     static final Column OPTIONAL = Column.yesNo(
                     "Optional", "yes: the slot may stay empty. Yes on one of its rows is enough.")
@@ -107,10 +106,7 @@ final class ClubColumns {
                     "Golfer lie", Limit.LIE_DEG, "The lie at which the golfer holds the shaft with this club, degrees.")
             .ifBlank("the lie target, or the club's lie");
     static final Column HEAD_MASS = Column.number(
-                    "Head mass",
-                    Quantity.MASS,
-                    HEAD_MASS_KG,
-                    "Mass of the head in grams, with any ports empty.")
+                    "Head mass", Quantity.MASS, HEAD_MASS_KG, "Mass of the head in grams, with any ports empty.")
             .ifBlank("assumed from kind and length");
     static final Column SOLE_RADIUS = Column.number(
                     "Sole radius",

@@ -7,8 +7,7 @@ import org.bagwright.domain.Limit;
 final class GolferColumns {
     static final Limit GAP_M = new Limit(0.1, 150, "m");
 
-    static final Column GOLFER = Column.of(
-                    Column.Kind.TEXT, "Golfer", "The golfer's name, the same on every sheet.")
+    static final Column GOLFER = Column.of(Column.Kind.TEXT, "Golfer", "The golfer's name, the same on every sheet.")
             .mustBeFilled();
     static final Column HAND = Column.of(Column.Kind.CHOICE, "Hand", "R for right-handed, L for left-handed.")
             .offering("R", "L")

@@ -119,12 +119,11 @@ public final class SafeFile {
             throw NotWrittenException.because(target, "this is a folder. Give the name of a file.");
         }
         if (!Files.isDirectory(folder)) {
-            throw NotWrittenException.because(target, "there is no folder " + folder + ". Create it, or give another"
-                    + " folder.");
+            throw NotWrittenException.because(
+                    target, "there is no folder " + folder + ". Create it, or give another" + " folder.");
         }
         if (!Files.exists(target) && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            throw NotWrittenException.because(
-                    target, "this is a broken link. Choose another name for the result.");
+            throw NotWrittenException.because(target, "this is a broken link. Choose another name for the result.");
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
             throw NotWrittenException.because(target, "this is not a regular file. Choose another name.");

@@ -31,9 +31,7 @@ final class SleeveColumns {
                     "Change of loft in the sleeve's own table, degrees. Needs Lie change too.")
             .ifBlank("no table; then Clock and Bend are needed");
     static final Column LIE_CHANGE = angle(
-                    "Lie change",
-                    RATED_DEG,
-                    "Change of lie in the sleeve's own table, degrees. Needs Loft change too.")
+                    "Lie change", RATED_DEG, "Change of lie in the sleeve's own table, degrees. Needs Loft change too.")
             .ifBlank("no table; then Clock and Bend are needed");
     static final Column FACE_CHANGE = angle(
                     "Face change",

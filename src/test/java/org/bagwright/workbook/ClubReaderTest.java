@@ -244,8 +244,7 @@ class ClubReaderTest {
     @Test
     void headingsWithoutAClub_isAProblem() {
         assertEquals(
-                List.of(
-                        "Clubs!C2: No club: every row under the headings is empty. Enter a club here."),
+                List.of("Clubs!C2: No club: every row under the headings is empty. Enter a club here."),
                 clubs().problems());
     }
 }

@@ -109,8 +109,7 @@ class GolferReaderTest {
     @Test
     void noGolfer_isOneProblemAndClubsAreNotBlamed() {
         assertEquals(
-                List.of("Golfers!A2: No golfer: every row under the headings is empty. Enter a name"
-                        + " here."),
+                List.of("Golfers!A2: No golfer: every row under the headings is empty. Enter a name" + " here."),
                 golfers(HEADINGS).problems());
     }
 

@@ -35,9 +35,8 @@ class HeadingsTest {
                 .rowAt(10, 0, "Golfer", "Hand")
                 .row("Ann");
         assertEquals(
-                List.of(
-                        "Golfers: no headings found in the first 10 rows; expected Golfer,"
-                                + " Hand, Driver speed, Iron speed, Shaft lean, Squares face ..."),
+                List.of("Golfers: no headings found in the first 10 rows; expected Golfer,"
+                        + " Hand, Driver speed, Iron speed, Shaft lean, Squares face ..."),
                 late.problems());
     }
 

@@ -89,10 +89,9 @@ class StockReaderTest {
                 List.of("Stock!B2: count must be a whole number, found 1.5."),
                 stock("12 g", 1.5).problems());
         assertEquals(
-                List.of(
-                        "Stock!B2: count must be filled in, found nothing; expected how many are on the bench,"
-                                + " without those in the clubs today. All golfers of the book share them, and"
-                                + " whatever comes out of their clubs."),
+                List.of("Stock!B2: count must be filled in, found nothing; expected how many are on the bench,"
+                        + " without those in the clubs today. All golfers of the book share them, and"
+                        + " whatever comes out of their clubs."),
                 stock("12 g", null).problems());
     }
 

@@ -64,8 +64,7 @@ class TenMistakesTest {
     void tenMistakesInOneBook_saidInPlainWords() {
         assertEquals(
                 List.of(
-                        "Golfers!A2: No golfer: every row under the headings is empty. Enter a name"
-                                + " here.",
+                        "Golfers!A2: No golfer: every row under the headings is empty. Enter a name" + " here.",
                         "Clubs!E2: loft must be a number in degrees, found \"ten and a half\".",
                         "Clubs!I3: sleeve must be a name on the sheet Sleeves, found \"Two degre\". Maybe \"Two"
                                 + " degree\"?",
