@@ -41,7 +41,7 @@ public final class OtherProgram {
         return ownersFile(book)
                 .map(owner -> Message.warning(
                         name(book),
-                        "the book seems to be open in another program; what is not saved there yet is not seen here."));
+                        "the book seems to be open in another program; changes not saved there are not seen here."));
     }
 
     /** Refuses to replace a book that another program has open, since its next save would undo the result. */
@@ -52,7 +52,7 @@ public final class OtherProgram {
                     name(book),
                     "the book is open in another program, as the file "
                             + owner.get().getFileName()
-                            + " beside it says. Close it there, then try again. If it is open nowhere, a program has"
+                            + " next to it shows. Close it there, then try again. If it is not open anywhere, a program"
                             + " crashed and left that file behind: delete " + owner.get() + " and try again.");
         }
         if (Files.exists(book) && isLocked(book)) {
@@ -70,7 +70,7 @@ public final class OtherProgram {
     static OpenElsewhereException changedMeanwhile(Path book) {
         return new OpenElsewhereException(
                 name(book),
-                "another program has written this book just now, so it was left as it is. Close it there, then try"
+                "another program has just written this book, so it was left unchanged. Close it there, then try"
                         + " again.");
     }
 

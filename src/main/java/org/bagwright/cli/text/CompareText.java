@@ -29,12 +29,12 @@ public final class CompareText {
         for (String golfer : comparison.golfers()) {
             lines.add(golfer);
             table(lines, golfer);
-            comparison.without(golfer).forEach(name -> lines.add("  " + name + " has no bag of " + golfer + "."));
+            comparison.without(golfer).forEach(name -> lines.add("  " + name + " has no bag for " + golfer + "."));
             measures(lines, golfer);
             differences(lines, golfer);
             lines.add("");
         }
-        lines.add("Uneven: root mean square of gap less wish, in "
+        lines.add("Uneven: root mean square of gap minus wish, in "
                 + comparison.distance().label() + ". Worst: the worst miss, in tolerances.");
         return lines;
     }
@@ -77,7 +77,7 @@ public final class CompareText {
     }
 
     private void measures(List<String> lines, String golfer) {
-        StringBuilder heading = new StringBuilder(String.format("  %-20s %-8s", "points by measure", ""));
+        StringBuilder heading = new StringBuilder(String.format("  %-20s %-8s", "penalty by measure", ""));
         for (Measure measure : Measure.values()) {
             heading.append(String.format(" %11s", measure.label()));
         }

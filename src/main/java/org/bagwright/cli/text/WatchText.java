@@ -104,7 +104,7 @@ public final class WatchText {
     }
 
     public void missing() {
-        say("the book is not there just now, or another program holds it;" + WAITING.substring(1));
+        say("the book is missing, or another program has locked it;" + WAITING.substring(1));
     }
 
     public void fault(Exception fault) {
@@ -118,7 +118,7 @@ public final class WatchText {
         progress.clear();
         if (!heldTold) {
             say(target + " cannot be written (" + new FaultText(held).sentence() + "). Is it open in another program? Close it"
-                    + " there; it is tried again every few seconds.");
+                    + " there; watch tries again every few seconds.");
         }
         heldTold = true;
     }

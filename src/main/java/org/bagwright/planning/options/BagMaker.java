@@ -144,8 +144,7 @@ public final class BagMaker {
         boolean pinned = book.pinOf(made.main().golfer(), made.slot()).isPresent();
         if (!pinned && made.options().stream().noneMatch(Option::open)) {
             messages.add(Message.warning(
-                    made.main().cell(),
-                    "no setting of " + made.main().name() + " is allowed to a plan, so it stays as it is"));
+                    made.main().cell(), "no setting of " + made.main().name() + " is allowed, so it stays as it is"));
         }
     }
 

@@ -46,9 +46,9 @@ public final class BookFile {
 
     private static final String SAVE_AS = " Open it in a spreadsheet program and save it as an .xlsx workbook.";
 
-    private static final String OTHER_KIND = "this is no .xlsx workbook but a file of another kind." + SAVE_AS;
+    private static final String OTHER_KIND = "this is a file of another kind, not an .xlsx workbook." + SAVE_AS;
 
-    private static final String DAMAGED = "the file is damaged or incomplete, or no .xlsx workbook inside; take an"
+    private static final String DAMAGED = "the file is damaged or incomplete, or is not an .xlsx workbook; use an"
             + " earlier copy, or repair it in a spreadsheet program.";
 
     static {
@@ -81,7 +81,7 @@ public final class BookFile {
                 throw bad("this is a folder; expected an .xlsx workbook.");
             }
             if (Files.isSymbolicLink(file) && !Files.exists(file)) {
-                throw bad("this is a link that leads nowhere; expected an .xlsx workbook.");
+                throw bad("this is a broken link; expected an .xlsx workbook.");
             }
             if (Files.exists(file) && !Files.isRegularFile(file)) {
                 throw bad("this is a device or a pipe; expected an .xlsx workbook.");
@@ -93,7 +93,7 @@ public final class BookFile {
         } catch (NoSuchFileException missing) {
             throw bad("there is no such file; expected an .xlsx workbook." + NearbyBooks.maybe(file));
         } catch (AccessDeniedException denied) {
-            throw bad("the file may not be read: you lack the permission, or another program has locked it.");
+            throw bad("you have no permission to read the file, or another program has locked it.");
         } catch (FileSystemException failed) {
             throw bad(
                     OtherProgram.from(file, failed).isPresent()
@@ -113,7 +113,7 @@ public final class BookFile {
             case OLE2 -> throw bad(oldOrProtected(bytes));
             case XML, HTML -> throw bad("this is a web page or an XML file, not an .xlsx workbook." + SAVE_AS);
             case PDF -> throw bad("this is a PDF, not an .xlsx workbook.");
-            default -> throw bad("this is no .xlsx workbook but something else, such as CSV text." + SAVE_AS);
+            default -> throw bad("this is not an .xlsx workbook but something else, such as CSV text." + SAVE_AS);
         }
     }
 
@@ -147,9 +147,9 @@ public final class BookFile {
             if (files.getRoot().hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
                 return "the workbook is protected by a password; save a copy of it without a password.";
             }
-            return "this is a file of the old .xls kind, not an .xlsx workbook." + SAVE_AS;
+            return "this is an old .xls file, not an .xlsx workbook." + SAVE_AS;
         } catch (IOException | RuntimeException damaged) {
-            return "this is a damaged file of the old .xls kind; expected an .xlsx workbook.";
+            return "this is a damaged old .xls file; expected an .xlsx workbook.";
         }
     }
 
@@ -171,8 +171,7 @@ public final class BookFile {
             throw bad(OTHER_KIND);
         } catch (InvalidFormatException | IOException | RuntimeException broken) {
             boolean strict = String.valueOf(broken.getMessage()).contains("Strict OOXML");
-            throw bad(
-                    strict ? "this is a workbook of the Strict kind; save it as an ordinary .xlsx workbook." : DAMAGED);
+            throw bad(strict ? "this workbook is in the Strict format; save it as a normal .xlsx workbook." : DAMAGED);
         }
     }
 
@@ -185,9 +184,8 @@ public final class BookFile {
             }
         }
         if (sheetBytes > Runtime.getRuntime().maxMemory() / MEMORY_PER_SHEET) {
-            throw bad(
-                    "its sheets are too large for the memory that is there. Delete the rows that hold nothing but looks,"
-                            + " or take a machine with more memory.");
+            throw bad("its sheets need more memory than there is. Delete rows that hold nothing but formatting,"
+                    + " or use a machine with more memory.");
         }
     }
 
@@ -211,12 +209,12 @@ public final class BookFile {
                     relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
             if (content == null || !workbook.getPackage().containPart(content)) {
                 throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
-                        + "\" is missing; take an earlier copy.");
+                        + "\" is missing; use an earlier copy.");
             }
             String other = contents.putIfAbsent(content, sheet.getName());
             if (other != null) {
                 throw bad("the file is damaged: its sheets \"" + other + "\" and \"" + sheet.getName()
-                        + "\" share one content; take an earlier copy.");
+                        + "\" share the same content; use an earlier copy.");
             }
         }
     }
@@ -228,7 +226,7 @@ public final class BookFile {
                 for (PackageRelationship texts :
                         part.getRelationshipsByType(XSSFRelation.SHARED_STRINGS.getRelation())) {
                     if (!content.containPart(PackagingURIHelper.createPartName(texts.getTargetURI()))) {
-                        throw bad("the file is damaged: the texts of its cells are missing; take an earlier copy.");
+                        throw bad("the file is damaged: the texts of its cells are missing; use an earlier copy.");
                     }
                 }
             }
@@ -240,14 +238,14 @@ public final class BookFile {
         for (Sheet sheet : workbook) {
             XSSFSheet cells = (XSSFSheet) sheet;
             if (sheet.getFirstRowNum() < -1 || sheet.getLastRowNum() > SpreadsheetVersion.EXCEL2007.getLastRowIndex()) {
-                throw damaged(sheet, "a row that no sheet can have");
+                throw damaged(sheet, "a row outside the limits of a sheet");
             }
             if (cells.getCTWorksheet().getSheetData().sizeOfRowArray() > sheet.getPhysicalNumberOfRows()) {
                 throw damaged(sheet, "a row twice");
             }
             for (Row row : sheet) {
                 if (row.getLastCellNum() > SpreadsheetVersion.EXCEL2007.getMaxColumns()) {
-                    throw damaged(sheet, "a column that no sheet can have");
+                    throw damaged(sheet, "a column outside the limits of a sheet");
                 }
                 if (((XSSFRow) row).getCTRow().sizeOfCArray() > row.getPhysicalNumberOfCells()) {
                     throw damaged(sheet, "a cell twice in row " + (row.getRowNum() + 1));
@@ -258,7 +256,7 @@ public final class BookFile {
 
     private UnreadableBookException damaged(Sheet sheet, String has) {
         return bad("the file is damaged: its sheet \"" + sheet.getSheetName() + "\" has " + has
-                + "; take an earlier copy.");
+                + "; use an earlier copy.");
     }
 
     private UnreadableBookException bad(String text) {

@@ -33,7 +33,7 @@ final class BookKind {
         String right = ending.substring(0, 3) + (macros ? "m" : "x");
         String renamed = name.substring(0, name.length() - ending.length()) + right;
         return Optional.of(
-                "this is a workbook " + (macros ? "with" : "without") + " macros, which spreadsheet programs refuse"
-                        + " under a name that ends in ." + ending + "; rename it " + renamed + ".");
+                "this is a workbook " + (macros ? "with" : "without") + " macros; spreadsheet programs refuse to open"
+                        + " it under a name ending in ." + ending + ". Rename it " + renamed + ".");
     }
 }

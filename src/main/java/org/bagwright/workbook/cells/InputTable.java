@@ -114,7 +114,7 @@ public final class InputTable {
                 context.findings()
                         .problem(
                                 address(headingRow, heading.index()),
-                                "the column " + column.get().header() + " is there twice, first in "
+                                "the column " + column.get().header() + " appears twice, first in "
                                         + address(
                                                 headingRow,
                                                 places.get(column.get()).index()) + "; expected once.");

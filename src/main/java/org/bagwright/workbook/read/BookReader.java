@@ -97,13 +97,13 @@ public final class BookReader {
         SheetNameTypos.warn(sheetNames(), findings);
         context = context.in(settings.units());
         Parts parts = parts();
-        List<Shot> shots = optional(ShotColumns.SHEET, "shots are assumed")
+        List<Shot> shots = optional(ShotColumns.SHEET, "flights are assumed")
                 .map(table -> ShotReader.read(table, parts.names(), parts.clubs()))
                 .orElse(List.of());
         List<Reading> readings = table(ReadingColumns.SHEET)
                 .map(table -> ReadingReader.read(table, parts.names(), parts.clubs(), parts.sleeves()))
                 .orElse(List.of());
-        Aims aims = optional(AimColumns.SHEET, "the usual tolerances and importances hold")
+        Aims aims = optional(AimColumns.SHEET, "the usual tolerances and importances are used")
                 .map(table -> AimReader.read(table, settings.matching()))
                 .orElseGet(() -> Aims.defaults(settings.matching()));
         List<StockItem> stock = table(StockColumns.SHEET)
@@ -120,13 +120,13 @@ public final class BookReader {
             boolean read = isStart(workbook.getSheetAt(index))
                     || Schema.READ.stream().anyMatch(schema -> schema.isCalled(name));
             if (read && workbook.getSheetVisibility(index) != SheetVisibility.VISIBLE) {
-                findings.warning(name, "this sheet is hidden and is read all the same");
+                findings.warning(name, "this sheet is hidden but is still read");
             }
         }
     }
 
     private Parts parts() {
-        Optional<GolferReader> golfers = needed(GolferColumns.SHEET, "every golfer has a row there")
+        Optional<GolferReader> golfers = needed(GolferColumns.SHEET, "every golfer needs a row there")
                 .map(table -> GolferReader.read(table, context));
         NameIndex names = golfers.map(GolferReader::names).orElseGet(NameIndex::new);
         SleeveReader sleeves =
@@ -134,16 +134,16 @@ public final class BookReader {
         WeightReader kits = table(WeightColumns.SHEET)
                 .map(table -> WeightReader.read(table, context))
                 .orElseGet(WeightReader::none);
-        Optional<ClubReader> clubs = needed(ClubColumns.SHEET, "every club has a row there")
+        Optional<ClubReader> clubs = needed(ClubColumns.SHEET, "every club needs a row there")
                 .map(table -> ClubReader.read(table, context, names, sleeves, kits));
         requireNamed(
                 clubs.filter(ClubReader::anySleeveNamed),
                 SleeveColumns.SHEET,
-                "names a sleeve, whose settings stand there");
+                "names a sleeve, and its settings belong there");
         requireNamed(
                 clubs.filter(ClubReader::anyKitNamed),
                 WeightColumns.SHEET,
-                "names a kit of weights, whose weightings stand there");
+                "names a kit of weights, and its weightings belong there");
         return new Parts(golfers, names, sleeves, kits, clubs);
     }
 
@@ -196,8 +196,7 @@ public final class BookReader {
                 .map(XSSFSheet::getSheetName)
                 .forEach(second -> findings.problem(
                         second,
-                        "the sheet " + name + " is there twice, case and blanks in names do not count; rename or remove"
-                                + " one."));
+                        "the sheet " + name + " appears twice (case and spaces are ignored); rename or remove one."));
     }
 
     private Optional<InputTable> needed(SheetSchema schema, String why) {
@@ -228,7 +227,7 @@ public final class BookReader {
         if (sheet.isPresent() && table.isEmpty() && (needed || sheet.get().getPhysicalNumberOfRows() > 0)) {
             findings.problem(
                     sheet.get().getSheetName(),
-                    "the sheet has no headings, found none of its own in the first 10 rows; expected "
+                    "no headings found in the first 10 rows; expected "
                             + String.join(
                                     ", ",
                                     schema.columns().stream()
@@ -270,7 +269,7 @@ public final class BookReader {
 
     private String maybeSheet(SheetSchema schema) {
         return SheetNameTypos.slip(sheetNames(), schema.name())
-                .map(name -> " Maybe the sheet \"" + name + "\" is meant?")
+                .map(name -> " Maybe the sheet \"" + name + "\"?")
                 .orElse("");
     }
 }

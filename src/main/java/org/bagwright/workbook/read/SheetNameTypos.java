@@ -31,7 +31,7 @@ final class SheetNameTypos {
             Optional<String> slip = slip(sheets, wanted);
             if (missing && slip.isPresent()) {
                 findings.warning(
-                        slip.get(), "no sheet is called so, and it is not read. Maybe \"" + wanted + "\" is meant?");
+                        slip.get(), "no input sheet has this name, so it is not read. Maybe \"" + wanted + "\"?");
             }
         }
     }

@@ -69,7 +69,7 @@ final class ShotReader {
         if (!something && askable) {
             row.problem(
                     ShotColumns.CLUB,
-                    "a shot must say something, found nothing measured; expected at least one of "
+                    "the shot has no measured value; expected at least one of "
                             + ShotColumns.TELLING.stream().map(Column::header).collect(Collectors.joining(", "))
                             + ".");
         }

@@ -62,8 +62,8 @@ public final class CompareBook {
                 1,
                 0,
                 Role.FAINT,
-                "Each book planned anew from its own sheets. Distances in " + block.inDistance("the unit of the first")
-                        + ". Gap unevenness: root mean square of gap less wish.");
+                "Each book planned again from its own sheets. Distances in " + block.inDistance("the unit of the first")
+                        + ". Gap unevenness: root mean square of gap minus wish.");
         headings();
         int row = HEADING_ROW + 1;
         for (String golfer : comparison.golfers()) {
@@ -104,7 +104,7 @@ public final class CompareBook {
             Optional<BagResult> bag = book.bagOf(golfer);
             if (bag.isEmpty()) {
                 pen.text(row, 0, Role.TEXT, book.name());
-                pen.text(row++, 1, Role.PLAIN, "has no bag of this golfer");
+                pen.text(row++, 1, Role.PLAIN, "has no bag for this golfer");
             } else {
                 state(row++, book, bag.get(), "today", bag.get().today());
                 state(row++, book, bag.get(), "planned", bag.get().planned());

@@ -55,7 +55,7 @@ final class OthersSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Nearly as good, but different. A star marks what is not as in the plan. " + ResultSheets.MADE_ANEW);
+                "Nearly as good, but different. A star marks what differs from the plan. " + ResultSheets.MADE_ANEW);
         others.headings();
         int row = HEADING_ROW + 1;
         for (BagResult bag : result.bags()) {

@@ -57,7 +57,7 @@ final class StepsSheet {
                 1,
                 0,
                 Role.FAINT,
-                "The best bag with at most so many changes: which turn of the wrench brings most. "
+                "The best bag for each number of changes: which turn of the wrench helps most. "
                         + ResultSheets.MADE_ANEW);
         steps.headings();
         int row = HEADING_ROW + 1;
@@ -131,7 +131,7 @@ final class StepsSheet {
     private static String apart(BagResult bag) {
         return "The plan, with a penalty of "
                 + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " points and "
-                + bag.changesOf(bag.planned()) + " changes, is none of these steps.";
+                + bag.changesOf(bag.planned()) + " changes, is not one of these steps.";
     }
 
     private void step(BagResult bag, int row, int index, boolean planned) {
@@ -183,7 +183,7 @@ final class StepsSheet {
         chart.valueFormat(most < 10 ? "0.0" : "0");
         chart.startAt(0);
         chart.lines(List.of(
-                new BookChart.Series("Best with so many changes", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
+                new BookChart.Series("Best for so many changes", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
                 new BookChart.Series("The plan", first, last, CHANGES, PLAN, SeriesLook.PLANNED)));
     }
 }

@@ -165,12 +165,12 @@ final class TeamSheet {
                 row,
                 0,
                 Role.FAINT,
-                "Gap unevenness: root mean square of gap less wish. Worst miss: over loft, lie, sits, carry and gap.");
+                "Gap unevenness: root mean square of gap minus wish. Worst miss: over loft, lie, sits, carry and gap.");
         pen.text(
                 row + 1,
                 0,
                 Role.FAINT,
-                "Head room: what the best single relaxation on the sheet Others would bring."
+                "Head room: the gain from the best single relaxation on the sheet Others."
                         + " Sureness: the chance of the least sure gap.");
         return row + 1;
     }

@@ -26,20 +26,20 @@ public final class AimColumns {
                                     "points for " + with(MeasureUnit.POINT, MeasureUnit.MATCH),
                                     "items for " + with(MeasureUnit.ITEM))
                             + ". Spread is kg cm2 where Match by on the sheet Start is inertia.")
-            .ifBlank("the tool's own figure; for spread 1 point, or 25 kg cm2, which is a little more than one"
+            .ifBlank("the usual value; for spread 1 point, or 25 kg cm2, which is a little more than one"
                     + " swingweight point at the head of an iron");
     public static final Column IMPORTANCE = Column.number(
                     "Importance",
                     Quantity.POINTS,
                     new Limit(0, 1000, "points"),
                     "What one tolerance off costs, in points. 0 leaves the measure out.")
-            .ifBlank("the tool's own figure");
+            .ifBlank("the usual value");
     public static final Column MUST =
             Column.yesNo("Must", "yes: a plan must stay inside the tolerance.").ifBlank("no");
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Aims",
-            "One row a measure: how much it counts. Twice the tolerance off costs four times as much.",
+            "One row per measure: how much it counts. Being off by twice the tolerance costs four times as much.",
             List.of(MEASURE, TOLERANCE, IMPORTANCE, MUST),
             List.of(MEASURE));
 

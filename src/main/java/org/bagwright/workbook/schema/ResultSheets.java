@@ -17,7 +17,7 @@ import org.bagwright.domain.plan.BookResult;
 
 /** What all result sheets share: their names, the mark by which they are known again, their print set-up. */
 public final class ResultSheets {
-    public static final String MADE_ANEW = "Made anew on each run: keep your own notes on your own sheets.";
+    public static final String MADE_ANEW = "Rebuilt on every run: keep your own notes on your own sheets.";
     /** Every result sheet that a book may have, in order. */
     public static final List<String> NAMES =
             List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Team", "Messages");
