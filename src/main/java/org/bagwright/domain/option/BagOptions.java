@@ -98,10 +98,7 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
                 .map(slot -> slot.mapped(option -> option.keepingMusts(kept)))
                 .toList();
         return new BagOptions(
-                golfer,
-                fewer,
-                gapWishM,
-                aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
+                golfer, fewer, gapWishM, aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
     }
 
     /** The musts of single clubs are kept or not in their options. */

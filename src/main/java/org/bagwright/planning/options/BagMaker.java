@@ -73,10 +73,7 @@ public final class BagMaker {
         SoleMessages.of(golfer, clubs).ifPresent(messages::add);
         FaceMessages.of(golfer, slots).ifPresent(messages::add);
         return new BagOptions(
-                golfer,
-                slots,
-                golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)),
-                book.aims());
+                golfer, slots, golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)), book.aims());
     }
 
     /** All by which the options of a golfer's clubs are computed. */

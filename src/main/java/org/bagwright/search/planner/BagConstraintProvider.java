@@ -82,10 +82,9 @@ public final class BagConstraintProvider implements ConstraintProvider {
     Constraint ownMust(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
                 .filter(seat -> seat.choice().own().cost().breaks() > 0)
-                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), seat -> seat.choice()
-                        .own()
-                        .cost()
-                        .breaks())
+                .penalizeLong(
+                        HardMediumSoftLongScore.ofMedium(1),
+                        seat -> seat.choice().own().cost().breaks())
                 .asConstraint("own must");
     }
 
@@ -121,9 +120,9 @@ public final class BagConstraintProvider implements ConstraintProvider {
     /** What each option costs by itself by one measure. */
     Constraint own(ConstraintFactory factory, Measure measure) {
         return factory.forEach(SlotAssignment.class)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, seat -> seat.choice()
-                        .own()
-                        .micropoints(measure))
+                .penalizeLong(
+                        HardMediumSoftLongScore.ONE_SOFT,
+                        seat -> seat.choice().own().micropoints(measure))
                 .asConstraint(measure.label());
     }
 

@@ -96,9 +96,9 @@ public enum PlanColumn implements SheetColumn {
 
     static {
         for (PlanColumn column : values()) {
-            column.held.ifPresent(held -> BY_STATE
-                    .computeIfAbsent(held.state(), state -> new EnumMap<>(PlanQuantity.class))
-                    .put(held.quantity(), column));
+            column.held.ifPresent(
+                    held -> BY_STATE.computeIfAbsent(held.state(), state -> new EnumMap<>(PlanQuantity.class))
+                            .put(held.quantity(), column));
         }
     }
 

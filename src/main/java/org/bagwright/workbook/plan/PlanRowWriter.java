@@ -113,8 +113,7 @@ final class PlanRowWriter {
             String formula = terms.term(state, measure, place);
             pen.number(new TermColumn(state, measure), "0.000", formula, cost.points(measure));
         }
-        pen.number(
-                PlanColumn.of(state, PlanQuantity.PENALTY), "0.00", terms.penalty(state, place), cost.totalPoints());
+        pen.number(PlanColumn.of(state, PlanQuantity.PENALTY), "0.00", terms.penalty(state, place), cost.totalPoints());
     }
 
     private void live() {

@@ -20,12 +20,42 @@ final class PlanTermFormulas {
 
     private TermFormula formula(Measure measure) {
         return switch (measure) {
-            case LOFT -> target(measure, number(SettingsColumn.LOFT), PlanColumn.LIVE_LOFT, PlanColumn.LOFT_TARGET, SettingsColumn.LOFT_TARGET);
-            case LIE -> target(measure, number(SettingsColumn.LIE), PlanColumn.LIVE_LIE, PlanColumn.LIE_TARGET, SettingsColumn.LIE_TARGET);
+            case LOFT ->
+                target(
+                        measure,
+                        number(SettingsColumn.LOFT),
+                        PlanColumn.LIVE_LOFT,
+                        PlanColumn.LOFT_TARGET,
+                        SettingsColumn.LOFT_TARGET);
+            case LIE ->
+                target(
+                        measure,
+                        number(SettingsColumn.LIE),
+                        PlanColumn.LIVE_LIE,
+                        PlanColumn.LIE_TARGET,
+                        SettingsColumn.LIE_TARGET);
             case SITS -> new SitsFormula(looked);
-            case CARRY -> target(measure, number(SettingsColumn.CARRY), PlanColumn.LIVE_CARRY, PlanColumn.CARRY_TARGET, SettingsColumn.CARRY_TARGET);
-            case GAP -> target(measure, PlanTermFormulas::gap, PlanColumn.LIVE_GAP, PlanColumn.GAP_WISH, SettingsColumn.GAP_WISH);
-            case SWINGWEIGHT -> target(measure, number(SettingsColumn.SWINGWEIGHT), PlanColumn.LIVE_POINTS, PlanColumn.TARGET_POINTS, SettingsColumn.SWINGWEIGHT_TARGET);
+            case CARRY ->
+                target(
+                        measure,
+                        number(SettingsColumn.CARRY),
+                        PlanColumn.LIVE_CARRY,
+                        PlanColumn.CARRY_TARGET,
+                        SettingsColumn.CARRY_TARGET);
+            case GAP ->
+                target(
+                        measure,
+                        PlanTermFormulas::gap,
+                        PlanColumn.LIVE_GAP,
+                        PlanColumn.GAP_WISH,
+                        SettingsColumn.GAP_WISH);
+            case SWINGWEIGHT ->
+                target(
+                        measure,
+                        number(SettingsColumn.SWINGWEIGHT),
+                        PlanColumn.LIVE_POINTS,
+                        PlanColumn.TARGET_POINTS,
+                        SettingsColumn.SWINGWEIGHT_TARGET);
             case SPREAD -> new SpreadFormula();
             case CHANGE -> new ItemsFormula(measure);
         };
@@ -39,8 +69,7 @@ final class PlanTermFormulas {
      */
     private TermFormula target(
             Measure measure, ValueFormula value, PlanColumn live, PlanColumn wanted, SettingsColumn ofOption) {
-        ValueFormula target =
-                (state, place) -> place.fixed() ? place.at(wanted) : looked.index(state, ofOption, place);
+        ValueFormula target = (state, place) -> place.fixed() ? place.at(wanted) : looked.index(state, ofOption, place);
         return new TargetFormula(measure, value, live, target, wanted);
     }
 

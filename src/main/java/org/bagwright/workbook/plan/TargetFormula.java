@@ -12,12 +12,7 @@ import org.bagwright.domain.book.Measure;
  * @param target what is wanted of a state
  * @param liveTarget the column with what is wanted of the live choice
  */
-record TargetFormula(
-        Measure measure,
-        ValueFormula value,
-        PlanColumn live,
-        ValueFormula target,
-        PlanColumn liveTarget)
+record TargetFormula(Measure measure, ValueFormula value, PlanColumn live, ValueFormula target, PlanColumn liveTarget)
         implements TermFormula {
 
     @Override

@@ -60,8 +60,7 @@ public final class TestBags {
         Optional<ShotPrediction> shot =
                 Double.isNaN(carryM) ? Optional.empty() : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45));
         String key = "carry " + carryM + ", changes " + changes;
-        ClubSetup setup =
-                setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
+        ClubSetup setup = setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
         return new Option(key, Optional.of(setup), changes, terms, barriers(open), List.of());
     }
 
