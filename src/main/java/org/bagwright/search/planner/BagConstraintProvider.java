@@ -7,6 +7,7 @@ import org.bagwright.search.model.Candidate.Taken;
 import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.SlotAssignment;
 import org.bagwright.search.model.StockPile;
+import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.stream.Constraint;
@@ -111,7 +112,7 @@ public final class BagConstraintProvider implements ConstraintProvider {
     Constraint spreadMust(ConstraintFactory factory) {
         return groups(factory)
                 .filter((bag, group, values) -> bag.spreadAim().must())
-                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), (bag, group, values) -> PenaltyRules.spread(
+                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), (bag, group, values) -> Cost.spread(
                                 bag.spreadAim(), values)
                         .breaks())
                 .asConstraint("spread must");
@@ -139,7 +140,7 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint spread(ConstraintFactory factory) {
         return groups(factory)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> PenaltyRules.spread(
+                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> Cost.spread(
                                 bag.spreadAim(), values)
                         .micropoints())
                 .asConstraint("spread");

@@ -90,7 +90,7 @@ public final class TestBags {
     }
 
     public static Aims aims(Aim gapAim, Aim spreadAim) {
-        return Aims.defaults().with(gapAim).with(spreadAim);
+        return Aims.defaults().mapped(aim -> aim.measure() == Measure.GAP ? gapAim : aim.measure() == Measure.SPREAD ? spreadAim : aim);
     }
 
     public static Option carrying(double carryM) {
