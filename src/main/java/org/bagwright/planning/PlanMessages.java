@@ -50,9 +50,7 @@ final class PlanMessages {
                 "not every must of " + golfer.name() + " can be met (" + String.join(", ", bag.broken(bag.planned()))
                         + "); the plan misses by the least"));
         List<Option> planned = bag.optionsOf(bag.planned());
-        planned.stream()
-                .filter(option -> option.terms().totalBreaks() > 0)
-                .forEach(this::brokenClub);
+        planned.stream().filter(option -> option.terms().totalBreaks() > 0).forEach(this::brokenClub);
         bag.planned().gaps().stream()
                 .filter(gap -> gap.mustBreaks() + gap.orderBreaks() > 0)
                 .forEach(gap -> brokenGap(bag, gap));

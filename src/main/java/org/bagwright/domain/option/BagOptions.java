@@ -28,13 +28,6 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
         boolean isOpen(int slot, int option);
     }
 
-    /** Whether a must is kept. */
-    @FunctionalInterface
-    public interface MustTest {
-        /** Whether the must of a measure is kept: that of one club, or of the whole bag if there is no club. */
-        boolean keeps(Measure measure, Optional<Club> club);
-    }
-
     public BagOptions {
         slots = List.copyOf(slots);
         Checks.that(!slots.isEmpty(), "a bag needs a slot");
@@ -98,10 +91,7 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
                 .map(slot -> slot.mapped(option -> option.keepingMusts(kept)))
                 .toList();
         return new BagOptions(
-                golfer,
-                fewer,
-                gapWishM,
-                aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
+                golfer, fewer, gapWishM, aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
     }
 
     /** The musts of single clubs are kept or not in their options. */

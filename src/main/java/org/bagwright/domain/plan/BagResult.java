@@ -83,8 +83,7 @@ public record BagResult(
         Terms terms = terms(state);
         Set<String> broken = new LinkedHashSet<>();
         terms.broken().forEach(measure -> broken.add(measure.label()));
-        long orderBreaks =
-                state.gaps().stream().mapToLong(GapTerm::orderBreaks).sum();
+        long orderBreaks = state.gaps().stream().mapToLong(GapTerm::orderBreaks).sum();
         if (orderBreaks > 0) {
             broken.add("order of carries");
         }

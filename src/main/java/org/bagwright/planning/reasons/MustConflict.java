@@ -35,7 +35,8 @@ final class MustConflict {
             return switch (measure.scope()) {
                 case NEIGHBOURS -> "the " + measure.label() + "s";
                 case GROUP -> "the " + measure.label() + " of clubs of a group";
-                case CLUB, ITEMS -> measure.label() + club.map(of -> " of " + of.name()).orElse("");
+                case CLUB, ITEMS ->
+                    measure.label() + club.map(of -> " of " + of.name()).orElse("");
             };
         }
     }

@@ -101,9 +101,8 @@ final class Relaxations {
 
     private void shaft() {
         if (bag.golfer().address().keepsShaftAligned()) {
-            BagOptions free = bag.withOpen(
-                    (place, option) ->
-                            isOpenNow(place, option) || isOpenWithout(place, option, Set.of(ClosedReason.SHAFT)));
+            BagOptions free = bag.withOpen((place, option) ->
+                    isOpenNow(place, option) || isOpenWithout(place, option, Set.of(ClosedReason.SHAFT)));
             tell(
                     bag.golfer().cell(),
                     "let settings turn the shaft of " + bag.golfer().name(),

@@ -7,7 +7,6 @@ import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
 import org.bagwright.search.exact.ExactOption;
-import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.WholeTerms;
 
 /**
@@ -97,10 +96,6 @@ public record Candidate(
             }
         }
         return 0;
-    }
-
-    public Cost ownCost() {
-        return own.cost().plus(new Cost(closed ? 1 : 0, 0, 0));
     }
 
     /**

@@ -1,7 +1,5 @@
 package org.bagwright.workbook.plan;
 
-import static org.bagwright.workbook.pen.BookStyles.Role;
-
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;

@@ -98,7 +98,12 @@ final class LadderTable {
     private void gap(int row, int index, PlanRow values) {
         gapName(row, index, values);
         for (PlanState state : PlanState.values()) {
-            linked(row, GAP_COLUMN + state.ordinal(), PlanColumn.of(state, PlanQuantity.GAP), index, gapM(values, state));
+            linked(
+                    row,
+                    GAP_COLUMN + state.ordinal(),
+                    PlanColumn.of(state, PlanQuantity.GAP),
+                    index,
+                    gapM(values, state));
         }
         String wish = plan(PlanColumn.GAP_WISH, index);
         OptionalDouble wishM = values.wishM(PlanState.LIVE);

@@ -95,12 +95,7 @@ final class TeamSheet {
         block.distance(row, UNEVEN_TODAY, Role.NUMBER, bag.today().unevennessM());
         block.distance(row, UNEVEN_PLANNED, Role.NUMBER, bag.planned().unevennessM());
         Optional<Miss> planned = bag.worstMiss(bag.planned());
-        block.number(
-                row,
-                WORST_TODAY,
-                Role.NUMBER,
-                "0.0",
-                size(bag.worstMiss(bag.today())));
+        block.number(row, WORST_TODAY, Role.NUMBER, "0.0", size(bag.worstMiss(bag.today())));
         block.number(row, WORST_PLANNED, Role.NUMBER, "0.0", size(planned));
         pen.text(
                 row,

@@ -40,7 +40,7 @@ class TermsTest {
     /** Loft 0.75 off at 0.5: 2.25 points, half a tolerance beyond its must; three items at 0.05; a lie that is no must. */
     @Test
     void deviations_costWhatTheirAimsSay() {
-        Aims aims = Aims.defaults().with(new Aim(Measure.LOFT, 0.5, 1, true));
+        Aims aims = Aims.defaults().mapped(aim -> aim.withMust(aim.measure() == Measure.LOFT));
         Terms terms = Terms.of(aims, Map.of(Measure.LOFT, -0.75, Measure.LIE, 2.0, Measure.CHANGE, 3.0));
         assertEquals(2.25, terms.points(Measure.LOFT));
         assertEquals(500, terms.breaks(Measure.LOFT));

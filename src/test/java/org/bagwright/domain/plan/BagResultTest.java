@@ -27,15 +27,9 @@ class BagResultTest {
     @Test
     void unevenness_isTheRootMeanSquareOfGapLessWish() {
         BagResult bag = SampleBags.golferA();
-        assertEquals(
-                Math.sqrt((100 + 400) / 2.0),
-                bag.today().unevennessM().orElseThrow(),
-                1e-9);
+        assertEquals(Math.sqrt((100 + 400) / 2.0), bag.today().unevennessM().orElseThrow(), 1e-9);
         // planned 210, 185, 145: off by 5 and 20
-        assertEquals(
-                Math.sqrt((25 + 400) / 2.0),
-                bag.planned().unevennessM().orElseThrow(),
-                1e-9);
+        assertEquals(Math.sqrt((25 + 400) / 2.0), bag.planned().unevennessM().orElseThrow(), 1e-9);
         // without the fairway wood 210, 145: off by 45
         BagState fewer = bag.others().get(1).state();
         assertEquals(45, fewer.unevennessM().orElseThrow(), 1e-9);

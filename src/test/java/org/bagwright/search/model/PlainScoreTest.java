@@ -69,7 +69,8 @@ class PlainScoreTest {
                 10,
                 List.of(TestBags.iron(1, TestBags.carrying(150)), TestBags.iron(2, TestBags.carrying(152))));
         GapTerm expected = new GapTerm(0, 1, -2, 10, 2 * 16, 3000, 3000);
-        assertEquals(List.of(expected), new PlainScore(bag, List.of(0, 0)).state().gaps());
+        assertEquals(
+                List.of(expected), new PlainScore(bag, List.of(0, 0)).state().gaps());
         assertEquals(new BagScore(6000, 32), new PlainScore(bag, List.of(0, 0)).score());
     }
 

@@ -61,8 +61,7 @@ public final class TestBags {
                 ? Optional.empty()
                 : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45, 0, 0));
         String key = "carry " + carryM + ", changes " + changes;
-        ClubSetup setup =
-                setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
+        ClubSetup setup = setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
         return new Option(key, Optional.of(setup), changes, terms, barriers(open), List.of());
     }
 
@@ -92,7 +91,7 @@ public final class TestBags {
     }
 
     public static Aims aims(Aim gapAim, Aim spreadAim) {
-        return Aims.defaults().with(gapAim).with(spreadAim);
+        return Aims.defaults().mapped(aim -> aim.measure() == Measure.GAP ? gapAim : aim.measure() == Measure.SPREAD ? spreadAim : aim);
     }
 
     public static Option carrying(double carryM) {

@@ -102,7 +102,8 @@ public final class TestBooks {
         Aim spreadAim = matched
                 ? new Aim(Measure.SPREAD, 0.7 + random.nextInt(2), random.nextInt(3), random.nextInt(3) == 0)
                 : TestBags.NO_SPREAD;
-        return new BagOptions(TestBags.golfer(mostChanges), slots, 4 + random.nextInt(9), TestBags.aims(gapAim, spreadAim));
+        return new BagOptions(
+                TestBags.golfer(mostChanges), slots, 4 + random.nextInt(9), TestBags.aims(gapAim, spreadAim));
     }
 
     private static SlotOptions slot(Random random, Sort sort, ClubKind kind, int slot, boolean matched) {
@@ -135,8 +136,7 @@ public final class TestBooks {
 
     /** A slot left empty. */
     public static Option none(int slot, int changes) {
-        return new Option(
-                Option.keyOfNone("Golfer", slot), Optional.empty(), changes, Terms.NONE, Set.of(), List.of());
+        return new Option(Option.keyOfNone("Golfer", slot), Optional.empty(), changes, Terms.NONE, Set.of(), List.of());
     }
 
     /** A slot with one iron that is matched to others; slots are 10 m apart. */
@@ -146,7 +146,8 @@ public final class TestBooks {
     }
 
     public static BagOptions matched(Aim spreadAim, SlotOptions... slots) {
-        return new BagOptions(TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.aims(TestBags.GAP_AIM, spreadAim));
+        return new BagOptions(
+                TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.aims(TestBags.GAP_AIM, spreadAim));
     }
 
     /** A bag of one iron, or of several, that take these pieces of the stock. */
@@ -168,7 +169,8 @@ public final class TestBooks {
         int changes = index == 0 ? 0 : 1;
         Terms terms = Terms.of(Measure.CHANGE, changes * 0.05, 0);
         List<Integer> takes = Collections.nCopies(sort.items(), 0);
-        return new Option(Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, TestBags.barriers(open), takes);
+        return new Option(
+                Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, TestBags.barriers(open), takes);
     }
 
     private static Option option(Random random, Sort sort, Club club, int index, boolean open, boolean matched) {
@@ -197,8 +199,7 @@ public final class TestBooks {
                 .map(x -> sort.coarse() ? Math.floor(x) : x)
                 .toArray();
         long breaks = random.nextInt(5) == 0 ? random.nextInt(2500) : 0;
-        return TestBags.terms(
-                List.of(points[0], points[1], points[2], points[3], points[4], changes * 0.05), breaks);
+        return TestBags.terms(List.of(points[0], points[1], points[2], points[3], points[4], changes * 0.05), breaks);
     }
 
     static Targets wishing(OptionalDouble gapWishM) {

@@ -126,8 +126,9 @@ class SeatMoveFactoryTest {
 
     /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
     private static List<Integer> eachOwnBest(SearchBag bag) {
-        Comparator<Candidate> order =
-                Comparator.comparingInt(Candidate::changes).thenComparing(Candidate::ownCost);
+        Comparator<Candidate> order = Comparator.comparingInt(Candidate::changes)
+                .thenComparing(Candidate::closed)
+                .thenComparing(option -> option.own().cost());
         return bag.openBySlot().stream()
                 .map(options -> options.stream().min(order).orElseThrow().index())
                 .toList();
