@@ -8,7 +8,7 @@ import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.workbook.pen.SheetPen;
 
 /** The tolerances and importances on the sheet Plan, which its formulas use by name. */
@@ -60,7 +60,7 @@ final class PlanAims {
 
     private void aim(Aim aim, int row) {
         Measure measure = aim.measure();
-        DistanceUnit distance = settings.units().distance();
+        LengthUnit distance = settings.units().distance();
         double tolerance =
                 measure.isDistance() ? distance.fromM(aim.toleranceMeasureUnits()) : aim.toleranceMeasureUnits();
         measure(row, Role.TEXT, measure.label());

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.workbook.schema.AimColumns;
 import org.bagwright.workbook.schema.ClubColumns;
 import org.bagwright.workbook.schema.Column;
@@ -206,7 +206,7 @@ record TemplateLayout(
         Aim aim = Aims.defaults().of(measure);
         Object tolerance =
                 switch (measure) {
-                    case CARRY, GAP -> DistanceUnit.YARD.fromM(aim.toleranceMeasureUnits());
+                    case CARRY, GAP -> LengthUnit.YARD.fromM(aim.toleranceMeasureUnits());
                     case SPREAD -> NOTHING;
                     default -> aim.toleranceMeasureUnits();
                 };
