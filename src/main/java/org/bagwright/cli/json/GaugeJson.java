@@ -11,18 +11,16 @@ import org.bagwright.domain.gauge.GaugedClub.GaugedSleeve;
 import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
 
-/** What gauge readings told as a machine-readable document. Angles in degrees, clock offsets in hours. */
-public final class GaugeJson {
+/** What gauge readings show, as a machine-readable document. Angles in degrees, clock offsets in hours. */
+public record GaugeJson(GaugedBook gauged) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private GaugeJson() {}
-
-    public static ObjectNode of(GaugedBook gauged) {
+    public ObjectNode document() {
         ObjectNode document = NODES.objectNode();
         document.put("repeatabilityDeg", gauged.repeatabilityDeg());
         ArrayNode fits = document.putArray("fits");
         gauged.clubs().forEach(club -> fits.add(club(club)));
-        document.set("messages", Json.messages(gauged.messages()));
+        document.set("messages", new MessagesJson(gauged.messages()).array());
         return document;
     }
 

@@ -10,7 +10,7 @@ import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.Sensitivity;
 import org.bagwright.domain.units.Units;
 
-/** The part of the plan document that tells how a bag answers to small changes and how sure it is. */
+/** The part of the plan document about how a bag answers to small changes and how certain its gaps are. */
 final class OutlookJson {
     private final Units units;
 

@@ -10,7 +10,7 @@ import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
 import org.bagwright.domain.text.Numbers;
 
-/** What gauge readings told as a terminal shows it. */
+/** What gauge readings show, as a terminal prints it. */
 public final class GaugeText {
     private static final String READINGS = "  %-14s %-10s %8s %7s %8s %7s  %s";
 

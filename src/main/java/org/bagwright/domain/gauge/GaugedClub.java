@@ -58,4 +58,13 @@ public record GaugedClub(
     public long used() {
         return readings.stream().filter(reading -> !reading.flagged()).count();
     }
+
+    /** Its readings in words, such as {@code 3 readings of Driver (1 left out)}. */
+    public String source() {
+        long out = readings.size() - used();
+        return used()
+                + (used() == 1 ? " reading of " : " readings of ")
+                + club.name()
+                + (out == 0 ? "" : " (" + out + " left out)");
+    }
 }

@@ -1,7 +1,5 @@
 package org.bagwright.planning.gauge;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,20 +44,6 @@ public final class Corrections {
         return messages;
     }
 
-    static double rounded(double value) {
-        return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).doubleValue() + 0.0;
-    }
-
-    /** The readings of a club in words. */
-    static String source(GaugedClub fit) {
-        long used = fit.used();
-        long out = fit.readings().size() - used;
-        return used
-                + (used == 1 ? " reading of " : " readings of ")
-                + fit.club().name()
-                + (out == 0 ? "" : " (" + out + " left out)");
-    }
-
     private List<Correction> sleeve(Sleeve sleeve, BookFits fits) {
         List<GaugedClub> sharing = fits.fits().stream()
                 .filter(fit -> book.sleeveOf(fit.club()).equals(Optional.of(sleeve)))
@@ -95,7 +79,7 @@ public final class Corrections {
             add(fit, Item.LOFT, fit.design().loft(), fit.gauge().loft(), head.loftDeg(), stated.loftDeg());
             add(fit, Item.LIE, fit.design().lie(), fit.gauge().lie(), head.lieDeg(), stated.lieDeg());
             add(fit, Item.FACE, fit.design().face(), fit.design().face(), head.faceDeg(), stated.faceDeg());
-            boolean lieMoves = !fit.design().lie().held() && rounded(head.lieDeg()) != rounded(stated.lieDeg());
+            boolean lieMoves = !fit.design().lie().held() && Correction.rounded(head.lieDeg()) != Correction.rounded(stated.lieDeg());
             if (lieMoves) {
                 tellOfGolferLie(club);
             }
@@ -122,10 +106,10 @@ public final class Corrections {
             all.add(new Correction(
                     new ClubRow(fit.club().cell()),
                     item,
-                    rounded(valueDeg),
+                    Correction.rounded(valueDeg),
                     read.standardErrorMeasureUnits().orElseThrow(),
                     statedDeg,
-                    "From " + source(fit)));
+                    "From " + fit.source()));
         }
     }
 }

@@ -69,7 +69,7 @@ final class SleeveCorrection {
         return corrected;
     }
 
-    /** A bend whose marks point the other way, the clock not determined, cannot be told by a bend alone. */
+    /** A bend whose marks point the other way, the clock not determined, cannot be expressed by a bend alone. */
     private boolean isUsable(GaugedClub fit) {
         GaugedNumber clock = fit.sleeve().orElseThrow().clockOffset();
         boolean turned = clock.held() && Math.abs(clock.valueMeasureUnits()) > TURNED_H;
@@ -112,7 +112,7 @@ final class SleeveCorrection {
                 bend.standardErrorMeasureUnits().orElseThrow() / scale);
     }
 
-    /** Counted from the first club that tells it, so that 5.9 hours late and 5.9 hours early are near each other. */
+    /** Counted from the first club that has one, so that 5.9 hours late and 5.9 hours early are near each other. */
     private Part clockPart(GaugedClub fit) {
         double firstH = fits.stream()
                 .map(each -> each.sleeve().orElseThrow().clockOffset())
@@ -147,7 +147,7 @@ final class SleeveCorrection {
 
     private static String source(List<Part> parts) {
         String texts =
-                parts.stream().map(part -> Corrections.source(part.fit())).collect(Collectors.joining(", "));
+                parts.stream().map(part -> part.fit().source()).collect(Collectors.joining(", "));
         return parts.size() == 1 ? "From " + texts : "Weighted mean from " + texts;
     }
 
@@ -166,7 +166,7 @@ final class SleeveCorrection {
         Ring ring = setting.rings().get(index);
         boolean straight = ring.bendDeg() == 0 && statedBendDeg() > 0;
         double perShare = statedBendDeg() > 0 ? ring.bendDeg() : 1;
-        double bendDeg = share.map(mean -> Corrections.rounded(mean.valueMeasureUnits() * perShare))
+        double bendDeg = share.map(mean -> Correction.rounded(mean.valueMeasureUnits() * perShare))
                 .orElse(ring.bendDeg());
         if (!Limit.BEND_DEG.holds(bendDeg)) {
             messages.add(Message.warning(
@@ -199,7 +199,7 @@ final class SleeveCorrection {
 
     /** An hour above 0 to 12, to a hundredth. */
     private static double clock(double hour) {
-        double wrapped = Corrections.rounded(hour - 12 * Math.floor(hour / 12));
+        double wrapped = Correction.rounded(hour - 12 * Math.floor(hour / 12));
         return wrapped == 0 ? 12 : wrapped;
     }
 

@@ -47,7 +47,7 @@ final class Relaxations {
      *
      * @param book the book, for its aims and the pins of its sheet Plan
      * @param stock what all bags share
-     * @param stockLeft the pieces of each item that the bag may take beside the plans of the others
+     * @param stockLeft the pieces of each item that the plans of the other bags leave to this one
      */
     static List<Relaxation> of(
             BagSearch search,
