@@ -15,13 +15,13 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.SpreadTerm;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /** What a person should know about a finished plan: broken limits, gaps out of their limits, rules to check. */
 final class PlanMessages {
 
     private final List<Message> messages = new ArrayList<>();
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
     PlanMessages(BookResult result) {
         this.distance = result.book().settings().units().distance();

@@ -14,7 +14,6 @@ import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.text.ListText;
-import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.domain.units.SpeedUnit;
@@ -87,8 +86,8 @@ final class StartReader {
                 unit(StartSetting.LENGTH, Quantity.LENGTH, lengths(), Units.DEFAULT.length()));
     }
 
-    private static Map<String, DistanceUnit> distances() {
-        return Arrays.stream(DistanceUnit.values()).collect(Collectors.toMap(DistanceUnit::label, unit -> unit));
+    private static Map<String, LengthUnit> distances() {
+        return labelled(LengthUnit.YARD, LengthUnit.METRE);
     }
 
     private static Map<String, SpeedUnit> speeds() {
@@ -96,7 +95,11 @@ final class StartReader {
     }
 
     private static Map<String, LengthUnit> lengths() {
-        return Arrays.stream(LengthUnit.values()).collect(Collectors.toMap(LengthUnit::label, unit -> unit));
+        return labelled(LengthUnit.INCH, LengthUnit.MILLIMETRE);
+    }
+
+    private static Map<String, LengthUnit> labelled(LengthUnit... units) {
+        return Arrays.stream(units).collect(Collectors.toMap(LengthUnit::label, unit -> unit));
     }
 
     private <T> T unit(StartSetting setting, Quantity quantity, Map<String, T> byLabel, T usual) {

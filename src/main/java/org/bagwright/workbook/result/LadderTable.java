@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.GapTerm;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanColumn;
 import org.bagwright.workbook.plan.PlanQuantity;
@@ -26,13 +26,13 @@ final class LadderTable {
     private static final String DASH = " \u2013 ";
 
     private final SheetPen pen;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
     private final BagResult bag;
     private final boolean hasCandidates;
     private final int planRow;
 
     /** @param planRow where the golfer's first slot stands on the sheet Plan */
-    LadderTable(SheetPen pen, DistanceUnit distance, BagResult bag, boolean hasCandidates, int planRow) {
+    LadderTable(SheetPen pen, LengthUnit distance, BagResult bag, boolean hasCandidates, int planRow) {
         this.pen = pen;
         this.distance = distance;
         this.bag = bag;

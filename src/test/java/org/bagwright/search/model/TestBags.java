@@ -47,7 +47,7 @@ public final class TestBags {
             0);
 
     private static final BuildNumbers BUILD =
-            new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4, BuildNumbers.CentreShift.NONE);
+            new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4);
     static final Aim NO_SPREAD = new Aim(Measure.SPREAD, 1, 0, false);
 
     private TestBags() {}

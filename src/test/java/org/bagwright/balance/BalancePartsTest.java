@@ -6,12 +6,12 @@ import static org.bagwright.balance.BalanceBench.M_PER_IN;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.HeadInertiaLimit;
 import org.bagwright.domain.units.LengthUnit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 @Tag("analytic")
-class BalanceDefaultsTest {
+class BalancePartsTest {
     private static final double BLANK = Double.NaN;
 
     private static BalanceBench blank(ClubKind kind, double loftDeg) {
@@ -30,15 +30,15 @@ class BalanceDefaultsTest {
 
     @Test
     void fullyStatedClub_assumesNothing() {
-        assertEquals(Set.of(), BalanceDefaults.assumedFor(DRIVER.club()));
-        assertEquals(List.of(), BalanceDefaults.inWords(DRIVER.club(), LengthUnit.INCH));
+        assertEquals(Set.of(), BalanceParts.of(DRIVER.club()).assumed());
     }
 
     @Test
     void blankClub_assumesEverything_inWords() {
         assertEquals(
                 EnumSet.allOf(BalanceFigure.class),
-                BalanceDefaults.assumedFor(blank(ClubKind.IRON, 30).club()));
+                BalanceParts.of(blank(ClubKind.IRON, 30).club()).assumed());
+        List<BalanceParts> iron = List.of(BalanceParts.of(blank(ClubKind.IRON, 30).club()));
         assertEquals(
                 List.of(
                         "length 37 in",
@@ -47,26 +47,37 @@ class BalanceDefaultsTest {
                         "shaft mass 110 g",
                         "shaft balance 17.76 in from the butt",
                         "grip mass 50 g"),
-                BalanceDefaults.inWords(blank(ClubKind.IRON, 30).club(), LengthUnit.INCH));
-        assertTrue(BalanceDefaults.inWords(blank(ClubKind.DRIVER, 10).club(), LengthUnit.MILLIMETRE)
-                .contains("length 1143 mm"));
+                Arrays.stream(BalanceFigure.values())
+                        .map(figure -> figure.label() + " " + figure.range(iron, LengthUnit.INCH))
+                        .toList());
+    }
+
+    @Test
+    void figuresOfSeveralClubs_areARange() {
+        List<BalanceParts> parts = List.of(
+                BalanceParts.of(blank(ClubKind.IRON, 30).club()),
+                BalanceParts.of(blank(ClubKind.DRIVER, 10).club()));
+        assertEquals("940 to 1143 mm", BalanceFigure.LENGTH.range(parts, LengthUnit.MILLIMETRE));
+        assertEquals("60 to 110 g", BalanceFigure.SHAFT_MASS.range(parts, LengthUnit.INCH));
+        assertEquals("50 g", BalanceFigure.GRIP_MASS.range(parts, LengthUnit.INCH));
     }
 
     /** Common practice: shafts in proportion to their length, a putter's 115 g at 34 in. */
     @Test
     void putterShaft_isInProportionToItsLength() {
-        assertEquals(0.115, BalanceDefaults.shaftMassKg(ClubKind.PUTTER, 34 * M_PER_IN), 1e-12);
-        assertEquals(0.0575, BalanceDefaults.shaftMassKg(ClubKind.PUTTER, 17 * M_PER_IN), 1e-12);
+        BalanceBench putter = blank(ClubKind.PUTTER, 3);
+        assertEquals(0.115, BalanceParts.of(putter.withLengthIn(34).club()).shaftMassKg(), 1e-12);
+        assertEquals(0.0575, BalanceParts.of(putter.withLengthIn(17).club()).shaftMassKg(), 1e-12);
     }
 
     @Test
     void oneBlankCell_isTheOneAssumed() {
         assertEquals(
                 Set.of(BalanceFigure.GRIP_MASS),
-                BalanceDefaults.assumedFor(DRIVER.withGripG(BLANK).club()));
+                BalanceParts.of(DRIVER.withGripG(BLANK).club()).assumed());
         assertEquals(
                 Set.of(BalanceFigure.SHAFT_BALANCE),
-                BalanceDefaults.assumedFor(DRIVER.withShaft(70, BLANK).club()));
+                BalanceParts.of(DRIVER.withShaft(70, BLANK).club()).assumed());
         assertEquals(0.07, DRIVER.withShaft(70, BLANK).balance().parts().shaftMassKg(), 1e-12);
     }
 
@@ -100,16 +111,18 @@ class BalanceDefaultsTest {
         assertEquals(30, iron.swingweightPoints(), 1.5);
     }
 
-    /** The least and most that a head of its mass can have, see {@link HeadLimits}, and below the limit for woods. */
+    /** The least and most that a head of its mass can have, see {@link ClubKind}, and below the limit for woods. */
     @ParameterizedTest
     @EnumSource(ClubKind.class)
     void assumedHeadInertia_isPossible(ClubKind kind) {
         for (double massKg = 0.15; massKg < 0.4; massKg += 0.05) {
-            double inertia = BalanceDefaults.headInertiaKgM2(kind, massKg);
-            assertTrue(HeadInertiaLimit.limitKgM2(ClubKind.DRIVER, massKg).holds(inertia), kind + " " + massKg);
+            BalanceParts parts =
+                    BalanceParts.of(blank(kind, 20).withHeadG(1000 * massKg).club());
+            assertTrue(
+                    ClubKind.DRIVER.headInertiaLimitKgM2(massKg).holds(parts.headInertiaKgM2()), kind + " " + massKg);
         }
         BalanceBench usual = blank(kind, 20);
-        assertTrue(HeadLimits.inertia(kind, usual.build()).stream().noneMatch(HeadLimits.InertiaCheck::overLimit));
+        assertTrue(HeadInertiaCheck.of(kind, usual.build()).stream().noneMatch(HeadInertiaCheck::overLimit));
         assertTrue(usual.balance().parts().shaftBalanceM() < 25 * M_PER_IN);
     }
 }

@@ -1,15 +1,11 @@
 package org.bagwright.balance;
 
 import static org.bagwright.balance.BalanceBench.DRIVER;
-import static org.bagwright.balance.BalanceBench.M_PER_IN;
-import static org.bagwright.balance.BalanceBench.SEVEN_IRON;
 import static org.bagwright.balance.BalanceBench.piece;
 import static org.bagwright.balance.BalanceBench.pieces;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.OptionalDouble;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BuildNumbers;
 import org.junit.jupiter.api.Tag;
@@ -19,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 @Tag("published")
-class HeadLimitsTest {
+class HeadInertiaCheckTest {
     /** 5900 g cm2 + 100 about the vertical axis for woods, the governing bodies' equipment rules [read]. */
     @ParameterizedTest
     @CsvSource({
@@ -31,8 +27,7 @@ class HeadLimitsTest {
     })
     void inertiaOfAWood_isCheckedAtTheLimit(double gCm2, boolean overLimit, boolean overTolerance) {
         BuildNumbers build = DRIVER.withHeadInertiaGCm2(gCm2).build();
-        HeadLimits.InertiaCheck check =
-                HeadLimits.inertia(ClubKind.DRIVER, build).orElseThrow();
+        HeadInertiaCheck check = HeadInertiaCheck.of(ClubKind.DRIVER, build).orElseThrow();
         assertEquals(gCm2, check.figureKgM2() * 1e7, 1e-9);
         assertEquals(5900, check.limitKgM2() * 1e7, 1e-9);
         assertEquals(100, check.toleranceKgM2() * 1e7, 1e-9);
@@ -44,8 +39,7 @@ class HeadLimitsTest {
     @Test
     void pieces_canTakeAHeadOverTheLimit() {
         BuildNumbers build = DRIVER.withHeadInertiaGCm2(5500).balance().build(pieces(piece(20, 0, -60, 0)));
-        HeadLimits.InertiaCheck check =
-                HeadLimits.inertia(ClubKind.DRIVER, build).orElseThrow();
+        HeadInertiaCheck check = HeadInertiaCheck.of(ClubKind.DRIVER, build).orElseThrow();
         assertEquals(6154.545, check.figureKgM2() * 1e7, 5e-4);
         assertTrue(check.overTolerance());
     }
@@ -54,38 +48,6 @@ class HeadLimitsTest {
     @EnumSource(ClubKind.class)
     void inertia_isLimitedForWoodsOnly(ClubKind kind) {
         boolean limited = kind == ClubKind.DRIVER || kind == ClubKind.WOOD || kind == ClubKind.HYBRID;
-        assertEquals(limited, HeadLimits.inertia(kind, DRIVER.build()).isPresent());
-    }
-
-    /** 18 to 48 in, 46 in under a local rule [read]. */
-    @ParameterizedTest
-    @CsvSource({
-        "18, 48, false, false",
-        "17.99, 48, true, false",
-        "48, 48, false, false",
-        "48.01, 48, false, true",
-        "46, 46, false, false",
-        "46.25, 46, false, true",
-        "46.25, 48, false, false"
-    })
-    void length_isCheckedAtTheLimits(double lengthIn, double longestIn, boolean tooShort, boolean tooLong) {
-        HeadLimits.LengthCheck check =
-                HeadLimits.length(ClubKind.DRIVER, DRIVER.withLengthIn(lengthIn).build(), longestIn * M_PER_IN);
-        assertEquals(lengthIn * M_PER_IN, check.figureM(), 1e-12);
-        assertEquals(0.457, check.shortestM(), 5e-4);
-        assertEquals(longestIn * M_PER_IN, check.longestM().orElseThrow(), 1e-12);
-        assertEquals(tooShort, check.tooShort());
-        assertEquals(tooLong, check.tooLong());
-    }
-
-    @Test
-    void putter_hasAShortestLengthButNoLongest() {
-        HeadLimits.LengthCheck check =
-                HeadLimits.length(ClubKind.PUTTER, SEVEN_IRON.withLengthIn(52).build(), 48 * M_PER_IN);
-        assertEquals(OptionalDouble.empty(), check.longestM());
-        assertFalse(check.tooLong());
-        assertTrue(
-                HeadLimits.length(ClubKind.PUTTER, SEVEN_IRON.withLengthIn(17).build(), 48 * M_PER_IN)
-                        .tooShort());
+        assertEquals(limited, HeadInertiaCheck.of(kind, DRIVER.build()).isPresent());
     }
 }

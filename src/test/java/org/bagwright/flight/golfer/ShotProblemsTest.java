@@ -1,4 +1,4 @@
-package org.bagwright.flight;
+package org.bagwright.flight.golfer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,8 +12,7 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.domain.units.Limit;
-import org.bagwright.flight.TestBags.ShotOf;
-import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.flight.golfer.TestBags.ShotOf;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

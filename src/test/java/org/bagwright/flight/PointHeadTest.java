@@ -14,12 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ImpactTest {
+class PointHeadTest {
     /** The ball of the published impact figures. */
     private static final Ball BALL = new Ball(0.0459, 0.02135);
 
-    private static Impact.Rebound driver(double headMps, double spinLoftDeg) {
-        return Impact.strike(new Impact.Head(headMps, 0.2, Restitution.PENNER_DRIVER), BALL, spinLoftDeg);
+    private static Rebound driver(double headMps, double spinLoftDeg) {
+        return new PointHead(headMps, 0.2, Restitution.PENNER_DRIVER).strike(BALL, spinLoftDeg);
     }
 
     /** Closed form, 200 g head, 45.9 g ball of 21.35 mm, Penner's restitution [own]. */
@@ -32,7 +32,7 @@ class ImpactTest {
         "40, 14, 55.22, 11.31, 2901"
     })
     void driverBlow_isTheClosedForm(double headMps, double loftDeg, double ballMps, double launchDeg, double rpm) {
-        Impact.Rebound rebound = driver(headMps, loftDeg);
+        Rebound rebound = driver(headMps, loftDeg);
         assertEquals(ballMps, rebound.ballSpeedMps(), 0.0051);
         assertEquals(launchDeg, rebound.launchFromPathDeg(), 0.0051);
         assertEquals(rpm, rebound.spinRpm(), 0.51);
@@ -42,7 +42,7 @@ class ImpactTest {
     @Tag("published")
     @Test
     void straightBlow_givesTheSmashOfTheClosedForm() {
-        Impact.Rebound rebound = Impact.strike(new Impact.Head(50, 0.2, normalMps -> 0.83), BALL, 0);
+        Rebound rebound = new PointHead(50, 0.2, normalMps -> 0.83).strike(BALL, 0);
         assertEquals(1.488, rebound.ballSpeedMps() / 50, 0.0005);
         assertEquals(0, rebound.spinRpm());
         assertEquals(0, rebound.launchFromPathDeg());
@@ -83,7 +83,7 @@ class ImpactTest {
 
     private static double carryM(double headMps, double loftDeg) {
         BallFlight flights = new BallFlight(
-                BallFlightTest.CHECK_AIR, BallModel.of(BallModelKind.BEARMAN_HARVEY), BallFlight.GRAVITY_MPS2);
+                BallFlightTest.CHECK_AIR, BallFlight.model(BallModelKind.BEARMAN_HARVEY), BallFlight.GRAVITY_MPS2);
         return flights.fly(driver(headMps, loftDeg).along(0), 1).carryM();
     }
 
@@ -92,7 +92,7 @@ class ImpactTest {
     @Test
     void perfectStraightBlow_keepsEnergy() {
         double headKg = 0.25;
-        Impact.Rebound rebound = Impact.strike(new Impact.Head(40, headKg, Restitution.PERFECT), BALL, 0);
+        Rebound rebound = new PointHead(40, headKg, Restitution.PERFECT).strike(BALL, 0);
         double ballMps = rebound.ballSpeedMps();
         double headAfterMps = 40 - BALL.massKg() * ballMps / headKg;
         double before = headKg * 40 * 40;
@@ -104,7 +104,7 @@ class ImpactTest {
     @Tag("analytic")
     @Test
     void ballLeavesRolling_underAHeavyHead() {
-        Impact.Rebound rebound = Impact.strike(new Impact.Head(40, 1e9, normalMps -> 0.8), BALL, 30);
+        Rebound rebound = new PointHead(40, 1e9, normalMps -> 0.8).strike(BALL, 30);
         double spin = rebound.spinRpm() * Math.PI / 30;
         double alongMps = rebound.ballSpeedMps() * Math.sin(Math.toRadians(30 - rebound.launchFromPathDeg()));
         double faceMps = 40 * Math.sin(Math.toRadians(30));
@@ -116,7 +116,7 @@ class ImpactTest {
     void steepBlow_slidesAndKeepsLaunchingHigher() {
         double before = -1;
         for (double loftDeg = 0; loftDeg <= 85; loftDeg += 0.5) {
-            Impact.Rebound rebound = Impact.strike(new Impact.Head(35, 0.3, normalMps -> 0.78), Ball.STANDARD, loftDeg);
+            Rebound rebound = new PointHead(35, 0.3, normalMps -> 0.78).strike(Ball.STANDARD, loftDeg);
             assertTrue(rebound.launchFromPathDeg() > before, "at " + loftDeg);
             assertTrue(loftDeg - rebound.launchFromPathDeg() <= Math.toDegrees(Math.atan(0.4)) + 1e-9);
             before = rebound.launchFromPathDeg();

@@ -1,6 +1,6 @@
-package org.bagwright.flight;
+package org.bagwright.flight.golfer;
 
-import static org.bagwright.flight.TestBags.MPS_PER_MPH;
+import static org.bagwright.flight.golfer.TestBags.MPS_PER_MPH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,11 +13,7 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.ShotPrediction;
-import org.bagwright.flight.TestBags.ShotOf;
-import org.bagwright.flight.golfer.ClubInterpolation;
-import org.bagwright.flight.golfer.ClubToday;
-import org.bagwright.flight.golfer.GolferFlight;
-import org.bagwright.flight.golfer.HeadSpeeds;
+import org.bagwright.flight.golfer.TestBags.ShotOf;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

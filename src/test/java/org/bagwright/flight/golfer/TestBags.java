@@ -1,4 +1,4 @@
-package org.bagwright.flight;
+package org.bagwright.flight.golfer;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -12,7 +12,6 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.StatedHead;
-import org.bagwright.flight.golfer.GolferFlight;
 
 /** Golfers, bags and shots for tests. */
 public final class TestBags {

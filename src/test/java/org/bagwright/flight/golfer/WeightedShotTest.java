@@ -1,4 +1,4 @@
-package org.bagwright.flight;
+package org.bagwright.flight.golfer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -12,10 +12,8 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.ShotPrediction;
-import org.bagwright.flight.TestBags.ShotOf;
-import org.bagwright.flight.golfer.ClubToday;
-import org.bagwright.flight.golfer.GolferFlight;
-import org.bagwright.flight.golfer.WeightedHead;
+import org.bagwright.flight.Ball;
+import org.bagwright.flight.golfer.TestBags.ShotOf;
 import org.bagwright.flight.golfer.WeightedHead.Inertia;
 import org.bagwright.flight.golfer.WeightedHead.Shift;
 import org.junit.jupiter.api.Tag;

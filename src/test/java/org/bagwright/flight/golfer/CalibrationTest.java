@@ -1,7 +1,7 @@
-package org.bagwright.flight;
+package org.bagwright.flight.golfer;
 
-import static org.bagwright.flight.TestBags.MPS_PER_MPH;
-import static org.bagwright.flight.TestBags.M_PER_YD;
+import static org.bagwright.flight.golfer.TestBags.MPS_PER_MPH;
+import static org.bagwright.flight.golfer.TestBags.M_PER_YD;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,9 +15,9 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ShotPrediction;
-import org.bagwright.flight.TestBags.ShotOf;
-import org.bagwright.flight.golfer.DragFit;
-import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.flight.BallFlight;
+import org.bagwright.flight.Launch;
+import org.bagwright.flight.golfer.TestBags.ShotOf;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -232,11 +232,11 @@ class CalibrationTest {
             Launch launch = new Launch(one[0], one[1], one[2]);
             measured.add(new DragFit.Measured(launch, FLIGHTS.fly(launch, 0.9).carryM()));
         }
-        assertEquals(0.9, DragFit.ratio(FLIGHTS, measured), 1e-6);
+        assertEquals(0.9, new DragFit(FLIGHTS, measured).ratio(), 1e-6);
         DragFit.Measured last = measured.remove(4);
         measured.add(new DragFit.Measured(last.launch(), 0.8 * last.carryM()));
-        assertEquals(0.9, DragFit.ratio(FLIGHTS, measured), 0.06);
-        assertEquals(1, DragFit.ratio(FLIGHTS, List.of()));
+        assertEquals(0.9, new DragFit(FLIGHTS, measured).ratio(), 0.06);
+        assertEquals(1, new DragFit(FLIGHTS, List.of()).ratio());
     }
 
     @Tag("analytic")
