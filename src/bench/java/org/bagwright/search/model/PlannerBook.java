@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.MatchValue;
@@ -21,16 +20,14 @@ final class PlannerBook {
     private PlannerBook() {}
 
     /**
-     * An empty bench.
+     * A planning problem with nothing chosen.
      *
      * @throws IllegalStateException if what the planner sees is not the same problem
      */
-    static PlanningProblem bench(ExactProblem problem) {
+    static PlanningProblem of(ExactProblem problem) {
         List<SearchBag> bags =
                 problem.bags().stream().map(bag -> new SearchBag(bag(bag))).toList();
-        List<StockPile> piles = IntStream.range(0, problem.available().size())
-                .mapToObj(item -> new StockPile(item, problem.available().get(item)))
-                .toList();
+        List<StockPile> piles = StockPile.all(problem.available());
         for (int bag = 0; bag < bags.size(); bag++) {
             if (!bags.get(bag).exact(piles).equals(renumbered(problem.bags().get(bag)))) {
                 throw new IllegalStateException("bag " + bag + " is not the same for the planner");
@@ -48,25 +45,20 @@ final class PlannerBook {
                 .distinct()
                 .toList();
         return bag.withSlots(bag.slots().stream()
-                .map(slot -> slot.stream()
-                        .map(option -> inGroup(option, groups.indexOf(option.group())))
-                        .toList())
+                .map(slot ->
+                        slot.stream().map(option -> renumbered(option, groups)).toList())
                 .toList());
     }
 
-    private static ExactOption inGroup(ExactOption option, int group) {
+    private static ExactOption renumbered(ExactOption option, List<Integer> groups) {
         return new ExactOption(
                 option.index(),
                 option.breaks(),
                 option.micropoints(),
-                option.changes(),
-                option.carried(),
-                option.flies(),
-                option.carryM(),
-                option.wishM(),
-                option.takes(),
-                group,
-                option.matchMeasureUnits());
+                option.needs(),
+                option.flight(),
+                option.match()
+                        .map(match -> new ExactOption.Match(groups.indexOf(match.group()), match.valueMeasureUnits())));
     }
 
     private static BagOptions bag(ExactBag bag) {
@@ -84,16 +76,17 @@ final class PlannerBook {
 
     private static Option option(int slot, ExactOption from) {
         OwnTerms terms = new OwnTerms(PenaltyRules.points(from.micropoints()), 0, 0, 0, 0, 0, from.breaks());
-        if (!from.carried()) {
-            return new Option("left out", Optional.empty(), from.changes(), terms, true, from.takes());
+        List<Integer> takes = from.needs().takes();
+        if (!from.needs().carried()) {
+            return new Option("left out", Optional.empty(), from.changes(), terms, true, takes);
         }
         ClubKind kind = from.flies() ? ClubKind.IRON : ClubKind.PUTTER;
-        OptionalDouble wishM = from.flies() ? OptionalDouble.of(from.wishM()) : OptionalDouble.empty();
-        double carryM = from.flies() ? from.carryM() : Double.NaN;
+        OptionalDouble wishM =
+                from.flight().stream().mapToDouble(ExactOption.Flight::wishM).findFirst();
+        double carryM = from.flight().map(ExactOption.Flight::carryM).orElse(Double.NaN);
         Option bare = TestBags.option(TestBags.club(kind, slot, wishM), carryM, from.changes(), terms, true);
-        Optional<MatchValue> match = from.group() < 0
-                ? Optional.empty()
-                : Optional.of(new MatchValue(String.valueOf(from.group()), from.matchMeasureUnits()));
-        return TestBooks.with(bare, match, from.takes());
+        Optional<MatchValue> match =
+                from.match().map(value -> new MatchValue(String.valueOf(value.group()), value.valueMeasureUnits()));
+        return TestBooks.with(bare, match, takes);
     }
 }

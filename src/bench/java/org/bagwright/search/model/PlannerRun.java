@@ -13,7 +13,6 @@ import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
-import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 
 /**
@@ -26,8 +25,8 @@ public final class PlannerRun {
     private PlannerRun() {}
 
     public static Solved solve(ExactProblem problem, int seed, double capS) {
-        PlanningProblem bench = PlannerBook.bench(problem);
-        SolverConfig config = SolverSettings.scoring(EnvironmentMode.REPRODUCIBLE)
+        SolverConfig config = new SolverSettings(new SearchLimits(seed, capS))
+                .scoring()
                 .withRandomSeed((long) seed)
                 .withTerminationSpentLimit(Duration.ofMillis((long) (capS * 1000)))
                 .withPhases(new ConstructionHeuristicPhaseConfig(), new LocalSearchPhaseConfig());
@@ -36,11 +35,11 @@ public final class PlannerRun {
         double[] bestS = new double[1];
         long startNs = System.nanoTime();
         solver.addEventListener(event -> bestS[0] = (System.nanoTime() - startNs) / NS_PER_S);
-        PlanningProblem found = solver.solve(bench);
+        PlanningProblem found = solver.solve(PlannerBook.of(problem));
         List<List<Integer>> chosen = found.chosen();
         Cost cost = ExactEnumeration.cost(chosen, problem);
         if (!cost.equals(found.cost())) {
-            throw new IllegalStateException("told " + found.cost() + ", costs " + cost);
+            throw new IllegalStateException("reported " + found.cost() + ", costs " + cost);
         }
         return new Solved(cost, OptionalLong.empty(), bestS[0], OptionalDouble.empty(), "");
     }

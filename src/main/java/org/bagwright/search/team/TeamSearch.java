@@ -1,27 +1,27 @@
 package org.bagwright.search.team;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import org.bagwright.search.exact.BagLimits;
 import org.bagwright.search.exact.BagTree;
-import org.bagwright.search.exact.BestChoice;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactEnding;
-import org.bagwright.search.exact.ExactLimits;
 import org.bagwright.search.exact.ExactOption;
 import org.bagwright.search.exact.ExactProblem;
+import org.bagwright.search.exact.Incumbent;
 import org.bagwright.search.exact.Meter;
+import org.bagwright.search.exact.OptionElimination;
+import org.bagwright.search.exact.Prices;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.LexCost;
 
 /**
- * The best plan of several bags that share a stock. Every bag is searched exactly by itself with a price on each piece
+ * The best plan of several bags that share a stock. Searches every bag exactly by itself with a price on each piece
  * (column generation); the sum of the bags' bounds less what the whole stock would cost bounds the team, and the known
- * choices of all bags are combined within the stock. In the end, if there is still a difference, all choices of each
- * bag are collected that can lie in it.
+ * choices of all bags are combined within the stock. In the end, if there is still a difference, it collects all choices
+ * of each bag that can be part of a better plan.
  */
 final class TeamSearch {
     private static final int MOST_ROUNDS = 14;
@@ -29,41 +29,45 @@ final class TeamSearch {
     /** What a bag may use up in one round, so that one hard bag does not hold up the others. */
     private static final long STEPS_PER_ROUND = 60_000_000;
 
-    private final ExactProblem problem;
-    private final MinimalViolations.Raise raise;
+    private final MinimalViolations.RaisedLimits limits;
     private final Meter meter;
+    private final BiConsumer<LexCost, LexCost> progress;
     private final BagBatch batch;
     private final List<Integer> stock;
     private final List<ExactBag> bags;
-    private final List<Map<List<Integer>, BagColumn>> columns = new ArrayList<>();
+    private final ColumnPool pool;
     private List<BagColumn> best;
     private LexCost bound = LexCost.NONE;
-    private StockPrices prices;
+    private Prices prices;
     private List<LexCost> bagBounds = List.of();
     private ExactEnding ending = ExactEnding.STEPS;
 
-    /** What the search of one bag found. */
-    private record Found(List<ExactOption> chosen, LexCost bound, ExactEnding ending) {}
-
-    private record Collection(List<BagColumn> columns, ExactEnding ending) {}
-
-    TeamSearch(ExactProblem problem, MinimalViolations.Raise raise, Meter meter, ExactLimits limits, long pieces) {
-        this.problem = problem;
-        this.raise = raise;
+    /**
+     * @param threads how many bags it works on at once
+     * @param progress takes now and then the value of the best plan and the bound
+     */
+    TeamSearch(
+            ExactProblem problem,
+            MinimalViolations.RaisedLimits limits,
+            Meter meter,
+            int threads,
+            BiConsumer<LexCost, LexCost> progress) {
+        this.limits = limits;
         this.meter = meter;
-        stock = raise.byBag().get(0).stock();
+        this.progress = progress;
+        batch = new BagBatch(meter, threads, this::report);
+        stock = limits.stock();
         bags = new ArrayList<>(problem.bags());
-        prices = StockPrices.none(stock.size());
+        prices = Prices.none(stock.size());
+        pool = new ColumnPool(problem);
         best = new ArrayList<>();
         for (int bag = 0; bag < bags.size(); bag++) {
-            columns.add(new LinkedHashMap<>());
-            best.add(column(bag, raise.witness().get(bag)));
-            learn(bag, raise.witness().get(bag));
+            best.add(pool.add(bag, limits.witness().get(bag)));
         }
-        Runnable told = Meter.seldom(meter, (own, elapsedS) -> limits.progress()
-                .told(Cost.of(pieces, value()), Cost.of(pieces, bound), elapsedS));
-        meter.reportBy(told);
-        batch = new BagBatch(meter, limits.threads(), told);
+    }
+
+    private void report() {
+        progress.accept(value(), bound);
     }
 
     void run() {
@@ -71,6 +75,7 @@ final class TeamSearch {
             if (bags.size() == 1) {
                 single();
             } else {
+                meter.reportBy(this::report);
                 team();
             }
         } catch (Meter.Ended ended) {
@@ -82,18 +87,14 @@ final class TeamSearch {
     }
 
     private void single() {
-        BestChoice choice = new BestChoice(
-                bags.get(0), raise.byBag().get(0), raise.witness().get(0));
-        BagTree tree = new BagTree(bags.get(0), raise.byBag().get(0), choice, meter, false, this::raiseTo);
+        Incumbent incumbent = new Incumbent(
+                bags.get(0), limits.byBag().get(0), limits.witness().get(0));
+        BagTree tree = new BagTree(incumbent, meter, false);
+        meter.reportBy(() -> progress.accept(incumbent.value(), tree.bound()));
         tree.run();
-        best = List.of(column(0, choice.chosen()));
+        best = List.of(pool.add(0, incumbent.chosen()));
         bound = tree.bound();
         ending = tree.ending();
-    }
-
-    private void raiseTo(LexCost to, List<ExactOption> chosen) {
-        bound = LexCost.max(bound, to);
-        best = List.of(column(0, chosen));
     }
 
     private void team() {
@@ -102,8 +103,8 @@ final class TeamSearch {
             if (round % 3 == 1) {
                 leftOver();
             }
-            shrink();
-            PriceStep step = new PriceStep(stock, columns, value(), bound);
+            eliminate();
+            PriceStep step = new PriceStep(stock, pool.all(), value(), bound);
             round(step.from(prices));
         }
         if (!bound.reaches(value())) {
@@ -113,59 +114,46 @@ final class TeamSearch {
 
     /** Collects all choices of every bag that a better plan could hold; the best combination of them is then proven. */
     private void close() {
-        shrink();
+        eliminate();
         LexCost spare = value().minus(bound);
-        List<Collection> collections = batch.run(
-                bags.size(),
-                (bag, share) -> collect(bag, share, bagBounds.get(bag).plus(spare)));
+        List<CollectedChoices> collected = IntStream.range(0, bags.size())
+                .mapToObj(bag -> new CollectedChoices(
+                        prices.priced(bags.get(bag)),
+                        limits.byBag().get(bag),
+                        prices.priced(best.get(bag).chosen()),
+                        bagBounds.get(bag).plus(spare)))
+                .toList();
+        List<BagTree> trees =
+                batch.run(bags.size(), (bag, share) -> new BagTree(collected.get(bag), share, true).run());
         for (int bag = 0; bag < bags.size(); bag++) {
             int place = bag;
-            collections.get(bag).columns().forEach(column -> learn(place, column.chosen()));
+            collected.get(bag).choices().forEach(chosen -> pool.add(place, chosen));
         }
-        boolean exact = combined();
-        if (exact && collections.stream().allMatch(each -> each.ending() == ExactEnding.PROVEN)) {
+        boolean exact = combine();
+        if (exact && trees.stream().allMatch(tree -> tree.ending() == ExactEnding.PROVEN)) {
             bound = value();
         }
-        collections.forEach(each -> endIfAsked(each.ending()));
+        endIfDue(trees);
     }
 
-    private Collection collect(int bag, Meter share, LexCost below) {
-        ExactBag priced = prices.priced(bags.get(bag));
-        BagLimits limits = raise.byBag().get(bag);
-        List<ExactOption> start =
-                best.get(bag).chosen().stream().map(prices::priced).toList();
-        CollectedChoices choices = new CollectedChoices(priced, limits, start, below);
-        BagTree tree = new BagTree(priced, limits, choices, share, true, (reached, chosen) -> {});
-        tree.run();
-        return new Collection(choices.columns(), tree.ending());
-    }
-
-    /** Searches every bag with these prices; what comes out bounds the team and adds choices to combine. */
-    private void round(StockPrices trial) {
+    /** Searches every bag with these prices; the results bound the team and add choices to combine. */
+    private void round(Prices trial) {
         meter.look();
-        List<Found> found =
-                batch.run(bags.size(), (bag, share) -> search(bag, share.within(STEPS_PER_ROUND), trial, stock));
-        LexCost sum = LexCost.NONE;
-        List<LexCost> bounds = new ArrayList<>();
-        for (Found each : found) {
-            sum = sum.plus(each.bound());
-            bounds.add(each.bound());
-        }
-        LexCost reached = sum.minus(trial.of(stock));
+        List<BagTree> trees = batch.run(bags.size(), (bag, share) -> search(bag, share, trial, stock));
+        List<LexCost> bounds = trees.stream().map(BagTree::bound).toList();
+        LexCost reached = bounds.stream().reduce(LexCost.NONE, LexCost::plus).minus(trial.of(stock));
         if (reached.compareTo(bound) > 0 || bagBounds.isEmpty()) {
             bound = LexCost.max(bound, reached);
             prices = trial;
             bagBounds = bounds;
         }
-        combine(found);
+        learn(trees);
     }
 
     /** Searches every bag with the stock that the others leave it in the best plan. */
     private void leftOver() {
-        List<Found> found = batch.run(
-                bags.size(),
-                (bag, share) -> search(bag, share.within(STEPS_PER_ROUND), StockPrices.none(stock.size()), left(bag)));
-        combine(found);
+        Prices none = Prices.none(stock.size());
+        learn(batch.run(bags.size(), (bag, share) -> search(bag, share, none, left(bag))));
     }
 
     private List<Integer> left(int bag) {
@@ -178,86 +166,62 @@ final class TeamSearch {
                 .toList();
     }
 
-    private void combine(List<Found> found) {
-        for (int bag = 0; bag < found.size(); bag++) {
-            learn(bag, found.get(bag).chosen());
+    private void learn(List<BagTree> trees) {
+        for (int bag = 0; bag < trees.size(); bag++) {
+            pool.add(bag, trees.get(bag).incumbent().chosen());
         }
-        combined();
-        found.forEach(each -> endIfAsked(each.ending()));
+        combine();
+        endIfDue(trees);
     }
 
     /** Combines the known choices; whether no combination of them was left out. */
-    private boolean combined() {
-        List<List<BagColumn>> known =
-                columns.stream().map(each -> List.copyOf(each.values())).toList();
-        TeamCombination master = new TeamCombination(stock);
-        List<BagColumn> combined = master.best(known, prices);
+    private boolean combine() {
+        TeamCombination combination = new TeamCombination(stock);
+        List<BagColumn> combined = combination.best(pool.all(), prices);
         if (!combined.isEmpty() && sum(combined).compareTo(value()) < 0) {
             best = combined;
         }
         bound = LexCost.min(bound, value());
-        return master.exact();
+        return combination.exact();
     }
 
-    private static void endIfAsked(ExactEnding why) {
-        if (why == ExactEnding.CAP || why == ExactEnding.STOPPED) {
-            throw new Meter.Ended(why);
+    private static void endIfDue(List<BagTree> trees) {
+        for (BagTree tree : trees) {
+            if (tree.ending().byClock()) {
+                throw new Meter.Ended(tree.ending());
+            }
         }
     }
 
-    private Found search(int bag, Meter share, StockPrices trial, List<Integer> left) {
-        ExactBag priced = trial.priced(bags.get(bag));
-        BagLimits limits = raise.byBag().get(bag).withStock(left);
-        BagColumn start = columns.get(bag).values().stream()
-                .filter(column -> column.fits(left))
-                .min(java.util.Comparator.comparing(column -> column.value().plus(trial.of(column.takes()))))
-                .orElseThrow();
-        BestChoice choice = new BestChoice(
-                priced, limits, start.chosen().stream().map(trial::priced).toList());
-        BagTree tree = new BagTree(priced, limits, choice, share, false, (reached, chosen) -> {});
-        tree.run();
-        return new Found(choice.chosen(), tree.bound(), tree.ending());
+    private BagTree search(int bag, Meter share, Prices trial, List<Integer> left) {
+        BagLimits own = limits.byBag().get(bag).withStock(left);
+        BagColumn start = pool.cheapest(bag, left, trial);
+        Incumbent incumbent = new Incumbent(trial.priced(bags.get(bag)), own, trial.priced(start.chosen()));
+        return new BagTree(incumbent, share.within(STEPS_PER_ROUND), false).run();
     }
 
     /** Drops for good the options that no plan of the team takes that is better than the best. */
-    private void shrink() {
+    private void eliminate() {
         LexCost spare = value().minus(bound);
-        List<ExactBag> shrunk = batch.run(bags.size(), (bag, share) -> {
-            LexCost limit = bagBounds.get(bag).plus(spare);
-            return new OptionElimination(bags.get(bag), raise.byBag().get(bag), prices, share)
-                    .below(limit, best.get(bag).chosen());
-        });
-        for (int bag = 0; bag < shrunk.size(); bag++) {
-            bags.set(bag, shrunk.get(bag));
+        List<ExactBag> left = batch.run(bags.size(), (bag, share) -> new OptionElimination(
+                        bags.get(bag), limits.byBag().get(bag), prices)
+                .below(bagBounds.get(bag).plus(spare), best.get(bag).chosen(), share));
+        for (int bag = 0; bag < left.size(); bag++) {
+            bags.set(bag, left.get(bag));
         }
-    }
-
-    private void learn(int bag, List<ExactOption> chosen) {
-        BagColumn column = column(bag, chosen);
-        columns.get(bag).merge(column.takes(), column, BagColumn::better);
-    }
-
-    private BagColumn column(int bag, List<ExactOption> chosen) {
-        ExactBag unpriced = problem.bags().get(bag);
-        return BagColumn.of(unpriced, same(unpriced, chosen), stock.size());
-    }
-
-    /** The options of the bag with the same indexes. */
-    private static List<ExactOption> same(ExactBag bag, List<ExactOption> chosen) {
-        return IntStream.range(0, chosen.size())
-                .mapToObj(slot -> bag.slots().get(slot).stream()
-                        .filter(option -> option.index() == chosen.get(slot).index())
-                        .findFirst()
-                        .orElseThrow())
-                .toList();
     }
 
     private static LexCost sum(List<BagColumn> plan) {
         return plan.stream().map(BagColumn::value).reduce(LexCost.NONE, LexCost::plus);
     }
 
-    LexCost value() {
+    private LexCost value() {
         return sum(best);
+    }
+
+    /** What the best plan costs besides an excess. */
+    Cost cost(long excess) {
+        return Cost.of(excess, value());
     }
 
     LexCost bound() {

@@ -214,8 +214,6 @@ public final class TestBooks {
     }
 
     public static List<StockPile> piles(BookOptions book) {
-        return IntStream.range(0, book.stock().size())
-                .mapToObj(item -> new StockPile(item, book.stock().get(item).available()))
-                .toList();
+        return StockPile.all(book.stock().stream().map(StockLimit::available).toList());
     }
 }
