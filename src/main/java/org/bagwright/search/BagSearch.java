@@ -22,14 +22,11 @@ import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.StockPile;
 import org.bagwright.search.model.Team;
 import org.bagwright.search.planner.BagOptimizer;
+import org.bagwright.search.planner.ConstraintScorer;
 import org.bagwright.search.planner.LocalSearch;
-import org.bagwright.search.planner.SolverSettings;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 import org.bagwright.search.team.ExactSearch;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
-import org.optaplanner.core.api.solver.SolutionManager;
-import org.optaplanner.core.api.solver.SolverFactory;
 
 /**
  * Finds the best choice of options for all bags of a book: least excess over what no plan trades against anything else (stock,
@@ -52,7 +49,7 @@ public final class BagSearch {
     private final SearchLimits limits;
     private final SearchClock clock;
     private final ExactSearch exact;
-    private final SolutionManager<PlanningProblem, HardMediumSoftLongScore> scorer;
+    private final ConstraintScorer scorer;
     private boolean cappedByTime;
 
     /** The first one in a program takes about half a second: it may be made on a thread of its own meanwhile. */
@@ -60,7 +57,7 @@ public final class BagSearch {
         this.limits = limits;
         clock = new SearchClock(limits.mostS());
         exact = new ExactSearch(clock, THREADS);
-        scorer = SolutionManager.create(SolverFactory.create(new SolverSettings(limits).scoring()));
+        scorer = new ConstraintScorer(limits);
     }
 
     /** Reports how far the search is, at most a few times a second; from then on. */
@@ -111,12 +108,12 @@ public final class BagSearch {
 
     private BookPlan plan(BookOptions book, PlanningProblem problem, Cost bound) {
         List<List<Integer>> chosen = problem.chosen();
-        scorer.update(problem);
-        checkAgreement(problem.cost(), PlainScore.cost(book, chosen));
+        Cost cost = scorer.cost(problem);
+        checkAgreement(cost, PlainScore.cost(book, chosen));
         List<BagPlan> plans = IntStream.range(0, chosen.size())
                 .mapToObj(bag -> plan(book.bags().get(bag), chosen.get(bag)))
                 .toList();
-        boolean proven = problem.cost().equals(bound);
+        boolean proven = cost.equals(bound);
         double points =
                 plans.stream().mapToDouble(plan -> plan.score().penaltyPoints()).sum();
         return new BookPlan(plans, proven ? points : Math.min(points, boundPoints(problem, bound)), proven);

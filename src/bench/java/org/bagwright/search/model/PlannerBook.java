@@ -16,7 +16,7 @@ import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.score.PenaltyRules;
 
 /** A problem of the exact search as clubs of a book, so that the planner's constraints score the very same numbers. */
-final class PlannerBook {
+public final class PlannerBook {
     private PlannerBook() {}
 
     /**
@@ -24,7 +24,7 @@ final class PlannerBook {
      *
      * @throws IllegalStateException if what the planner sees is not the same problem
      */
-    static PlanningProblem of(ExactProblem problem) {
+    public static PlanningProblem of(ExactProblem problem) {
         List<SearchBag> bags =
                 problem.bags().stream().map(bag -> new SearchBag(bag(bag))).toList();
         List<StockPile> piles = StockPile.all(problem.available());
@@ -44,10 +44,12 @@ final class PlannerBook {
                 .filter(group -> group >= 0)
                 .distinct()
                 .toList();
-        return bag.withSlots(bag.slots().stream()
-                .map(slot ->
-                        slot.stream().map(option -> renumbered(option, groups)).toList())
-                .toList());
+        List<List<ExactOption>> slots = bag.slots().stream()
+                .map(slot -> slot.stream()
+                        .map(option -> renumbered(option, groups))
+                        .toList())
+                .toList();
+        return new ExactBag(slots, bag.mostChanges(), bag.gapAim(), bag.spreadAim());
     }
 
     private static ExactOption renumbered(ExactOption option, List<Integer> groups) {

@@ -3,12 +3,9 @@ package org.bagwright.search.exact;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
@@ -27,11 +24,8 @@ final class BagModel {
     /** How much of each of them there is. */
     final int[] available;
 
-    /** The groups that could cost anything at the start; the search knows a group by its place here. */
-    final int[] groups;
-
-    /** In how many slots a club of each group can be. */
-    final int[] members;
+    /** The groups that could cost anything at the start, with the clubs left in each. */
+    final MatchGroups groups;
 
     /** Whether what a choice takes of the stock matters even where this bag's limits cannot bite: for a team. */
     final boolean stockMatters;
@@ -46,22 +40,25 @@ final class BagModel {
             Optional<ExactOption.Flight> flight, int changes, List<Integer> uses, Optional<ExactOption.Match> match) {}
 
     BagModel(ExactBag bag, BagLimits limits, boolean stockMatters) {
-        this(bag, limits, bag.slots(), bag.matches() ? groups(bag.slots()) : new int[0], stockMatters);
+        this(bag, limits, bag.slots(), MatchGroups.of(bag), stockMatters);
     }
 
     private BagModel(
-            ExactBag bag, BagLimits limits, List<List<ExactOption>> slots, int[] groups, boolean stockMatters) {
+            ExactBag bag,
+            BagLimits limits,
+            List<List<ExactOption>> slots,
+            MatchGroups before,
+            boolean stockMatters) {
         this.bag = bag;
         this.limits = limits;
         this.stockMatters = stockMatters;
-        this.groups = groups;
         List<List<ExactOption>> possible = limits.possible(slots);
         countsChanges = most(possible, ExactOption::changes) > limits.mostChanges();
         resources = IntStream.range(0, limits.resources())
                 .filter(resource -> most(possible, option -> option.needs().of(resource)) > mostIgnored(resource))
                 .toArray();
         available = IntStream.of(resources).map(limits::limit).toArray();
-        members = members(possible);
+        groups = before.in(possible);
         layers = new SlotLayer[slots.size()];
         List<Optional<ExactOption.Flight>> flights = SlotLayer.NONE_FLIES;
         for (int slot = 0; slot < layers.length; slot++) {
@@ -79,31 +76,6 @@ final class BagModel {
         return slots.stream()
                 .mapToLong(slot -> slot.stream().mapToInt(use).max().orElse(0))
                 .sum();
-    }
-
-    /** The groups of which two clubs can be carried. */
-    private static int[] groups(List<List<ExactOption>> slots) {
-        Map<Integer, Integer> members = new LinkedHashMap<>();
-        for (List<ExactOption> slot : slots) {
-            Set<Integer> seen = new HashSet<>();
-            slot.stream()
-                    .map(ExactOption::group)
-                    .filter(seen::add)
-                    .forEach(group -> members.merge(group, 1, Integer::sum));
-        }
-        return members.entrySet().stream()
-                .filter(entry -> entry.getKey() >= 0 && entry.getValue() > 1)
-                .mapToInt(Map.Entry::getKey)
-                .sorted()
-                .toArray();
-    }
-
-    private int[] members(List<List<ExactOption>> slots) {
-        return IntStream.of(groups)
-                .map(group -> (int) slots.stream()
-                        .filter(slot -> slot.stream().anyMatch(option -> option.group() == group))
-                        .count())
-                .toArray();
     }
 
     /** The cheapest of the options with the same traits. */
@@ -126,28 +98,12 @@ final class BagModel {
                 option.flight(),
                 countsChanges ? option.changes() : 0,
                 uses,
-                option.match().filter(match -> group(option) >= 0));
+                option.match().filter(match -> groups.of(option) >= 0));
     }
 
     private static ExactOption cheaper(ExactOption one, ExactOption other) {
         int order = one.own().compareTo(other.own());
         return order < 0 || (order == 0 && one.index() <= other.index()) ? one : other;
-    }
-
-    /** The place of an option's group among the groups that can cost anything, or {@link ExactOption#NO_GROUP}. */
-    int group(ExactOption option) {
-        for (int place = 0; place < groups.length; place++) {
-            if (groups[place] == option.group()) {
-                return place;
-            }
-        }
-        return ExactOption.NO_GROUP;
-    }
-
-    /** The place of an option's group if the option can differ from the mean there. */
-    int matched(ExactOption option) {
-        int group = group(option);
-        return group >= 0 && members[group] > 1 ? group : ExactOption.NO_GROUP;
     }
 
     /** How many different counts of changes there are. */

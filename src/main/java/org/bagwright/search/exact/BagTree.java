@@ -16,12 +16,8 @@ public final class BagTree {
     private static final int WIDEN = 4;
     private static final int MOST_WIDTH = 200_000;
 
-    /** With less than this share of the distance to the incumbent in the width of the intervals, a split is no help. */
-    private static final double LOOSE_SHARE = 0.25;
-
     private static final int ROOT_ROUNDS = 40;
     private static final int CHILD_ROUNDS = 8;
-    private static final double POINTS_PER_WEIGHT = 1e-6 / LexCost.WEIGHT_PER_MICROPOINT;
 
     private final Incumbent incumbent;
     private final Meter meter;
@@ -96,13 +92,10 @@ public final class BagTree {
         }
     }
 
-    /** Whether the width of the intervals keeps the bound low; where labels can be no more, that is what is left. */
+    /** Whether a split can help: where labels can be no more and musts break, that is all that is left. */
     private boolean isLoose(Node node, IntervalNode part) {
-        LexCost apart = incumbent.value().minus(part.bound());
-        if (apart.breaks() > 0) {
-            return part.breakLooseness() > LOOSE_SHARE * apart.breaks() || node.width() * WIDEN > MOST_WIDTH;
-        }
-        return part.looseness() > LOOSE_SHARE * Math.max(0, apart.weight()) * POINTS_PER_WEIGHT;
+        boolean mostLabels = node.width() * WIDEN > MOST_WIDTH;
+        return part.isLoose() || (mostLabels && incumbent.value().breaks() > part.bound().breaks());
     }
 
     private void push(IntervalNode.State state, LexCost least, int width, int rounds) {

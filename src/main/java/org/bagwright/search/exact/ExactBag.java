@@ -56,7 +56,7 @@ public record ExactBag(List<List<ExactOption>> slots, OptionalInt mostChanges, A
                 .orElseThrow();
     }
 
-    public ExactBag withSlots(List<List<ExactOption>> other) {
+    ExactBag withSlots(List<List<ExactOption>> other) {
         return new ExactBag(other, mostChanges, gapAim, spreadAim);
     }
 

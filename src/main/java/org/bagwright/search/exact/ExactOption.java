@@ -19,7 +19,7 @@ import org.bagwright.search.score.PenaltyRules;
 public record ExactOption(
         int index, long breaks, long micropoints, Needs needs, Optional<Flight> flight, Optional<Match> match) {
     /** The group of an option that is not matched. */
-    public static final int NO_GROUP = -1;
+    static final int NO_GROUP = -1;
 
     public ExactOption {
         require(breaks >= 0 && micropoints >= 0, "costs must be 0 or more");

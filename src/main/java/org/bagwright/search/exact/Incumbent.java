@@ -19,7 +19,7 @@ public class Incumbent {
     }
 
     /** Takes a choice if it keeps the limits and is better; whether its cost is less. */
-    public boolean offer(List<ExactOption> other) {
+    protected boolean offer(List<ExactOption> other) {
         if (!limits.keeps(other)) {
             return false;
         }

@@ -88,7 +88,9 @@ final class IntervalNode {
             bound = LexCost.max(bound, reached);
             prices = trial;
         }
-        boolean switched = switchKinds(chosen);
+        SpreadBound tighter = spread.tighter(model.groups, chosen);
+        boolean switched = tighter != spread;
+        spread = tighter;
         Prices left = raised || improved ? ruleOut(pass, trial) : trial;
         if (model != before) {
             return Optional.of(left);
@@ -120,25 +122,6 @@ final class IntervalNode {
             }
         }
         return beyond;
-    }
-
-    /** Takes for each group the kind of bound that says more of a choice. */
-    private boolean switchKinds(List<ExactOption> chosen) {
-        SpreadBound before = spread;
-        for (int group = 0; group < spread.groups() && spread.centreHolds; group++) {
-            SpreadBound other = spread.switched(group);
-            if (weight(other, chosen, group) > weight(spread, chosen, group)) {
-                spread = other;
-            }
-        }
-        return spread != before;
-    }
-
-    private long weight(SpreadBound by, List<ExactOption> chosen, int group) {
-        return chosen.stream()
-                .filter(option -> model.matched(option) == group)
-                .mapToLong(option -> by.weight(group, option.matchMeasureUnits()))
-                .sum();
     }
 
     private Prices ruleOut(ChainPass pass, Prices trial) {
@@ -180,19 +163,14 @@ final class IntervalNode {
         return new LabelPass(pass, incumbent, meter, width).run(false);
     }
 
-    /** How far the width of the intervals can take the bound below the truth, points (tolerances for musts). */
-    double looseness() {
-        return spread.looseness(model.members);
-    }
-
-    /** How far the width of the intervals can take the breaks of the bound below the truth, thousandths. */
-    double breakLooseness() {
-        return spread.breakLooseness(model.members);
+    /** Whether the width of the intervals keeps the bound far below the incumbent. */
+    boolean isLoose() {
+        return spread.isLoose(model.groups, incumbent.value().minus(bound));
     }
 
     /** The group whose interval makes the bound loosest, or {@link ExactOption#NO_GROUP} if none does. */
     int loosest() {
-        return spread.loosest(model.members);
+        return spread.loosest(model.groups);
     }
 
     /** The two parts of the node across the interval of a group. */

@@ -51,7 +51,7 @@ final class Label {
 
     /** No slot filled yet. */
     static Label root(BagModel model) {
-        return new Label(null, -1, 0, 0, new int[model.resources.length], model.groups.length);
+        return new Label(null, -1, 0, 0, new int[model.resources.length], model.groups.count());
     }
 
     void join(int group, double number, boolean canBreak) {

@@ -21,11 +21,11 @@ final class LabelDominance {
     LabelDominance(PricedCosts terms) {
         model = terms.model;
         spread = terms.spread;
-        margins = new double[model.groups.length];
+        margins = new double[model.groups.count()];
         Arrays.fill(margins, Double.POSITIVE_INFINITY);
         for (SlotLayer layer : model.layers) {
             for (ExactOption option : layer.options) {
-                int group = model.matched(option);
+                int group = model.groups.matched(option);
                 if (group >= 0) {
                     margins[group] = Math.min(margins[group], spread.margin(group, option.matchMeasureUnits()));
                 }
@@ -85,7 +85,7 @@ final class LabelDominance {
         for (int group = 0; group < first.members.length; group++) {
             if (first.prints[group] != second.prints[group]) {
                 double apart = first.sums[group] - second.sums[group];
-                slack += spread.slackWeight(group, model.members[group], apart);
+                slack += spread.slackWeight(group, model.groups.members(group), apart);
             }
         }
         return slack;

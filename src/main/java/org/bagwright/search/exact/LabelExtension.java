@@ -33,12 +33,12 @@ final class LabelExtension {
     }
 
     private int[] lastSlots() {
-        int[] last = new int[model.groups.length];
+        int[] last = new int[model.groups.count()];
         Arrays.fill(last, -1);
         for (int slot = 0; slot < model.layers.length; slot++) {
             for (ExactOption option : model.layers[slot].options) {
-                if (model.matched(option) >= 0) {
-                    last[model.matched(option)] = slot;
+                if (model.groups.matched(option) >= 0) {
+                    last[model.groups.matched(option)] = slot;
                 }
             }
         }
@@ -81,7 +81,7 @@ final class LabelExtension {
         if (uses.length != label.uses.length) {
             return null;
         }
-        Label next = new Label(label, option, front, changes, uses, model.groups.length);
+        Label next = new Label(label, option, front, changes, uses, model.groups.count());
         next.breaks = breaks;
         next.weight = weight;
         next.centreBreaks = label.centreBreaks + gapBreaks;
@@ -116,7 +116,7 @@ final class LabelExtension {
         LexCost own = option.own();
         label.centreBreaks += own.breaks();
         label.centreWeight += own.weight();
-        int group = model.matched(option);
+        int group = model.groups.matched(option);
         if (group >= 0) {
             double number = option.matchMeasureUnits();
             label.join(group, number, terms.spread.margin(group, number) < 0);
@@ -143,7 +143,7 @@ final class LabelExtension {
         int at = slot;
         for (Label each = label; each.parent != null; each = each.parent) {
             ExactOption option = model.layers[at--].options[each.option];
-            if (model.matched(option) == group) {
+            if (model.groups.matched(option) == group) {
                 double number = option.matchMeasureUnits();
                 numbers[count++] = number;
                 label.breaks -= terms.spread.breaks(group, number);

@@ -20,8 +20,8 @@ final class MeanIntervals {
 
     /** All means that the clubs of a model can have. */
     static MeanIntervals all(BagModel model) {
-        double[] least = new double[model.groups.length];
-        double[] most = new double[model.groups.length];
+        double[] least = new double[model.groups.count()];
+        double[] most = new double[model.groups.count()];
         Arrays.fill(least, Double.NEGATIVE_INFINITY);
         Arrays.fill(most, Double.POSITIVE_INFINITY);
         return new MeanIntervals(least, most).within(model).orElseThrow();
@@ -29,11 +29,11 @@ final class MeanIntervals {
 
     /** Intervals of no width at the means of a choice; at the centre where it has no club of a group. */
     MeanIntervals means(BagModel model, List<ExactOption> chosen) {
-        double[] means = new double[model.groups.length];
+        double[] means = new double[model.groups.count()];
         for (int group = 0; group < means.length; group++) {
             int place = group;
             means[group] = chosen.stream()
-                    .filter(option -> model.group(option) == place)
+                    .filter(option -> model.groups.of(option) == place)
                     .mapToDouble(ExactOption::matchMeasureUnits)
                     .average()
                     .orElse(centre(group));
@@ -59,7 +59,7 @@ final class MeanIntervals {
         double[] low = least.clone();
         double[] high = most.clone();
         for (int group = 0; group < low.length; group++) {
-            if (model.members[group] == 0) {
+            if (model.groups.members(group) == 0) {
                 continue;
             }
             double[] span = span(model, group);
@@ -80,7 +80,7 @@ final class MeanIntervals {
             double[] span = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
             boolean always = true;
             for (ExactOption option : layer.options) {
-                boolean member = model.group(option) == group;
+                boolean member = model.groups.of(option) == group;
                 always &= member;
                 if (member) {
                     span[0] = Math.min(span[0], option.matchMeasureUnits());

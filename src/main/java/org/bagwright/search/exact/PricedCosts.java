@@ -33,7 +33,7 @@ final class PricedCosts {
     private void fill(int slot, int option, SlotLayer layer) {
         ExactOption filled = layer.options[option];
         LexCost own = filled.own().plus(prices.of(layer.uses[option]));
-        int group = model.matched(filled);
+        int group = model.groups.matched(filled);
         boolean matched = group >= 0;
         double number = filled.matchMeasureUnits();
         breaks[slot][option] = own.breaks() + (matched ? spread.breaks(group, number) : 0);

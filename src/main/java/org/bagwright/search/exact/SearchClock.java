@@ -34,7 +34,7 @@ public final class SearchClock {
         nextReportS = 0;
     }
 
-    public double elapsedS() {
+    double elapsedS() {
         return (System.nanoTime() - startNs) / NS_PER_S;
     }
 

@@ -3,6 +3,7 @@ package org.bagwright.search.exact;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.search.score.LexCost;
@@ -19,7 +20,11 @@ final class SpreadBound {
     private static final double MOST_POINTS = 1e6;
 
     private static final double MICROPOINTS_PER_POINT = 1e6;
+    private static final double POINTS_PER_WEIGHT = 1e-6 / LexCost.WEIGHT_PER_MICROPOINT;
     private static final double NO_LOOSENESS = 1e-9;
+
+    /** With less than this share of the distance to the incumbent in the width of the intervals, a split is no help. */
+    private static final double LOOSE_SHARE = 0.25;
 
     /** Whether the centre gives a bound for all numbers of the bag. */
     final boolean centreHolds;
@@ -46,7 +51,7 @@ final class SpreadBound {
                 .toArray();
         double apart = numbers.length == 0 ? 0 : numbers[numbers.length - 1] - numbers[0];
         boolean centreHolds = aim.penaltyPoints(apart) < MOST_POINTS;
-        return new SpreadBound(aim, MeanIntervals.all(model), new boolean[model.groups.length], centreHolds);
+        return new SpreadBound(aim, MeanIntervals.all(model), new boolean[model.groups.count()], centreHolds);
     }
 
     private SpreadBound in(MeanIntervals other) {
@@ -68,11 +73,23 @@ final class SpreadBound {
         return intervals.halves(group).stream().map(this::in).toList();
     }
 
-    /** With the other kind of bound for one group. */
-    SpreadBound switched(int group) {
-        boolean[] other = centred.clone();
-        other[group] = !other[group];
-        return new SpreadBound(aim, intervals, other, centreHolds);
+    /** With the kind of bound for each group that says more of a choice; the same if it is so already. */
+    SpreadBound tighter(MatchGroups groups, List<ExactOption> chosen) {
+        boolean[] kinds = centred.clone();
+        for (int group = 0; group < kinds.length && centreHolds; group++) {
+            boolean[] other = centred.clone();
+            other[group] = !other[group];
+            SpreadBound trial = new SpreadBound(aim, intervals, other, centreHolds);
+            kinds[group] ^= trial.weight(groups, chosen, group) > weight(groups, chosen, group);
+        }
+        return Arrays.equals(kinds, centred) ? this : new SpreadBound(aim, intervals, kinds, centreHolds);
+    }
+
+    private long weight(MatchGroups groups, List<ExactOption> chosen, int group) {
+        return chosen.stream()
+                .filter(option -> groups.matched(option) == group)
+                .mapToLong(option -> weight(group, option.matchMeasureUnits()))
+                .sum();
     }
 
     /** By the centre for all groups if that holds, for none if not. */
@@ -80,10 +97,6 @@ final class SpreadBound {
         boolean[] kinds = new boolean[centred.length];
         Arrays.fill(kinds, centreHolds);
         return new SpreadBound(aim, intervals, kinds, centreHolds);
-    }
-
-    int groups() {
-        return centred.length;
     }
 
     long breaks(int group, double number) {
@@ -123,37 +136,42 @@ final class SpreadBound {
         return aim.must() ? aim.toleranceMeasureUnits() - farthest : Double.POSITIVE_INFINITY;
     }
 
-    /** How far the width of the intervals can take the breaks of the bound below the truth, thousandths. */
-    double breakLooseness(int[] members) {
-        return IntStream.range(0, groups())
-                .filter(group -> aim.must() && members[group] > 1)
-                .mapToDouble(group -> members[group]
-                        * (intervals.half(group) / aim.toleranceMeasureUnits())
-                        * PenaltyRules.BREAK_THOUSANDTHS)
-                .sum();
+    /** Whether the width of the intervals accounts for much of a distance between a bound and the incumbent. */
+    boolean isLoose(MatchGroups groups, LexCost apart) {
+        if (apart.breaks() > 0) {
+            return sum(group -> breakLooseness(group, groups)) > LOOSE_SHARE * apart.breaks();
+        }
+        double apartPoints = Math.max(0, apart.weight()) * POINTS_PER_WEIGHT;
+        return sum(group -> looseness(group, groups)) > LOOSE_SHARE * apartPoints;
     }
 
-    /** How far the width of the intervals can take the bound below the truth, points (tolerances for musts). */
-    double looseness(int[] members) {
-        return IntStream.range(0, groups())
-                .mapToDouble(group -> looseness(group, members))
-                .sum();
+    private double sum(IntToDoubleFunction looseness) {
+        return IntStream.range(0, centred.length).mapToDouble(looseness).sum();
     }
 
-    private double looseness(int group, int[] members) {
+    /** How far the width of the interval can take the breaks of a group below the truth, thousandths. */
+    private double breakLooseness(int group, MatchGroups groups) {
+        double tolerances = intervals.half(group) / aim.toleranceMeasureUnits();
+        int members = groups.members(group);
+        return aim.must() && members > 1 ? members * tolerances * PenaltyRules.BREAK_THOUSANDTHS : 0;
+    }
+
+    /** How far the width of the interval can take the bound of a group below the truth, points (tolerances for musts). */
+    private double looseness(int group, MatchGroups groups) {
         double half = intervals.half(group);
         double byMust = aim.must() ? half / aim.toleranceMeasureUnits() : 0;
-        return members[group] < 2 ? 0 : members[group] * (aim.penaltyPoints(half) + byMust);
+        int members = groups.members(group);
+        return members < 2 ? 0 : members * (aim.penaltyPoints(half) + byMust);
     }
 
     /** The group whose interval makes the bound loosest, or {@link ExactOption#NO_GROUP} if none does. */
-    int loosest(int[] members) {
+    int loosest(MatchGroups groups) {
         int loosest = ExactOption.NO_GROUP;
         double most = NO_LOOSENESS;
-        for (int group = 0; group < groups(); group++) {
-            if (looseness(group, members) > most) {
+        for (int group = 0; group < centred.length; group++) {
+            if (looseness(group, groups) > most) {
                 loosest = group;
-                most = looseness(group, members);
+                most = looseness(group, groups);
             }
         }
         return loosest;

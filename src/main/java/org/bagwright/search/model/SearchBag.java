@@ -70,7 +70,7 @@ public final class SearchBag {
     }
 
     /** For each slot in the order of the bag the options that a plan may take, in the order of the book. */
-    public List<List<Candidate>> openBySlot() {
+    List<List<Candidate>> openBySlot() {
         return openBySlot;
     }
 

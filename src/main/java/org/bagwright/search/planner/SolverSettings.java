@@ -21,7 +21,7 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
  *
  * @param limits its seed, how much it checks itself, and when it ends
  */
-public record SolverSettings(SearchLimits limits) {
+record SolverSettings(SearchLimits limits) {
     /**
      * How many steps back a worse choice is still accepted. Measured on 16 made-up bags of 14 clubs with 30 or 100
      * options each, half of them with a limit of 6 changes, chain left out, 500,000 score calculations: with 50 the
@@ -31,7 +31,7 @@ public record SolverSettings(SearchLimits limits) {
     private static final int LATE_ACCEPTANCE_STEPS = 50;
 
     /** The planner that only scores. */
-    public SolverConfig scoring() {
+    SolverConfig scoring() {
         return new SolverConfig()
                 .withEnvironmentMode(limits.mode())
                 .withSolutionClass(PlanningProblem.class)

@@ -20,7 +20,7 @@ final class CollectedChoices extends Incumbent {
     }
 
     @Override
-    public boolean offer(List<ExactOption> other) {
+    protected boolean offer(List<ExactOption> other) {
         if (limits().keeps(other)) {
             BagColumn column = BagColumn.of(bag(), other, limits().stock().size());
             if (column.value().compareTo(below) < 0) {

@@ -3,13 +3,11 @@ package org.bagwright.search.planner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.bagwright.domain.option.BookOptions;
-import org.bagwright.search.model.Candidate;
 import org.bagwright.search.model.PlanningProblem;
 import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.SearchLimits;
@@ -35,18 +33,6 @@ class AssignmentMoveFactoryTest {
                 .buildScoreDirector();
     }
 
-    private static PlanningProblem start(BookOptions book, boolean least) {
-        List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
-        List<List<Integer>> first = bags.stream()
-                .map(bag -> least
-                        ? eachOwnBest(bag)
-                        : bag.openBySlot().stream()
-                                .map(options -> options.get(options.size() - 1).index())
-                                .toList())
-                .toList();
-        return PlanningProblem.of(bags, TestBooks.piles(book), first);
-    }
-
     private static List<Integer> taken(PlanningProblem problem) {
         return problem.stock().stream().map(problem::taken).toList();
     }
@@ -69,7 +55,7 @@ class AssignmentMoveFactoryTest {
         int acrossBags = 0;
         for (int seed = 0; seed < 20; seed++) {
             BookOptions book = seed < 16 ? TestBooks.small(seed) : TestBooks.full(seed, 3, 10);
-            PlanningProblem problem = start(book, seed % 2 == 0);
+            PlanningProblem problem = TestBooks.start(book, seed % 2 == 0);
             List<SearchBag> bags = problem.assignments().stream()
                     .map(SlotAssignment::bag)
                     .distinct()
@@ -124,14 +110,5 @@ class AssignmentMoveFactoryTest {
         assertEquals(
                 List.of(List.of(stock.get(0), stock.get(2)), List.of()),
                 teams.stream().map(Team::scarce).toList());
-    }
-
-    /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
-    private static List<Integer> eachOwnBest(SearchBag bag) {
-        Comparator<Candidate> order =
-                Comparator.comparingInt(Candidate::changes).thenComparing(Candidate::ownCost);
-        return bag.openBySlot().stream()
-                .map(options -> options.stream().min(order).orElseThrow().index())
-                .toList();
     }
 }

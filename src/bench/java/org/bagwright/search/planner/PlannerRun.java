@@ -1,11 +1,13 @@
-package org.bagwright.search.model;
+package org.bagwright.search.planner;
 
 import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.bagwright.search.exact.ExactProblem;
-import org.bagwright.search.planner.SolverSettings;
+import org.bagwright.search.model.PlannerBook;
+import org.bagwright.search.model.PlanningProblem;
+import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.ExactEnumeration;
 import org.bagwright.search.score.Solved;
