@@ -45,9 +45,8 @@ public final class PlannerBook {
                 .distinct()
                 .toList();
         List<List<ExactOption>> slots = bag.slots().stream()
-                .map(slot -> slot.stream()
-                        .map(option -> renumbered(option, groups))
-                        .toList())
+                .map(slot ->
+                        slot.stream().map(option -> renumbered(option, groups)).toList())
                 .toList();
         return new ExactBag(slots, bag.mostChanges(), bag.gapAim(), bag.spreadAim());
     }

@@ -44,11 +44,7 @@ final class BagModel {
     }
 
     private BagModel(
-            ExactBag bag,
-            BagLimits limits,
-            List<List<ExactOption>> slots,
-            MatchGroups before,
-            boolean stockMatters) {
+            ExactBag bag, BagLimits limits, List<List<ExactOption>> slots, MatchGroups before, boolean stockMatters) {
         this.bag = bag;
         this.limits = limits;
         this.stockMatters = stockMatters;

@@ -95,7 +95,8 @@ public final class BagTree {
     /** Whether a split can help: where labels can be no more and musts break, that is all that is left. */
     private boolean isLoose(Node node, IntervalNode part) {
         boolean mostLabels = node.width() * WIDEN > MOST_WIDTH;
-        return part.isLoose() || (mostLabels && incumbent.value().breaks() > part.bound().breaks());
+        return part.isLoose()
+                || (mostLabels && incumbent.value().breaks() > part.bound().breaks());
     }
 
     private void push(IntervalNode.State state, LexCost least, int width, int rounds) {

@@ -3,6 +3,7 @@ package org.bagwright.search.exact;
 import java.util.List;
 import java.util.OptionalInt;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.LexCost;
 import org.bagwright.search.score.PenaltyRules;
 
@@ -84,26 +85,20 @@ public record ExactBag(List<List<ExactOption>> slots, OptionalInt mostChanges, A
                 .mapToInt(ExactOption::group)
                 .filter(group -> group >= 0)
                 .distinct()
-                .mapToObj(group -> spread(chosen.stream()
-                        .filter(option -> option.group() == group)
-                        .mapToDouble(ExactOption::matchMeasureUnits)
-                        .toArray()))
+                .mapToObj(group -> spread(chosen, group))
                 .reduce(LexCost.NONE, LexCost::plus);
     }
 
+    private LexCost spread(List<ExactOption> chosen, int group) {
+        return spreadOf(chosen.stream()
+                .filter(option -> option.group() == group)
+                .map(ExactOption::matchMeasureUnits)
+                .toList());
+    }
+
     /** What it costs that the clubs of one group differ from their mean. */
-    LexCost spread(double[] members) {
-        double sum = 0;
-        for (double member : members) {
-            sum += member;
-        }
-        double mean = sum / members.length;
-        LexCost cost = LexCost.NONE;
-        for (double member : members) {
-            cost = cost.plus(new LexCost(
-                    PenaltyRules.breaks(spreadAim.hardBreakThousandths(member - mean)),
-                    LexCost.weight(PenaltyRules.micropoints(spreadAim.penaltyPoints(member - mean)), 0)));
-        }
-        return cost;
+    LexCost spreadOf(List<Double> members) {
+        Cost cost = PenaltyRules.spread(spreadAim, members);
+        return new LexCost(cost.breaks(), LexCost.weight(cost.micropoints(), 0));
     }
 }

@@ -1,6 +1,8 @@
 package org.bagwright.search.exact;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.bagwright.search.score.LexCost;
 
 /**
@@ -138,20 +140,19 @@ final class LabelExtension {
 
     /** Replaces the bound of what spread costs in a group that is complete by what it does cost. */
     private void close(int slot, int group, Label label) {
-        double[] numbers = new double[label.members[group]];
-        int count = 0;
+        List<Double> numbers = new ArrayList<>();
         int at = slot;
         for (Label each = label; each.parent != null; each = each.parent) {
             ExactOption option = model.layers[at--].options[each.option];
             if (model.groups.matched(option) == group) {
                 double number = option.matchMeasureUnits();
-                numbers[count++] = number;
+                numbers.add(number);
                 label.breaks -= terms.spread.breaks(group, number);
                 label.weight -= terms.spread.weight(group, number);
                 label.centreWeight -= terms.spread.centreWeight(group, number);
             }
         }
-        LexCost exact = count == 0 ? LexCost.NONE : model.bag.spread(numbers);
+        LexCost exact = numbers.isEmpty() ? LexCost.NONE : model.bag.spreadOf(numbers);
         label.breaks += exact.breaks();
         label.weight += exact.weight();
         label.centreBreaks += exact.breaks();

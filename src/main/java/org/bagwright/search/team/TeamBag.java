@@ -86,8 +86,8 @@ final class TeamBag {
 
     /** Keeps all choices that cost less than the bound and a distance at these prices, if the search comes to its end. */
     BagTree collect(Prices prices, LexCost distance, Meter meter) {
-        CollectedChoices collected = new CollectedChoices(
-                prices.priced(left), limits, prices.priced(best.chosen()), bound.plus(distance));
+        CollectedChoices collected =
+                new CollectedChoices(prices.priced(left), limits, prices.priced(best.chosen()), bound.plus(distance));
         BagTree tree = new BagTree(collected, meter, true).run();
         collected.choices().forEach(this::learn);
         return tree;
