@@ -17,7 +17,7 @@ import java.util.Optional;
 import org.bagwright.search.exact.BenchCase;
 import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.exact.OurRun;
-import org.bagwright.search.model.PlannerRun;
+import org.bagwright.search.planner.PlannerRun;
 import org.bagwright.search.score.Compared;
 import org.bagwright.search.score.Solved;
 import org.optaplanner.core.api.solver.SolverFactory;

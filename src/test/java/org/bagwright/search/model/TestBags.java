@@ -227,25 +227,25 @@ public final class TestBags {
         return bag.slots().stream().map(SlotOptions::todayIndex).toList();
     }
 
-    /** A bench with these bags, each with the options chosen for it, open or not. */
-    static PlanningProblem bench(List<BagOptions> bags, List<List<Integer>> chosen) {
-        return bench(new BookOptions(bags, List.of()), chosen);
+    /** A problem with these bags, each with the options chosen for it, open or not. */
+    static PlanningProblem problem(List<BagOptions> bags, List<List<Integer>> chosen) {
+        return problem(new BookOptions(bags, List.of()), chosen);
     }
 
-    /** A bench with the bags and the stock of a book. */
-    public static PlanningProblem bench(BookOptions book, List<List<Integer>> chosen) {
+    /** A problem with the bags and the stock of a book. */
+    public static PlanningProblem problem(BookOptions book, List<List<Integer>> chosen) {
         List<BagOptions> bags = book.bags();
-        PlanningProblem bench =
+        PlanningProblem problem =
                 PlanningProblem.of(bags.stream().map(SearchBag::new).toList(), TestBooks.piles(book));
-        int seat = 0;
+        int place = 0;
         for (int bag = 0; bag < bags.size(); bag++) {
             for (int slot = 0; slot < bags.get(bag).slots().size(); slot++) {
                 SlotOptions options = bags.get(bag).slots().get(slot);
                 int index = chosen.get(bag).get(slot);
-                bench.seats().get(seat++).choose(SearchBag.candidate(bags.get(bag), options, index));
+                problem.assignments().get(place++).choose(SearchBag.candidate(bags.get(bag), options, index));
             }
         }
-        return bench;
+        return problem;
     }
 
     /** The plans of bags that share nothing. */

@@ -2,6 +2,7 @@ package org.bagwright.search.model;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -217,8 +218,29 @@ public final class TestBooks {
     }
 
     public static List<StockPile> piles(BookOptions book) {
-        return IntStream.range(0, book.stock().size())
-                .mapToObj(item -> new StockPile(item, book.stock().get(item).available()))
+        return StockPile.all(book.stock().stream().map(StockLimit::available).toList());
+    }
+
+    /** A problem that starts with the fewest changes of every slot, or with its last options. */
+    public static PlanningProblem start(BookOptions book, boolean least) {
+        List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
+        List<List<Integer>> first = bags.stream()
+                .map(bag -> least
+                        ? eachOwnBest(bag)
+                        : bag.openBySlot().stream()
+                                .map(options -> options.get(options.size() - 1).index())
+                                .toList())
+                .toList();
+        return PlanningProblem.of(bags, piles(book), first);
+    }
+
+    /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
+    private static List<Integer> eachOwnBest(SearchBag bag) {
+        Comparator<Candidate> order = Comparator.comparingInt(Candidate::changes)
+                .thenComparing(Candidate::closed)
+                .thenComparing(option -> option.own().cost());
+        return bag.openBySlot().stream()
+                .map(options -> options.stream().min(order).orElseThrow().index())
                 .toList();
     }
 }

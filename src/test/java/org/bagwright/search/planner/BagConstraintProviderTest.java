@@ -44,9 +44,9 @@ class BagConstraintProviderTest {
 
     private void assertPenalty(
             BiFunction<BagConstraintProvider, ConstraintFactory, Constraint> rule, long expected, BookOptions book) {
-        PlanningProblem bench = TestBags.bench(book, TestBooks.today(book));
-        Object[] facts =
-                Stream.concat(bench.seats().stream(), bench.stock().stream()).toArray();
+        PlanningProblem problem = TestBags.problem(book, TestBooks.today(book));
+        Object[] facts = Stream.concat(problem.assignments().stream(), problem.stock().stream())
+                .toArray();
         verifier.verifyThat(rule).given(facts).penalizesBy(expected);
     }
 
@@ -233,7 +233,7 @@ class BagConstraintProviderTest {
         assertPenalty(BagConstraintProvider::mostChanges, 1, bag);
     }
 
-    @ParameterizedTest(name = "{0} on the bench, 3 taken by one bag and 2 by another: {1} too many")
+    @ParameterizedTest(name = "{0} in stock, 3 taken by one bag and 2 by another: {1} too many")
     @CsvSource({"6, 0", "5, 0", "4, 1", "0, 5"})
     void stock_countsThePiecesBeyondItOverAllBags(int available, long excess) {
         BagOptions first = TestBooks.taking(List.of(2, 0), List.of(1, 0));

@@ -3,15 +3,14 @@ package org.bagwright.search.planner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.bagwright.domain.option.BookOptions;
-import org.bagwright.search.model.Candidate;
 import org.bagwright.search.model.PlanningProblem;
 import org.bagwright.search.model.SearchBag;
+import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.SlotAssignment;
 import org.bagwright.search.model.StockPile;
 import org.bagwright.search.model.Team;
@@ -20,40 +19,27 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
-import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.impl.score.director.InnerScoreDirector;
 import org.optaplanner.core.impl.solver.DefaultSolverFactory;
 
 @Tag("analytic")
-class SeatMoveFactoryTest {
+class AssignmentMoveFactoryTest {
 
     private static InnerScoreDirector<PlanningProblem, HardMediumSoftLongScore> director() {
         SolverFactory<PlanningProblem> factory =
-                SolverFactory.create(SolverSettings.scoring(EnvironmentMode.REPRODUCIBLE));
+                SolverFactory.create(new SolverSettings(new SearchLimits(1, 600)).scoring());
         return ((DefaultSolverFactory<PlanningProblem>) factory)
                 .<HardMediumSoftLongScore>getScoreDirectorFactory()
                 .buildScoreDirector();
     }
 
-    private static PlanningProblem start(BookOptions book, boolean least) {
-        List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
-        List<List<Integer>> first = bags.stream()
-                .map(bag -> least
-                        ? eachOwnBest(bag)
-                        : bag.openBySlot().stream()
-                                .map(options -> options.get(options.size() - 1).index())
-                                .toList())
-                .toList();
-        return PlanningProblem.of(bags, TestBooks.piles(book), first);
+    private static List<Integer> taken(PlanningProblem problem) {
+        return problem.stock().stream().map(problem::taken).toList();
     }
 
-    private static List<Integer> taken(PlanningProblem bench) {
-        return bench.stock().stream().map(bench::taken).toList();
-    }
-
-    private static List<Integer> changes(PlanningProblem bench, List<SearchBag> bags) {
+    private static List<Integer> changes(PlanningProblem problem, List<SearchBag> bags) {
         return IntStream.range(0, bags.size())
-                .mapToObj(bag -> bench.changes(bench.bag(bag).get(0)))
+                .mapToObj(bag -> problem.changes(problem.bag(bag).get(0)))
                 .toList();
     }
 
@@ -63,35 +49,37 @@ class SeatMoveFactoryTest {
         }
     }
 
-    /** Two thousand random moves in a row on each of twenty benches, half of them with an excess from the start. */
+    /** Two thousand random moves in a row on each of twenty problems, half of them with an excess from the start. */
     @Test
     void moves_takeNoMoreThanThereIsOrAlreadyWas() {
         int acrossBags = 0;
         for (int seed = 0; seed < 20; seed++) {
             BookOptions book = seed < 16 ? TestBooks.small(seed) : TestBooks.full(seed, 3, 10);
-            PlanningProblem bench = start(book, seed % 2 == 0);
-            List<SearchBag> bags =
-                    bench.seats().stream().map(SlotAssignment::bag).distinct().toList();
+            PlanningProblem problem = TestBooks.start(book, seed % 2 == 0);
+            List<SearchBag> bags = problem.assignments().stream()
+                    .map(SlotAssignment::bag)
+                    .distinct()
+                    .toList();
             List<Integer> afforded =
                     bags.stream().map(SearchBag::affordedChanges).toList();
             List<Integer> available =
-                    bench.stock().stream().map(StockPile::available).toList();
+                    problem.stock().stream().map(StockPile::available).toList();
             Random random = new Random(seed);
             try (InnerScoreDirector<PlanningProblem, HardMediumSoftLongScore> director = director()) {
-                director.setWorkingSolution(bench);
+                director.setWorkingSolution(problem);
                 for (int step = 0; step < 2_000; step++) {
                     Iterator<AssignmentMove> moves =
                             new AssignmentMoveFactory().createRandomMoveIterator(director, random);
                     if (!moves.hasNext()) {
                         break;
                     }
-                    List<Integer> takenBefore = taken(bench);
-                    List<Integer> changesBefore = changes(bench, bags);
-                    List<List<Integer>> before = bench.chosen();
+                    List<Integer> takenBefore = taken(problem);
+                    List<Integer> changesBefore = changes(problem, bags);
+                    List<List<Integer>> before = problem.chosen();
                     moves.next().doMoveOnly(director);
-                    assertNoMore(takenBefore, taken(bench), available);
-                    assertNoMore(changesBefore, changes(bench, bags), afforded);
-                    acrossBags += bagsThatDiffer(before, bench.chosen()) > 1 ? 1 : 0;
+                    assertNoMore(takenBefore, taken(problem), available);
+                    assertNoMore(changesBefore, changes(problem, bags), afforded);
+                    acrossBags += bagsThatDiffer(before, problem.chosen()) > 1 ? 1 : 0;
                 }
             }
         }
@@ -122,15 +110,5 @@ class SeatMoveFactoryTest {
         assertEquals(
                 List.of(List.of(stock.get(0), stock.get(2)), List.of()),
                 teams.stream().map(Team::scarce).toList());
-    }
-
-    /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
-    private static List<Integer> eachOwnBest(SearchBag bag) {
-        Comparator<Candidate> order = Comparator.comparingInt(Candidate::changes)
-                .thenComparing(Candidate::closed)
-                .thenComparing(option -> option.own().cost());
-        return bag.openBySlot().stream()
-                .map(options -> options.stream().min(order).orElseThrow().index())
-                .toList();
     }
 }

@@ -1,11 +1,13 @@
-package org.bagwright.search.model;
+package org.bagwright.search.planner;
 
 import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.bagwright.search.exact.ExactProblem;
-import org.bagwright.search.planner.SolverSettings;
+import org.bagwright.search.model.PlannerBook;
+import org.bagwright.search.model.PlanningProblem;
+import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.ExactEnumeration;
 import org.bagwright.search.score.Solved;
@@ -13,7 +15,6 @@ import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
-import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 
 /**
@@ -26,8 +27,8 @@ public final class PlannerRun {
     private PlannerRun() {}
 
     public static Solved solve(ExactProblem problem, int seed, double capS) {
-        PlanningProblem bench = PlannerBook.bench(problem);
-        SolverConfig config = SolverSettings.scoring(EnvironmentMode.REPRODUCIBLE)
+        SolverConfig config = new SolverSettings(new SearchLimits(seed, capS))
+                .scoring()
                 .withRandomSeed((long) seed)
                 .withTerminationSpentLimit(Duration.ofMillis((long) (capS * 1000)))
                 .withPhases(new ConstructionHeuristicPhaseConfig(), new LocalSearchPhaseConfig());
@@ -36,11 +37,11 @@ public final class PlannerRun {
         double[] bestS = new double[1];
         long startNs = System.nanoTime();
         solver.addEventListener(event -> bestS[0] = (System.nanoTime() - startNs) / NS_PER_S);
-        PlanningProblem found = solver.solve(bench);
+        PlanningProblem found = solver.solve(PlannerBook.of(problem));
         List<List<Integer>> chosen = found.chosen();
         Cost cost = ExactEnumeration.cost(chosen, problem);
         if (!cost.equals(found.cost())) {
-            throw new IllegalStateException("told " + found.cost() + ", costs " + cost);
+            throw new IllegalStateException("reported " + found.cost() + ", costs " + cost);
         }
         return new Solved(cost, OptionalLong.empty(), bestS[0], OptionalDouble.empty(), "");
     }

@@ -1,22 +1,22 @@
-package org.bagwright.search.model;
+package org.bagwright.search.exact;
 
-import org.bagwright.search.exact.ExactLimits;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 
-/** The cap of time, the wish to stop and the reports of progress that all searches of one run share. */
+/** The cap of time, the request to stop and the reports of progress that all searches of one run share. */
 public final class SearchClock {
     private static final double NS_PER_S = 1e9;
     /** About thirty years: a longer cap is none, and would not fit. */
     private static final double NO_CAP_S = 1e9;
 
-    private static final int THREADS = 2;
+    private static final double REPORT_EVERY_S = 0.25;
 
     private final double mostS;
     private volatile boolean stopped;
     private volatile Runnable onStop = () -> {};
     private SearchProgress progress = (breaks, points, bound, elapsedS) -> {};
     private long startNs;
+    private double nextReportS;
 
     /** @param mostS the most time, seconds */
     public SearchClock(double mostS) {
@@ -28,9 +28,10 @@ public final class SearchClock {
         progress = other;
     }
 
-    /** Starts the time anew. */
+    /** Starts the time again. */
     public void start() {
         startNs = System.nanoTime();
+        nextReportS = 0;
     }
 
     double elapsedS() {
@@ -55,7 +56,7 @@ public final class SearchClock {
         onStop.run();
     }
 
-    /** What else to do when asked to stop. */
+    /** What else to do on a request to stop. */
     public void whenStopped(Runnable also) {
         onStop = also;
         if (stopped) {
@@ -63,20 +64,18 @@ public final class SearchClock {
         }
     }
 
-    /**
-     * The limits of an exact search that starts now.
-     *
-     * @param steps the most steps of work
-     * @param besides what its plans cost beside what it sees
-     */
-    public ExactLimits limits(long steps, Cost besides) {
-        return new ExactLimits(steps, leftS(), THREADS, () -> stopped, (best, bound, elapsedS) -> {
-            boolean asFew = best.excess() == bound.excess() && best.breaks() == bound.breaks();
-            progress.told(
-                    besides.plus(best).toldBreaks(),
-                    PenaltyRules.points(best.micropoints()),
-                    asFew ? PenaltyRules.points(Math.max(0, bound.micropoints())) : 0,
-                    elapsedS());
-        });
+    /** Passes on what the best plan of a search costs and what no plan can be below, at most four times a second. */
+    public void report(Cost best, Cost bound) {
+        double nowS = elapsedS();
+        if (nowS < nextReportS) {
+            return;
+        }
+        nextReportS = nowS + REPORT_EVERY_S;
+        boolean asFew = best.excess() == bound.excess() && best.breaks() == bound.breaks();
+        progress.report(
+                best.toldBreaks(),
+                PenaltyRules.points(best.micropoints()),
+                asFew ? PenaltyRules.points(Math.max(0, bound.micropoints())) : 0,
+                nowS);
     }
 }

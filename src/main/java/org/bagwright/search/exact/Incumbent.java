@@ -4,26 +4,26 @@ import java.util.List;
 import org.bagwright.search.score.LexCost;
 
 /** The best choice found so far for one bag: least in breaks, penalty and changes; of equals the earlier options. */
-public class BestChoice {
+public class Incumbent {
     private final ExactBag bag;
     private final BagLimits limits;
     private List<ExactOption> chosen;
     private LexCost value;
 
     /** Starts from a choice that keeps the limits. */
-    public BestChoice(ExactBag bag, BagLimits limits, List<ExactOption> start) {
+    public Incumbent(ExactBag bag, BagLimits limits, List<ExactOption> start) {
         this.bag = bag;
         this.limits = limits;
         chosen = start;
-        value = ChoiceValue.of(bag, start);
+        value = bag.cost(start);
     }
 
     /** Takes a choice if it keeps the limits and is better; whether its cost is less. */
-    public boolean offer(List<ExactOption> other) {
+    protected boolean offer(List<ExactOption> other) {
         if (!limits.keeps(other)) {
             return false;
         }
-        LexCost otherValue = ChoiceValue.of(bag, other);
+        LexCost otherValue = bag.cost(other);
         int order = otherValue.compareTo(value);
         if (order < 0 || (order == 0 && earlier(other, chosen))) {
             chosen = other;
@@ -40,6 +40,14 @@ public class BestChoice {
             }
         }
         return false;
+    }
+
+    public ExactBag bag() {
+        return bag;
+    }
+
+    public BagLimits limits() {
+        return limits;
     }
 
     public List<ExactOption> chosen() {
