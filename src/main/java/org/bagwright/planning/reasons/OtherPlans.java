@@ -33,7 +33,7 @@ final class OtherPlans {
     }
 
     /**
-     * @param stockLeft the pieces of each item that the bag may take beside the plans of the others
+     * @param stockLeft the pieces of each item that the bag may take with the plans of the others as they are
      * @param steps the best plans by number of changes
      */
     static List<OtherPlan> of(

@@ -18,7 +18,7 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.search.BagSearch;
 
-/** What holds a plan back: each pin, limit and must by itself let go, and the bag planned again. */
+/** What holds a plan back: drops each pin, limit and must by itself and plans the bag again. */
 final class Relaxations {
     private static final double WORTH_SAYING_POINTS = 0.005;
 
@@ -42,7 +42,7 @@ final class Relaxations {
      *
      * @param book the book, for the pins of its sheet Plan
      * @param stock what all bags share
-     * @param stockLeft the pieces of each item that the bag may take beside the plans of the others
+     * @param stockLeft the pieces of each item that the bag may take with the plans of the others as they are
      */
     static List<Relaxation> of(
             BagSearch search,
