@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactOption;
 import org.bagwright.search.exact.ExactProblem;
@@ -72,14 +73,15 @@ public final class PlannerBook {
             boolean flies = bag.slots().get(slot).stream().anyMatch(ExactOption::flies);
             slots.add(TestBags.club(flies ? ClubKind.IRON : ClubKind.PUTTER, place, options));
         }
-        return new BagOptions(TestBags.golfer(bag.mostChanges()), slots, 0, bag.gapAim(), bag.spreadAim());
+        return new BagOptions(
+                TestBags.golfer(bag.mostChanges()), slots, 0, TestBags.aims(bag.gapAim(), bag.spreadAim()));
     }
 
     private static Option option(int slot, ExactOption from) {
-        OwnTerms terms = new OwnTerms(PenaltyRules.points(from.micropoints()), 0, 0, 0, 0, 0, from.breaks());
+        Terms terms = TestBags.loft(PenaltyRules.points(from.micropoints()), from.breaks());
         List<Integer> takes = from.needs().takes();
         if (!from.needs().carried()) {
-            return new Option("left out", Optional.empty(), from.changes(), terms, true, takes);
+            return new Option("left out", Optional.empty(), from.changes(), terms, Set.of(), takes);
         }
         ClubKind kind = from.flies() ? ClubKind.IRON : ClubKind.PUTTER;
         OptionalDouble wishM =

@@ -8,7 +8,6 @@ import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.club.Club;
 import org.bagwright.domain.units.Checks;
 
 /**

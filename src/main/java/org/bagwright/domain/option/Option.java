@@ -27,7 +27,7 @@ public record Option(
         Set<ClosedReason> barriers,
         List<Integer> takes) {
 
-    /** What stands in the place of a club's name where a slot is left empty. */
+    /** The name of a slot that is left empty, in place of a club's. */
     public static final String LEFT_OUT = "left out";
 
     public Option {

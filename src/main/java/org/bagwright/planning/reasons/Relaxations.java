@@ -18,7 +18,7 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.search.BagSearch;
 
-/** What holds a plan back: each pin, limit and must by itself let go, and the bag planned again. */
+/** What holds a plan back: drops each pin, limit and must by itself and plans the bag again. */
 final class Relaxations {
     private static final double WORTH_SAYING_POINTS = 0.005;
 

@@ -140,16 +140,16 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint spread(ConstraintFactory factory) {
         return groups(factory)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> Cost.spread(
-                                bag.spreadAim(), values)
-                        .micropoints())
+                .penalizeLong(
+                        HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> Cost.spread(bag.spreadAim(), values)
+                                .micropoints())
                 .asConstraint("spread");
     }
 
     /**
      * Each club that flies with the next one that does in the same bag. Pairs with a slot between them that always flies
      * are left out at once, which made the search four to five times faster; only where slots may be passed over does it
-     * take a look at what lies between.
+     * take a look at what is between.
      */
     private static BiConstraintStream<SlotAssignment, SlotAssignment> neighbours(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)

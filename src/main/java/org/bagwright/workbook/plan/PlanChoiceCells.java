@@ -84,7 +84,8 @@ final class PlanChoiceCells {
 
     private void dropDown(PlanState state, PlanQuantity what) {
         if (isChoice(state, what)) {
-            String listed = lists.list(slot, what.source().orElseThrow(), row.place().at(PlanColumn.LIVE_LIST));
+            String listed =
+                    lists.list(slot, what.source().orElseThrow(), row.place().at(PlanColumn.LIVE_LIST));
             dropDown(PlanColumn.of(state, what), listed);
         }
     }

@@ -96,9 +96,9 @@ public enum PlanColumn implements SheetColumn {
 
     static {
         for (PlanColumn column : values()) {
-            column.held.ifPresent(held -> BY_STATE
-                    .computeIfAbsent(held.state(), state -> new EnumMap<>(PlanQuantity.class))
-                    .put(held.quantity(), column));
+            column.held.ifPresent(
+                    held -> BY_STATE.computeIfAbsent(held.state(), state -> new EnumMap<>(PlanQuantity.class))
+                            .put(held.quantity(), column));
         }
     }
 
@@ -123,8 +123,7 @@ public enum PlanColumn implements SheetColumn {
         this(Optional.of(new Held(state, quantity)), quantity.source(), group, heading, widthChars);
     }
 
-    PlanColumn(
-            Optional<Held> held, Optional<SettingsColumn> source, String group, String heading, double widthChars) {
+    PlanColumn(Optional<Held> held, Optional<SettingsColumn> source, String group, String heading, double widthChars) {
         this.held = held;
         this.source = source;
         this.group = group;

@@ -29,7 +29,9 @@ record TargetFormula(PlanFormulas looked, Measure measure, PlanColumn live, Plan
 
     /** The cell that a person may fill, or with candidates what the book wants of the state's own club. */
     private String wanted(PlanState state, PlanPlace place) {
-        return place.fixed() ? place.at(target) : looked.index(state, target.source().orElseThrow(), place);
+        return place.fixed()
+                ? place.at(target)
+                : looked.index(state, target.source().orElseThrow(), place);
     }
 
     @Override

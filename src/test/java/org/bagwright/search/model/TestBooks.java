@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -200,7 +201,15 @@ public final class TestBooks {
                 .map(x -> sort.coarse() ? Math.floor(x) : x)
                 .toArray();
         long breaks = random.nextInt(5) == 0 ? random.nextInt(2500) : 0;
-        return TestBags.terms(List.of(points[0], points[1], points[2], points[3], points[4], changes * 0.05), breaks);
+        return TestBags.terms(
+                Map.of(
+                        Measure.LOFT, points[0],
+                        Measure.LIE, points[1],
+                        Measure.SITS, points[2],
+                        Measure.CARRY, points[3],
+                        Measure.SWINGWEIGHT, points[4],
+                        Measure.CHANGE, changes * 0.05),
+                breaks);
     }
 
     static Targets wishing(OptionalDouble gapWishM) {

@@ -81,7 +81,11 @@ class BagConstraintProviderTest {
 
     @Test
     void ownMust_breaksWhatTheOptionsBreak() {
-        assertPenalty(BagConstraintProvider::ownMust, 0, withTerms(TestBags.terms(List.of(9.0, 9.0, 9.0, 9.0), 0)));
+        assertPenalty(
+                BagConstraintProvider::ownMust,
+                0,
+                withTerms(TestBags.terms(
+                        Map.of(Measure.LOFT, 9.0, Measure.LIE, 9.0, Measure.SITS, 9.0, Measure.CARRY, 9.0), 0)));
         assertPenalty(BagConstraintProvider::ownMust, 1, withTerms(TestBags.loft(0, 1)));
         Terms broken = Terms.of(Measure.LOFT, 0, 1000).plus(Terms.of(Measure.SITS, 0, 250));
         assertPenalty(BagConstraintProvider::ownMust, 2500, withTerms(broken, TestBags.FREE, broken));
@@ -135,8 +139,23 @@ class BagConstraintProviderTest {
     @Test
     void ownMeasures_costTheirMicropointsRoundedEach() {
         BagOptions bag = withTerms(
-                TestBags.terms(List.of(1.0, 0.5, 0.25, 2.0, 0.3, 0.05), 7),
-                TestBags.terms(List.of(0.0000004, 0.0000006, 0.0, 0.1234567, 0.0000016, 0.1), 0));
+                TestBags.terms(
+                        Map.of(
+                                Measure.LOFT, 1.0,
+                                Measure.LIE, 0.5,
+                                Measure.SITS, 0.25,
+                                Measure.CARRY, 2.0,
+                                Measure.SWINGWEIGHT, 0.3,
+                                Measure.CHANGE, 0.05),
+                        7),
+                TestBags.terms(
+                        Map.of(
+                                Measure.LOFT, 0.0000004,
+                                Measure.LIE, 0.0000006,
+                                Measure.CARRY, 0.1234567,
+                                Measure.SWINGWEIGHT, 0.0000016,
+                                Measure.CHANGE, 0.1),
+                        0));
         Map<Measure, Long> micropoints = Map.of(
                 Measure.LOFT, 1_000_000L,
                 Measure.LIE, 500_001L,
@@ -145,7 +164,7 @@ class BagConstraintProviderTest {
                 Measure.SWINGWEIGHT, 300_002L,
                 Measure.CHANGE, 150_000L);
         for (Measure measure : Measure.ofOptions()) {
-            assertPenalty((rules, factory) -> rules.own(factory, measure), micropoints.get(measure), bag);
+            assertPenalty((rules, factory) -> rules.own(factory, measure), micropoints.getOrDefault(measure, 0L), bag);
         }
     }
 
