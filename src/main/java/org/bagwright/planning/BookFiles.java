@@ -31,7 +31,7 @@ public final class BookFiles {
     /** Copies the blank book to a file that does not exist yet. */
     public static void blank(Path file) throws IOException {
         byte[] book = resource("/templates/bag.xlsx");
-        SafeFile.create(file, output -> output.write(book));
+        new SafeFile(file).create(output -> output.write(book));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.bagwright.files.ContentWriter;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.OpenElsewhereException;
 import org.bagwright.files.SafeFile;
@@ -20,16 +21,16 @@ public final class Target {
      */
     public static void requireWritable(Path target) throws WorkbookProblems, IOException {
         try {
-            SafeFile.requireWritable(target);
+            new SafeFile(target).requireWritable();
         } catch (OpenElsewhereException open) {
             throw new WorkbookProblems(List.of(open.found()));
         }
     }
 
     /** Writes a result whole and keeps what stands in its place. */
-    static Optional<KeptFile> write(Path target, SafeFile.IoWriter writer) throws WorkbookProblems, IOException {
+    static Optional<KeptFile> write(Path target, ContentWriter writer) throws WorkbookProblems, IOException {
         try {
-            return SafeFile.replace(target, writer);
+            return new SafeFile(target).replace(writer);
         } catch (OpenElsewhereException open) {
             throw new WorkbookProblems(List.of(open.found()));
         }

@@ -34,7 +34,6 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Message;
-import org.bagwright.files.NearbyBooks;
 import org.bagwright.files.OtherProgram;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
 
@@ -91,12 +90,12 @@ public final class BookFile {
             }
             return Files.readAllBytes(file);
         } catch (NoSuchFileException missing) {
-            throw bad("there is no such file; expected an .xlsx workbook." + NearbyBooks.maybe(file));
+            throw bad("there is no such file; expected an .xlsx workbook." + new NearbyBooks(file).maybe());
         } catch (AccessDeniedException denied) {
             throw bad("the file may not be read: you lack the permission, or another program has locked it.");
         } catch (FileSystemException failed) {
             throw bad(
-                    OtherProgram.from(file, failed).isPresent()
+                    new OtherProgram(file).from(failed).isPresent()
                             ? "another program has locked the file. Close it there, then try again."
                             : "the file cannot be read: " + failed.getReason());
         } catch (IOException failed) {

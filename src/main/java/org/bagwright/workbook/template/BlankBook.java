@@ -32,7 +32,7 @@ public final class BlankBook {
      * @throws IOException if the file cannot be written
      */
     public static void write(Path file) throws IOException {
-        SafeFile.overwrite(file, BlankBook::writeTo);
+        new SafeFile(file).replaceOwn(BlankBook::writeTo);
     }
 
     private static void writeTo(OutputStream out) throws IOException {
