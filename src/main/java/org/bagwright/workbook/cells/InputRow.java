@@ -13,7 +13,6 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.CellContent;
-import org.bagwright.workbook.text.ClockText;
 import org.bagwright.workbook.text.NumberText;
 import org.bagwright.workbook.text.NumberTypos;
 import org.bagwright.workbook.text.Quantity;
@@ -147,7 +146,7 @@ public final class InputRow {
             return limited(column, amount.valueMeasureUnits(), unit, content.shown());
         }
         if (content instanceof CellContent.Words words) {
-            Optional<NumberText.Parsed> parsed = NumberText.parse(words.text(), quantity);
+            Optional<NumberText> parsed = NumberText.parse(words.text(), quantity);
             if (parsed.isPresent()) {
                 Unit written = parsed.get().unit().orElse(unit);
                 return limited(column, parsed.get().valueMeasureUnits(), written, content.shown());
@@ -176,7 +175,7 @@ public final class InputRow {
         if (limit.isEmpty() || limit.get().holds(inDomain)) {
             return OptionalDouble.of(inDomain);
         }
-        String maybe = NumberTypos.maybe(value, other -> limit.get().holds(unit.toDomain(other)));
+        String maybe = new NumberTypos(limit.get(), unit).maybe(value);
         problem(column, column.subject() + " must be " + unit.inWords(limit.get()) + ", found " + shown + "." + maybe);
         return OptionalDouble.empty();
     }
@@ -228,9 +227,9 @@ public final class InputRow {
             return hour(column, Math.rint(amount.valueMeasureUnits() * 24 * 3600) / 3600, content);
         }
         if (content instanceof CellContent.Words words) {
-            OptionalDouble hour = ClockText.hour(words.text());
+            Optional<NumberText> hour = NumberText.parse(words.text(), Quantity.HOURS);
             if (hour.isPresent()) {
-                return hour(column, hour.getAsDouble(), content);
+                return hour(column, hour.get().valueMeasureUnits(), content);
             }
             problem(column, clockExpected(column, content));
             return OptionalDouble.empty();

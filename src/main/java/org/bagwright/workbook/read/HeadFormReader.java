@@ -68,8 +68,7 @@ final class HeadFormReader {
                             + " g" + assumed + " and at most " + Numbers.trimmed(HeadInertiaLimit.mostHeelToeMm(kind))
                             + " mm from heel to toe, found "
                             + row.content(ClubColumns.HEAD_INERTIA).shown() + "."
-                            + NumberTypos.maybe(
-                                    inertiaKgM2 / unit.sizeMeasureUnits(), other -> limit.holds(unit.toDomain(other))));
+                            + new NumberTypos(limit, unit).maybe(inertiaKgM2 / unit.sizeMeasureUnits()));
         }
     }
 
@@ -88,8 +87,8 @@ final class HeadFormReader {
 
     private static Sole twoRadii(InputRow row, String foreAft, String heelToe) {
         Unit usual = row.unit(ClubColumns.SOLE_RADIUS);
-        Optional<NumberText.Parsed> second = NumberText.parse(heelToe, Quantity.SMALL_LENGTH);
-        Unit written = second.flatMap(NumberText.Parsed::unit).orElse(usual);
+        Optional<NumberText> second = NumberText.parse(heelToe, Quantity.SMALL_LENGTH);
+        Unit written = second.flatMap(NumberText::unit).orElse(usual);
         OptionalDouble foreAftMm = radiusMm(NumberText.parse(foreAft, Quantity.SMALL_LENGTH), written);
         OptionalDouble heelToeMm = radiusMm(second, written);
         if (foreAftMm.isPresent() && heelToeMm.isPresent()) {
@@ -102,8 +101,8 @@ final class HeadFormReader {
         return Sole.ASSUMED;
     }
 
-    private static OptionalDouble radiusMm(Optional<NumberText.Parsed> parsed, Unit usual) {
-        return parsed.map(number -> number.unit().orElse(usual).toDomain(number.valueMeasureUnits()))
+    private static OptionalDouble radiusMm(Optional<NumberText> parsed, Unit usual) {
+        return parsed.map(number -> number.toDomain(usual))
                 .filter(limit()::holds)
                 .map(OptionalDouble::of)
                 .orElseGet(OptionalDouble::empty);
