@@ -1,7 +1,7 @@
 package org.bagwright.workbook.plan;
 
 import org.bagwright.domain.option.Option;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The formulas of the sheet Plan that look numbers up; a choice that is no option gives a question mark. */
 final class PlanFormulas {
@@ -17,11 +17,11 @@ final class PlanFormulas {
     }
 
     static String tolerance(String measure) {
-        return ResultSheets.NAME_PREFIX + measure + "_tolerance";
+        return ResultSheet.NAME_PREFIX + measure + "_tolerance";
     }
 
     static String importance(String measure) {
-        return ResultSheets.NAME_PREFIX + measure + "_importance";
+        return ResultSheet.NAME_PREFIX + measure + "_importance";
     }
 
     /** The place of the live club among those of its slot; the first where it is none of them. */

@@ -16,7 +16,7 @@ import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.KnownFormats;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 
@@ -64,7 +64,7 @@ public final class PlanSheet {
     private void headings() {
         pen.text(0, 0, Role.TITLE, result.book().settings().title().orElse("The plan"));
         pen.text(1, 0, Role.PLAIN, PlanWords.verdict(result));
-        pen.text(2, 0, Role.SUBTITLE, PlanWords.howTo(layout.hasCandidates()) + ResultSheets.MADE_ANEW);
+        pen.text(2, 0, Role.SUBTITLE, PlanWords.howTo(layout.hasCandidates()) + ResultSheet.REBUILT);
         pen.merge(2, 2, 0, PlanColumn.PLANNED_PENALTY.ordinal());
         pen.height(2, 26);
         String group = "";

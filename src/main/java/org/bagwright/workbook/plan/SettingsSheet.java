@@ -20,7 +20,7 @@ import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCells;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Settings: every option of every slot with its numbers, which the sheet Plan looks up. */
 public final class SettingsSheet {
@@ -77,7 +77,7 @@ public final class SettingsSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Every option of every slot. The sheet Plan looks its numbers up here. " + ResultSheets.MADE_ANEW);
+                "Every option of every slot. The sheet Plan looks its numbers up here. " + ResultSheet.REBUILT);
         for (SettingsColumn column : SettingsColumn.values()) {
             pen.heading(HEADING_ROW, column.ordinal(), heading(column), column.widthChars);
         }

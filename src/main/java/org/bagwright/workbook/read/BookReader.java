@@ -26,6 +26,7 @@ import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
+import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.UnreadableBookException;
 import org.bagwright.workbook.plan.LiveChoiceReader;
 import org.bagwright.workbook.schema.AimColumns;
@@ -33,7 +34,6 @@ import org.bagwright.workbook.schema.ClubColumns;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.GolferColumns;
 import org.bagwright.workbook.schema.ReadingColumns;
-import org.bagwright.workbook.schema.ResultSheets;
 import org.bagwright.workbook.schema.Schema;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.bagwright.workbook.schema.ShotColumns;
@@ -157,7 +157,7 @@ public final class BookReader {
         List<LiveChoice> live = LiveChoiceReader.read(workbook, context);
         List<Message> messages = findings.messages();
         if (findings.anyProblem()) {
-            return new Result(Optional.empty(), messages, ResultSheets.clashes(workbook));
+            return new Result(Optional.empty(), messages, new ResultSheets(workbook).clashes());
         }
         Book book = new Book(
                 settings,
@@ -172,7 +172,7 @@ public final class BookReader {
                 parts.clubs().orElseThrow().gauged(),
                 live,
                 messages);
-        return new Result(Optional.of(book), messages, ResultSheets.clashes(workbook));
+        return new Result(Optional.of(book), messages, new ResultSheets(workbook).clashes());
     }
 
     private BookSettings settings() {

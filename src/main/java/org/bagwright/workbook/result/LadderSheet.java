@@ -28,7 +28,7 @@ import org.bagwright.workbook.plan.PlanRow;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
 import org.bagwright.workbook.plan.SettingsSheet;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Ladder: for each golfer a table and two charts, of carries and of gaps, and a chart for each sleeve. */
 final class LadderSheet {
@@ -62,7 +62,7 @@ final class LadderSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheets.MADE_ANEW);
+                "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheet.REBUILT);
         int row = 3;
         int planRow = PlanSheet.FIRST_ROW;
         for (BagResult bag : result.bags()) {

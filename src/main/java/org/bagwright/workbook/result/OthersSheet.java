@@ -19,7 +19,7 @@ import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Others: other good plans beside the plan, and what holds the plan back, golfer by golfer. */
 final class OthersSheet {
@@ -56,7 +56,7 @@ final class OthersSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Nearly as good, but different. A star marks what is not as in the plan. " + ResultSheets.MADE_ANEW);
+                "Nearly as good, but different. A star marks what is not as in the plan. " + ResultSheet.REBUILT);
         others.headings();
         int row = HEADING_ROW + 1;
         for (BagResult bag : result.bags()) {

@@ -20,7 +20,7 @@ import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Steps: what each further change brings, golfer by golfer, as a table and as a curve. */
 final class StepsSheet {
@@ -60,7 +60,7 @@ final class StepsSheet {
                 0,
                 Role.FAINT,
                 "The best bag with at most so many changes: which turn of the wrench brings most. "
-                        + ResultSheets.MADE_ANEW);
+                        + ResultSheet.REBUILT);
         steps.headings();
         int row = HEADING_ROW + 1;
         for (BagResult bag : result.bags()) {

@@ -19,7 +19,7 @@ import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Team: all golfers of a book beside each other, and the stock that they share. */
 final class TeamSheet {
@@ -56,7 +56,7 @@ final class TeamSheet {
         SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
         TeamSheet team = new TeamSheet(pen, result);
         pen.text(0, 0, Role.TITLE, NAME);
-        pen.text(1, 0, Role.FAINT, "All golfers of this book, today and as planned. " + ResultSheets.MADE_ANEW);
+        pen.text(1, 0, Role.FAINT, "All golfers of this book, today and as planned. " + ResultSheet.REBUILT);
         team.headings();
         int first = HEADING_ROW + 1;
         int next = first;

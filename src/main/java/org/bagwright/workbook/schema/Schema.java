@@ -25,7 +25,7 @@ public final class Schema {
     public static boolean knows(String sheetName) {
         String key = CloseNames.key(sheetName);
         return key.equals(CloseNames.key(START))
-                || ResultSheets.NAMES.stream()
+                || ResultSheet.NAMES.stream()
                         .anyMatch(name -> CloseNames.key(name).equals(key))
                 || input(sheetName).isPresent();
     }
