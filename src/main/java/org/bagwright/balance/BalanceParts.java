@@ -35,7 +35,7 @@ public record BalanceParts(
         Stated stated = new Stated();
         double lengthM = stated.or(
                 BalanceFigure.LENGTH,
-                club.lengthM(),
+                club.parts().lengthM(),
                 ClubDefaults.lengthM(club.kind(), club.head().loftDeg()));
         double headMassKg =
                 stated.or(BalanceFigure.HEAD_MASS, club.form().massKg(), ClubDefaults.headMassKg(club.kind(), lengthM));

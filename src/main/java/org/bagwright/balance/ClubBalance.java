@@ -63,7 +63,7 @@ public final class ClubBalance {
     }
 
     private static Weighting today(Club club, Kit kit) {
-        String name = club.weighting().orElseThrow();
+        String name = club.today().weighting().orElseThrow();
         return kit.weighting(name)
                 .orElseThrow(() -> new IllegalArgumentException("kit " + kit.name() + " has no weighting " + name));
     }

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.bagwright.cli.json.GaugeJson;
-import org.bagwright.cli.json.Json;
 import org.bagwright.cli.text.GaugeText;
 import org.bagwright.cli.text.KeptText;
 import org.bagwright.cli.text.MessageText;
@@ -67,18 +66,16 @@ final class GaugeCommand implements Callable<Integer> {
                     "Nothing is written without --write: give it as well, or leave out " + target.given() + ".");
         }
         Path file = book.file();
-        Path copy = target.target(file, Targets.GAUGED);
+        Path copy = target.target(file, NamedFile.GAUGED);
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json.people(spec.commandLine());
-        GaugedBook gauged = Gauging.gauge(file, repeatabilityDeg);
+        GaugedBook gauged = new Gauging(repeatabilityDeg).gauge(file);
         if (write) {
-            Target.requireWritable(copy);
+            new Target(copy).requireWritable();
         }
-        if (json.wanted()) {
-            spec.commandLine().getOut().println(Json.text(GaugeJson.of(gauged)));
-        }
+        json.print(spec.commandLine(), () -> new GaugeJson(gauged).document());
         new GaugeText(gauged).lines().forEach(people::println);
-        MessageText.notes(gauged.messages()).forEach(err::println);
+        new MessageText(gauged.messages()).notes().forEach(err::println);
         if (write) {
             tell(people, err, copy, Gauging.write(file, gauged, copy));
         }
@@ -88,7 +85,7 @@ final class GaugeCommand implements Callable<Integer> {
     private static void tell(PrintWriter people, PrintWriter err, Path target, Gauging.Written written) {
         GaugeText.changes(written.changes()).forEach(people::println);
         people.println("Written: " + target);
-        written.backup().map(KeptText::line).ifPresent(people::println);
-        MessageText.notes(written.notWritten()).forEach(err::println);
+        written.backup().map(kept -> new KeptText(kept).line()).ifPresent(people::println);
+        new MessageText(written.notWritten()).notes().forEach(err::println);
     }
 }

@@ -53,16 +53,16 @@ final class WatchCommand implements Callable<Integer> {
         if (!Files.isRegularFile(file)) {
             Planning.chart(file);
         }
-        PlanTarget target = new PlanTarget(Targets.copy(file, out, Targets.PLAN));
+        PlanTarget target = new PlanTarget(new NamedFile(file).copy(out, NamedFile.PLAN));
         Planning planning = search.planning();
-        PrintWriter told = spec.commandLine().getOut();
-        told.println("Watching " + file + ": each time you save it, the plan goes to " + target.file()
+        PrintWriter lines = spec.commandLine().getOut();
+        lines.println("Watching " + file + ": each time you save it, the plan goes to " + target.file()
                 + ". Ctrl-C ends this.");
         try (ProgressLine progress =
                         ProgressLine.start(spec.commandLine().getErr(), "").follow(planning);
                 FileWatch watch = new FileWatch(file, FileWatch.Pace.USUAL)) {
             WatchLoop loop = new WatchLoop(
-                    planning, watch, target, new WatchText(told, progress, AnsiStyle.of(spec.commandLine())));
+                    planning, watch, target, new WatchText(lines, progress, AnsiStyle.of(spec.commandLine())));
             Runtime.getRuntime().addShutdownHook(new Thread(() -> end(loop, watch)));
             loop.run();
         }
@@ -74,7 +74,7 @@ final class WatchCommand implements Callable<Integer> {
         try {
             watch.close();
         } catch (IOException stays) {
-            System.err.println("bagwright: " + FaultText.of(stays));
+            System.err.println("bagwright: " + new FaultText(stays).sentence());
         }
     }
 }

@@ -38,7 +38,8 @@ public final class ClubGeometry {
         this.held = held;
         this.sole = sole;
         kind = club.kind();
-        todayClockH = club.setting()
+        todayClockH = club.today()
+                .setting()
                 .map(sleeved::setting)
                 .map(setting -> OptionalDouble.of(sleeved.clockH(setting)))
                 .orElseGet(OptionalDouble::empty);
@@ -55,7 +56,7 @@ public final class ClubGeometry {
      *     {@link SoleForm#problemOf}
      */
     public static ClubGeometry of(Club club, Optional<Sleeve> sleeve, Golfer golfer) {
-        Vector3D held = Poses.heldShaft(club.addressLieDeg(), golfer.leanDeg());
+        Vector3D held = Poses.heldShaft(club.addressLieDeg(), golfer.address().leanDeg());
         Sole sole = new Sole(SoleForm.of(club));
         return new ClubGeometry(SleeveOnHead.of(club, sleeve), held, sole, club);
     }
@@ -91,16 +92,15 @@ public final class ClubGeometry {
         Vector3D contact = sole.contactMm(Poses.up(address.turn()));
         Rotation seat = asRated(seat(shaft), setting);
         return new PoseNumbers(
-                gauge.loftDeg(),
-                gauge.lieDeg(),
-                Poses.loftDeg(head, address.turn()),
-                Poses.faceHeadingDeg(head, address.turn()),
-                address.soleTiltDeg(),
-                SoleForm.toeGapMm(kind, address.soleTiltDeg()),
-                sitsDeg(seat),
-                Poses.loftDeg(head, seat),
-                contact.getX(),
-                -contact.getY(),
+                new PoseNumbers.Gauge(gauge.loftDeg(), gauge.lieDeg()),
+                new PoseNumbers.Address(
+                        Poses.loftDeg(head, address.turn()),
+                        Poses.faceHeadingDeg(head, address.turn()),
+                        address.soleTiltDeg(),
+                        SoleForm.toeGapMm(kind, address.soleTiltDeg()),
+                        contact.getX(),
+                        -contact.getY()),
+                new PoseNumbers.Resting(sitsDeg(seat), Poses.loftDeg(head, seat)),
                 setting.map(this::shaftTurnDeg).orElse(0.0));
     }
 

@@ -12,8 +12,12 @@ import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.StatedHead;
+import org.bagwright.domain.gauge.GaugedClub;
+import org.bagwright.domain.gauge.GaugedClub.GaugedSleeve;
+import org.bagwright.domain.gauge.GaugedNumber;
+import org.bagwright.domain.gauge.GaugedReading;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.geometry.FittedClub.CheckedReading;
 import org.bagwright.geometry.GaugeModel.Value;
 import org.bagwright.geometry.GaugeSolver.Solved;
 
@@ -59,11 +63,6 @@ public final class GaugeFit {
         values = model.values(readings);
     }
 
-    /** {@link #fit(Club, Optional, List, double)} with {@link #REPEATABILITY_DEG}. */
-    public static FittedClub fit(Club club, Optional<Sleeve> sleeve, List<Reading> readings) {
-        return fit(club, sleeve, readings, REPEATABILITY_DEG);
-    }
-
     /**
      * Fits one club.
      *
@@ -74,28 +73,43 @@ public final class GaugeFit {
      * @throws IllegalArgumentException without readings, or when a reading or the club names a setting that is not there
      * @throws IllegalStateException when the fit does not end in finite numbers
      */
-    public static FittedClub fit(Club club, Optional<Sleeve> sleeve, List<Reading> readings, double repeatabilityDeg) {
+    public static GaugedClub fit(Club club, Optional<Sleeve> sleeve, List<Reading> readings, double repeatabilityDeg) {
         if (readings.isEmpty() || !(repeatabilityDeg > 0 && Double.isFinite(repeatabilityDeg))) {
             throw new IllegalArgumentException("a fit needs readings and a repeatability above 0");
         }
         return new GaugeFit(club, sleeve, List.copyOf(readings), repeatabilityDeg).found();
     }
 
-    private FittedClub found() {
+    /**
+     * What a club has to state so that it is read back as the head found.
+     *
+     * @param found says at which setting it is stated
+     * @param sleeve the sleeve as it will be stated then
+     * @throws IllegalArgumentException when no gauge could read such numbers
+     */
+    public static StatedHead stated(GaugedClub found, Optional<Sleeve> sleeve) {
+        HeadDesign design = new HeadDesign(
+                found.design().loft().valueMeasureUnits(),
+                found.design().lie().valueMeasureUnits(),
+                found.design().face().valueMeasureUnits());
+        return SleeveOnHead.stated(design, found.club().head().statedAt(), sleeve);
+    }
+
+    private GaugedClub found() {
         Solved solved = withoutBlunders(new GaugeSolver(model, repeatabilityDeg));
         GaugeSolution solution = solved.solution();
         noteScatter(solution);
         noteMarksReversed(solution);
-        boolean sleeved = model.hasSleeve();
-        return new FittedClub(
-                estimate(solution, Unknown.LOFT, solution.state()[0]),
-                estimate(solution, Unknown.LIE, solution.state()[1]),
-                estimate(solution, Unknown.FACE, solution.state()[2]),
-                atStated(solution, Unknown.LOFT),
-                atStated(solution, Unknown.LIE),
-                sleeved ? Optional.of(estimate(solution, Unknown.BEND, solution.bendDeg())) : Optional.empty(),
-                model.stated()[Unknown.BEND.index()],
-                sleeved ? Optional.of(estimate(solution, Unknown.CLOCK, solution.clockOffsetH())) : Optional.empty(),
+        return new GaugedClub(
+                club,
+                new GaugedClub.Design(
+                        number(solution, Unknown.LOFT, solution.state()[0]),
+                        number(solution, Unknown.LIE, solution.state()[1]),
+                        number(solution, Unknown.FACE, solution.state()[2])),
+                new GaugedClub.Gauge(
+                        atStated(solution, Unknown.LOFT, club.head().loftDeg()),
+                        atStated(solution, Unknown.LIE, club.head().lieDeg())),
+                sleeve(solution),
                 IntStream.range(0, readings.size())
                         .mapToObj(index -> checked(index, solution))
                         .toList(),
@@ -129,22 +143,31 @@ public final class GaugeFit {
                 .toList();
     }
 
-    private static Estimate estimate(GaugeSolution solution, Unknown unknown, double value) {
-        return solution.free().contains(unknown)
-                ? Estimate.found(value, solution.standardError(unknown, 0))
-                : Estimate.held(value);
+    private Optional<GaugedSleeve> sleeve(GaugeSolution solution) {
+        return model.hasSleeve()
+                ? Optional.of(new GaugedSleeve(
+                        number(solution, Unknown.BEND, solution.bendDeg()),
+                        number(solution, Unknown.CLOCK, solution.clockOffsetH())))
+                : Optional.empty();
     }
 
-    private Estimate atStated(GaugeSolution solution, Unknown kind) {
+    private GaugedNumber number(GaugeSolution solution, Unknown unknown, double value) {
+        double stated = model.stated()[unknown.index()];
+        return solution.free().contains(unknown)
+                ? GaugedNumber.found(value, solution.standardError(unknown, 0), stated)
+                : GaugedNumber.held(value, stated);
+    }
+
+    private GaugedNumber atStated(GaugeSolution solution, Unknown kind, double statedDeg) {
         Value value = model.atStated(kind);
         double expectedDeg = solution.expectedDeg(value);
         return solution.free().contains(kind)
-                ? Estimate.found(expectedDeg, solution.expectedErrorDeg(value))
-                : Estimate.held(expectedDeg);
+                ? GaugedNumber.found(expectedDeg, solution.expectedErrorDeg(value), statedDeg)
+                : GaugedNumber.held(expectedDeg, statedDeg);
     }
 
-    private CheckedReading checked(int index, GaugeSolution solution) {
-        return new CheckedReading(
+    private GaugedReading checked(int index, GaugeSolution solution) {
+        return new GaugedReading(
                 readings.get(index),
                 residualDeg(index, Unknown.LOFT, solution),
                 residualDeg(index, Unknown.LIE, solution),

@@ -27,7 +27,7 @@ final class GaugeModel {
 
     GaugeModel(Club club, Optional<Sleeve> sleeve) {
         sleeved = SleeveOnHead.of(club, sleeve);
-        bend = club.todayBend();
+        bend = club.today().bend();
         statedAt = club.head().statedAt();
         statedBendDeg = sleeve.stream()
                 .flatMap(value -> value.settings().stream())

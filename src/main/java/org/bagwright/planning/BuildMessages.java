@@ -74,8 +74,8 @@ final class BuildMessages {
     }
 
     private static Optional<String> bend(Club club, Bend planned) {
-        double weakerDeg = planned.loftDeg() - club.todayBend().loftDeg();
-        double uprightDeg = planned.lieDeg() - club.todayBend().lieDeg();
+        double weakerDeg = planned.loftDeg() - club.today().bend().loftDeg();
+        double uprightDeg = planned.lieDeg() - club.today().bend().lieDeg();
         List<String> parts = new ArrayList<>();
         if (Math.abs(weakerDeg) >= SAME_DEG) {
             parts.add(degrees(weakerDeg)

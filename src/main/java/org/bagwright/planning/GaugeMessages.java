@@ -14,7 +14,7 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.planning.gauge.BookFits;
 import org.bagwright.planning.gauge.Corrections;
 
-/** Which clubs of a book state gauged numbers, which stated ones, and where the readings say otherwise. */
+/** Which clubs of a book state gauged numbers, which stated ones, and where the readings disagree. */
 final class GaugeMessages {
     private static final double LEAST_DEG = 0.3;
     private static final double ERRORS = 2;

@@ -15,7 +15,7 @@ import org.bagwright.files.SafeFile;
 import org.bagwright.workbook.result.ResultBook;
 
 /**
- * A file that takes one plan after another. What stands there and is not the last plan written is kept as a backup, once;
+ * A file that takes one plan after another. A file that is not the last plan written is kept as a backup, once;
  * the plans themselves replace one another.
  */
 public final class PlanTarget {
@@ -33,7 +33,7 @@ public final class PlanTarget {
     /**
      * Writes a plan into a copy of its book.
      *
-     * @return the backup of what stood there, if that was of another hand
+     * @return the backup of the file that was replaced, if it was not the last plan written
      * @throws IOException if the target cannot be written, as when another program holds it
      */
     public Optional<KeptFile> write(Path source, BookResult result) throws IOException {

@@ -2,23 +2,17 @@ package org.bagwright.docs;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import org.bagwright.domain.book.GapWish;
+import org.bagwright.ClubSketch;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Hand;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.club.Bend;
-import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.domain.club.StatedHead;
-import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.geometry.ClubGeometry;
 
@@ -29,17 +23,7 @@ final class PageClubs {
     static final double BEND_DEG = 1.7;
 
     private static final String MARK = "A";
-    private static final Golfer GOLFER = new Golfer(
-            "G",
-            Hand.RIGHT,
-            new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
-            0,
-            true,
-            false,
-            SitsRange.ANY,
-            new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
-            OptionalInt.empty(),
-            "Golfers!A2");
+    private static final Golfer GOLFER = new GolferSketch("G").golfer();
 
     private PageClubs() {}
 
@@ -67,6 +51,7 @@ final class PageClubs {
         Club club = club(ClubKind.IRON, head, Optional.empty(), 62 - tooUprightDeg);
         return ClubGeometry.of(club, Optional.empty(), GOLFER)
                 .pose(new Choice(Optional.empty(), Bend.NONE))
+                .address()
                 .faceHeadingDeg();
     }
 
@@ -91,22 +76,10 @@ final class PageClubs {
     record ShaftTop(double forwardMm, double reachMm, double heightMm) {}
 
     private static Club club(ClubKind kind, StatedHead head, Optional<String> setting, double golferLieDeg) {
-        return new Club(
-                "G",
-                1,
-                "C",
-                kind,
-                head,
-                OptionalDouble.empty(),
-                setting.map(mark -> "S"),
-                setting,
-                Bend.NONE,
-                BendRange.NONE,
-                false,
-                List.of(),
-                Targets.NONE,
-                OptionalDouble.of(golferLieDeg),
-                HeadForm.ASSUMED,
-                "Clubs!A2");
+        return new ClubSketch("G", 1, "C", kind, "Clubs!A2")
+                .head(head)
+                .sleeve(setting.map(mark -> "S"), setting)
+                .golferLieDeg(golferLieDeg)
+                .made();
     }
 }

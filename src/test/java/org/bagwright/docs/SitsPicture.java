@@ -16,7 +16,7 @@ final class SitsPicture {
                 new Chart.Axis("degrees from the head as designed", -4, 4, 1, value -> Figures.signed(value, 0));
         Chart chart = new Chart(svg, new Chart.Field(72, 44, 620, 196), hours, change);
         chart.graph(hour -> PageClubs.driver(hour).gaugeLoftDeg() - PageClubs.LOFT_DEG, Stroke.SECOND);
-        chart.graph(hour -> PageClubs.driver(hour).loftAsItSitsDeg() - PageClubs.LOFT_DEG, Stroke.THIRD);
+        chart.graph(hour -> PageClubs.driver(hour).resting().loftDeg() - PageClubs.LOFT_DEG, Stroke.THIRD);
         chart.graph(hour -> PageClubs.driver(hour).sitsClosedDeg(), Stroke.FIRST);
         label(svg, chart.at(4.2, 2.95), "heading as it sits (closed +)", Palette.SLATE);
         label(svg, chart.at(6.2, 1.2), "loft change on a gauge, edge square (weaker +)", "#8A5A12");

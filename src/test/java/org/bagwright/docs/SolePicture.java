@@ -22,14 +22,14 @@ final class SolePicture {
                 "Left: the head as designed, its balance point straight over the contact point. Right: at hour 3 with the"
                         + " edge held square, the contact point has moved back and the balance point is ahead of it.");
         PoseNumbers pose = PageClubs.driver(3);
-        double loftedDeg = pose.addressLoftDeg() - PageClubs.LOFT_DEG;
+        double loftedDeg = pose.address().loftDeg() - PageClubs.LOFT_DEG;
         svg.text(new Point(20, 50), "As designed", Lettering.HEADING);
         side(svg, new Point(195, GROUND_PX), 0, 0);
         svg.text(new Point(195, GROUND_PX + 36), "balance point over contact point", Lettering.LABEL.middle());
         svg.text(new Point(195, GROUND_PX + 53), "it rests as it is", Lettering.NOTE.middle());
         String heading = "Hour 3, edge held square: " + Figures.fixed(loftedDeg, 2) + "° weaker";
         svg.text(new Point(380, 50), heading, Lettering.HEADING);
-        side(svg, new Point(555, GROUND_PX), loftedDeg, pose.contactShiftMm());
+        side(svg, new Point(555, GROUND_PX), loftedDeg, pose.address().contactShiftMm());
         lofted(svg, pose);
         svg.arrow(new Point(655, 216), new Point(695, 216), Stroke.THIN);
         svg.text(new Point(675, 234), "target", Lettering.LABEL.middle());
@@ -50,7 +50,7 @@ final class SolePicture {
     }
 
     private static void lofted(Svg svg, PoseNumbers pose) {
-        String back = "contact point " + Figures.fixed(-pose.contactShiftMm(), 1) + " mm further back,";
+        String back = "contact point " + Figures.fixed(-pose.address().contactShiftMm(), 1) + " mm further back,";
         String ahead = "balance point " + Figures.fixed(aheadMm(), 1) + " mm ahead of that";
         svg.text(new Point(550, GROUND_PX + 36), back, Lettering.LABEL.middle());
         svg.text(new Point(550, GROUND_PX + 53), ahead, Lettering.LABEL.middle());
@@ -59,7 +59,7 @@ final class SolePicture {
 
     /** How far the balance point is ahead of the contact point at hour 3 with a square edge, mm. */
     static double aheadMm() {
-        double shiftMm = -PageClubs.driver(3).contactShiftMm();
+        double shiftMm = -PageClubs.driver(3).address().contactShiftMm();
         return shiftMm * (FORM.foreAftRadiusMm() - FORM.centreOfGravityHeightMm()) / FORM.foreAftRadiusMm();
     }
 

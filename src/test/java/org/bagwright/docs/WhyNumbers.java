@@ -23,13 +23,16 @@ final class WhyNumbers {
         BY_NAME.put("sits-at-3", () -> Figures.fixed(PageClubs.driver(3).sitsClosedDeg(), 1));
         BY_NAME.put("least-loft-as-it-sits", () -> Figures.fixed(leastLoftAsItSitsDeg(), 2));
         BY_NAME.put("most-loft-as-it-sits", () -> Figures.fixed(mostLoftAsItSitsDeg(), 2));
-        BY_NAME.put("contact-back", () -> Figures.fixed(-PageClubs.driver(3).contactShiftMm(), 1));
+        BY_NAME.put(
+                "contact-back",
+                () -> Figures.fixed(-PageClubs.driver(3).address().contactShiftMm(), 1));
         BY_NAME.put("balance-ahead", () -> Figures.fixed(SolePicture.aheadMm(), 1));
         BY_NAME.put("loft-for-face", WhyTables::loftForFace);
         BY_NAME.put("loft-per-face", () -> Figures.fixed(loftPerFaceRatio(PageClubs.LIE_DEG), 2));
         BY_NAME.put("face-for-two", () -> Figures.fixed(2 / loftPerFaceRatio(PageClubs.LIE_DEG), 1));
         BY_NAME.put("lie-and-face", WhyTables::lieAndFace);
-        BY_NAME.put("face-at-12", () -> Figures.fixed(PageClubs.driver(12).faceHeadingDeg(), 2));
+        BY_NAME.put(
+                "face-at-12", () -> Figures.fixed(PageClubs.driver(12).address().faceHeadingDeg(), 2));
         BY_NAME.put("driver-face-per-lie", () -> Figures.fixed(PageClubs.faceHeadingDeg(10, 1), 2));
         BY_NAME.put("wedge-face-per-lie", () -> Figures.fixed(PageClubs.faceHeadingDeg(56, 1), 2));
         BY_NAME.put("yards-in-100", () -> Figures.fixed(100 * Math.tan(Math.toRadians(1)), 1));
@@ -55,13 +58,13 @@ final class WhyNumbers {
      */
     static double loftPerFaceRatio(double lieDeg) {
         PoseNumbers pose = PageClubs.barelyBent(lieDeg);
-        return (pose.addressLoftDeg() - pose.loftAsItSitsDeg()) / pose.sitsClosedDeg();
+        return (pose.address().loftDeg() - pose.resting().loftDeg()) / pose.sitsClosedDeg();
     }
 
     private static double leastLoftAsItSitsDeg() {
         double leastDeg = 90;
         for (double clockH = 0; clockH < 12; clockH += 0.25) {
-            leastDeg = Math.min(leastDeg, PageClubs.driver(clockH).loftAsItSitsDeg());
+            leastDeg = Math.min(leastDeg, PageClubs.driver(clockH).resting().loftDeg());
         }
         return leastDeg;
     }
@@ -69,7 +72,7 @@ final class WhyNumbers {
     private static double mostLoftAsItSitsDeg() {
         double mostDeg = 0;
         for (double clockH = 0; clockH < 12; clockH += 0.25) {
-            mostDeg = Math.max(mostDeg, PageClubs.driver(clockH).loftAsItSitsDeg());
+            mostDeg = Math.max(mostDeg, PageClubs.driver(clockH).resting().loftDeg());
         }
         return mostDeg;
     }

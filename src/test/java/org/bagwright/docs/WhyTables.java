@@ -18,8 +18,8 @@ final class WhyTables {
                     Figures.signed(WhyNumbers.loftChangeDeg(pose), 2),
                     Figures.signed(WhyNumbers.lieChangeDeg(pose), 2),
                     Figures.signed(pose.sitsClosedDeg(), 1),
-                    Figures.fixed(pose.loftAsItSitsDeg(), 2),
-                    Figures.signed(pose.contactShiftMm(), 1));
+                    Figures.fixed(pose.resting().loftDeg(), 2),
+                    Figures.signed(pose.address().contactShiftMm(), 1));
         }
         return table.toString();
     }

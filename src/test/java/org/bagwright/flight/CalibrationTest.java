@@ -72,10 +72,10 @@ class CalibrationTest {
     }
 
     private static void assertReproduced(Shot shot, ShotPrediction predicted) {
-        assertClose(shot.ballSpeedMps(), predicted.ballSpeedMps(), shot);
-        assertClose(shot.launchDeg(), predicted.launchDeg(), shot);
-        assertClose(shot.spinRpm(), predicted.spinRpm(), shot);
-        assertClose(shot.carryM(), predicted.carryM(), shot);
+        assertClose(shot.measured().ballSpeedMps(), predicted.ballSpeedMps(), shot);
+        assertClose(shot.measured().launchDeg(), predicted.launchDeg(), shot);
+        assertClose(shot.measured().spinRpm(), predicted.spinRpm(), shot);
+        assertClose(shot.measured().carryM(), predicted.carryM(), shot);
     }
 
     private static void assertClose(OptionalDouble measured, double predicted, Shot shot) {

@@ -153,12 +153,13 @@ class ShotProblemsTest {
         return new Shot(
                 "Ann",
                 BAG.get(random.nextInt(15)).name(),
-                maybe(random, Limit.HEAD_SPEED_MPS),
-                maybe(random, Limit.BALL_SPEED_MPS),
-                maybe(random, Limit.LAUNCH_DEG),
-                maybe(random, Limit.SPIN_RPM),
-                maybe(random, Limit.ATTACK_DEG),
-                maybe(random, Limit.CARRY_M),
+                new Shot.Measured(
+                        maybe(random, Limit.HEAD_SPEED_MPS),
+                        maybe(random, Limit.BALL_SPEED_MPS),
+                        maybe(random, Limit.LAUNCH_DEG),
+                        maybe(random, Limit.SPIN_RPM),
+                        maybe(random, Limit.ATTACK_DEG),
+                        maybe(random, Limit.CARRY_M)),
                 "Shots!B2");
     }
 

@@ -1,24 +1,17 @@
 package org.bagwright.flight;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.bagwright.ClubSketch;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.BookSettings;
-import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
-import org.bagwright.domain.book.SitsRange;
-import org.bagwright.domain.club.Bend;
-import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.club.StatedHead;
-import org.bagwright.domain.club.Targets;
 import org.bagwright.flight.golfer.GolferFlight;
 
 /** Golfers, bags and shots for tests. */
@@ -30,17 +23,7 @@ public final class TestBags {
     private TestBags() {}
 
     public static Golfer golfer(OptionalDouble driverMph, OptionalDouble ironMph) {
-        return new Golfer(
-                "Ann",
-                Hand.RIGHT,
-                new Golfer.HeadSpeeds(mps(driverMph), mps(ironMph)),
-                0,
-                true,
-                false,
-                SitsRange.ANY,
-                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
-                OptionalInt.empty(),
-                "Golfers!A2");
+        return new GolferSketch("Ann").speeds(mps(driverMph), mps(ironMph)).golfer();
     }
 
     public static Golfer golfer(double driverMph) {
@@ -52,23 +35,10 @@ public final class TestBags {
     }
 
     static Club club(int slot, String name, ClubKind kind, double loftDeg, OptionalDouble lengthIn) {
-        return new Club(
-                "Ann",
-                slot,
-                name,
-                kind,
-                new StatedHead(loftDeg, 60, 0, Optional.empty()),
-                lengthIn.isPresent() ? OptionalDouble.of(lengthIn.getAsDouble() * M_PER_IN) : lengthIn,
-                Optional.empty(),
-                Optional.empty(),
-                Bend.NONE,
-                BendRange.NONE,
-                false,
-                List.of(),
-                Targets.NONE,
-                OptionalDouble.empty(),
-                HeadForm.ASSUMED,
-                "Clubs!C" + (slot + 1));
+        return new ClubSketch("Ann", slot, name, kind, "Clubs!C" + (slot + 1))
+                .head(loftDeg, 60)
+                .lengthM(lengthIn.isPresent() ? OptionalDouble.of(lengthIn.getAsDouble() * M_PER_IN) : lengthIn)
+                .made();
     }
 
     public static Club club(int slot, String name, ClubKind kind, double loftDeg, double lengthIn) {
@@ -78,23 +48,9 @@ public final class TestBags {
     /** The same club with a face angle by design, degrees, closed positive. */
     public static Club faced(Club club, double faceDeg) {
         StatedHead head = club.head();
-        return new Club(
-                club.golfer(),
-                club.slot(),
-                club.name(),
-                club.kind(),
-                new StatedHead(head.loftDeg(), head.lieDeg(), faceDeg, head.statedAt()),
-                club.lengthM(),
-                club.sleeve(),
-                club.setting(),
-                club.todayBend(),
-                club.bendRange(),
-                club.pinned(),
-                club.allowed(),
-                club.targets(),
-                club.golferLieDeg(),
-                club.form(),
-                club.cell());
+        return ClubSketch.like(club)
+                .head(new StatedHead(head.loftDeg(), head.lieDeg(), faceDeg, head.statedAt()))
+                .made();
     }
 
     /**
@@ -184,7 +140,7 @@ public final class TestBags {
         }
 
         public Shot shot() {
-            return new Shot("Ann", club, of(0), of(1), of(2), of(3), of(4), of(5), cell);
+            return new Shot("Ann", club, new Shot.Measured(of(0), of(1), of(2), of(3), of(4), of(5)), cell);
         }
 
         private OptionalDouble of(int index) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Shot;
@@ -219,17 +220,7 @@ class WeightedShotTest {
     @Test
     void leftHander_seesTheSameNumbers() {
         Golfer right = TestBags.golfer(95);
-        Golfer left = new Golfer(
-                right.name(),
-                Hand.LEFT,
-                right.speeds(),
-                0,
-                true,
-                false,
-                right.sitsRange(),
-                right.gaps(),
-                right.mostChanges(),
-                right.cell());
+        Golfer left = GolferSketch.like(right).hand(Hand.LEFT).golfer();
         GolferFlight flight = TestBags.fit(left, BAG, SHOTS);
         for (Club club : BAG) {
             Shift shift = new Shift(-0.002, 0.004, -0.001);

@@ -63,13 +63,13 @@ class PosePropertiesTest {
     private static void assertSame(PoseNumbers expected, PoseNumbers told) {
         assertEquals(expected.gaugeLoftDeg(), told.gaugeLoftDeg(), 1e-9);
         assertEquals(expected.gaugeLieDeg(), told.gaugeLieDeg(), 1e-9);
-        assertEquals(expected.addressLoftDeg(), told.addressLoftDeg(), 1e-9);
-        assertEquals(expected.faceHeadingDeg(), told.faceHeadingDeg(), 1e-9);
-        assertEquals(expected.soleTiltDeg(), told.soleTiltDeg(), 1e-9);
+        assertEquals(expected.address().loftDeg(), told.address().loftDeg(), 1e-9);
+        assertEquals(expected.address().faceHeadingDeg(), told.address().faceHeadingDeg(), 1e-9);
+        assertEquals(expected.address().soleTiltDeg(), told.address().soleTiltDeg(), 1e-9);
         assertEquals(expected.sitsClosedDeg(), told.sitsClosedDeg(), 1e-5);
-        assertEquals(expected.loftAsItSitsDeg(), told.loftAsItSitsDeg(), 1e-5);
-        assertEquals(expected.contactShiftMm(), told.contactShiftMm(), 1e-9);
-        assertEquals(expected.contactShiftToToeMm(), told.contactShiftToToeMm(), 1e-9);
+        assertEquals(expected.resting().loftDeg(), told.resting().loftDeg(), 1e-5);
+        assertEquals(expected.address().contactShiftMm(), told.address().contactShiftMm(), 1e-9);
+        assertEquals(expected.address().contactShiftToToeMm(), told.address().contactShiftToToeMm(), 1e-9);
     }
 
     /**
@@ -123,9 +123,9 @@ class PosePropertiesTest {
         double mostDeg = 1e-5 * Tilt.RAD_PER_H * (bendDeg * 4 + 0.001);
         assertEquals(one.gaugeLoftDeg(), next.gaugeLoftDeg(), mostDeg);
         assertEquals(one.gaugeLieDeg(), next.gaugeLieDeg(), mostDeg);
-        assertEquals(one.addressLoftDeg(), next.addressLoftDeg(), mostDeg);
+        assertEquals(one.address().loftDeg(), next.address().loftDeg(), mostDeg);
         assertEquals(one.sitsClosedDeg(), next.sitsClosedDeg(), mostDeg);
-        assertEquals(one.contactShiftMm(), next.contactShiftMm(), 5 * mostDeg);
+        assertEquals(one.address().contactShiftMm(), next.address().contactShiftMm(), 5 * mostDeg);
     }
 
     @Property(tries = 50, seed = "6")
@@ -143,7 +143,7 @@ class PosePropertiesTest {
         assertEquals(straight.gaugeLoftDeg(), bent.gaugeLoftDeg(), 2e-6);
         assertEquals(straight.gaugeLieDeg(), bent.gaugeLieDeg(), 2e-6);
         assertEquals(straight.sitsClosedDeg(), bent.sitsClosedDeg(), 3e-6);
-        assertEquals(straight.loftAsItSitsDeg(), bent.loftAsItSitsDeg(), 3e-6);
+        assertEquals(straight.resting().loftDeg(), bent.resting().loftDeg(), 3e-6);
     }
 
     @Property(tries = 300, seed = "8")

@@ -58,9 +58,9 @@ class RatedSleeveTest {
     void loft_as_it_sits_follows_the_rated_face() {
         double misfitDeg = GEOMETRY.ratedFaceMisfitDeg("up").orElseThrow();
         Sleeve honest = Bench.sleeve(Bench.rated("up", 1.5, 0.2, 2 - misfitDeg));
-        double fittedDeg = CLOSED.with(honest).pose(Bench.at("up")).loftAsItSitsDeg();
+        double fittedDeg = CLOSED.with(honest).pose(Bench.at("up")).resting().loftDeg();
         double expectedDeg = fittedDeg - misfitDeg / Math.tan(Math.toRadians(58));
-        assertEquals(expectedDeg, GEOMETRY.pose(Bench.at("up")).loftAsItSitsDeg(), 0.02);
+        assertEquals(expectedDeg, GEOMETRY.pose(Bench.at("up")).resting().loftDeg(), 0.02);
     }
 
     @Test
@@ -134,7 +134,11 @@ class RatedSleeveTest {
     /** A blank face change leaves how the head sits to the geometry; beside rings alone it turns only the face. */
     @Test
     void table_without_a_face_leaves_the_seat_to_the_geometry() {
-        SleeveSetting open = new SleeveSetting("open", List.of(), true, Optional.of(RatedChange.of(1.5, 0.2)));
+        SleeveSetting open = new SleeveSetting(
+                "open",
+                List.of(),
+                true,
+                Optional.of(new RatedChange(OptionalDouble.of(1.5), OptionalDouble.of(0.2), OptionalDouble.empty())));
         SleeveSetting faceOnly = new SleeveSetting(
                 "face",
                 List.of(new Ring(3, 1)),

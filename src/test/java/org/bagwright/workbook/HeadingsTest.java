@@ -58,10 +58,10 @@ class HeadingsTest {
                 .set("Shots!D2", 225)
                 .book();
         assertEquals(42, book.golfers().get(0).speeds().driverMps().orElseThrow(), 1e-12);
-        assertEquals(1.15, book.clubs().get(0).lengthM().orElseThrow(), 1e-12);
+        assertEquals(1.15, book.clubs().get(0).parts().lengthM().orElseThrow(), 1e-12);
         assertEquals(7 * 0.028349523125, book.clubs().get(0).form().massKg().orElseThrow(), 1e-12);
-        assertEquals(200, book.shots().get(0).carryM().orElseThrow(), 1e-12);
-        assertEquals(62.5, book.shots().get(0).ballSpeedMps().orElseThrow(), 1e-12);
+        assertEquals(200, book.shots().get(0).measured().carryM().orElseThrow(), 1e-12);
+        assertEquals(62.5, book.shots().get(0).measured().ballSpeedMps().orElseThrow(), 1e-12);
     }
 
     @Test
@@ -83,7 +83,7 @@ class HeadingsTest {
                 .set("Clubs!G4", 94)
                 .book();
         assertEquals(1, book.clubs().get(0).head().faceDeg());
-        assertEquals(1.15, book.clubs().get(0).lengthM().orElseThrow(), 1e-12);
+        assertEquals(1.15, book.clubs().get(0).parts().lengthM().orElseThrow(), 1e-12);
     }
 
     @Test
@@ -124,7 +124,7 @@ class HeadingsTest {
     @Test
     void closeHeadingOfAnOtherColumn_isAWarningAndIsNotRead() {
         TestBook book = TestBook.sound().set("Clubs!G1", "Lenght");
-        assertTrue(book.book().clubs().get(0).lengthM().isEmpty());
+        assertTrue(book.book().clubs().get(0).parts().lengthM().isEmpty());
         assertTrue(book.lines(Message.Severity.WARNING)
                 .contains("Clubs!G1: no column is called \"Lenght\", so it is not read. Maybe \"Length\"?"));
         assertTrue(book.lines(Message.Severity.MISSING)

@@ -27,12 +27,12 @@ class ShotAndAimReaderTest {
         Shot shot = TestBook.sound().set("Shots!B2", "DRIVER").book().shots().get(0);
         assertEquals("Ann", shot.golfer());
         assertEquals("Driver", shot.club());
-        assertEquals(95 * 0.44704, shot.headSpeedMps().orElseThrow(), 1e-12);
-        assertEquals(140 * 0.44704, shot.ballSpeedMps().orElseThrow(), 1e-12);
-        assertEquals(OptionalDouble.of(12), shot.launchDeg());
-        assertEquals(OptionalDouble.of(2700), shot.spinRpm());
-        assertEquals(OptionalDouble.of(1), shot.attackDeg());
-        assertEquals(225 * 0.9144, shot.carryM().orElseThrow(), 1e-12);
+        assertEquals(95 * 0.44704, shot.measured().headSpeedMps().orElseThrow(), 1e-12);
+        assertEquals(140 * 0.44704, shot.measured().ballSpeedMps().orElseThrow(), 1e-12);
+        assertEquals(OptionalDouble.of(12), shot.measured().launchDeg());
+        assertEquals(OptionalDouble.of(2700), shot.measured().spinRpm());
+        assertEquals(OptionalDouble.of(1), shot.measured().attackDeg());
+        assertEquals(225 * 0.9144, shot.measured().carryM().orElseThrow(), 1e-12);
         assertEquals("Shots!B2", shot.cell());
     }
 

@@ -10,24 +10,14 @@ import org.bagwright.domain.plan.ComparedBook;
 import org.bagwright.domain.plan.Comparison;
 
 /** Several books as a machine-readable document. Distances in the unit of the first book. */
-public final class CompareJson {
+public record CompareJson(Comparison comparison) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private final Comparison comparison;
-
-    private CompareJson(Comparison comparison) {
-        this.comparison = comparison;
-    }
-
-    public static ObjectNode of(Comparison comparison) {
-        return new CompareJson(comparison).document();
-    }
-
-    private ObjectNode document() {
+    public ObjectNode document() {
         ObjectNode document = NODES.objectNode();
         document.set(
                 "units",
-                Json.units(comparison.books().get(0).result().book().settings().units()));
+                new UnitsJson(comparison.books().get(0).result().book().settings().units()).node());
         ArrayNode books = document.putArray("books");
         comparison.books().forEach(book -> books.add(book(book)));
         ArrayNode golfers = document.putArray("golfers");
@@ -42,7 +32,7 @@ public final class CompareJson {
         node.put("bound", book.result().boundPoints());
         node.put("proven", book.result().proven());
         node.put("brokenMusts", book.result().plannedBreaks());
-        node.set("messages", Json.messages(book.result().messages()));
+        node.set("messages", new MessagesJson(book.result().messages()).array());
         return node;
     }
 

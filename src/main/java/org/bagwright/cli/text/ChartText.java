@@ -90,7 +90,7 @@ public final class ChartText {
                 Numbers.fixed(pose.gaugeLoftDeg(), 2),
                 Numbers.fixed(pose.gaugeLieDeg(), 2),
                 Numbers.signed(pose.sitsClosedDeg(), 1),
-                Numbers.signed(pose.contactShiftMm(), 1),
+                Numbers.signed(pose.address().contactShiftMm(), 1),
                 Numbers.signed(pose.shaftTurnDeg(), 0),
                 option.shot().map(shot -> Numbers.fixed(shot.launchDeg(), 1)).orElse(""),
                 option.shot().map(shot -> Numbers.fixed(shot.spinRpm(), 0)).orElse(""),

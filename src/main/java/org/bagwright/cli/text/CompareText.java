@@ -13,7 +13,7 @@ import org.bagwright.domain.plan.ComparedBook;
 import org.bagwright.domain.plan.Comparison;
 import org.bagwright.domain.text.Numbers;
 
-/** Several books as a terminal shows them: a table for each golfer, then what is set otherwise. */
+/** Several books as a terminal shows them: a table for each golfer, then which settings differ. */
 public final class CompareText {
     private static final String FIGURES = "  %-20s %-8s %10s %10s %9s %8s  %s";
 

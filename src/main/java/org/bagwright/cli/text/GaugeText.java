@@ -10,7 +10,7 @@ import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
 import org.bagwright.domain.text.Numbers;
 
-/** What gauge readings told as a terminal shows it. */
+/** What gauge readings show, as a terminal prints it. */
 public final class GaugeText {
     private static final String READINGS = "  %-14s %-10s %8s %7s %8s %7s  %s";
 
@@ -35,13 +35,15 @@ public final class GaugeText {
         lines.add(row("", "found", "stated"));
         String at =
                 fit.club().head().statedAt().map(mark -> "at setting " + mark).orElse("on the bore");
-        lines.add(number("gauge loft " + at, fit.gaugeLoft()));
-        lines.add(number("gauge lie " + at, fit.gaugeLie()));
-        lines.add(number("design loft", fit.designLoft()));
-        lines.add(number("design lie", fit.designLie()));
-        lines.add(number("design face, closed +", fit.designFace()));
-        fit.bend().ifPresent(bend -> lines.add(number("bend of the sleeve", bend)));
-        fit.clockOffset().ifPresent(clock -> lines.add(number("marks off, hours late +", clock)));
+        lines.add(number("gauge loft " + at, fit.gauge().loft()));
+        lines.add(number("gauge lie " + at, fit.gauge().lie()));
+        lines.add(number("design loft", fit.design().loft()));
+        lines.add(number("design lie", fit.design().lie()));
+        lines.add(number("design face, closed +", fit.design().face()));
+        fit.sleeve().ifPresent(sleeve -> {
+            lines.add(number("bend of the sleeve", sleeve.bend()));
+            lines.add(number("marks off, hours late +", sleeve.clockOffset()));
+        });
         lines.add("");
         lines.add(String.format(READINGS, "reading", "setting", "loft", "off", "lie", "off", "")
                 .stripTrailing());

@@ -7,10 +7,9 @@ import org.bagwright.domain.book.CellChange;
 import org.bagwright.planning.Planning;
 
 /** What taking the live choices as today's set-up has written. */
-public final class LiveText {
-    private LiveText() {}
+public record LiveText(Book book, Planning.Written written) {
 
-    public static List<String> lines(Book book, Planning.Written written) {
+    public List<String> lines() {
         List<String> lines = new ArrayList<>();
         if (written.changes().isEmpty() && written.notWritten().isEmpty()) {
             lines.add("The live choices are today's set-up already: the sheet Clubs stays as it is.");

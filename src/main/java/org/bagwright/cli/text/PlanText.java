@@ -43,7 +43,7 @@ public final class PlanText {
             lines.addAll(ladder(bag));
             lines.add("");
             lines.addAll(changes(bag));
-            lines.addAll(ExplanationText.lines(bag));
+            lines.addAll(new ExplanationText(bag).lines());
             lines.addAll(new OutlookText(distance).lines(bag));
             lines.add("");
         }

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.bagwright.planning.Meant;
+import org.bagwright.domain.text.CloseNames;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -53,7 +53,7 @@ public final class UsageText {
 
     private String unmatched(String typed) {
         if (typed.length() > 1 && typed.startsWith("-")) {
-            return "There is no option " + typed + "." + Meant.maybe(typed, optionsAndCommands());
+            return "There is no option " + typed + "." + CloseNames.maybe(typed, optionsAndCommands());
         }
         if (command.getParent() != null) {
             return "\"" + typed + "\" is one word too many." + maybeOut(typed);
@@ -62,7 +62,7 @@ public final class UsageText {
             return "\"" + typed + "\" is a book, and a command stands before it. Maybe \"bagwright plan " + typed
                     + "\"?";
         }
-        String maybe = Meant.maybe(typed, command.getSubcommands().keySet());
+        String maybe = CloseNames.maybe(typed, command.getSubcommands().keySet());
         return "There is no command \"" + typed + "\"."
                 + (maybe.isEmpty()
                         ? " There are: "

@@ -33,7 +33,7 @@ public record OptionChange(Option from, Option to) {
      */
     public Choice choiceBefore() {
         Club club = to.club();
-        return putsClubIn() ? new Choice(club.setting(), club.weighting(), club.todayBend()) : from.choice();
+        return putsClubIn() ? club.today() : from.choice();
     }
 
     /** Everything that is done, one item a text, such as {@code setting 1 -> 4} or {@code leave out}. */

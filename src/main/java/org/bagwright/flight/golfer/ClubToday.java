@@ -22,7 +22,8 @@ public record ClubToday(Club club, double loftDeg, double lengthM, double headMa
     }
 
     public static ClubToday of(Club club, double todayLoftDeg) {
-        double lengthM = club.lengthM()
+        double lengthM = club.parts()
+                .lengthM()
                 .orElseGet(() -> ClubDefaults.lengthM(club.kind(), club.head().loftDeg()));
         double massKg = club.form().massKg().orElseGet(() -> ClubDefaults.headMassKg(club.kind(), lengthM));
         return new ClubToday(club, todayLoftDeg, lengthM, massKg);

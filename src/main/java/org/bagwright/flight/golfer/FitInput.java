@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.book.Shot.Measured;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.BallFlight;
@@ -49,7 +50,7 @@ record FitInput(Golfer golfer, List<ClubFit> clubs, HeadSpeeds speeds, List<Mess
         HeadSpeeds speeds = new HeadSpeeds(golfer.speeds(), driver(clubs));
         for (int i = 0; i < clubs.size(); i++) {
             ClubToday club = clubs.get(i);
-            OptionalDouble speed = ShotMedians.median(shots.get(i), Shot::headSpeedMps);
+            OptionalDouble speed = ShotMedians.median(shots.get(i), Measured::headSpeedMps);
             speed.ifPresent(mps -> speeds.measured(club, mps));
         }
         speeds.holdStated(golfer.speeds());

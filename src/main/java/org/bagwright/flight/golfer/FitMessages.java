@@ -87,7 +87,7 @@ final class FitMessages {
         List<String> parts = new ArrayList<>();
         Club stated = club.today().club();
         boolean ballKnown = club.shots().ballSpeedMps().isPresent();
-        if (stated.lengthM().isEmpty() && !club.shots().fullLaunch()) {
+        if (stated.parts().lengthM().isEmpty() && !club.shots().fullLaunch()) {
             parts.add("length " + words.length(club.today().lengthM()));
         }
         if (stated.form().massKg().isEmpty() && !ballKnown) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.book.Shot.Measured;
 import org.bagwright.flight.Ball;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.Impact;
@@ -36,21 +37,22 @@ final class ShotChecks {
      */
     List<Message> problems(Shot shot, ClubToday club, Delivery plain, OptionalDouble knownHeadMps) {
         Impact.Head head = club.head(knownHeadMps.orElse(plain.headSpeedMps()));
-        double attackDeg = shot.attackDeg().orElse(plain.attackDeg());
+        Measured measured = shot.measured();
+        double attackDeg = measured.attackDeg().orElse(plain.attackDeg());
         List<String> found = new ArrayList<>();
         OptionalDouble spinLoftDeg = OptionalDouble.empty();
-        if (shot.launchDeg().isPresent()) {
-            spinLoftDeg = Solve.spinLoftDeg(head, shot.launchDeg().getAsDouble() - attackDeg);
-            checkLaunch(shot.launchDeg().getAsDouble(), attackDeg, spinLoftDeg, club, found);
+        if (measured.launchDeg().isPresent()) {
+            spinLoftDeg = Solve.spinLoftDeg(head, measured.launchDeg().getAsDouble() - attackDeg);
+            checkLaunch(measured.launchDeg().getAsDouble(), attackDeg, spinLoftDeg, club, found);
         }
-        if (knownHeadMps.isPresent() && shot.ballSpeedMps().isPresent()) {
-            checkBallSpeed(shot.ballSpeedMps().getAsDouble(), head, spinLoftDeg.orElse(0), found);
+        if (knownHeadMps.isPresent() && measured.ballSpeedMps().isPresent()) {
+            checkBallSpeed(measured.ballSpeedMps().getAsDouble(), head, spinLoftDeg.orElse(0), found);
         }
-        if (spinLoftDeg.isPresent() && shot.spinRpm().isPresent()) {
-            checkSpin(shot.spinRpm().getAsDouble(), head, spinLoftDeg.getAsDouble(), found);
+        if (spinLoftDeg.isPresent() && measured.spinRpm().isPresent()) {
+            checkSpin(measured.spinRpm().getAsDouble(), head, spinLoftDeg.getAsDouble(), found);
         }
-        if (shot.carryM().isPresent()) {
-            checkCarry(shot, head, knownHeadMps, found);
+        if (measured.carryM().isPresent()) {
+            checkCarry(measured, head, knownHeadMps, found);
         }
         return found.stream().map(text -> Message.problem(shot.cell(), text)).toList();
     }
@@ -90,7 +92,7 @@ final class ShotChecks {
         }
     }
 
-    private void checkCarry(Shot shot, Impact.Head head, OptionalDouble knownHeadMps, List<String> found) {
+    private void checkCarry(Measured shot, Impact.Head head, OptionalDouble knownHeadMps, List<String> found) {
         double carryM = shot.carryM().getAsDouble();
         OptionalDouble mostM = shot.ballSpeedMps().isPresent() || knownHeadMps.isPresent()
                 ? OptionalDouble.of(mostCarryM(shot, head))
@@ -105,7 +107,7 @@ final class ShotChecks {
      * With a full launch, one and a half times the flight of the ball model, which is more than any ball, wind or air
      * explains; else the longest throw in a vacuum, with the ball speed of a perfect blow where none is given. (The vacuum range at the shot's own launch is no limit: lift beats it.)
      */
-    private double mostCarryM(Shot shot, Impact.Head head) {
+    private double mostCarryM(Measured shot, Impact.Head head) {
         Impact.Head perfect = new Impact.Head(head.speedMps(), head.massKg(), Restitution.PERFECT);
         double ballMps = shot.ballSpeedMps()
                 .orElseGet(() -> Impact.strike(perfect, Ball.STANDARD, 0).ballSpeedMps());

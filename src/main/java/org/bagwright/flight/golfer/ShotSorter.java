@@ -54,19 +54,20 @@ final class ShotSorter {
     }
 
     private boolean flew(Shot shot) {
-        boolean flew = shot.launchDeg().orElse(1) > 0;
+        boolean flew = shot.measured().launchDeg().orElse(1) > 0;
         if (!flew) {
             messages.add(Message.warning(
                     shot.cell(),
                     "This shot does not count: it never rose, at launch "
-                            + FitterUnits.angle(shot.launchDeg().getAsDouble()) + "."));
+                            + FitterUnits.angle(shot.measured().launchDeg().getAsDouble()) + "."));
         }
         return flew;
     }
 
     private boolean possible(Shot shot, ClubToday club) {
         OptionalDouble stated = club.kind() == ClubKind.DRIVER ? golfer.speeds().driverMps() : OptionalDouble.empty();
-        OptionalDouble known = shot.headSpeedMps().isPresent() ? shot.headSpeedMps() : stated;
+        OptionalDouble known =
+                shot.measured().headSpeedMps().isPresent() ? shot.measured().headSpeedMps() : stated;
         List<Message> problems = checks.problems(shot, club, FitInput.plain(club, statedSpeeds), known);
         messages.addAll(problems);
         return problems.isEmpty();

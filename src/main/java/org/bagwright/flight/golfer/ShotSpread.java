@@ -19,7 +19,7 @@ public record ShotSpread(int carries, OptionalDouble carryM) {
         List<Shot> stray = StrayShots.among(shots);
         double[] carriesM = shots.stream()
                 .filter(shot -> !stray.contains(shot))
-                .flatMapToDouble(shot -> shot.carryM().stream())
+                .flatMapToDouble(shot -> shot.measured().carryM().stream())
                 .toArray();
         return new ShotSpread(
                 carriesM.length,

@@ -38,7 +38,7 @@ public final class BagMaker {
 
     public BagMaker(Book book, WorkProgress work) {
         this.book = book;
-        this.stock = StockLimits.of(book);
+        this.stock = StockLimit.of(book);
         this.work = work;
     }
 
@@ -68,10 +68,11 @@ public final class BagMaker {
         List<SlotOptions> slots = bySlot(made.values()).parallelStream()
                 .map(inSlot -> workshop.maker().options(inSlot, pin(inSlot)))
                 .toList();
-        made.values().forEach(club -> messages.addAll(RatedMessages.of(club.club(), club.sleeve(), club.geometry())));
+        made.values().forEach(club -> messages.addAll(new RatedMessages(club).all()));
         slots.forEach(this::warnIfClosed);
-        SoleMessages.of(golfer, clubs).ifPresent(messages::add);
-        FaceMessages.of(golfer, slots).ifPresent(messages::add);
+        GolferMessages about = new GolferMessages(golfer);
+        about.soles(clubs).ifPresent(messages::add);
+        about.face(slots).ifPresent(messages::add);
         return new BagOptions(
                 golfer,
                 slots,
@@ -93,7 +94,7 @@ public final class BagMaker {
                 golfer,
                 clubs,
                 club -> OptionMaker.presentedLoftDeg(
-                        golfer, made.get(club).geometry().pose(OptionMaker.today(club))),
+                        golfer, made.get(club).geometry().pose(club.today())),
                 book.shots().stream()
                         .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
                         .toList());
@@ -133,7 +134,7 @@ public final class BagMaker {
         return SlotPin.of(inSlot, book.pinOf(first.golfer(), first.slot()));
     }
 
-    /** A pin that is no option is another matter, told as a problem. */
+    /** A pin that is no option is reported elsewhere, as a problem. */
     private void warnIfClosed(SlotOptions made) {
         boolean pinned = book.pinOf(made.main().golfer(), made.slot()).isPresent();
         if (!pinned && made.options().stream().noneMatch(Option::open)) {

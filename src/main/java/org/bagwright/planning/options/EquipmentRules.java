@@ -23,7 +23,7 @@ public final class EquipmentRules {
         this.lengthLimitM = lengthLimitM;
     }
 
-    /** Whether a plan may use this set-up; what is inside a tolerance of measurement may be used, and is told. */
+    /** Whether a plan may use this set-up; what is within a tolerance of measurement may be used, with a message. */
     boolean allow(ClubSetup setup) {
         return !length(setup).tooShort()
                 && !length(setup).tooLong()

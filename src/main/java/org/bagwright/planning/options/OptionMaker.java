@@ -60,24 +60,22 @@ public final class OptionMaker {
         this.stock = stock;
     }
 
-    /** The choice that a club has today. */
-    public static Choice today(Club club) {
-        return new Choice(club.setting(), club.weighting(), club.todayBend());
-    }
-
     /** The choice that a club has today, with bends rounded as those of its options are. */
     public static Choice tidiedToday(Club club) {
-        return new Choice(club.setting(), club.weighting(), tidied(club.todayBend()));
+        Choice today = club.today();
+        return new Choice(today.setting(), today.weighting(), tidied(today.bend()));
     }
 
     /** The loft that a club presents to the ball: squared by the golfer, or as the head sits. */
     public static double presentedLoftDeg(Golfer golfer, PoseNumbers pose) {
-        return golfer.squaresFace() ? pose.addressLoftDeg() : pose.loftAsItSitsDeg();
+        return golfer.address().squaresFace()
+                ? pose.address().loftDeg()
+                : pose.resting().loftDeg();
     }
 
     /** The heading of the face at the ball, closed positive: squared by the golfer, or as the head sits. */
     static double presentedFaceDeg(Golfer golfer, PoseNumbers pose) {
-        return golfer.squaresFace() ? pose.faceHeadingDeg() : pose.sitsClosedDeg();
+        return golfer.address().squaresFace() ? pose.address().faceHeadingDeg() : pose.sitsClosedDeg();
     }
 
     /** Every way to fill a slot: each club that may fill it in every set-up, and nothing where that is allowed. */
@@ -106,7 +104,7 @@ public final class OptionMaker {
     }
 
     private static boolean mayBeEmpty(List<SlotClub> clubs) {
-        return clubs.stream().anyMatch(club -> club.club().optional())
+        return clubs.stream().anyMatch(club -> club.club().freedom().optional())
                 || clubs.stream().noneMatch(club -> club.club().inBag());
     }
 
@@ -150,9 +148,9 @@ public final class OptionMaker {
         for (Optional<String> setting : settings) {
             for (Optional<String> weighting : weightings) {
                 for (double loftDeg :
-                        bendsDeg(club.bendRange(), club.todayBend().loftDeg())) {
-                    for (double lieDeg :
-                            bendsDeg(club.bendRange(), club.todayBend().lieDeg())) {
+                        bendsDeg(club.freedom().bendRange(), club.today().bend().loftDeg())) {
+                    for (double lieDeg : bendsDeg(
+                            club.freedom().bendRange(), club.today().bend().lieDeg())) {
                         choices.add(new Choice(setting, weighting, new Bend(loftDeg, lieDeg)));
                     }
                 }
@@ -243,7 +241,7 @@ public final class OptionMaker {
         addUnless(held, barriers, ClosedReason.PIN);
         if (!held || pin.isFree()) {
             addUnless(isAllowed(club, setup.choice()), barriers, ClosedReason.SETTING);
-            addUnless(!golfer.keepsShaftAligned() || !turnsShaft(setup), barriers, ClosedReason.SHAFT);
+            addUnless(!golfer.address().keepsShaftAligned() || !turnsShaft(setup), barriers, ClosedReason.SHAFT);
             addUnless(rules.allow(setup), barriers, ClosedReason.RULE);
         }
         return barriers;
@@ -256,9 +254,9 @@ public final class OptionMaker {
     }
 
     private static boolean isAllowed(Club club, Choice choice) {
-        return club.allowed().isEmpty()
+        return club.freedom().allowed().isEmpty()
                 || choice.setting()
-                        .map(mark -> club.allowed().stream().anyMatch(mark::equalsIgnoreCase))
+                        .map(mark -> club.freedom().allowed().stream().anyMatch(mark::equalsIgnoreCase))
                         .orElse(true);
     }
 

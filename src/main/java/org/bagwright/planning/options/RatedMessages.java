@@ -12,13 +12,14 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.geometry.ClubGeometry;
 
 /** How far a sleeve's own table and the geometry are apart on one club. */
-final class RatedMessages {
+record RatedMessages(SlotClub made) {
     private static final double SHAFT_DEG = 0.3;
     private static final double FACE_DEG = 1;
 
-    private RatedMessages() {}
-
-    static List<Message> of(Club club, Optional<Sleeve> sleeve, ClubGeometry geometry) {
+    List<Message> all() {
+        Club club = made.club();
+        Optional<Sleeve> sleeve = made.sleeve();
+        ClubGeometry geometry = made.geometry();
         List<Message> messages = new ArrayList<>();
         for (SleeveSetting setting : sleeve.map(Sleeve::settings).orElse(List.of())) {
             List<String> off = new ArrayList<>();

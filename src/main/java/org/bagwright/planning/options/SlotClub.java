@@ -41,14 +41,14 @@ record SlotClub(Club club, Optional<Sleeve> sleeve, Optional<Kit> kit, ClubGeome
 
     /** The shot to expect with this loft, face and weighting. */
     ShotPrediction shot(GolferFlight flight, double loftDeg, double faceDeg, Optional<String> weighting) {
-        return weighting.equals(club.weighting())
+        return weighting.equals(club.today().weighting())
                 ? flight.predict(club, loftDeg, faceDeg)
                 : flight.predict(club, loftDeg, faceDeg, weighted(weighting));
     }
 
     /** The head in a weighting, seen from today's. */
     private WeightedHead weighted(Optional<String> weighting) {
-        HeadInertia today = balance.head(club.weighting().flatMap(this::weighting));
+        HeadInertia today = balance.head(club.today().weighting().flatMap(this::weighting));
         HeadInertia then = balance.head(weighting.flatMap(this::weighting));
         Vector3D shift = then.shiftM().subtract(today.shiftM());
         double depthM = club.form().centreOfGravityDepthMm().stream()

@@ -41,14 +41,14 @@ final class BagEdits {
                 indexes.isEmpty() ? slot.openIndexes() : indexes);
     }
 
-    /** The options with nothing in the way of those that are opened anew, since a score counts what is in the way. */
+    /** The options, newly opened ones without the reasons that closed them, since a score counts those. */
     private static List<Option> lifted(SlotOptions slot, List<Integer> indexes) {
         return IntStream.range(0, slot.options().size())
                 .mapToObj(index -> {
                     Option option = slot.options().get(index);
-                    boolean anew =
+                    boolean opened =
                             indexes.contains(index) && !slot.openIndexes().contains(index);
-                    return anew ? free(option) : option;
+                    return opened ? free(option) : option;
                 })
                 .toList();
     }

@@ -47,7 +47,7 @@ final class Relaxations {
      *
      * @param book the book, for its aims and the pins of its sheet Plan
      * @param stock what all bags share
-     * @param stockLeft the pieces of each item that the bag may take beside the plans of the others
+     * @param stockLeft the pieces of each item that the plans of the other bags leave to this one
      */
     static List<Relaxation> of(
             BagSearch search,
@@ -89,7 +89,8 @@ final class Relaxations {
     private void settings() {
         for (int slot = 0; slot < bag.slots().size(); slot++) {
             Optional<Club> limited = bag.slots().get(slot).clubs().stream()
-                    .filter(club -> !club.allowed().isEmpty() && club.sleeve().isPresent())
+                    .filter(club ->
+                            !club.freedom().allowed().isEmpty() && club.sleeve().isPresent())
                     .findFirst();
             int held = slot;
             limited.ifPresent(club -> lettingGo(
@@ -105,7 +106,7 @@ final class Relaxations {
     }
 
     private void shaft() {
-        if (bag.golfer().keepsShaftAligned()) {
+        if (bag.golfer().address().keepsShaftAligned()) {
             BagOptions free = BagEdits.opening(
                     bag,
                     (place, option) ->

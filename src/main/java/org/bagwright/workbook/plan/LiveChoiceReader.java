@@ -53,10 +53,8 @@ public final class LiveChoiceReader {
                 golfer.get(),
                 (int) Math.round(slot.valueMeasureUnits()),
                 shown(row, CLUB).orElse(""),
-                shown(row, SETTING),
-                shown(row, WEIGHTING),
-                shown(row, LOFT_BEND),
-                shown(row, LIE_BEND),
+                new LiveChoice.Written(
+                        shown(row, SETTING), shown(row, WEIGHTING), shown(row, LOFT_BEND), shown(row, LIE_BEND)),
                 row.yesNo(PIN).orElse(false),
                 row.cell(PIN)));
     }

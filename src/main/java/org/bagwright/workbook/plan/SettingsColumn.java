@@ -27,14 +27,20 @@ public enum SettingsColumn {
             .lieDeg())),
     LOFT("Gauge loft [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::gaugeLoftDeg)),
     LIE("Gauge lie [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::gaugeLieDeg)),
-    ADDRESS_LOFT("Address loft [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::addressLoftDeg)),
-    START_LINE("Face heading at address [deg closed]", 11, "0.00", OptionNumber.pose(PoseNumbers::faceHeadingDeg)),
+    ADDRESS_LOFT("Address loft [deg]", 9, "0.00", OptionNumber.pose(pose -> pose.address()
+            .loftDeg())),
+    START_LINE("Face heading at address [deg closed]", 11, "0.00", OptionNumber.pose(pose -> pose.address()
+            .faceHeadingDeg())),
     DELIVERED_FACE("Delivered face [deg closed]", 11, "0.00", OptionNumber.setup(ClubSetup::deliveredFaceDeg)),
-    SOLE_TILT("Toe up [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::soleTiltDeg)),
-    TOE_GAP("Gap at the toe [mm]", 9, "0.0", OptionNumber.pose(PoseNumbers::toeGapMm)),
+    SOLE_TILT(
+            "Toe up [deg]", 9, "0.00", OptionNumber.pose(pose -> pose.address().soleTiltDeg())),
+    TOE_GAP("Gap at the toe [mm]", 9, "0.0", OptionNumber.pose(pose -> pose.address()
+            .toeGapMm())),
     SITS("Sits closed [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::sitsClosedDeg)),
-    LOFT_SITS("Loft as it sits [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::loftAsItSitsDeg)),
-    CONTACT("Contact shift [mm forward]", 10, "0.0", OptionNumber.pose(PoseNumbers::contactShiftMm)),
+    LOFT_SITS("Loft as it sits [deg]", 9, "0.00", OptionNumber.pose(pose -> pose.resting()
+            .loftDeg())),
+    CONTACT("Contact shift [mm forward]", 10, "0.0", OptionNumber.pose(pose -> pose.address()
+            .contactShiftMm())),
     SHAFT_TURN("Shaft turn [deg]", 9, "0", OptionNumber.pose(PoseNumbers::shaftTurnDeg)),
     LAUNCH("Launch [deg]", 9, "0.0", OptionNumber.shot(ShotPrediction::launchDeg)),
     SPIN("Spin [rpm]", 9, "0", OptionNumber.shot(ShotPrediction::spinRpm)),

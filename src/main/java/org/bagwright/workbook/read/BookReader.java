@@ -164,12 +164,9 @@ public final class BookReader {
                 aims,
                 parts.golfers().orElseThrow().golfers(),
                 parts.clubs().orElseThrow().clubs(),
-                parts.sleeves().sleeves(),
-                parts.kits().kits(),
-                stock,
-                shots,
-                readings,
-                parts.clubs().orElseThrow().gauged(),
+                new Book.Equipment(parts.sleeves().sleeves(), parts.kits().kits(), stock),
+                new Book.Measurements(
+                        shots, readings, parts.clubs().orElseThrow().gauged()),
                 live,
                 messages);
         return new Result(Optional.of(book), messages, new ResultSheets(workbook).clashes());

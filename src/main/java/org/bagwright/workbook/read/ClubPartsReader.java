@@ -12,8 +12,8 @@ import org.bagwright.workbook.schema.Column;
 final class ClubPartsReader {
     private ClubPartsReader() {}
 
-    /** The parts of a club of this length, m, where the row states one. */
-    static ClubParts parts(InputRow row, OptionalDouble lengthM) {
+    /** The parts of a club with this sleeve and this kit, and of this length, m, where the row states one. */
+    static ClubParts parts(InputRow row, OptionalDouble lengthM, Optional<String> sleeve, Optional<String> kit) {
         OptionalDouble balanceM = row.number(ClubColumns.SHAFT_BALANCE);
         if (lengthM.isPresent() && balanceM.orElse(0) >= lengthM.getAsDouble()) {
             row.problem(
@@ -23,6 +23,9 @@ final class ClubPartsReader {
                             + "; expected the balance point of the cut shaft from its butt end.");
         }
         return new ClubParts(
+                lengthM,
+                sleeve,
+                kit,
                 row.number(ClubColumns.SHAFT_MASS),
                 balanceM,
                 row.number(ClubColumns.GRIP_MASS),

@@ -10,9 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubIdentity;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.ClubParts;
+import org.bagwright.domain.club.Freedom;
 import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.club.StatedHead;
 import org.bagwright.domain.club.Targets;
@@ -32,8 +35,13 @@ final class ClubReader {
             List.of(ClubColumns.SLOT, ClubColumns.CLUB, ClubColumns.KIND, ClubColumns.LOFT, ClubColumns.LIE);
     private static final Map<String, ClubKind> KINDS = kinds();
 
-    private record Identity(
-            Optional<String> golfer, OptionalInt slot, Optional<String> name, Optional<ClubKind> kind) {}
+    private record Identity(Optional<String> golfer, OptionalInt slot, Optional<String> name, Optional<ClubKind> kind) {
+
+        private ClubIdentity settled(String cell) {
+            return new ClubIdentity(
+                    golfer.orElseThrow(), slot.orElseThrow(), name.orElseThrow(), kind.orElseThrow(), cell);
+        }
+    }
 
     private record Draft(InputRow row, String slotKey, Club club) {}
 
@@ -171,34 +179,20 @@ final class ClubReader {
         boolean pinned = row.yesNo(ClubColumns.PINNED).orElse(false);
         boolean optional = row.yesNo(ClubColumns.OPTIONAL).orElse(false);
         Targets targets = targets(row);
-        OptionalDouble golferLieDeg = row.number(ClubColumns.GOLFER_LIE);
         HeadForm form = HeadFormReader.form(row, identity.kind(), lengthM);
-        ClubParts parts = ClubPartsReader.parts(row, lengthM);
+        ClubParts parts = ClubPartsReader.parts(row, lengthM, fitted.sleeve(), kit.kit());
         if (row.isSpoilt()) {
             return Optional.empty();
         }
         return Optional.of(new Club(
-                identity.golfer().orElseThrow(),
-                identity.slot().orElseThrow(),
-                identity.name().orElseThrow(),
-                identity.kind().orElseThrow(),
+                identity.settled(row.cell(ClubColumns.CLUB)),
                 head.orElseThrow(),
-                lengthM,
-                fitted.sleeve(),
-                fitted.setting(),
-                bends.today(),
-                bends.range(),
-                pinned,
-                fitted.allowed(),
-                targets,
-                golferLieDeg,
                 form,
                 parts,
-                kit.kit(),
-                kit.weighting(),
+                new Choice(fitted.setting(), kit.weighting(), bends.today()),
                 true,
-                optional,
-                row.cell(ClubColumns.CLUB)));
+                new Freedom(bends.range(), pinned, fitted.allowed(), optional),
+                targets));
     }
 
     private Optional<String> golferOf(InputRow row) {
@@ -224,7 +218,8 @@ final class ClubReader {
                 row.number(ClubColumns.LIE_TARGET),
                 row.number(ClubColumns.CARRY_TARGET),
                 row.number(ClubColumns.GAP_WISH),
-                ClubPartsReader.swingweight(row, ClubColumns.SWINGWEIGHT_TARGET));
+                ClubPartsReader.swingweight(row, ClubColumns.SWINGWEIGHT_TARGET),
+                row.number(ClubColumns.GOLFER_LIE));
     }
 
     private static Map<String, ClubKind> kinds() {

@@ -100,9 +100,9 @@ final class GolferReader {
         Golfer.GapAims gaps = gaps(row);
         OptionalInt changes = row.whole(GolferColumns.MOST_CHANGES);
         if (!row.isSpoilt()) {
+            Golfer.Address address = new Golfer.Address(leanDeg, squares, aligned, sits);
             String cell = row.cell(GolferColumns.GOLFER);
-            golfers.add(
-                    new Golfer(name.orElseThrow(), hand, speeds, leanDeg, squares, aligned, sits, gaps, changes, cell));
+            golfers.add(new Golfer(name.orElseThrow(), hand, speeds, address, gaps, changes, cell));
         }
     }
 

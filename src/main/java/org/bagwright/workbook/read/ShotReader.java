@@ -50,12 +50,13 @@ final class ShotReader {
         Shot shot = new Shot(
                 golfer.orElse("?"),
                 club.orElse("?"),
-                row.number(ShotColumns.HEAD_SPEED),
-                row.number(ShotColumns.BALL_SPEED),
-                row.number(ShotColumns.LAUNCH),
-                row.number(ShotColumns.SPIN),
-                row.number(ShotColumns.ATTACK),
-                row.number(ShotColumns.CARRY),
+                new Shot.Measured(
+                        row.number(ShotColumns.HEAD_SPEED),
+                        row.number(ShotColumns.BALL_SPEED),
+                        row.number(ShotColumns.LAUNCH),
+                        row.number(ShotColumns.SPIN),
+                        row.number(ShotColumns.ATTACK),
+                        row.number(ShotColumns.CARRY)),
                 row.cell(ShotColumns.CLUB));
         if (!row.isSpoilt()) {
             shots.add(shot);

@@ -26,7 +26,7 @@ final class ChoiceWords {
         addBend(words, "loft ", choice.bend().loftDeg());
         addBend(words, "lie ", choice.bend().lieDeg());
         if (words.isEmpty()) {
-            words.add(option.club().bendRange().limitDeg() > 0 ? "no bend" : "as it is");
+            words.add(option.club().freedom().bendRange().limitDeg() > 0 ? "no bend" : "as it is");
         }
         return String.join(", ", words);
     }

@@ -80,7 +80,10 @@ final class ClockTable {
 
     /** Whether an option differs from what the club has in the book by its setting alone. */
     private boolean asInTheBook(Option option) {
-        Choice own = new Choice(option.choice().setting(), club.weighting(), club.todayBend());
+        Choice own = new Choice(
+                option.choice().setting(),
+                club.today().weighting(),
+                club.today().bend());
         return option.choice().itemsThatDiffer(own) == 0;
     }
 

@@ -84,13 +84,13 @@ final class OutlookTable {
         signed(row, 1, club.carryPerLoftDegM());
         double perSpeedM = units.speed().toMps(1) * club.carryPerHeadMpsM();
         pen.number(row, 2, Role.NUMBER, "0.0", units.distance().fromM(perSpeedM));
-        OptionalDouble best = club.bestLoftDeg();
+        OptionalDouble best = club.best().loftDeg();
         if (best.isPresent()) {
             pen.number(row, 3, Role.NUMBER, "0.0", best.getAsDouble());
         } else {
             pen.text(row, 3, Role.NUMBER, "far off");
         }
-        pen.text(row, 4, Role.TEXT, club.advice().words());
+        pen.text(row, 4, Role.TEXT, club.best().advice().words());
         pen.number(row, 5, Role.NUMBER, "0.00", club.facePerLieDegRatio());
         pen.number(row, LOW_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.lowM()));
         pen.number(row, HIGH_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.highM()));

@@ -9,6 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.domain.text.Numbers;
@@ -42,28 +43,21 @@ final class TodayCells {
     }
 
     private void put(TodayChange change) {
-        Club before = change.before();
         Club after = change.after();
+        Choice was = change.before().today();
+        Choice is = after.today();
         InputRow row = rows.stream()
                 .filter(found -> found.cell(ClubColumns.CLUB).equals(after.cell()))
                 .findFirst()
                 .orElseThrow();
-        if (!before.setting().equals(after.setting())) {
-            text(row, ClubColumns.SETTING, after.setting().orElseThrow());
+        if (!was.setting().equals(is.setting())) {
+            text(row, ClubColumns.SETTING, is.setting().orElseThrow());
         }
-        if (!before.weighting().equals(after.weighting())) {
+        if (!was.weighting().equals(is.weighting())) {
             text(row, ClubColumns.WEIGHTING, weighting(row, after));
         }
-        bend(
-                row,
-                ClubColumns.LOFT_BEND,
-                before.todayBend().loftDeg(),
-                after.todayBend().loftDeg());
-        bend(
-                row,
-                ClubColumns.LIE_BEND,
-                before.todayBend().lieDeg(),
-                after.todayBend().lieDeg());
+        bend(row, ClubColumns.LOFT_BEND, was.bend().loftDeg(), is.bend().loftDeg());
+        bend(row, ClubColumns.LIE_BEND, was.bend().lieDeg(), is.bend().lieDeg());
         if (change.otherClub()) {
             boolean said = row.yesNo(ClubColumns.IN_BAG)
                     .map(given -> given == after.inBag())
@@ -76,7 +70,7 @@ final class TodayCells {
 
     /** The weighting alone, or with its kit where the row names the kit in no other place. */
     private static String weighting(InputRow row, Club club) {
-        String name = club.weighting().orElseThrow();
+        String name = club.today().weighting().orElseThrow();
         return row.isGiven(ClubColumns.KIT) ? name : club.kit().orElseThrow() + ": " + name;
     }
 

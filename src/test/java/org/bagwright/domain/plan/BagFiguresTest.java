@@ -73,7 +73,8 @@ class BagFiguresTest {
                         OptionalDouble.of(62),
                         OptionalDouble.of(150),
                         OptionalDouble.empty(),
-                        Optional.empty()))
+                        Optional.empty(),
+                        OptionalDouble.empty()))
                 .made();
         BagOptions options = SampleBags.bag(
                 "Golfer C",

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.AirConditions;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
@@ -56,7 +57,7 @@ class GolferFlightTest {
     void plainAmateur_hasTheUsualSmash(String name, double smash) {
         Club club = TestBags.find(BAG, name);
         GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of());
-        double headMph = 95 + (club.lengthM().getAsDouble() / 0.0254 - 45.25) * 19 / 8.25;
+        double headMph = 95 + (club.parts().lengthM().getAsDouble() / 0.0254 - 45.25) * 19 / 8.25;
         double ballMph = flight.predict(club, club.head().loftDeg()).ballSpeedMps() / MPS_PER_MPH;
         assertEquals(smash, ballMph / headMph, 0.02);
     }
@@ -216,17 +217,7 @@ class GolferFlightTest {
     @CsvSource({"RIGHT, -1", "LEFT, 1"})
     void windFromTheLeft_isClosedOnlyForALeftHander(Hand hand, int sign) {
         Golfer golfer = TestBags.golfer(95);
-        Golfer handed = new Golfer(
-                golfer.name(),
-                hand,
-                golfer.speeds(),
-                0,
-                true,
-                false,
-                golfer.sitsRange(),
-                golfer.gaps(),
-                golfer.mostChanges(),
-                golfer.cell());
+        Golfer handed = GolferSketch.like(golfer).hand(hand).golfer();
         BookSettings windy = new BookSettings(
                 BookSettings.DEFAULT.title(),
                 BookSettings.DEFAULT.units(),

@@ -126,12 +126,13 @@ class TwinCheckTest {
         return new Shot(
                 "Ann",
                 hidden.club().club().name(),
-                read(swing.headSpeedMps(), 0.01 * swing.headSpeedMps()),
-                read(launch.ballSpeedMps(), 0.005 * launch.ballSpeedMps()),
-                read(launch.launchDeg(), 0.3),
-                read(launch.spinRpm(), 0.04 * launch.spinRpm()),
-                attackGiven ? read(swing.attackDeg(), 0.5) : OptionalDouble.empty(),
-                read(carryM, 0.015 * carryM),
+                new Shot.Measured(
+                        read(swing.headSpeedMps(), 0.01 * swing.headSpeedMps()),
+                        read(launch.ballSpeedMps(), 0.005 * launch.ballSpeedMps()),
+                        read(launch.launchDeg(), 0.3),
+                        read(launch.spinRpm(), 0.04 * launch.spinRpm()),
+                        attackGiven ? read(swing.attackDeg(), 0.5) : OptionalDouble.empty(),
+                        read(carryM, 0.015 * carryM)),
                 "Shots!B2");
     }
 

@@ -7,19 +7,15 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.bagwright.ClubSketch;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Aim;
-import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.club.Bend;
-import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.HeadForm;
-import org.bagwright.domain.club.StatedHead;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.BuildNumbers;
@@ -39,7 +35,11 @@ public final class TestBags {
     public static final Aim GAP_MUST = new Aim(Measure.GAP, 3, 2, true);
     public static final OwnTerms FREE = new OwnTerms(0, 0, 0, 0, 0, 0);
 
-    private static final PoseNumbers POSE = new PoseNumbers(30, 62, 30, 0, 0, 0, 0, 30, 0, 0, 0);
+    private static final PoseNumbers POSE = new PoseNumbers(
+            new PoseNumbers.Gauge(30, 62),
+            new PoseNumbers.Address(30, 0, 0, 0, 0, 0),
+            new PoseNumbers.Resting(0, 30),
+            0);
 
     private static final BuildNumbers BUILD =
             new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4, BuildNumbers.CentreShift.NONE);
@@ -52,8 +52,9 @@ public final class TestBags {
     }
 
     public static Option option(Club club, double carryM, int changes, OwnTerms terms, boolean open) {
-        Optional<ShotPrediction> shot =
-                Double.isNaN(carryM) ? Optional.empty() : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45));
+        Optional<ShotPrediction> shot = Double.isNaN(carryM)
+                ? Optional.empty()
+                : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45, 0, 0));
         String key = "carry " + carryM + ", changes " + changes;
         ClubSetup setup =
                 new ClubSetup(club, new Choice(Optional.empty(), Bend.NONE), POSE, 0, shot, BUILD, Optional.empty());
@@ -91,17 +92,7 @@ public final class TestBags {
     }
 
     static Golfer golfer(OptionalInt mostChanges) {
-        return new Golfer(
-                "Golfer",
-                Hand.RIGHT,
-                new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
-                0,
-                true,
-                false,
-                SitsRange.ANY,
-                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
-                mostChanges,
-                "Golfers!A2");
+        return new GolferSketch("Golfer").mostChanges(mostChanges).golfer();
     }
 
     private static Club club(ClubKind kind, int slot) {
@@ -110,23 +101,9 @@ public final class TestBags {
 
     /** @param gapWishM the gap that its own row asks for, metres */
     public static Club club(ClubKind kind, int slot, OptionalDouble gapWishM) {
-        return new Club(
-                "Golfer",
-                slot,
-                "Club " + slot,
-                kind,
-                new StatedHead(30, 62, 0, Optional.empty()),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Bend.NONE,
-                BendRange.NONE,
-                false,
-                List.of(),
-                TestBooks.wishing(gapWishM),
-                OptionalDouble.empty(),
-                HeadForm.ASSUMED,
-                "Clubs!A" + (slot + 1));
+        return new ClubSketch("Golfer", slot, "Club " + slot, kind, "Clubs!A" + (slot + 1))
+                .targets(TestBooks.wishing(gapWishM))
+                .made();
     }
 
     /** Random numbers that differ from the first draw on, which those of neighbouring seeds do not. */

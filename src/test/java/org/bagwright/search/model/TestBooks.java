@@ -201,7 +201,8 @@ public final class TestBooks {
     }
 
     static Targets wishing(OptionalDouble gapWishM) {
-        return new Targets(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), gapWishM);
+        OptionalDouble none = OptionalDouble.empty();
+        return new Targets(none, none, none, gapWishM, Optional.empty(), none);
     }
 
     /** Any option of every slot, open or not. */

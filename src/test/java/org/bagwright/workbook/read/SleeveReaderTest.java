@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bagwright.domain.club.RatedChange;
 import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.Sleeve;
@@ -59,10 +60,16 @@ class SleeveReaderTest {
                 .sleeves()
                 .get(0)
                 .settings();
-        assertEquals(new SleeveSetting("+1", List.of(), true, Optional.of(RatedChange.of(1, 0))), settings.get(1));
         assertEquals(
-                new SleeveSetting("H", List.of(new Ring(3, 1.7)), true, Optional.of(RatedChange.of(2, 0, 3))),
+                new SleeveSetting("+1", List.of(), true, Optional.of(rated(1, 0, OptionalDouble.empty()))),
+                settings.get(1));
+        assertEquals(
+                new SleeveSetting("H", List.of(new Ring(3, 1.7)), true, Optional.of(rated(2, 0, OptionalDouble.of(3)))),
                 settings.get(2));
+    }
+
+    private static RatedChange rated(double loftDeg, double lieDeg, OptionalDouble faceDeg) {
+        return new RatedChange(OptionalDouble.of(loftDeg), OptionalDouble.of(lieDeg), faceDeg);
     }
 
     @Test

@@ -87,7 +87,7 @@ class BlankBookTest {
         assertEquals(
                 List.of("Driver", "3 wood", "4 hybrid"),
                 book.clubs().stream().map(c -> c.name()).toList());
-        assertEquals(Optional.of("Heavy"), book.clubs().get(1).weighting());
+        assertEquals(Optional.of("Heavy"), book.clubs().get(1).today().weighting());
         assertEquals(2, book.kits().get(0).weightings().size());
         assertEquals(1, book.stock().get(0).count());
         assertEquals(BookSettings.DEFAULT, book.settings());

@@ -6,18 +6,23 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Whether a person watches what is printed. */
-final class Terminals {
-    private Terminals() {}
+/** The two outputs of a process, and whether a person watches them. */
+enum StandardOutput {
+    TEXT(1),
+    ERRORS(2);
+
+    private final int descriptor;
+
+    StandardOutput(int descriptor) {
+        this.descriptor = descriptor;
+    }
 
     /**
-     * Whether an output of this process goes to a terminal. Linux tells it of each; elsewhere there is a console only where
-     * input and output both are a terminal.
-     *
-     * @param stream 1 for the output, 2 for errors
+     * Whether it goes to a terminal. Linux says so for each output; elsewhere there is a console only where input and output
+     * both are a terminal.
      */
-    static boolean isTerminal(int stream) {
-        Path link = Path.of("/proc/self/fd/" + stream);
+    boolean isTerminal() {
+        Path link = Path.of("/proc/self/fd/" + descriptor);
         try {
             if (Files.isSymbolicLink(link)) {
                 String device = Files.readSymbolicLink(link).toString();

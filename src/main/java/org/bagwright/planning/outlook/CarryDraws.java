@@ -14,7 +14,7 @@ import java.util.SplittableRandom;
  * not move an average. The band of single shots adds that scatter. Carries answer in a straight line to loft and speed with
  * the slopes at the planned setting. The chance has a standard error of at most 1.2 percent points.
  */
-final class Sureness {
+final class CarryDraws {
     static final int DRAWS = 2000;
 
     private static final double BAND_EDGE_RATIO = 0.1;
@@ -29,7 +29,7 @@ final class Sureness {
      * @param daySpeedRatio spread of the day's head speed as a share of the usual one
      * @param seed the seed
      */
-    Sureness(List<Uncertain> clubs, double daySpeedRatio, long seed) {
+    CarryDraws(List<Uncertain> clubs, double daySpeedRatio, long seed) {
         this.averagesM = new double[clubs.size()][DRAWS];
         this.shotsM = new double[clubs.size()][DRAWS];
         Normals normals = new Normals(seed);
@@ -47,7 +47,7 @@ final class Sureness {
         Arrays.stream(shotsM).forEach(Arrays::sort);
     }
 
-    /** The share of draws, 0 to 1, in which the gap from one club to another lies inside its limits, ends included. */
+    /** The share of draws, 0 to 1, in which the gap from one club to another is inside its limits, ends included. */
     double chanceRatio(int from, int to, double leastM, double mostM) {
         int inside = 0;
         for (int draw = 0; draw < DRAWS; draw++) {
