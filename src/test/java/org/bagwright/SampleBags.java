@@ -13,6 +13,7 @@ import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.book.StockItem;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.BendRange;
@@ -28,12 +29,13 @@ import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.ClubWishes;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
@@ -201,7 +203,7 @@ public final class SampleBags {
         Club five = club("Golfer A", 2, "5 wood", ClubKind.WOOD).made();
         Club seven = club("Golfer A", 2, "7 wood", ClubKind.WOOD).onBench().made();
         Option none =
-                new Option(Option.keyOfNone("Golfer A", 2), Optional.empty(), 1, OwnTerms.NONE, true, List.of(0, 0));
+                new Option(Option.keyOfNone("Golfer A", 2), Optional.empty(), 1, Terms.NONE, Set.of(), List.of(0, 0));
         return new SlotOptions(
                 2,
                 List.of(five, seven),
@@ -261,13 +263,14 @@ public final class SampleBags {
                 : Optional.of(new ShotPrediction(60, 12, 3000, carryM, 30, 40, 0, 0));
         BuildNumbers build = new BuildNumbers(
                 1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4, BuildNumbers.CentreShift.NONE);
-        ClubSetup setup = new ClubSetup(club, choice, pose, 0, shot, build, Optional.empty());
+        ClubSetup setup = new ClubSetup(
+                club, ClubWishes.of(club, SitsRange.ANY), choice, pose, 0, shot, build, Optional.empty());
         Optional<Weighting> weighting = choice.weighting().flatMap(KIT::weighting);
         List<Integer> takes = STOCK.stream()
                 .map(limit -> limit.item().takenBy(club, weighting))
                 .toList();
-        OwnTerms terms = new OwnTerms(0, 0, 0, 0, 0.05 * changes, 0);
-        return new Option(Option.keyOf(club, choice), Optional.of(setup), changes, terms, true, takes);
+        Terms terms = Terms.of(Measure.CHANGE, 0.05 * changes, 0);
+        return new Option(Option.keyOf(club, choice), Optional.of(setup), changes, terms, Set.of(), takes);
     }
 
     public static SlotOptions slot(Club club, Option... options) {
@@ -281,7 +284,7 @@ public final class SampleBags {
 
     public static BagOptions bag(String name, Hand hand, List<SlotOptions> slots) {
         Golfer golfer = new GolferSketch(name).hand(hand).golfer();
-        return new BagOptions(golfer, slots, WISH_M, AIMS.of(Measure.GAP), AIMS.of(Measure.SPREAD));
+        return new BagOptions(golfer, slots, WISH_M, AIMS);
     }
 
     public static ClubSketch club(String golfer, int slot, String name, ClubKind kind) {

@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright chart bag.xlsx                  every club",
-            "  bagwright chart bag.xlsx --club driver    only clubs so called",
+            "  bagwright chart bag.xlsx --club driver    only clubs with this name",
             "  bagwright chart bag.xlsx --json           for another program"
         })
 final class ChartCommand implements Callable<Integer> {

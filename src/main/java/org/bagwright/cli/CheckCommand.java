@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 /** {@code check FILE}: every problem of a book, with its cell. */
 @Command(
         name = "check",
-        description = "List everything that is wrong in a book, each with its cell. Nothing is written.",
+        description = "List every problem in a book with its cell. Nothing is written.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright check bag.xlsx           problems first, then what was assumed",

@@ -27,9 +27,8 @@ import picocli.CommandLine.Spec;
 /** {@code compare FILE...}: several books, or one at several times, golfer by golfer. */
 @Command(
         name = "compare",
-        description =
-                "Plan several books and show each golfer of them side by side: gaps, penalty by measure, changes, "
-                        + "and what is set otherwise. The books are not written to.",
+        description = "Plan several books and show their golfers side by side: gaps, penalty by measure, changes, "
+                + "and which settings differ. The books are not changed.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright compare may.xlsx june.xlsx                before and after in time",

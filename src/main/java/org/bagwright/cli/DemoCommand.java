@@ -36,7 +36,7 @@ final class DemoCommand implements Callable<Integer> {
             names = "-o",
             paramLabel = "FOLDER",
             defaultValue = "bagwright-demo",
-            description = "the folder for the results, made if need be (default: ${DEFAULT-VALUE})")
+            description = "the folder for the results, created if needed (default: ${DEFAULT-VALUE})")
     private Path folder;
 
     @Spec

@@ -19,11 +19,11 @@ import picocli.CommandLine.Spec;
 /** {@code gauge FILE}: what the gauge readings tell of heads and sleeves, and on request a book that states it. */
 @Command(
         name = "gauge",
-        description = "Fit heads and sleeves to the sheet Readings and say what was learnt and how surely. "
-                + "Nothing is written unless you say --write.",
+        description = "Fit heads and sleeves to the sheet Readings and show what was found and how certain it is. "
+                + "Nothing is written without --write.",
         footerHeading = "%n" + KeptText.RULE + "%n%nExamples:%n",
         footer = {
-            "  bagwright gauge bag.xlsx                        say what the readings tell",
+            "  bagwright gauge bag.xlsx                        show what the readings mean",
             "  bagwright gauge bag.xlsx --repeatability 0.1    the same for a finer gauge",
             "  bagwright gauge bag.xlsx --write                writes bag-gauged.xlsx"
         })
@@ -35,7 +35,7 @@ final class GaugeCommand implements Callable<Integer> {
 
     @Option(
             names = "--write",
-            description = "write a copy of the book whose Loft, Lie, Face, Clock and Bend cells hold what was learnt, "
+            description = "write a copy of the book whose Loft, Lie, Face, Clock and Bend cells hold the results, "
                     + "each with a note")
     private boolean write;
 
@@ -63,7 +63,7 @@ final class GaugeCommand implements Callable<Integer> {
         }
         if (!write && !target.given().isEmpty()) {
             throw new WrongArguments(
-                    "Nothing is written without --write: give it as well, or leave out " + target.given() + ".");
+                    "Nothing is written without --write: add it, or leave out " + target.given() + ".");
         }
         Path file = book.file();
         Path copy = target.target(file, NamedFile.GAUGED);

@@ -32,10 +32,10 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
-            "1:not done: a full disk, no right to write, or a fault of the program",
+            "1:not done: a full disk, no permission to write, or a fault of the program",
             "2:wrong arguments",
             "3:something is wrong in the workbook; nothing was written",
-            "4:not every must can be met; the plan was written all the same",
+            "4:not every must can be met; the plan was still written",
             "130:stopped by Ctrl-C; plan and compare still give the best so far"
         },
         footerHeading = "%nExamples:%n",

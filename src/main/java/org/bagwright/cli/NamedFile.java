@@ -29,7 +29,7 @@ record NamedFile(Path path) {
         }
         target.requireFile(nextTo(suffix).name());
         if (!target.ending().equalsIgnoreCase(ending())) {
-            throw new WrongArguments("The result has the same kind of name as the book: let " + target.path + " end in "
+            throw new WrongArguments("The result needs the ending of the book: let " + target.path + " end in "
                     + ending() + ".");
         }
         return target.path;
@@ -45,10 +45,10 @@ record NamedFile(Path path) {
     void requireFile(String usualName) throws WrongArguments {
         if (Files.isDirectory(path)) {
             throw new WrongArguments(
-                    path + " is a folder, and a file is expected. Maybe \"" + path.resolve(usualName) + "\"?");
+                    path + " is a folder; expected a file. Maybe \"" + path.resolve(usualName) + "\"?");
         }
         if (Files.isSymbolicLink(path) && !Files.exists(path)) {
-            throw new WrongArguments(path + " is a link that leads nowhere. Give another name.");
+            throw new WrongArguments(path + " is a broken link. Give another name.");
         }
         requireFolder();
     }

@@ -33,7 +33,7 @@ final class NewCommand implements Callable<Integer> {
             throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe \"" + file + ".xlsx\"?");
         }
         if (Files.exists(file)) {
-            throw new WrongArguments(file + " exists already. Give another name, or move it away first.");
+            throw new WrongArguments(file + " already exists. Give another name, or move it away first.");
         }
         new NamedFile(file).requireFolder();
         ShippedBook.BLANK.create(file);

@@ -45,8 +45,8 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(
             names = "--from-live",
-            description = "take the live choices of the sheet Plan of an earlier run as today's set-up: changes count "
-                    + "from there, and the result's sheet Clubs says so")
+            description = "use the live choices on the sheet Plan of an earlier run as today's set-up: changes count "
+                    + "from there, and the result's sheet Clubs holds them")
     private boolean fromLive;
 
     @Mixin

@@ -6,7 +6,7 @@ import picocli.CommandLine.Option;
 
 /** Where a copy of the book goes. */
 final class TargetOptions {
-    @Option(names = "-o", paramLabel = "OUT", description = "where the result goes (default: a new name beside FILE)")
+    @Option(names = "-o", paramLabel = "OUT", description = "where the result goes (default: a new name next to FILE)")
     private Path out;
 
     @Option(names = "--in-place", description = "write into FILE itself, after a backup")
@@ -26,7 +26,7 @@ final class TargetOptions {
             return file;
         }
         if (out != null && new NamedFile(file).isSame(out)) {
-            throw new WrongArguments("The result would replace the book itself. To want that, say --in-place.");
+            throw new WrongArguments("The result would replace the book itself. If you want that, use --in-place.");
         }
         return new NamedFile(file).copy(out, suffix);
     }

@@ -22,9 +22,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "watch",
         description = {
-            "Plan a book now and again each time you save it: type, save, look.",
-            "Keep the book open in your spreadsheet program, and open the result anew to see the latest plan. Where the"
-                    + " book has problems they are listed, and the next save is waited for. Ctrl-C ends it (exit code"
+            "Plan a book now, and again each time you save it: type, save, look.",
+            "Keep the book open in your spreadsheet program, and reopen the result to see the latest plan. If the"
+                    + " book has problems, watch lists them and waits for the next save. Ctrl-C ends it (exit code"
                     + " 130); a file that is being written is finished first."
         },
         footerHeading = "%nExamples:%n",

@@ -43,7 +43,7 @@ public record OtherProgram(Path book) {
         return ownersFile()
                 .map(owner -> Message.warning(
                         name(),
-                        "the book seems to be open in another program; what is not saved there yet is not seen here."));
+                        "the book seems to be open in another program; changes not saved there are not seen here."));
     }
 
     /** Refuses to replace a book that another program has open, since its next save would undo the result. */
@@ -54,7 +54,7 @@ public record OtherProgram(Path book) {
                     name(),
                     "the book is open in another program, as the file "
                             + owner.get().getFileName()
-                            + " beside it says. Close it there, then try again. If it is open nowhere, a program has"
+                            + " next to it shows. Close it there, then try again. If it is not open anywhere, a program"
                             + " crashed and left that file behind: delete " + owner.get() + " and try again.");
         }
         if (Files.exists(book) && isLocked()) {
@@ -72,7 +72,7 @@ public record OtherProgram(Path book) {
     OpenElsewhereException changedMeanwhile() {
         return new OpenElsewhereException(
                 name(),
-                "another program has written this book just now, so it was left as it is. Close it there, then try"
+                "another program has just written this book, so it was left unchanged. Close it there, then try"
                         + " again.");
     }
 

@@ -100,14 +100,14 @@ public final class SafeFile {
             throw NotWrittenException.because(target, "this is a folder. Give the name of a file.");
         }
         if (!Files.isDirectory(folder)) {
-            throw NotWrittenException.because(target, "there is no folder " + folder + ". Make it, or give another.");
+            throw NotWrittenException.because(
+                    target, "there is no folder " + folder + ". Create it, or give another folder.");
         }
         if (!Files.exists(target) && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            throw NotWrittenException.because(
-                    target, "this is a link that leads nowhere. Choose another name for the result.");
+            throw NotWrittenException.because(target, "this is a broken link. Choose another name for the result.");
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw NotWrittenException.because(target, "this is no ordinary file. Choose another name for the result.");
+            throw NotWrittenException.because(target, "this is not a regular file. Choose another name.");
         }
         Path realFolder = Files.exists(target) ? target.toRealPath().getParent() : folder;
         if (!Files.isWritable(realFolder)) {
@@ -117,7 +117,7 @@ public final class SafeFile {
         if (Files.exists(target) && FileRights.isProtected(target)) {
             throw NotWrittenException.because(
                     target,
-                    "the file is write-protected. Take the protection off, or choose another name for the result.");
+                    "the file is write-protected. Remove the write protection, or choose another name for the result.");
         }
     }
 
@@ -145,7 +145,7 @@ public final class SafeFile {
         } catch (OpenElsewhereException known) {
             throw known;
         } catch (FileAlreadyExistsException taken) {
-            throw NotWrittenException.because(target, taken.getFile() + " exists already.");
+            throw NotWrittenException.because(target, taken.getFile() + " already exists.");
         } catch (DiskFault fault) {
             throw NotWrittenException.of(target, fault.fault());
         } catch (IOException fault) {

@@ -193,7 +193,7 @@ public final class GaugeFit {
 
     private String inWords(Map.Entry<Unknown, String> held, double value) {
         Unknown unknown = held.getKey();
-        return club.name() + ": the readings do not tell the " + unknown.label() + " (" + held.getValue()
+        return club.name() + ": the readings do not determine the " + unknown.label() + " (" + held.getValue()
                 + "); it is held at " + Numbers.trimmed(value) + " " + unknown.unit();
     }
 
@@ -222,7 +222,7 @@ public final class GaugeFit {
     private void noteMarksReversed(GaugeSolution solution) {
         boolean held = !solution.free().contains(Unknown.CLOCK);
         if (held && model.hasSleeve() && Math.abs(solution.clockOffsetH()) > 3) {
-            notes.add(club.name() + ": the shaft leans the other way than the marks say");
+            notes.add(club.name() + ": the shaft leans opposite to what the marks say");
         }
     }
 }

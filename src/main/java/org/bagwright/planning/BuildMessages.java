@@ -69,7 +69,7 @@ final class BuildMessages {
                     golfer.cell(),
                     golfer.name() + ", bends to make: " + String.join("; ", bends)
                             + ". Bounce follows the loft one for one (common practice). Bend only a head whose maker"
-                            + " allows it, and no further than he allows"));
+                            + " allows it, and no further than allowed"));
         }
     }
 

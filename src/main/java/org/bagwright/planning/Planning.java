@@ -99,6 +99,7 @@ public final class Planning {
                 .problems(book.liveChoices().stream().filter(LiveChoice::pinned).toList()));
         refuseProblems(messages);
         messages.addAll(GaugeMessages.of(book));
+        messages.addAll(BalanceMessages.of(book));
         return new ChartedBook(book, options, messages);
     }
 

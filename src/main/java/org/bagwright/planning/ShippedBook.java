@@ -17,7 +17,7 @@ public enum ShippedBook {
     FULL(
             "/demo-data/full.xlsx",
             "14 slots with clubs to choose from, weights, bends, swingweights, scarce stock and musts"),
-    TEAM("/demo-data/team.xlsx", "12 golfers of both hands who share a bench that runs short");
+    TEAM("/demo-data/team.xlsx", "12 right- and left-handed golfers who share a bench that runs short");
 
     private final String resource;
     private final String shows;

@@ -131,7 +131,7 @@ public final class BagSearch {
     }
 
     private static BagPlan plan(BagOptions bag, List<Integer> chosen) {
-        return new BagPlan(chosen, PlainScore.score(bag, chosen));
+        return new BagPlan(chosen, new PlainScore(bag, chosen).score());
     }
 
     /** Plans one team and gives its bound. */
@@ -196,8 +196,7 @@ public final class BagSearch {
      * @param chosen for each slot of the bag the index of its option
      */
     public static BagState state(BagOptions bag, List<Integer> chosen) {
-        return new BagState(
-                chosen, PlainScore.score(bag, chosen), PlainScore.gaps(bag, chosen), PlainScore.spreads(bag, chosen));
+        return new PlainScore(bag, chosen).state();
     }
 
     /** A plan on whose score the constraints and the plain sum differ is never given out: one of them is wrong. */

@@ -44,7 +44,7 @@ class ShotProblemsTest {
     void ballSpeed_isAProblemJustBeyondThePerfectBlow() {
         assertEquals(
                 List.of(), problems(at("driver").headMph(100).ballMph(162.6).shot()));
-        assertProblem(at("driver").headMph(100).ballMph(162.7).shot(), "perfect blow");
+        assertProblem(at("driver").headMph(100).ballMph(162.7).shot(), "perfect hit");
         assertProblem(at("driver").ballMph(156).shot(), "head speed 95 mph");
     }
 
@@ -54,15 +54,15 @@ class ShotProblemsTest {
         assertEquals(
                 List.of(),
                 problems(at("9 iron").headMph(80).ballMph(110).launch(24).shot()));
-        assertProblem(at("9 iron").headMph(80).ballMph(125).launch(24).shot(), "perfect blow");
+        assertProblem(at("9 iron").headMph(80).ballMph(125).launch(24).shot(), "perfect hit");
     }
 
     @Tag("analytic")
     @Test
     void launch_isAProblemWhereNoDeliveredLoftGivesIt() {
         assertProblem(at("lob wedge").attack(-10).launch(70).shot(), "higher than any delivered loft");
-        assertProblem(at("driver").launch(45).shot(), "Maybe another club was meant");
-        assertProblem(at("driver").attack(8).launch(5).shot(), "under the path of the head");
+        assertProblem(at("driver").launch(45).shot(), "Maybe it was another club");
+        assertProblem(at("driver").attack(8).launch(5).shot(), "below the path of the head");
     }
 
     @Tag("analytic")
@@ -80,8 +80,8 @@ class ShotProblemsTest {
     @Tag("analytic")
     @Test
     void spin_isAProblemWhereTheLaunchDeniesIt() {
-        assertProblem(at("7 iron").launch(20).spin(0).shot(), "does not go with the launch");
-        assertProblem(at("driver").attack(5).launch(6).spin(3000).shot(), "does not go with the launch");
+        assertProblem(at("7 iron").launch(20).spin(0).shot(), "does not fit the launch");
+        assertProblem(at("driver").attack(5).launch(6).spin(3000).shot(), "does not fit the launch");
     }
 
     @Tag("analytic")
@@ -123,7 +123,7 @@ class ShotProblemsTest {
         GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of(weak));
         List<String> texts = TestBags.texts(flight, Message.Severity.WARNING);
         assertTrue(
-                texts.stream().anyMatch(text -> text.startsWith("Clubs!C10: The shots with 7 iron ask for 7")),
+                texts.stream().anyMatch(text -> text.startsWith("Clubs!C10: The shots with 7 iron need 7")),
                 texts::toString);
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.PROBLEM));
         assertEquals(80, flight.predict(BAG.get(8), 30).ballSpeedMps() / TestBags.MPS_PER_MPH, 1e-6);

@@ -158,7 +158,7 @@ class GaugeFitTest {
         assertFalse(found.design().lie().held());
         assertTrue(
                 found.held()
-                        .contains("C: the readings do not tell the bend (all readings were taken with the shaft "
+                        .contains("C: the readings do not determine the bend (all readings were taken with the shaft "
                                 + "leaning one way); it is held at 1.5 degrees"),
                 found.held().toString());
         assertTrue(
@@ -203,7 +203,7 @@ class GaugeFitTest {
         GaugedClub found = fit(lies);
         assertTrue(found.sleeve().orElseThrow().clockOffset().held());
         assertEquals(1, found.notes().size(), found.notes()::toString);
-        assertTrue(found.notes().get(0).endsWith("the shaft leans the other way than the marks say"));
+        assertTrue(found.notes().get(0).endsWith("the shaft leans opposite to what the marks say"));
         assertFalse(fit(exact(new Gauge(9.5, 57.5, 1.2, 0), 0, 4))
                 .notes()
                 .toString()

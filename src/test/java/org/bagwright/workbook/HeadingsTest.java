@@ -35,9 +35,8 @@ class HeadingsTest {
                 .rowAt(10, 0, "Golfer", "Hand")
                 .row("Ann");
         assertEquals(
-                List.of(
-                        "Golfers: the sheet has no headings, found none of its own in the first 10 rows; expected Golfer,"
-                                + " Hand, Driver speed, Iron speed, Shaft lean, Squares face ..."),
+                List.of("Golfers: no headings found in the first 10 rows; expected Golfer,"
+                        + " Hand, Driver speed, Iron speed, Shaft lean, Squares face ..."),
                 late.problems());
     }
 
@@ -99,7 +98,7 @@ class HeadingsTest {
     @Test
     void sameHeadingTwice_isAProblem() {
         assertEquals(
-                List.of("Clubs!K1: the column Loft is there twice, first in Clubs!E1; expected once."),
+                List.of("Clubs!K1: the column Loft appears twice, first in Clubs!E1; expected once."),
                 TestBook.sound().set("Clubs!K1", "loft").problems());
     }
 
@@ -179,7 +178,7 @@ class HeadingsTest {
     void contentWithoutHeadings_isAProblemOfTheSheet() {
         TestBook book = TestBook.sound().without("Aims").sheet("Aims").row("gap", 3, 2);
         assertEquals(
-                List.of("Aims: the sheet has no headings, found none of its own in the first 10 rows; expected Measure,"
+                List.of("Aims: no headings found in the first 10 rows; expected Measure,"
                         + " Tolerance, Importance, Must ..."),
                 book.problems());
     }

@@ -49,7 +49,7 @@ class ShotAndAimReaderTest {
                 List.of(
                         "Shots!A2: golfer must be a name on the sheet Golfers, found \"Bob\".",
                         "Shots!B3: club must be one of \"Ann\" on the sheet Clubs, found \"Drivr\". Maybe \"Driver\"?",
-                        "Shots!B4: a shot must say something, found nothing measured; expected at least one of Ball speed,"
+                        "Shots!B4: the shot has no measured value; expected at least one of Ball speed,"
                                 + " Launch, Spin, Carry.",
                         "Shots!F5: spin must be 0 to 16000 rpm, found 27000. Maybe 2700?",
                         "Shots!H5: carry must be a number in yd, found \"long\"."),

@@ -3,7 +3,8 @@ package org.bagwright.cli.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import org.bagwright.domain.plan.BagFigures;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.ComparedBook;
@@ -44,8 +45,8 @@ public record CompareJson(Comparison comparison) {
             book.bagOf(golfer).ifPresent(bag -> {
                 ObjectNode one = books.addObject();
                 one.put("book", book.name());
-                one.set("today", state(book, bag, bag.today()));
-                one.set("planned", state(book, bag, bag.planned()));
+                one.set("today", state(bag, bag.today()));
+                one.set("planned", state(bag, bag.planned()));
             });
         }
         ArrayNode missing = node.putArray("notIn");
@@ -61,12 +62,12 @@ public record CompareJson(Comparison comparison) {
         return node;
     }
 
-    private ObjectNode state(ComparedBook book, BagResult bag, BagState state) {
+    private ObjectNode state(BagResult bag, BagState state) {
         ObjectNode node = NODES.objectNode();
-        BagFigures.unevennessM(state)
+        state.unevennessM()
                 .ifPresent(valueM ->
                         node.put("gapUnevenness", comparison.distance().fromM(valueM)));
-        BagFigures.worstMiss(bag, state, book.result().book().aims()).ifPresent(miss -> {
+        bag.worstMiss(state).ifPresent(miss -> {
             ObjectNode worst = node.putObject("worstMiss");
             worst.put("measure", miss.measure().label());
             worst.put("slot", bag.options().slots().get(miss.index()).slot());
@@ -76,7 +77,10 @@ public record CompareJson(Comparison comparison) {
         node.put("brokenMusts", state.score().hardBreaks());
         node.put("changes", bag.changesOf(state));
         ObjectNode measures = node.putObject("byMeasure");
-        BagFigures.pointsByMeasure(bag, state).forEach((measure, points) -> measures.put(measure.label(), points));
+        Terms terms = bag.terms(state);
+        for (Measure measure : Measure.values()) {
+            measures.put(measure.label(), terms.points(measure));
+        }
         return node;
     }
 }

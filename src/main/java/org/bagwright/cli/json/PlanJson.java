@@ -4,15 +4,14 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
+import org.bagwright.domain.option.Terms;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
-import org.bagwright.domain.plan.SpreadTerm;
 import org.bagwright.domain.units.Units;
 
 /** A plan as a machine-readable document. Distances and speeds are in the book's units. */
@@ -70,23 +69,21 @@ public final class PlanJson {
             choice.put("club", options.get(index).clubText());
             choice.put("option", options.get(index).key());
             choice.put("changes", options.get(index).changes());
-            choice.set("penalty", penalty(options.get(index), state.spreadAt(index)));
+            choice.set("penalty", penalty(options.get(index), state, index));
         }
         return choices;
     }
 
-    /** The share of the penalty that a club has by itself, by measure; gaps have theirs with them. */
-    private static ObjectNode penalty(Option option, Optional<SpreadTerm> spread) {
-        OwnTerms terms = option.terms();
+    /** What a club costs by measure, and the musts that it breaks by itself; gaps have their own cost with them. */
+    private static ObjectNode penalty(Option option, BagState state, int index) {
+        Terms terms = option.terms().plus(state.termsWithOthers(index));
         ObjectNode node = NODES.objectNode();
-        node.put("loft", terms.loftPoints());
-        node.put("lie", terms.liePoints());
-        node.put("sits", terms.sitsPoints());
-        node.put("carry", terms.carryPoints());
-        node.put("swingweight", terms.swingweightPoints());
-        node.put("spread", spread.map(SpreadTerm::penaltyPoints).orElse(0.0));
-        node.put("change", terms.changePoints());
-        node.put("brokenMusts", terms.hardBreaks());
+        for (Measure measure : Measure.values()) {
+            if (measure.scope() != Measure.Scope.NEIGHBOURS) {
+                node.put(measure.label(), terms.points(measure));
+            }
+        }
+        node.put("brokenMusts", option.terms().totalBreaks());
         return node;
     }
 

@@ -43,8 +43,7 @@ public final class ChartText {
             }
         }
         lines.add("Bends in degrees: + is weaker or more upright. Sits: + is closed. Shift: - is back. * is today,");
-        lines.add(
-                "x is not open to a plan. Carry in " + units.distance().label() + ", angles in degrees, spin in rpm.");
+        lines.add("x is not allowed. Carry in " + units.distance().label() + ", angles in degrees, spin in rpm.");
         return lines;
     }
 

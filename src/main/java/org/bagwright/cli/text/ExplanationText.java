@@ -3,6 +3,7 @@ package org.bagwright.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bagwright.domain.plan.BagResult;
@@ -45,17 +46,20 @@ record ExplanationText(BagResult bag) {
     }
 
     /** What it brings: first of all musts that are met, then points. */
-    private static String gain(Step from, Step to) {
+    private String gain(Step from, Step to) {
         long before = from.state().score().hardBreaks();
         long after = to.state().score().hardBreaks();
         String points = "penalty " + points(from) + " -> " + points(to);
         return before == after
                 ? points
-                : "musts missed by " + tolerances(before) + " -> " + tolerances(after) + " tolerances, " + points;
+                : "musts missed by " + missed(from) + " -> " + missed(to) + " tolerances, " + points;
     }
 
-    private static String tolerances(long thousandths) {
-        return Numbers.trimmed(thousandths / 1000.0, 2);
+    /** By how much a step misses musts, and which. */
+    private String missed(Step step) {
+        Set<String> broken = bag.broken(step.state());
+        return Numbers.trimmed(step.state().score().hardBreaks() / 1000.0, 2)
+                + (broken.isEmpty() ? "" : " (" + String.join(", ", broken) + ")");
     }
 
     private String difference(Step step) {

@@ -14,7 +14,7 @@ public record FaultText(Throwable fault) {
 
     public String sentence() {
         if (fault instanceof AccessDeniedException denied) {
-            return denied.getFile() + ": no right to write here";
+            return denied.getFile() + ": no permission to write here";
         }
         if (fault instanceof NoSuchFileException missing) {
             return missing.getFile() + ": there is no such file or folder";

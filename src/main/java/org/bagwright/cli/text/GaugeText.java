@@ -25,7 +25,7 @@ public final class GaugeText {
         gauged.clubs().forEach(club -> club(lines, club));
         lines.add("Angles in degrees. +- is one standard error for a gauge that repeats to "
                 + Numbers.trimmed(gauged.repeatabilityDeg()) + " degrees.");
-        lines.add("Off is what was read less what the fit expects.");
+        lines.add("Off is the reading minus what the fit expects.");
         return lines;
     }
 
@@ -90,7 +90,7 @@ public final class GaugeText {
     /** Every cell that was written. */
     public static List<String> changes(List<CellChange> changes) {
         if (changes.isEmpty()) {
-            return List.of("The readings tell nothing that could be written.");
+            return List.of("The readings give nothing to write.");
         }
         return changes.stream()
                 .map(change ->

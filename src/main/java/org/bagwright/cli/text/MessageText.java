@@ -28,7 +28,7 @@ public record MessageText(List<Message> messages) {
         lines.add(
                 count == 0
                         ? "No problems found."
-                        : style.red(count + (count == 1 ? " problem" : " problems") + " to mend."));
+                        : style.red(count + (count == 1 ? " problem" : " problems") + " to fix."));
         return lines;
     }
 
@@ -73,7 +73,7 @@ public record MessageText(List<Message> messages) {
         }
         if (assumed > 0) {
             lines.add(assumed + (assumed == 1 ? " note says" : " notes say")
-                    + " what was assumed: see the command check, or the sheet Messages of a result.");
+                    + " what was assumed: run bagwright check, or see the sheet Messages of a result.");
         }
         return lines;
     }

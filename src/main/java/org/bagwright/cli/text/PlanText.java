@@ -3,6 +3,7 @@ package org.bagwright.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.bagwright.domain.club.Club;
@@ -29,10 +30,10 @@ public final class PlanText {
 
     /** How good a plan of a whole book is, in a line. */
     public static String summary(BookResult result) {
-        long breaks = result.plannedBreaks();
+        Set<String> broken = result.plannedBroken();
         return "penalty " + Numbers.fixed(result.plannedPoints(), 2) + " points planned, "
                 + Numbers.fixed(result.todayPoints(), 2) + " today" + new PlanText(result).proof()
-                + (breaks > 0 ? ", not every must is met" : "");
+                + (broken.isEmpty() ? "" : ", not every must is met (" + String.join(", ", broken) + ")");
     }
 
     public List<String> lines() {

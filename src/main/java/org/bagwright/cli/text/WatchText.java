@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.ComparedBook;
@@ -53,7 +54,10 @@ public final class WatchText {
                         + Numbers.fixed(earlier.plannedPoints(), 2) + ")")
                 .orElseGet(() -> "penalty " + Numbers.fixed(result.plannedPoints(), 2) + " planned, "
                         + Numbers.fixed(result.todayPoints(), 2) + " today");
-        return points + (result.plannedBreaks() > 0 ? ", " + ink.red("not every must is met") : "");
+        Set<String> broken = result.plannedBroken();
+        return broken.isEmpty()
+                ? points
+                : points + ", " + ink.red("not every must is met (" + String.join(", ", broken) + ")");
     }
 
     private String changes(BookResult result) {
@@ -100,7 +104,7 @@ public final class WatchText {
     }
 
     public void missing() {
-        say("the book is not there just now, or another program holds it;" + WAITING.substring(1));
+        say("the book is missing, or another program has locked it;" + WAITING.substring(1));
     }
 
     public void fault(Exception fault) {
@@ -114,7 +118,7 @@ public final class WatchText {
         progress.clear();
         if (!heldTold) {
             say(target + " cannot be written (" + new FaultText(held).sentence() + "). Is it open in another program? Close it"
-                    + " there; it is tried again every few seconds.");
+                    + " there; watch tries again every few seconds.");
         }
         heldTold = true;
     }

@@ -67,7 +67,7 @@ final class FitMessages {
         if (ratio < 0.65 || ratio > 0.95) {
             warn(
                     input.golfer().cell(),
-                    "Iron speed is " + percent(ratio) + " of driver speed, usual is 75 to 85 %. Maybe one of them is in"
+                    "Iron speed is " + percent(ratio) + " of driver speed; usual is 75 to 85 %. Maybe one of them is in"
                             + " another unit or of another club.");
         }
     }
@@ -76,8 +76,8 @@ final class FitMessages {
         if (dragRatio < 0.75 || dragRatio > 1.25) {
             warn(
                     input.golfer().cell(),
-                    "The measured carries ask for " + percent(dragRatio)
-                            + " of the drag of the published ball, usual is"
+                    "The measured carries need " + percent(dragRatio)
+                            + " of the drag of the published ball; usual is"
                             + " 85 to 115 %. Maybe carry is total distance, or the air on the sheet Start is not that of"
                             + " the shots.");
         }
@@ -146,14 +146,14 @@ final class FitMessages {
         if (own(club, Part.BALL_SPEED) && (efficiency < 0.85 || efficiency > 1.12)) {
             warn(
                     cell,
-                    "The shots with " + club.name() + " ask for " + percent(efficiency)
+                    "The shots with " + club.name() + " need " + percent(efficiency)
                             + " of the ball speed expected at head speed " + words.speed(delivery.headSpeedMps())
                             + ".");
         }
         if (own(club, Part.LOFT) && Math.abs(offsetDeg) > 8) {
             warn(
                     cell,
-                    "The launch with " + club.name() + " asks for a delivered loft of "
+                    "The launch with " + club.name() + " needs a delivered loft of "
                             + FitterUnits.angle(club.today().loftDeg() + delivery.offsetDeg()) + ", "
                             + FitterUnits.angle(club.today().loftDeg() + plain.offsetDeg()) + " would be usual.");
         }
@@ -161,13 +161,13 @@ final class FitMessages {
             warn(
                     cell,
                     "The spin with " + club.name() + " is " + percent(delivery.spinRatio())
-                            + " of what its launch asks for.");
+                            + " of what its launch predicts.");
         }
         if (own(club, Part.CARRY) && (delivery.carryRatio() < 0.85 || delivery.carryRatio() > 1.15)) {
             warn(
                     cell,
                     "The carry with " + club.name() + " is " + percent(delivery.carryRatio())
-                            + " of what its launch and the golfer's other shots ask for.");
+                            + " of what its launch and the golfer's other shots predict.");
         }
     }
 

@@ -60,17 +60,17 @@ final class ShotChecks {
     private static void checkLaunch(
             double launchDeg, double attackDeg, OptionalDouble spinLoftDeg, ClubToday club, List<String> found) {
         if (launchDeg < attackDeg) {
-            found.add("Launch " + FitterUnits.angle(launchDeg) + " lies under the path of the head, "
+            found.add("Launch " + FitterUnits.angle(launchDeg) + " is below the path of the head, "
                     + FitterUnits.angle(attackDeg) + ". No loft gives that.");
         } else if (spinLoftDeg.isEmpty()) {
             found.add("Launch " + FitterUnits.angle(launchDeg) + " is higher than any delivered loft can give.");
         } else {
             double deliveredDeg = spinLoftDeg.getAsDouble() + attackDeg;
             if (Math.abs(deliveredDeg - club.loftDeg()) > MOST_OFFSET_DEG) {
-                found.add("Launch " + FitterUnits.angle(launchDeg) + " asks for a delivered loft of "
+                found.add("Launch " + FitterUnits.angle(launchDeg) + " needs a delivered loft of "
                         + FitterUnits.angle(deliveredDeg) + ", but the club presents "
                         + FitterUnits.angle(club.loftDeg())
-                        + " at address. Maybe another club was meant.");
+                        + " at address. Maybe it was another club.");
             }
         }
     }
@@ -79,7 +79,7 @@ final class ShotChecks {
         Impact.Head perfect = new Impact.Head(head.speedMps(), head.massKg(), Restitution.PERFECT);
         double mostMps = Impact.strike(perfect, Ball.STANDARD, spinLoftDeg).ballSpeedMps();
         if (ballMps > mostMps * (1 + 1e-9)) {
-            found.add("Ball speed " + words.speed(ballMps) + " is more than even a perfect blow gives at head speed "
+            found.add("Ball speed " + words.speed(ballMps) + " is more than even a perfect hit gives at head speed "
                     + words.speed(head.speedMps()) + ": at most " + words.speed(mostMps) + ".");
         }
     }
@@ -87,7 +87,7 @@ final class ShotChecks {
     private static void checkSpin(double spinRpm, Impact.Head head, double spinLoftDeg, List<String> found) {
         double usualRpm = Impact.strike(head, Ball.STANDARD, spinLoftDeg).spinRpm();
         if (!(spinRpm <= MOST_SPIN_FACTOR * usualRpm && spinRpm >= usualRpm / MOST_SPIN_FACTOR)) {
-            found.add("Spin " + FitterUnits.spin(spinRpm) + " does not go with the launch, which asks for about "
+            found.add("Spin " + FitterUnits.spin(spinRpm) + " does not fit the launch, which needs about "
                     + FitterUnits.spin(usualRpm) + ".");
         }
     }

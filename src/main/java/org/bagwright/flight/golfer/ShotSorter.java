@@ -36,7 +36,7 @@ final class ShotSorter {
                 .toList();
         List<Shot> stray = StrayShots.among(usable);
         stray.forEach(shot -> messages.add(Message.warning(
-                shot.cell(), "This shot lies far from the others with " + shot.club() + " and does not count.")));
+                shot.cell(), "This shot is far from the others with " + shot.club() + " and does not count.")));
         return usable.stream().filter(shot -> !stray.contains(shot)).toList();
     }
 
@@ -48,7 +48,7 @@ final class ShotSorter {
             if (!carries) {
                 messages.add(Message.warning(
                         shot.cell(),
-                        "This shot does not count: the bag holds no " + shot.club() + " that flies a ball."));
+                        "This shot does not count: the bag has no " + shot.club() + " that flies a ball."));
             }
         }
     }

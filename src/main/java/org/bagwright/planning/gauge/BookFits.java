@@ -56,8 +56,8 @@ public final class BookFits {
         } catch (IllegalArgumentException | IllegalStateException cannot) {
             messages.add(Message.warning(
                     readings.get(0).cell(),
-                    "the readings of " + club.name() + " fit no head that can be: read again, or mend what the book"
-                            + " states of it"));
+                    "the readings of " + club.name() + " fit no possible head: read again, or correct what the book"
+                            + " says of it"));
         }
     }
 

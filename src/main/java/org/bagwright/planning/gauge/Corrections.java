@@ -67,7 +67,7 @@ public final class Corrections {
                 .forEach(club -> messages.add(Message.assumed(
                         club.cell(),
                         club.name() + " has the same sleeve " + sleeve.name()
-                                + " and no readings of its own: what is learnt of the sleeve counts for it too")));
+                                + " and no readings of its own: what they show of the sleeve counts for it too")));
     }
 
     private void club(GaugedClub fit) {
@@ -86,7 +86,7 @@ public final class Corrections {
         } catch (IllegalArgumentException impossible) {
             messages.add(Message.warning(
                     club.cell(),
-                    "the readings of " + club.name() + " give numbers that no club has, so none is taken from them: "
+                    "the readings of " + club.name() + " give numbers that no club has, so none is used: "
                             + impossible.getMessage()));
         }
     }
@@ -96,7 +96,7 @@ public final class Corrections {
             messages.add(Message.assumed(
                     club.cell(),
                     "the book gives no golfer's lie for " + club.name()
-                            + ", so it is the club's own and moves with it: fill in Golfer lie to hold it"));
+                            + ", so it is the club's own lie and moves with it: fill in Golfer lie to fix it"));
         }
     }
 

@@ -76,8 +76,8 @@ final class SleeveCorrection {
         if (turned) {
             messages.add(Message.warning(
                     fit.club().cell(),
-                    "the bend of " + fit.club().name() + " leans the other way than the marks of sleeve "
-                            + sleeve.name() + " say, so neither is corrected: look at the Clock cells"));
+                    "the bend of " + fit.club().name() + " leans the opposite way to the marks of sleeve "
+                            + sleeve.name() + ", so neither is corrected: check the Clock cells"));
         }
         return !turned;
     }
@@ -133,8 +133,8 @@ final class SleeveCorrection {
         String cell = parts.get(0).fit().club().cell();
         messages.add(Message.assumed(
                 cell,
-                "the " + what + " of sleeve " + sleeve.name() + " is the weighted mean of what " + names
-                        + " tell; they are taken to have the same sleeve"));
+                "the " + what + " of sleeve " + sleeve.name() + " is the weighted mean for " + names
+                        + ", which are assumed to have the same sleeve"));
         boolean disagree = parts.stream()
                 .anyMatch(part -> Math.abs(part.valueMeasureUnits() - mean) > DISAGREE * part.errorMeasureUnits());
         if (disagree) {
@@ -215,9 +215,9 @@ final class SleeveCorrection {
             if (!bend.held()) {
                 messages.add(Message.assumed(
                         fit.club().cell(),
-                        "sleeve " + sleeve.name() + " has its own table, which is kept: as one ring on "
+                        "sleeve " + sleeve.name() + " has its own table, which is used: as one ring on "
                                 + fit.club().name() + " it bends by "
-                                + Numbers.fixed(bend.statedMeasureUnits(), 2) + " degrees, the readings say "
+                                + Numbers.fixed(bend.statedMeasureUnits(), 2) + " degrees, but the readings give "
                                 + Numbers.fixed(bend.valueMeasureUnits(), 2) + " +- "
                                 + Numbers.fixed(bend.standardErrorMeasureUnits().orElseThrow(), 2)));
             }

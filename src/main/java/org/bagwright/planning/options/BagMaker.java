@@ -11,13 +11,13 @@ import java.util.stream.Collectors;
 import org.bagwright.balance.ClubBalance;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.ClubWishes;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
@@ -77,8 +77,7 @@ public final class BagMaker {
                 golfer,
                 slots,
                 golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)),
-                book.aims().of(Measure.GAP),
-                book.aims().of(Measure.SPREAD));
+                book.aims());
     }
 
     /** All by which the options of a golfer's clubs are computed. */
@@ -120,7 +119,13 @@ public final class BagMaker {
     private SlotClub slotClub(Golfer golfer, Club club) {
         Optional<Sleeve> sleeve = book.sleeveOf(club);
         Optional<Kit> kit = book.kitOf(club);
-        return new SlotClub(club, sleeve, kit, ClubGeometry.of(club, sleeve, golfer), ClubBalance.of(club, kit));
+        return new SlotClub(
+                club,
+                ClubWishes.of(club, golfer.sitsRange()),
+                sleeve,
+                kit,
+                ClubGeometry.of(club, sleeve, golfer),
+                ClubBalance.of(club, kit));
     }
 
     private static Collection<List<SlotClub>> bySlot(Collection<SlotClub> clubs) {
@@ -139,8 +144,7 @@ public final class BagMaker {
         boolean pinned = book.pinOf(made.main().golfer(), made.slot()).isPresent();
         if (!pinned && made.options().stream().noneMatch(Option::open)) {
             messages.add(Message.warning(
-                    made.main().cell(),
-                    "no setting of " + made.main().name() + " is allowed to a plan, so it stays as it is"));
+                    made.main().cell(), "no setting of " + made.main().name() + " is allowed, so it stays as it is"));
         }
     }
 

@@ -62,8 +62,8 @@ record GolferMessages(Golfer golfer) {
                 golfer.cell(),
                 golfer.address().squaresFace()
                         ? golfer.name() + " squares the face: " + setting + squared
-                                + "; left as the head sits it would change " + sitting
-                        : golfer.name() + " lets the head sit: " + setting + sitting + "; squared it would change "
+                                + "; if the head is left to sit, it would change " + sitting
+                        : golfer.name() + " lets the head sit: " + setting + sitting + "; if squared, it would change "
                                 + squared);
     }
 
@@ -86,7 +86,7 @@ record GolferMessages(Golfer golfer) {
         return Optional.of(Message.assumed(
                 golfer.cell(),
                 "Assumed by kind for how clubs sit, where Sole radius or CG height is blank: sole radius fore-aft and"
-                        + " heel-toe, and height of the balance point: " + forms + "."));
+                        + " heel-toe, and CG height: " + forms + "."));
     }
 
     private static boolean assumes(HeadForm form) {

@@ -31,11 +31,11 @@ import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.flight.golfer.GolferFlight;
 
 /** Computes every option of a club once, before anything is searched. */
@@ -111,12 +111,11 @@ public final class OptionMaker {
     private Option none(List<SlotClub> clubs, SlotPin pin) {
         Club first = clubs.get(0).club();
         int changes = clubs.stream().anyMatch(club -> club.club().inBag()) ? 1 : 0;
-        double changePoints = changes * aims.of(Measure.CHANGE).penaltyPoints(1);
         return new Option(
                 Option.keyOfNone(first.golfer(), first.slot()),
                 Optional.empty(),
                 changes,
-                new OwnTerms(0, 0, 0, 0, 0, changePoints, 0),
+                Terms.of(aims.of(Measure.CHANGE), changes),
                 pin.allowsNone() ? Set.of() : Set.of(ClosedReason.PIN),
                 stock.stream().map(limit -> 0).toList());
     }
@@ -192,8 +191,15 @@ public final class OptionMaker {
         int changes = (club.inBag() ? 0 : 1) + choice.itemsThatDiffer(tidiedToday(club));
         Optional<Weighting> weighting = slotClub.weighting(choice);
         BuildNumbers build = slotClub.build(weighting);
-        ClubSetup setup =
-                new ClubSetup(club, choice, pose, presentedFaceDeg(golfer, pose), shot, build, matchValue(club, build));
+        ClubSetup setup = new ClubSetup(
+                club,
+                slotClub.wishes(),
+                choice,
+                pose,
+                presentedFaceDeg(golfer, pose),
+                shot,
+                build,
+                matchValue(club, build));
         return new Option(
                 Option.keyOf(club, choice),
                 Optional.of(setup),
@@ -265,22 +271,9 @@ public final class OptionMaker {
         return Math.abs(setup.pose().shaftTurnDeg()) >= SAME_TURN_DEG;
     }
 
-    private OwnTerms terms(ClubSetup setup, int changes) {
-        Map<Measure, Double> off = setup.deviations(golfer.sitsRange());
-        long hardBreaks = off.entrySet().stream()
-                .mapToLong(each -> aims.of(each.getKey()).hardBreakThousandths(each.getValue()))
-                .sum();
-        return new OwnTerms(
-                points(off, Measure.LOFT),
-                points(off, Measure.LIE),
-                points(off, Measure.SITS),
-                points(off, Measure.CARRY),
-                points(off, Measure.SWINGWEIGHT),
-                changes * aims.of(Measure.CHANGE).penaltyPoints(1),
-                hardBreaks);
-    }
-
-    private double points(Map<Measure, Double> off, Measure measure) {
-        return off.containsKey(measure) ? aims.of(measure).penaltyPoints(off.get(measure)) : 0;
+    private Terms terms(ClubSetup setup, int changes) {
+        Map<Measure, Double> deviations = setup.deviations();
+        deviations.put(Measure.CHANGE, (double) changes);
+        return Terms.of(aims, deviations);
     }
 }

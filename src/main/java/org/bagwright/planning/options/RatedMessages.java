@@ -30,7 +30,7 @@ record RatedMessages(SlotClub made) {
                 messages.add(Message.warning(
                         club.cell(),
                         "sleeve " + sleeve.orElseThrow().name() + ", setting " + setting.mark() + " on " + club.name()
-                                + ": the table's " + String.join(", ", off) + "; the table is taken"));
+                                + ": the table's " + String.join(", ", off) + "; the table is used"));
             }
         }
         if (sleeve.isPresent() && hasTableOnly(sleeve.get())) {
@@ -38,7 +38,7 @@ record RatedMessages(SlotClub made) {
                     .ifPresent(fit -> messages.add(Message.assumed(
                             club.cell(),
                             "sleeve " + sleeve.get().name() + " on " + club.name()
-                                    + ": read as one ring the table means a bend of "
+                                    + ": read as one ring, the table means a bend of "
                                     + Numbers.fixed(fit.commonBendDeg(), 1) + " degrees, misfit "
                                     + Numbers.fixed(fit.misfitDeg(), 1))));
         }

@@ -79,15 +79,15 @@ public final class Outlooks {
                 ? ""
                 : " Single shots scatter by " + percent(Spreads.assumedRatio(ClubKind.DRIVER))
                         + " of the carry for driver and irons and " + percent(Spreads.assumedRatio(ClubKind.WEDGE))
-                        + " for the others where fewer than " + ShotSpread.ENOUGH + " shots tell it: "
+                        + " for the others with fewer than " + ShotSpread.ENOUGH + " shots: "
                         + String.join(", ", assumed) + ".";
         return Optional.of(Message.assumed(
                 bag.golfer().cell(),
-                "How sure the gaps are rests on assumed spreads (standard deviations): "
+                "How certain the gaps are depends on assumed spreads (standard deviations): "
                         + Numbers.trimmed(Spreads.GAUGE_DEG) + " degrees of loft for gauge and setting, "
                         + percent(Spreads.DAY_SPEED_RATIO) + " of head speed from day to day, at most "
                         + percent(Spreads.UNTOLD_AVERAGE_RATIO)
-                        + " of the carry for an average that few or no shots tell." + shots));
+                        + " of the carry for an average of few or no shots." + shots));
     }
 
     private static String percent(double ratio) {

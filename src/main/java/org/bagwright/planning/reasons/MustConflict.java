@@ -7,11 +7,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.search.BagSearch;
 
@@ -26,44 +27,43 @@ final class MustConflict {
     private final BagSearch search;
     private final BagOptions bag;
     private final List<Integer> stockLeft;
-    private final OwnMusts musts;
-    private final Aims aims;
 
     /** A must: of one club and one measure, or of a measure of the whole bag, whose club is empty. */
     private record Must(Measure measure, Optional<Club> club) {
 
         String inWords() {
-            return club.map(of -> measure.label() + " of " + of.name())
-                    .orElse(measure == Measure.GAP ? "the gaps" : "the spread of clubs of a group");
+            return switch (measure.scope()) {
+                case NEIGHBOURS -> "the " + measure.label() + "s";
+                case GROUP -> "the " + measure.label() + " of clubs of a group";
+                case CLUB, ITEMS -> measure.label() + club.map(of -> " of " + of.name()).orElse("");
+            };
         }
     }
 
-    private MustConflict(BagSearch search, Aims aims, BagOptions bag, List<Integer> stockLeft) {
+    private MustConflict(BagSearch search, BagOptions bag, List<Integer> stockLeft) {
         this.search = search;
         this.bag = bag;
         this.stockLeft = stockLeft;
-        this.aims = aims;
-        this.musts = new OwnMusts(bag.golfer(), aims);
     }
 
     /** The conflict in words; empty where all musts can be met, or where none was settled in the rounds that are counted. */
-    static Optional<String> of(BagSearch search, Aims aims, BagOptions bag, List<Integer> stockLeft) {
-        return new MustConflict(search, aims, bag, stockLeft).smallest();
+    static Optional<String> of(BagSearch search, BagOptions bag, List<Integer> stockLeft) {
+        return new MustConflict(search, bag, stockLeft).smallest();
     }
 
     private Optional<String> smallest() {
         List<Set<Must>> broken = new ArrayList<>();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Set<Must> kept = smallestMeeting(broken);
-            Optional<BagState> best = keeping(kept);
+            BagOptions variant = bag.keepingMusts((measure, club) -> kept.contains(new Must(measure, club)));
+            Optional<BagPlan> best = search.best(variant, stockLeft);
             if (best.isEmpty()) {
                 return Optional.empty();
             }
-            BagState found = best.get();
-            if (found.score().hardBreaks() > 0) {
+            if (best.get().score().hardBreaks() > 0) {
                 return Optional.of(inWords(kept));
             }
-            Set<Must> missed = missed(found, kept);
+            Set<Must> missed = missed(best.get().chosen());
             if (missed.isEmpty()) {
                 return Optional.empty();
             }
@@ -79,58 +79,19 @@ final class MustConflict {
         List<String> words = kept.stream().map(Must::inWords).sorted().toList();
         return words.size() == 1
                 ? "this must cannot be met by any choice: " + words.get(0)
-                : "these musts cannot all be met together, though any of them left out would free the others: "
+                : "these musts cannot all be met together, but without any one of them the others can: "
                         + String.join("; ", words);
     }
 
-    /** The best plan that has only these musts to keep, scored by the bag's own terms. */
-    private Optional<BagState> keeping(Set<Must> kept) {
-        boolean gapMust = holds(kept, Measure.GAP);
-        boolean spreadMust = holds(kept, Measure.SPREAD);
-        BagOptions variant = BagEdits.withMusts(bag, option -> ownBreaks(option, kept), gapMust, spreadMust);
-        return search.best(variant, stockLeft).map(plan -> BagSearch.state(variant, plan.chosen()));
-    }
-
-    private static boolean holds(Set<Must> kept, Measure measure) {
-        return kept.contains(new Must(measure, Optional.empty()));
-    }
-
-    private long ownBreaks(Option option, Set<Must> kept) {
-        return kept.stream()
-                .filter(must -> must.club().isPresent() && isOf(option, must))
-                .mapToLong(must -> musts.breaks(option, must.measure()))
-                .sum();
-    }
-
-    private static boolean isOf(Option option, Must must) {
-        return !option.isEmpty() && option.club().equals(must.club().orElseThrow());
-    }
-
-    /** The musts, other than those kept, that a plan leaves broken. */
-    private Set<Must> missed(BagState found, Set<Must> kept) {
+    /** The musts that a plan leaves broken; none of those that it had to keep, since it broke nothing. */
+    private Set<Must> missed(List<Integer> chosen) {
+        BagState state = BagSearch.state(bag, chosen);
         Set<Must> missed = new LinkedHashSet<>();
-        for (int slot = 0; slot < bag.slots().size(); slot++) {
-            Option option = bag.slots().get(slot).options().get(found.chosen().get(slot));
-            for (Measure measure : OwnMusts.MEASURES) {
-                if (musts.breaks(option, measure) > 0) {
-                    missed.add(new Must(measure, Optional.of(option.club())));
-                }
-            }
+        for (Option option : bag.chosen(chosen)) {
+            Optional<Club> club = option.setup().map(ClubSetup::club);
+            option.terms().broken().forEach(measure -> missed.add(new Must(measure, club)));
         }
-        boolean gaps = aims.of(Measure.GAP).must()
-                && found.gaps().stream()
-                        .anyMatch(gap -> aims.of(Measure.GAP).hardBreakThousandths(gap.gapM() - gap.wishM()) > 0);
-        boolean spreads = aims.of(Measure.SPREAD).must()
-                && found.spreads().stream()
-                        .anyMatch(spread ->
-                                aims.of(Measure.SPREAD).hardBreakThousandths(spread.deviationMeasureUnits()) > 0);
-        if (gaps) {
-            missed.add(new Must(Measure.GAP, Optional.empty()));
-        }
-        if (spreads) {
-            missed.add(new Must(Measure.SPREAD, Optional.empty()));
-        }
-        missed.removeAll(kept);
+        state.termsWithOthers().broken().forEach(measure -> missed.add(new Must(measure, Optional.empty())));
         return missed;
     }
 

@@ -85,7 +85,7 @@ final class OtherPlans {
         if (isMet(condition)) {
             return;
         }
-        BagOptions variant = BagEdits.opening(bag, (slot, index) -> isOpen(slot, index, condition));
+        BagOptions variant = bag.withOpen((slot, index) -> isOpen(slot, index, condition));
         if (canMeet(variant, condition)) {
             search.best(variant, stockLeft).ifPresent(plan -> keep(difference, BagSearch.state(bag, plan.chosen())));
         }

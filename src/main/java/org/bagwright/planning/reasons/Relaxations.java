@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.LiveChoice;
 import org.bagwright.domain.book.Measure;
@@ -27,8 +26,6 @@ final class Relaxations {
     private final BagOptions bag;
     private final BagState planned;
     private final List<Integer> stockLeft;
-    private final OwnMusts musts;
-    private final Aims aims;
     private final Book book;
     private final List<Relaxation> found = new ArrayList<>();
 
@@ -38,14 +35,12 @@ final class Relaxations {
         this.planned = planned;
         this.stockLeft = stockLeft;
         this.book = book;
-        this.aims = book.aims();
-        this.musts = new OwnMusts(bag.golfer(), aims);
     }
 
     /**
      * What would bring anything, the most first.
      *
-     * @param book the book, for its aims and the pins of its sheet Plan
+     * @param book the book, for the pins of its sheet Plan
      * @param stock what all bags share
      * @param stockLeft the pieces of each item that the plans of the other bags leave to this one
      */
@@ -99,16 +94,14 @@ final class Relaxations {
     }
 
     private void lettingGo(String cell, String what, Set<ClosedReason> barriers, int slot) {
-        BagOptions free = BagEdits.opening(
-                bag,
+        BagOptions free = bag.withOpen(
                 (place, option) -> place == slot ? isOpenWithout(place, option, barriers) : isOpenNow(place, option));
         tell(cell, what, search.best(free, stockLeft));
     }
 
     private void shaft() {
         if (bag.golfer().address().keepsShaftAligned()) {
-            BagOptions free = BagEdits.opening(
-                    bag,
+            BagOptions free = bag.withOpen(
                     (place, option) ->
                             isOpenNow(place, option) || isOpenWithout(place, option, Set.of(ClosedReason.SHAFT)));
             tell(
@@ -128,7 +121,7 @@ final class Relaxations {
 
     private void changes() {
         if (bag.mostChanges().isPresent()) {
-            BagOptions free = BagEdits.withMostChanges(bag, OptionalInt.empty());
+            BagOptions free = bag.withMostChanges(OptionalInt.empty());
             tell(
                     bag.golfer().cell(),
                     "allow " + bag.golfer().name() + " more than "
@@ -157,19 +150,11 @@ final class Relaxations {
 
     private void measures() {
         for (Measure measure : Measure.values()) {
-            if (aims.of(measure).must() && measure != Measure.CHANGE) {
-                BagOptions free = without(measure);
+            if (bag.aims().of(measure).isHard()) {
+                BagOptions free = bag.keepingMusts((kept, club) -> kept != measure);
                 tell("Aims", "let " + measure.label() + " miss its must", search.best(free, stockLeft));
             }
         }
-    }
-
-    private BagOptions without(Measure measure) {
-        return BagEdits.withMusts(
-                bag,
-                option -> option.terms().hardBreaks() - musts.breaks(option, measure),
-                bag.gapAim().must() && measure != Measure.GAP,
-                bag.spreadAim().must() && measure != Measure.SPREAD);
     }
 
     /** Keeps what gains something; a plan that trades a must away is judged by its penalty alone. */

@@ -133,7 +133,7 @@ public final class SearchBag {
     long leastMicropoints() {
         return openBySlot.stream()
                 .mapToLong(options -> options.stream()
-                        .mapToLong(option -> option.own().total())
+                        .mapToLong(option -> option.own().cost().micropoints())
                         .min()
                         .orElseThrow())
                 .sum();

@@ -57,7 +57,7 @@ public final class BookFile {
                 throw bad("this is a folder; expected an .xlsx workbook.");
             }
             if (Files.isSymbolicLink(file) && !Files.exists(file)) {
-                throw bad("this is a link that leads nowhere; expected an .xlsx workbook.");
+                throw bad("this is a broken link; expected an .xlsx workbook.");
             }
             if (Files.exists(file) && !Files.isRegularFile(file)) {
                 throw bad("this is a device or a pipe; expected an .xlsx workbook.");
@@ -69,7 +69,7 @@ public final class BookFile {
         } catch (NoSuchFileException missing) {
             throw bad("there is no such file; expected an .xlsx workbook." + new NearbyBooks(file).maybe());
         } catch (AccessDeniedException denied) {
-            throw bad("the file may not be read: you lack the permission, or another program has locked it.");
+            throw bad("you have no permission to read the file, or another program has locked it.");
         } catch (FileSystemException failed) {
             throw bad(
                     new OtherProgram(file).from(failed).isPresent()
@@ -89,7 +89,7 @@ public final class BookFile {
             case OLE2 -> throw bad(oldOrProtected(bytes));
             case XML, HTML -> throw bad("this is a web page or an XML file, not an .xlsx workbook." + SAVE_AS);
             case PDF -> throw bad("this is a PDF, not an .xlsx workbook.");
-            default -> throw bad("this is no .xlsx workbook but something else, such as CSV text." + SAVE_AS);
+            default -> throw bad("this is not an .xlsx workbook but something else, such as CSV text." + SAVE_AS);
         }
     }
 
@@ -123,9 +123,9 @@ public final class BookFile {
             if (files.getRoot().hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
                 return "the workbook is protected by a password; save a copy of it without a password.";
             }
-            return "this is a file of the old .xls kind, not an .xlsx workbook." + SAVE_AS;
+            return "this is an old .xls file, not an .xlsx workbook." + SAVE_AS;
         } catch (IOException | RuntimeException damaged) {
-            return "this is a damaged file of the old .xls kind; expected an .xlsx workbook.";
+            return "this is a damaged old .xls file; expected an .xlsx workbook.";
         }
     }
 
@@ -143,7 +143,7 @@ public final class BookFile {
             throw UnreadableBookException.otherKind(file);
         } catch (InvalidFormatException | IOException | RuntimeException broken) {
             if (String.valueOf(broken.getMessage()).contains("Strict OOXML")) {
-                throw bad("this is a workbook of the Strict kind; save it as an ordinary .xlsx workbook.");
+                throw bad("this workbook is in the Strict format; save it as a normal .xlsx workbook.");
             }
             throw UnreadableBookException.damaged(file);
         }

@@ -32,8 +32,8 @@ record BookParts(OPCPackage content, Path file) {
         if (sheetBytes > Runtime.getRuntime().maxMemory() / MEMORY_PER_SHEET) {
             throw new UnreadableBookException(
                     file,
-                    "its sheets are too large for the memory that is there. Delete the rows that hold nothing but looks,"
-                            + " or take a machine with more memory.");
+                    "its sheets need more memory than there is. Delete rows that hold nothing but formatting,"
+                            + " or use a machine with more memory.");
         }
     }
 
@@ -50,7 +50,7 @@ record BookParts(OPCPackage content, Path file) {
         for (PackageRelationship texts : part.getRelationshipsByType(XSSFRelation.SHARED_STRINGS.getRelation())) {
             if (!content.containPart(PackagingURIHelper.createPartName(texts.getTargetURI()))) {
                 throw new UnreadableBookException(
-                        file, "the file is damaged: the texts of its cells are missing; take an earlier copy.");
+                        file, "the file is damaged: the texts of its cells are missing; use an earlier copy.");
             }
         }
     }

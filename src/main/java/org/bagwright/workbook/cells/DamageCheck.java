@@ -55,12 +55,12 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
                     relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
             if (content == null || !workbook.getPackage().containPart(content)) {
                 throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
-                        + "\" is missing; take an earlier copy.");
+                        + "\" is missing; use an earlier copy.");
             }
             String other = contents.putIfAbsent(content, sheet.getName());
             if (other != null) {
                 throw bad("the file is damaged: its sheets \"" + other + "\" and \"" + sheet.getName()
-                        + "\" share one content; take an earlier copy.");
+                        + "\" share the same content; use an earlier copy.");
             }
         }
     }
@@ -75,21 +75,21 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
         }
         String right = ending.substring(0, 3) + (macros ? "m" : "x");
         String renamed = name.substring(0, name.length() - ending.length()) + right;
-        throw bad("this is a workbook " + (macros ? "with" : "without") + " macros, which spreadsheet programs refuse"
-                + " under a name that ends in ." + ending + "; rename it " + renamed + ".");
+        throw bad("this is a workbook " + (macros ? "with" : "without") + " macros; spreadsheet programs refuse to open"
+                + " it under a name ending in ." + ending + ". Rename it " + renamed + ".");
     }
 
     /** POI takes rows and columns beyond the last, and of two rows or cells in one place it drops the first. */
     private void checkPlaces(XSSFSheet sheet) throws UnreadableBookException {
         if (sheet.getFirstRowNum() < -1 || sheet.getLastRowNum() > SpreadsheetVersion.EXCEL2007.getLastRowIndex()) {
-            throw damaged(sheet, "a row that no sheet can have");
+            throw damaged(sheet, "a row outside the limits of a sheet");
         }
         if (sheet.getCTWorksheet().getSheetData().sizeOfRowArray() > sheet.getPhysicalNumberOfRows()) {
             throw damaged(sheet, "a row twice");
         }
         for (Row row : sheet) {
             if (row.getLastCellNum() > SpreadsheetVersion.EXCEL2007.getMaxColumns()) {
-                throw damaged(sheet, "a column that no sheet can have");
+                throw damaged(sheet, "a column outside the limits of a sheet");
             }
             if (((XSSFRow) row).getCTRow().sizeOfCArray() > row.getPhysicalNumberOfCells()) {
                 throw damaged(sheet, "a cell twice in row " + (row.getRowNum() + 1));
@@ -99,7 +99,7 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
 
     private UnreadableBookException damaged(Sheet sheet, String has) {
         return bad("the file is damaged: its sheet \"" + sheet.getSheetName() + "\" has " + has
-                + "; take an earlier copy.");
+                + "; use an earlier copy.");
     }
 
     private UnreadableBookException bad(String text) {

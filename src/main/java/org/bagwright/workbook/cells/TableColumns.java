@@ -45,7 +45,7 @@ final class TableColumns {
             context.findings()
                     .problem(
                             cell(heading),
-                            "the column " + column.header() + " is there twice, first in "
+                            "the column " + column.header() + " appears twice, first in "
                                     + cell(headingRow, column) + "; expected once.");
         } else {
             places.put(column, new Place(heading.index(), unitOf(column, heading)));

@@ -20,14 +20,14 @@ public final class UnreadableBookException extends Exception {
     static UnreadableBookException damaged(Path file) {
         return new UnreadableBookException(
                 file,
-                "the file is damaged or incomplete, or no .xlsx workbook inside; take an"
+                "the file is damaged or incomplete, or is not an .xlsx workbook; use an"
                         + " earlier copy, or repair it in a spreadsheet program.");
     }
 
     static UnreadableBookException otherKind(Path file) {
         return new UnreadableBookException(
                 file,
-                "this is no .xlsx workbook but a file of another kind."
+                "this is a file of another kind, not an .xlsx workbook."
                         + " Open it in a spreadsheet program and save it as an .xlsx workbook.");
     }
 

@@ -2,6 +2,7 @@ package org.bagwright.workbook.pen;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.bagwright.domain.units.DistanceUnit;
@@ -76,6 +77,11 @@ public final class SheetBlock {
 
     public void breaks(int row, int column, Role role, long hardBreaks) {
         pen.number(row, column, role, BREAKS, hardBreaks / BREAK_THOUSANDTHS);
+    }
+
+    /** What a plan misses, to follow what is said of it; nothing if it misses nothing. */
+    public static String missed(Collection<String> broken) {
+        return broken.isEmpty() ? "" : "; misses: " + String.join(", ", broken);
     }
 
     /** A text with an arrow in place of {@code ->}. */

@@ -13,7 +13,7 @@ import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.OptionNumber;
 
 /** The columns of the sheet Settings, in order. */
-public enum SettingsColumn {
+public enum SettingsColumn implements SheetColumn {
     GOLFER("Golfer", 14, "", OptionNumber.NONE),
     SLOT("Slot", 6, "0", OptionNumber.NONE),
     CLUB("Club", 16, "", OptionNumber.NONE),
@@ -76,8 +76,8 @@ public enum SettingsColumn {
     OPEN("May be planned", 9, "", OptionNumber.NONE),
     KEY("Option", 42, "", OptionNumber.NONE);
 
-    final String heading;
-    final double widthChars;
+    private final String heading;
+    private final double widthChars;
     final String format;
     public final OptionNumber number;
 
@@ -86,6 +86,21 @@ public enum SettingsColumn {
         this.widthChars = widthChars;
         this.format = format;
         this.number = number;
+    }
+
+    @Override
+    public int index() {
+        return ordinal();
+    }
+
+    @Override
+    public String heading() {
+        return heading;
+    }
+
+    @Override
+    public double widthChars() {
+        return widthChars;
     }
 
     private static OptionalDouble matchValue(Option option, Units units) {

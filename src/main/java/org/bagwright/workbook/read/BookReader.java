@@ -97,13 +97,13 @@ public final class BookReader {
         sheets.warnOfTypos();
         sheets = sheets.in(settings.units());
         Parts parts = parts();
-        List<Shot> shots = sheets.optional(ShotColumns.SHEET, "shots are assumed")
+        List<Shot> shots = sheets.optional(ShotColumns.SHEET, "flights are assumed")
                 .map(table -> ShotReader.read(table, parts.names(), parts.clubs()))
                 .orElse(List.of());
         List<Reading> readings = sheets.table(ReadingColumns.SHEET)
                 .map(table -> ReadingReader.read(table, parts.names(), parts.clubs(), parts.sleeves()))
                 .orElse(List.of());
-        Aims aims = sheets.optional(AimColumns.SHEET, "the usual tolerances and importances hold")
+        Aims aims = sheets.optional(AimColumns.SHEET, "the usual tolerances and importances are used")
                 .map(table -> AimReader.read(table, settings.matching()))
                 .orElseGet(() -> Aims.defaults(settings.matching()));
         List<StockItem> stock = sheets.table(StockColumns.SHEET)
@@ -118,7 +118,7 @@ public final class BookReader {
     }
 
     private Parts parts() {
-        Optional<GolferReader> golfers = sheets.needed(GolferColumns.SHEET, "every golfer has a row there")
+        Optional<GolferReader> golfers = sheets.needed(GolferColumns.SHEET, "every golfer needs a row there")
                 .map(table -> GolferReader.read(table, findings));
         NameIndex names = golfers.map(GolferReader::names).orElseGet(NameIndex::new);
         Drafts<SleeveDraft> sleeves =
@@ -126,16 +126,16 @@ public final class BookReader {
         Drafts<KitDraft> kits = sheets.table(WeightColumns.SHEET)
                 .map(table -> WeightReader.read(table, findings))
                 .orElseGet(Drafts::withoutSheet);
-        Optional<ClubSheet> clubs = sheets.needed(ClubColumns.SHEET, "every club has a row there")
+        Optional<ClubSheet> clubs = sheets.needed(ClubColumns.SHEET, "every club needs a row there")
                 .map(table -> ClubSheet.read(table, findings, names, sleeves, kits));
         if (clubs.filter(ClubSheet::anySleeveNamed).isPresent()) {
             sheets.require(
-                    SleeveColumns.SHEET, "the sheet Clubs names a sleeve, whose settings stand there");
+                    SleeveColumns.SHEET, "the sheet Clubs names a sleeve, and its settings belong there");
         }
         if (clubs.filter(ClubSheet::anyKitNamed).isPresent()) {
             sheets.require(
                     WeightColumns.SHEET,
-                    "the sheet Clubs names a kit of weights, whose weightings stand there");
+                    "the sheet Clubs names a kit of weights, and its weightings belong there");
         }
         return new Parts(golfers, names, sleeves, kits, clubs);
     }

@@ -44,7 +44,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
             boolean read =
                     isStart(sheet) || InputSheet.called(sheet.getSheetName()).isPresent();
             if (read && workbook.getSheetVisibility(workbook.getSheetIndex(sheet)) != SheetVisibility.VISIBLE) {
-                findings().warning(sheet.getSheetName(), "this sheet is hidden and is read all the same");
+                findings().warning(sheet.getSheetName(), "this sheet is hidden but is still read");
             }
         }
     }
@@ -58,8 +58,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
                         .problem(
                                 second,
                                 "the sheet " + name
-                                        + " is there twice, case and blanks in names do not count; rename or remove"
-                                        + " one."));
+                                        + " appears twice (case and spaces are ignored); rename or remove one."));
     }
 
     /** Warns of sheets that are not read because of a slip in their name. */
@@ -101,7 +100,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
             findings()
                     .problem(
                             sheet.get().getSheetName(),
-                            "the sheet has no headings, found none of its own in the first 10 rows; expected "
+                            "no headings found in the first 10 rows; expected "
                                     + String.join(
                                             ", ",
                                             schema.columns().stream()
@@ -132,7 +131,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
 
     private String maybeSheet(SheetSchema schema) {
         return typos().slipOf(schema.name())
-                .map(name -> " Maybe the sheet \"" + name + "\" is meant?")
+                .map(name -> " Maybe the sheet \"" + name + "\"?")
                 .orElse("");
     }
 

@@ -95,7 +95,7 @@ final class ClubSheet {
         if (rows.isEmpty() && complete) {
             findings.problem(
                             table.cellUnder(ClubColumns.CLUB),
-                            "the sheet has no club, found no filled row under the headings; expected a club here.");
+                            "No club: every row under the headings is empty. Enter a club here.");
         }
         if (!table.has(ClubColumns.LENGTH)) {
             findings.missing(
@@ -134,7 +134,7 @@ final class ClubSheet {
             draft.row()
                     .warning(
                             ClubColumns.PINNED,
-                            "the club \"" + club.name() + "\" is pinned but not in the bag today; the plan takes it as"
+                            "the club \"" + club.name() + "\" is pinned but not in the bag today; the plan uses it as"
                                     + " this row says.");
         }
     }

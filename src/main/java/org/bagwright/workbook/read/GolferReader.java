@@ -64,7 +64,7 @@ final class GolferReader {
         if (rows.isEmpty()) {
             findings.problem(
                             table.cellUnder(GolferColumns.GOLFER),
-                            "the sheet has no golfer, found no filled row under the headings; expected a name here.");
+                            "No golfer: every row under the headings is empty. Enter a name here.");
         }
         rows.forEach(this::readRow);
     }

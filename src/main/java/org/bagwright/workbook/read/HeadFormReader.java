@@ -67,7 +67,7 @@ final class HeadFormReader {
         Limit limit = HeadInertiaLimit.limitKgM2(kind, massKg);
         if (!limit.holds(inertiaKgM2)) {
             Unit unit = row.unit(ClubColumns.HEAD_INERTIA);
-            String assumed = row.isGiven(ClubColumns.HEAD_MASS) ? "" : ", as assumed,";
+            String assumed = row.isGiven(ClubColumns.HEAD_MASS) ? "" : " (assumed)";
             row.problem(
                     ClubColumns.HEAD_INERTIA,
                     "head inertia must be " + unit.inWords(limit) + " for a head of "

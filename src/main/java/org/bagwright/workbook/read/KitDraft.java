@@ -82,7 +82,7 @@ final class KitDraft {
         port.flatMap(text -> known.ports().add(text, row.cell(WeightColumns.PORT)))
                 .ifPresent(first -> row.problem(
                         WeightColumns.PORT,
-                        "port must be there once in a weighting, found \"" + port.get() + "\" of \"" + name + ": "
+                        "port must appear only once in a weighting, found \"" + port.get() + "\" of \"" + name + ": "
                                 + known.name() + "\" again, first in " + first + "."));
     }
 
@@ -104,7 +104,7 @@ final class KitDraft {
             findings.assumed(
                     assumedPlaces.get(0),
                     "kit \"" + name + "\": where " + (count == 1 ? "a piece sits is" : count + " pieces sit is")
-                            + " not fully given; each blank X, Y or Z is taken as 0 mm, level with the centre of"
+                            + " not fully given; each blank X, Y or Z counts as 0 mm, level with the centre of"
                             + " gravity of the head.");
         }
     }

@@ -35,7 +35,7 @@ record SheetNameTypos(List<String> sheets) {
             Optional<String> slip = slipOf(wanted);
             if (missing && slip.isPresent()) {
                 findings.warning(
-                        slip.get(), "no sheet is called so, and it is not read. Maybe \"" + wanted + "\" is meant?");
+                        slip.get(), "no input sheet has this name, so it is not read. Maybe \"" + wanted + "\"?");
             }
         }
     }

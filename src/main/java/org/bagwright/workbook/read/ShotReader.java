@@ -35,7 +35,7 @@ final class ShotReader {
         rows.requireMeasured(
                 row,
                 ShotColumns.CLUB,
-                "a shot must say something, found nothing measured; expected at least one of "
+                "the shot has no measured value; expected at least one of "
                         + ShotColumns.TELLING.stream().map(Column::header).collect(Collectors.joining(", "))
                         + ".");
         Shot shot = new Shot(

@@ -126,7 +126,7 @@ final class SleeveReader {
         if (!any) {
             row.problem(
                     SleeveColumns.SETTING,
-                    "a setting must say what it does, found neither Clock and Bend nor a rated change; expected"
+                    "a setting must have Clock and Bend or a rated change, found neither; expected"
                             + " one of them in this row.");
         }
         requireShaft(row);
@@ -139,7 +139,7 @@ final class SleeveReader {
         if (row.isGiven(SleeveColumns.FACE_CHANGE) && !shaft) {
             row.problem(
                     SleeveColumns.FACE_CHANGE,
-                    "a face change alone does not say where the shaft points, found no other; expected Clock and Bend,"
+                    "a face change alone does not say where the shaft points; expected Clock and Bend,"
                             + " or Loft change and Lie change, in this row as well.");
         }
     }

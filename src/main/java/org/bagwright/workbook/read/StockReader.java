@@ -70,7 +70,7 @@ final class StockReader {
         if (sleeve.isPresent() && head.isPresent()) {
             row.problem(
                     StockColumns.ITEM,
-                    "item must be one thing, found \"" + text + "\", which is a sleeve and a club; expected different"
+                    "item must name one thing, found \"" + text + "\", which is a sleeve and a club; expected different"
                             + " names for the two.");
             return Optional.empty();
         }
@@ -102,7 +102,7 @@ final class StockReader {
         if (massKg.isPresent()) {
             row.problem(
                     StockColumns.ITEM,
-                    "item must say in which unit the mass of a piece is, found \"" + piece.text() + "\". Maybe \""
+                    "item must give the unit of a piece's mass, found \"" + piece.text() + "\". Maybe \""
                             + inG(massKg.getAsDouble()) + "\"?");
         } else if (names.allMassesRead(kit)) {
             unknownMass(row, kit, having, piece);
@@ -120,7 +120,7 @@ final class StockReader {
         row.problem(
                 StockColumns.ITEM,
                 "a piece must have a mass that a weighting of "
-                        + kit.map(known -> "the kit \"" + known.name() + "\"").orElse("some kit on the sheet Weights")
+                        + kit.map(known -> "the kit \"" + known.name() + "\"").orElse("a kit on the sheet Weights")
                         + " uses, found \"" + piece.text() + "\""
                         + (masses.isEmpty() ? "." : "; expected " + ListText.oneOf(masses) + "."));
     }

@@ -181,13 +181,13 @@ final class BenchCard {
         if (clubs.isEmpty()) {
             return row;
         }
-        String text = "Stay as they are: " + String.join(", ", clubs) + ".";
+        String text = "No change: " + String.join(", ", clubs) + ".";
         wrapped(row, text);
         return row + 1;
     }
 
     private int cautions(int row) {
-        block.band(row, SWINGWEIGHT, "Mind");
+        block.band(row, SWINGWEIGHT, "Cautions");
         int next = row + 1;
         for (String caution : BenchCautions.LINES) {
             wrapped(next++, caution);

@@ -17,6 +17,7 @@ import org.bagwright.workbook.pen.ClockChart;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanColumn;
+import org.bagwright.workbook.plan.PlanQuantity;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
 import org.bagwright.workbook.plan.SettingsColumn;
@@ -125,13 +126,13 @@ final class ClockTable {
 
     /** Blank while another club, or none, stands in the slot. */
     private String ofState(PlanState state, SettingsColumn column, String name) {
-        String looked = looked(column, onPlan(state, "ROW"));
+        String looked = looked(column, onPlan(state, PlanQuantity.ROW));
         return slot.hasCandidates()
-                ? "IF(" + onPlan(state, "CLUB") + "&\"\"=" + name + "," + looked + ",\"\")"
+                ? "IF(" + onPlan(state, PlanQuantity.CLUB) + "&\"\"=" + name + "," + looked + ",\"\")"
                 : looked;
     }
 
-    private String onPlan(PlanState state, String what) {
+    private String onPlan(PlanState state, PlanQuantity what) {
         return PlanSheet.NAME + "!" + PlanColumn.of(state, what).at(shown.planRow());
     }
 

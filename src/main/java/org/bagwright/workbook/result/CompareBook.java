@@ -6,18 +6,16 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.option.Option;
-import org.bagwright.domain.plan.BagFigures;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.ComparedBook;
 import org.bagwright.domain.plan.Comparison;
+import org.bagwright.domain.plan.Miss;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetBlock;
@@ -31,6 +29,7 @@ public final class CompareBook {
     private static final int FIRST_MEASURE = 9;
     private static final int LAST = FIRST_MEASURE + Measure.values().length;
     private static final double CHOICE_CHARS = 18;
+    private static final int LONG_LABEL_CHARS = 8;
 
     private final SheetPen pen;
     private final SheetBlock block;
@@ -63,8 +62,8 @@ public final class CompareBook {
                 1,
                 0,
                 Role.FAINT,
-                "Each book planned anew from its own sheets. Distances in " + block.inDistance("the unit of the first")
-                        + ". Gap unevenness: root mean square of gap less wish.");
+                "Each book planned again from its own sheets. Distances in " + block.inDistance("the unit of the first")
+                        + ". Gap unevenness: root mean square of gap minus wish.");
         headings();
         int row = HEADING_ROW + 1;
         for (String golfer : comparison.golfers()) {
@@ -86,15 +85,15 @@ public final class CompareBook {
                 "Changes [items]",
                 "Proven best"));
         for (Measure measure : Measure.values()) {
-            headings.add(capital(measure.label()) + " [points]");
+            headings.add(measure.heading() + " [points]");
         }
         headings.add("Above the best possible, at most [points]");
         block.headings(HEADING_ROW, 0, headings, 56);
-        block.widths(26, 10, 12, 12, 22, 11, 12, 10, 10, 10, 10, 10, 10, 10, 13, 10, 10, 13);
-    }
-
-    private static String capital(String label) {
-        return Character.toUpperCase(label.charAt(0)) + label.substring(1);
+        block.widths(26, 10, 12, 12, 22, 11, 12, 10, 10);
+        for (Measure measure : Measure.values()) {
+            pen.width(FIRST_MEASURE + measure.ordinal(), measure.label().length() > LONG_LABEL_CHARS ? 13 : 10);
+        }
+        pen.width(LAST, 13);
     }
 
     /** Writes one golfer from a row on and gives the row after it. */
@@ -105,7 +104,7 @@ public final class CompareBook {
             Optional<BagResult> bag = book.bagOf(golfer);
             if (bag.isEmpty()) {
                 pen.text(row, 0, Role.TEXT, book.name());
-                pen.text(row++, 1, Role.PLAIN, "has no bag of this golfer");
+                pen.text(row++, 1, Role.PLAIN, "has no bag for this golfer");
             } else {
                 state(row++, book, bag.get(), "today", bag.get().today());
                 state(row++, book, bag.get(), "planned", bag.get().planned());
@@ -115,35 +114,35 @@ public final class CompareBook {
     }
 
     private void state(int row, ComparedBook book, BagResult bag, String label, BagState state) {
-        Aims aims = book.result().book().aims();
-        Optional<BagFigures.Miss> worst = BagFigures.worstMiss(bag, state, aims);
+        Optional<Miss> worst = bag.worstMiss(state);
         pen.text(row, 0, Role.TEXT, book.name());
         pen.text(row, 1, Role.COUNT, label);
-        block.distance(row, 2, Role.NUMBER, BagFigures.unevennessM(state));
+        block.distance(row, 2, Role.NUMBER, state.unevennessM());
         block.number(
                 row,
                 3,
                 Role.NUMBER,
                 "0.0",
-                worst.stream().mapToDouble(BagFigures.Miss::toleranceRatio).findFirst());
+                worst.stream().mapToDouble(Miss::toleranceRatio).findFirst());
         pen.text(row, 4, Role.TEXT, worst.map(miss -> where(bag, state, miss)).orElse(""));
         pen.number(row, 5, Role.NUMBER, SheetBlock.POINTS, state.score().penaltyPoints());
         block.breaks(row, 6, Role.NUMBER, state.score().hardBreaks());
         pen.number(row, 7, Role.COUNT, "0", bag.changesOf(state));
-        measures(row, BagFigures.pointsByMeasure(bag, state));
+        measures(row, bag.terms(state));
         proof(row, book, label);
     }
 
-    private static String where(BagResult bag, BagState state, BagFigures.Miss miss) {
-        Option option = bag.optionsOf(state).get(miss.index());
-        return miss.measure() == Measure.GAP
-                ? "gap after " + option.clubText()
-                : miss.measure().label() + " of " + option.clubText();
+    private static String where(BagResult bag, BagState state, Miss miss) {
+        String of = miss.measure().scope() == Measure.Scope.NEIGHBOURS ? " after " : " of ";
+        return miss.measure().label() + of
+                + bag.optionsOf(state).get(miss.index()).clubText();
     }
 
-    private void measures(int row, Map<Measure, Double> points) {
-        points.forEach((measure, share) ->
-                pen.number(row, FIRST_MEASURE + measure.ordinal(), Role.NUMBER, SheetBlock.POINTS, share));
+    private void measures(int row, Terms terms) {
+        for (Measure measure : Measure.values()) {
+            int column = FIRST_MEASURE + measure.ordinal();
+            pen.number(row, column, Role.NUMBER, SheetBlock.POINTS, terms.points(measure));
+        }
     }
 
     private void proof(int row, ComparedBook book, String label) {

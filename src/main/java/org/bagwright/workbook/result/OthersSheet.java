@@ -9,15 +9,15 @@ import java.util.OptionalDouble;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
-import org.bagwright.domain.plan.BagFigures;
+import org.bagwright.domain.plan.Miss;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.workbook.pen.BookStyles;
-import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetBlock;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
@@ -56,7 +56,7 @@ final class OthersSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Nearly as good, but different. A star marks what is not as in the plan. " + ResultSheet.REBUILT);
+                "Nearly as good, but different. A star marks what differs from the plan. " + ResultSheet.REBUILT);
         others.headings();
         int row = HEADING_ROW + 1;
         for (BagResult bag : result.bags()) {
@@ -97,12 +97,14 @@ final class OthersSheet {
         for (int slot = 0; slot < bag.options().slots().size(); slot++) {
             pen.text(slots + slot, 0, Role.TEXT, label(bag.options().slots().get(slot)));
         }
-        plan(bag, first, slots, 1, "the plan", bag.planned());
-        double height = 0;
+        String planned = "the plan" + SheetBlock.missed(bag.broken(bag.planned()));
+        plan(bag, first, slots, 1, planned, bag.planned());
+        double height = SheetBlock.heightPoints(planned, PLAN_CHARS);
         for (int other = 0; other < bag.others().size(); other++) {
             OtherPlan plan = bag.others().get(other);
-            plan(bag, first, slots, other + 2, plan.difference(), plan.state());
-            height = Math.max(height, SheetBlock.heightPoints(plan.difference(), PLAN_CHARS));
+            String difference = plan.difference() + SheetBlock.missed(bag.broken(plan.state()));
+            plan(bag, first, slots, other + 2, difference, plan.state());
+            height = Math.max(height, SheetBlock.heightPoints(difference, PLAN_CHARS));
         }
         pen.height(first, Math.max(height, SheetBlock.heightPoints("", PLAN_CHARS)));
         heights(bag, slots);
@@ -129,7 +131,7 @@ final class OthersSheet {
                 points - bag.planned().score().penaltyPoints());
         pen.number(first + 3, column, Role.NUMBER, "0", bag.changesOf(state));
         block.breaks(first + 4, column, Role.NUMBER, state.score().hardBreaks());
-        block.distance(first + 5, column, Role.NUMBER, BagFigures.unevennessM(state));
+        block.distance(first + 5, column, Role.NUMBER, state.unevennessM());
         block.number(first + 6, column, Role.NUMBER, "0.0", worst(bag, state));
         List<Option> chosen = bag.optionsOf(state);
         List<Option> planned = bag.optionsOf(bag.planned());
@@ -140,10 +142,8 @@ final class OthersSheet {
         }
     }
 
-    private OptionalDouble worst(BagResult bag, BagState state) {
-        return BagFigures.worstMiss(bag, state, result.book().aims()).stream()
-                .mapToDouble(BagFigures.Miss::toleranceRatio)
-                .findFirst();
+    private static OptionalDouble worst(BagResult bag, BagState state) {
+        return bag.worstMiss(state).stream().mapToDouble(Miss::toleranceRatio).findFirst();
     }
 
     private void heights(BagResult bag, int slots) {

@@ -39,7 +39,7 @@ final class OutlookTable {
      * row.
      */
     int write(BagOutlook outlook, List<SlotOptions> slots, int row) {
-        pen.text(row, 0, Role.FAINT, "At the planned setting; these numbers stand still when Live changes.");
+        pen.text(row, 0, Role.FAINT, "At the planned setting. These numbers do not change with Live.");
         headings(row + 1);
         int next = row + rowsAbove();
         for (SlotOptions slot : slots) {
@@ -105,8 +105,8 @@ final class OutlookTable {
                 "Best loft: as presented at address, for greatest carry; \"far off\" is more than 8 degrees away.",
                 "Band: 8 in 10 single shots. Model moves gap: how much wider the gap is with the ball model "
                         + outlook.otherModel().label() + ".",
-                "Sure: the chance that the gap between true average carries lies inside the golfer's limits (else the wish",
-                "and its tolerance), given loft, speed of the day and how few shots tell each average."
+                "Sure: the chance that the gap between true average carries is inside the golfer's limits (or the wish",
+                "and its tolerance), given loft, the day's speed and the number of shots."
                         + " Assumed spreads: sheet Messages.");
     }
 

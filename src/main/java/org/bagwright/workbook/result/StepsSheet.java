@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.plan.BagFigures;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
@@ -16,9 +15,9 @@ import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
-import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetBlock;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
@@ -59,7 +58,7 @@ final class StepsSheet {
                 1,
                 0,
                 Role.FAINT,
-                "The best bag with at most so many changes: which turn of the wrench brings most. "
+                "The best bag for each number of changes: which turn of the wrench helps most. "
                         + ResultSheet.REBUILT);
         steps.headings();
         int row = HEADING_ROW + 1;
@@ -133,7 +132,7 @@ final class StepsSheet {
     private static String apart(BagResult bag) {
         return "The plan, with a penalty of "
                 + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " points and "
-                + bag.changesOf(bag.planned()) + " changes, is none of these steps.";
+                + bag.changesOf(bag.planned()) + " changes, is not one of these steps.";
     }
 
     private void step(BagResult bag, int row, int index, boolean planned) {
@@ -141,7 +140,7 @@ final class StepsSheet {
         double points = step.state().score().penaltyPoints();
         pen.number(row, CHANGES, Role.COUNT, "0", step.changes());
         pen.number(row, PENALTY, Role.NUMBER, SheetBlock.POINTS, points);
-        block.distance(row, UNEVENNESS, Role.NUMBER, BagFigures.unevennessM(step.state()));
+        block.distance(row, UNEVENNESS, Role.NUMBER, step.state().unevennessM());
         block.breaks(row, BREAKS, Role.COUNT, step.state().score().hardBreaks());
         if (planned) {
             pen.number(row, PLAN, Role.MARKED, "\"plan \"0.00", points);
@@ -157,7 +156,7 @@ final class StepsSheet {
             pen.number(row, GAIN, Role.NUMBER, SheetBlock.SIGNED_POINTS, gain);
             fresh = done(bag, before, step.state());
         }
-        String all = done(bag, bag.today(), step.state());
+        String all = done(bag, bag.today(), step.state()) + SheetBlock.missed(bag.broken(step.state()));
         pen.text(row, FRESH, Role.CELL, fresh);
         pen.text(row, ALL, Role.TEXT, all);
         pen.height(row, SheetBlock.heightPoints(fresh, FRESH_CHARS));
@@ -185,7 +184,7 @@ final class StepsSheet {
         chart.valueFormat(most < 10 ? "0.0" : "0");
         chart.startAt(0);
         chart.lines(List.of(
-                new BookChart.Series("Best with so many changes", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
+                new BookChart.Series("Best for so many changes", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
                 new BookChart.Series("The plan", first, last, CHANGES, PLAN, SeriesLook.PLANNED)));
     }
 }

@@ -7,12 +7,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.StockLimit;
-import org.bagwright.domain.plan.BagFigures;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.plan.Miss;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.PageSetup;
@@ -92,16 +93,15 @@ final class TeamSheet {
     private void golfer(int row, BagResult bag) {
         pen.text(row, GOLFER, Role.TEXT, bag.golfer().name());
         pen.text(row, HAND, Role.COUNT, bag.golfer().hand().name().toLowerCase(Locale.ROOT));
-        block.distance(row, UNEVEN_TODAY, Role.NUMBER, BagFigures.unevennessM(bag.today()));
-        block.distance(row, UNEVEN_PLANNED, Role.NUMBER, BagFigures.unevennessM(bag.planned()));
-        Optional<BagFigures.Miss> planned =
-                BagFigures.worstMiss(bag, bag.planned(), result.book().aims());
+        block.distance(row, UNEVEN_TODAY, Role.NUMBER, bag.today().unevennessM());
+        block.distance(row, UNEVEN_PLANNED, Role.NUMBER, bag.planned().unevennessM());
+        Optional<Miss> planned = bag.worstMiss(bag.planned());
         block.number(
                 row,
                 WORST_TODAY,
                 Role.NUMBER,
                 "0.0",
-                size(BagFigures.worstMiss(bag, bag.today(), result.book().aims())));
+                size(bag.worstMiss(bag.today())));
         block.number(row, WORST_PLANNED, Role.NUMBER, "0.0", size(planned));
         pen.text(
                 row,
@@ -121,20 +121,20 @@ final class TeamSheet {
                 SheetBlock.POINTS,
                 bag.planned().score().penaltyPoints());
         pen.number(row, CHANGES, Role.NUMBER, "0", bag.changesOf(bag.planned()));
-        block.number(row, HEAD_ROOM, Role.NUMBER, SheetBlock.POINTS, BagFigures.headRoomPoints(bag));
+        block.number(row, HEAD_ROOM, Role.NUMBER, SheetBlock.POINTS, bag.headRoomPoints());
         block.number(row, SURE, Role.NUMBER, "0", surePercent(bag));
     }
 
-    private static OptionalDouble size(Optional<BagFigures.Miss> miss) {
-        return miss.stream().mapToDouble(BagFigures.Miss::toleranceRatio).findFirst();
+    private static OptionalDouble size(Optional<Miss> miss) {
+        return miss.stream().mapToDouble(Miss::toleranceRatio).findFirst();
     }
 
-    private static String where(BagResult bag, BagFigures.Miss miss) {
+    private static String where(BagResult bag, Miss miss) {
         String club = bag.optionsOf(bag.planned()).get(miss.index()).clubText();
         String what = miss.measure().label();
         return miss.toleranceRatio() == 0
                 ? "nothing off"
-                : what.equals("gap") ? "gap after " + club : what + " of " + club;
+                : what + (miss.measure().scope() == Measure.Scope.NEIGHBOURS ? " after " : " of ") + club;
     }
 
     private static OptionalDouble surePercent(BagResult bag) {
@@ -166,12 +166,12 @@ final class TeamSheet {
                 row,
                 0,
                 Role.FAINT,
-                "Gap unevenness: root mean square of gap less wish. Worst miss: over loft, lie, sits, carry and gap.");
+                "Gap unevenness: root mean square of gap minus wish. Worst miss: over loft, lie, sits, carry and gap.");
         pen.text(
                 row + 1,
                 0,
                 Role.FAINT,
-                "Head room: what the best single relaxation on the sheet Others would bring."
+                "Head room: the gain from the best single relaxation on the sheet Others."
                         + " Sureness: the chance of the least sure gap.");
         return row + 1;
     }

@@ -107,11 +107,11 @@ final class TodayCells {
     private Optional<XSSFCell> place(InputRow row, Column column, String value) {
         Optional<XSSFCell> cell = row.cellToWrite(column);
         if (cell.isEmpty()) {
-            skip(row, column, value, "the sheet has no column " + column.header() + "; add it and write it there");
+            skip(row, column, value, "the sheet has no column " + column.header() + "; add it and enter the value");
             return Optional.empty();
         }
         if (cell.get().getCellType() == CellType.FORMULA || cell.get().isPartOfArrayFormulaGroup()) {
-            skip(row, column, value, "the cell holds a formula, which is left as it is; mend it by hand");
+            skip(row, column, value, "the cell holds a formula, which is kept; change it by hand");
             return Optional.empty();
         }
         return cell;

@@ -15,7 +15,7 @@ public enum ResultSheet {
     TEAM("Team"),
     MESSAGES("Messages");
 
-    public static final String REBUILT = "Made anew on each run: keep your own notes on your own sheets.";
+    public static final String REBUILT = "Rebuilt on every run: keep your own notes on your own sheets.";
     public static final List<String> NAMES =
             Arrays.stream(values()).map(ResultSheet::sheetName).toList();
 

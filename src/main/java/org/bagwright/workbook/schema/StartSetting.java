@@ -12,7 +12,7 @@ public enum StartSetting {
     SPEED("Speed", "mph", "Unit of head and ball speeds: mph, m/s or km/h.", "mph", "mph", "m/s", "km/h"),
     LENGTH("Length", "in", "Unit of club lengths: in or mm.", "in", "in", "mm"),
     TEMPERATURE("Temperature", "C", "Unit of the air temperature: C or F.", "C", "C", "F"),
-    AIR_TEMPERATURE("Air temperature", "20", "Where the shots fly, in the unit above.", "20 C (68 F)"),
+    AIR_TEMPERATURE("Air temperature", "20", "Temperature where the shots fly, in the unit above.", "20 C (68 F)"),
     ALTITUDE("Altitude", "0", "Height above sea level in metres, or in feet written as 300 ft.", "sea level"),
     HUMIDITY("Humidity", "50", "Relative humidity in percent.", "50"),
     HEAD_WIND("Head wind", "0", "Wind against the shot in the speed unit above; negative is a tail wind.", "0"),
@@ -20,7 +20,7 @@ public enum StartSetting {
     BALL_MODEL(
             "Ball model",
             "Bearman-Harvey",
-            "Which published ball model flies: Bearman-Harvey or Smits-Smith.",
+            "The published ball model: Bearman-Harvey or Smits-Smith.",
             "Bearman-Harvey",
             "Bearman-Harvey",
             "Smits-Smith"),
@@ -41,7 +41,7 @@ public enum StartSetting {
     MATCH_OVER(
             "Match over",
             "kind",
-            "Over which clubs: kind (each by itself), irons (with wedges) or bag. Never the putter.",
+            "Among which clubs: kind (each kind by itself), irons (with wedges) or bag. Never the putter.",
             "kind",
             "kind",
             "irons",

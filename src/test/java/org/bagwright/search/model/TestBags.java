@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.bagwright.ClubSketch;
 import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Bend;
@@ -19,12 +21,15 @@ import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.ClubWishes;
+import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.search.BagSearch;
@@ -33,7 +38,7 @@ import org.bagwright.search.BagSearch;
 public final class TestBags {
     public static final Aim GAP_AIM = new Aim(Measure.GAP, 3, 2, false);
     public static final Aim GAP_MUST = new Aim(Measure.GAP, 3, 2, true);
-    public static final OwnTerms FREE = new OwnTerms(0, 0, 0, 0, 0, 0);
+    public static final Terms FREE = Terms.NONE;
 
     private static final PoseNumbers POSE = new PoseNumbers(
             new PoseNumbers.Gauge(30, 62),
@@ -47,18 +52,47 @@ public final class TestBags {
 
     private TestBags() {}
 
-    public static Option option(double carryM, int changes, OwnTerms terms, boolean open) {
+    public static Option option(double carryM, int changes, Terms terms, boolean open) {
         return option(club(Double.isNaN(carryM) ? ClubKind.PUTTER : ClubKind.IRON, 1), carryM, changes, terms, open);
     }
 
-    public static Option option(Club club, double carryM, int changes, OwnTerms terms, boolean open) {
+    public static Option option(Club club, double carryM, int changes, Terms terms, boolean open) {
         Optional<ShotPrediction> shot = Double.isNaN(carryM)
                 ? Optional.empty()
                 : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45, 0, 0));
         String key = "carry " + carryM + ", changes " + changes;
         ClubSetup setup =
-                new ClubSetup(club, new Choice(Optional.empty(), Bend.NONE), POSE, 0, shot, BUILD, Optional.empty());
-        return new Option(key, Optional.of(setup), changes, terms, open, List.of());
+                setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
+        return new Option(key, Optional.of(setup), changes, terms, barriers(open), List.of());
+    }
+
+    /** A club of which nothing is wanted. */
+    static ClubSetup setup(Club club, Choice choice, Optional<ShotPrediction> shot, Optional<MatchValue> match) {
+        return new ClubSetup(club, ClubWishes.NONE, choice, POSE, 0, shot, BUILD, match);
+    }
+
+    /** What is in the way of an option that is open or not. */
+    static Set<ClosedReason> barriers(boolean open) {
+        return open ? Set.of() : Set.of(ClosedReason.SETTING);
+    }
+
+    /** Points of measures that an option has by itself, in the order of the measures, and what it breaks of the first. */
+    public static Terms terms(List<Double> points, long breaks) {
+        List<Measure> measures = Measure.ofOptions();
+        Terms terms = Terms.of(measures.get(0), 0, breaks);
+        for (int index = 0; index < points.size(); index++) {
+            terms = terms.plus(Terms.of(measures.get(index), points.get(index), 0));
+        }
+        return terms;
+    }
+
+    /** Points of loft, and what it breaks of it. */
+    public static Terms loft(double points, long breaks) {
+        return Terms.of(Measure.LOFT, points, breaks);
+    }
+
+    public static Aims aims(Aim gapAim, Aim spreadAim) {
+        return Aims.defaults().with(gapAim).with(spreadAim);
     }
 
     public static Option carrying(double carryM) {
@@ -84,7 +118,7 @@ public final class TestBags {
     }
 
     public static BagOptions bag(Aim gapAim, OptionalInt mostChanges, double wishM, List<SlotOptions> clubs) {
-        return new BagOptions(golfer(mostChanges), clubs, wishM, gapAim, NO_SPREAD);
+        return new BagOptions(golfer(mostChanges), clubs, wishM, aims(gapAim, NO_SPREAD));
     }
 
     public static BagOptions bag(SlotOptions... clubs) {
@@ -141,11 +175,11 @@ public final class TestBags {
         return options;
     }
 
-    private static OwnTerms smallTerms(Random random, int changes, boolean coarse) {
+    private static Terms smallTerms(Random random, int changes, boolean coarse) {
         double[] points =
                 random.doubles(4, 0, 3).map(x -> coarse ? Math.floor(x) : x).toArray();
         long breaks = random.nextInt(4) == 0 ? random.nextInt(2500) : 0;
-        return new OwnTerms(points[0], points[1], points[2], points[3], changes * 0.05, breaks);
+        return terms(List.of(points[0], points[1], points[2], points[3], 0.0, changes * 0.05), breaks);
     }
 
     /** Thirteen clubs that carry and a putter, each with this many options, carries all different. */
@@ -168,7 +202,9 @@ public final class TestBags {
             double carryM = kind.carries() ? middleM - 3 * loftDeg + 0.1 * lieDeg : Double.NaN;
             int changes = index == 0 ? 0 : 1 + random.nextInt(2);
             double carryPoints = Math.pow(loftDeg / 2, 2) / 3;
-            OwnTerms terms = new OwnTerms(loftDeg * loftDeg, lieDeg * lieDeg / 2, 0, carryPoints, changes * 0.05, 0);
+            List<Double> points =
+                    List.of(loftDeg * loftDeg, lieDeg * lieDeg / 2, 0.0, carryPoints, 0.0, changes * 0.05);
+            Terms terms = terms(points, 0);
             options.add(option(carryM, changes, terms, true));
         }
         return options;

@@ -244,8 +244,7 @@ class ClubReaderTest {
     @Test
     void headingsWithoutAClub_isAProblem() {
         assertEquals(
-                List.of(
-                        "Clubs!C2: the sheet has no club, found no filled row under the headings; expected a club here."),
+                List.of("Clubs!C2: No club: every row under the headings is empty. Enter a club here."),
                 clubs().problems());
     }
 }

@@ -107,8 +107,7 @@ class GolferReaderTest {
     @Test
     void noGolfer_isOneProblemAndClubsAreNotBlamed() {
         assertEquals(
-                List.of("Golfers!A2: the sheet has no golfer, found no filled row under the headings; expected a name"
-                        + " here."),
+                List.of("Golfers!A2: No golfer: every row under the headings is empty. Enter a name" + " here."),
                 golfers(HEADINGS).problems());
     }
 

@@ -80,7 +80,7 @@ class SleeveReaderTest {
                                 + " for no change.",
                         "Sleeves!H4: loft change must be filled in where Lie change is, found nothing; expected degrees, 0"
                                 + " for no change.",
-                        "Sleeves!J5: a face change alone does not say where the shaft points, found no other; expected"
+                        "Sleeves!J5: a face change alone does not say where the shaft points; expected"
                                 + " Clock and Bend, or Loft change and Lie change, in this row as well."),
                 sleeves()
                         .row("Two degree", "A", null, null, null, null, null, 1)
@@ -107,7 +107,7 @@ class SleeveReaderTest {
     void halfFilledRows_areProblems() {
         assertEquals(
                 List.of(
-                        "Sleeves!B3: a setting must say what it does, found neither Clock and Bend nor a rated change;"
+                        "Sleeves!B3: a setting must have Clock and Bend or a rated change, found neither;"
                                 + " expected one of them in this row.",
                         "Sleeves!D4: bend must be filled in where Clock is, found nothing; expected degrees, 0 for no"
                                 + " bend.",
@@ -119,8 +119,8 @@ class SleeveReaderTest {
                                 + " well.",
                         "Sleeves!B8: setting must be filled in, found nothing; expected the mark on the sleeve. One row for"
                                 + " every mark.",
-                        "Sleeves!A9: sleeve must be filled in, found nothing; expected what you call the sleeve, on every"
-                                + " row of it."),
+                        "Sleeves!A9: sleeve must be filled in, found nothing; expected your name for the sleeve, on"
+                                + " each of its rows."),
                 sleeves()
                         .row("Two degree", "A")
                         .row("Two degree", "B", 3)

@@ -52,10 +52,8 @@ class BlankBookTest {
         BookReader.Result result = BookReader.read(fresh);
         assertEquals(
                 List.of(
-                        "PROBLEM Golfers!A5: the sheet has no golfer, found no filled row under the headings; expected a"
-                                + " name here.",
-                        "PROBLEM Clubs!C5: the sheet has no club, found no filled row under the headings; expected a club"
-                                + " here."),
+                        "PROBLEM Golfers!A5: No golfer: every row under the headings is empty. Enter a name" + " here.",
+                        "PROBLEM Clubs!C5: No club: every row under the headings is empty. Enter a club" + " here."),
                 result.messages().stream()
                         .map(message -> message.severity() + " " + message.cell() + ": " + message.text())
                         .toList());

@@ -19,15 +19,15 @@ import org.bagwright.workbook.schema.StartSetting;
 final class TemplateStart {
     private static final List<String> STEPS = List.of(
             "1.  Here: choose the units of the book and the air in which the shots fly.",
-            "2.  Golfers: one row a golfer. The note on each heading says what to enter, and what a blank cell means.",
+            "2.  Golfers: one row per golfer. The note on each heading says what to enter and what blank means.",
             "3.  Sleeves: one row for every setting, from the clock on the right or from the sleeve's own table.",
-            "4.  Clubs: one row a club as it is today, or another that might fill its slot, and what may change on it.",
-            "5.  Readings: what your gauge read, if you did. Run bagwright gauge to learn what it tells.",
+            "4.  Clubs: one row per club of today, or per club that might fill its slot, and what may change.",
+            "5.  Readings: your gauge readings, if any. Run bagwright gauge to see what they mean.",
             "6.  Shots: what was measured with the clubs as they are today. Without shots, values are assumed.",
             "7.  Weights: one row for every piece of every weighting of a kit, if heads have ports.",
-            "8.  Stock: pieces, sleeves or heads of which only so many lie on the bench. What is not listed is never short.",
+            "8.  Stock: pieces, sleeves or heads that are limited. What is not listed is never short.",
             "9.  Aims: how much each measure counts. Leave them as they are at first.",
-            "10. Save the book. Run bagwright check on it to see what is wrong, then bagwright plan.");
+            "10. Save the book. Run bagwright check to find problems, then bagwright plan.");
     private static final List<String> CAUTIONS = List.of(
             "Wear eye protection when you bend or drill.",
             "Do not bend a hosel whose maker does not allow it.",

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** The figures against sums by hand. */
 @Tag("analytic")
-class BagFiguresTest {
+class BagResultTest {
     private static final double GAP_TOLERANCE_M = 3 * 0.9144;
 
     /** Today 200, 190, 150 m with a wish of 20: off by -10 and 20. */
@@ -29,29 +29,28 @@ class BagFiguresTest {
         BagResult bag = SampleBags.golferA();
         assertEquals(
                 Math.sqrt((100 + 400) / 2.0),
-                BagFigures.unevennessM(bag.today()).orElseThrow(),
+                bag.today().unevennessM().orElseThrow(),
                 1e-9);
         // planned 210, 185, 145: off by 5 and 20
         assertEquals(
                 Math.sqrt((25 + 400) / 2.0),
-                BagFigures.unevennessM(bag.planned()).orElseThrow(),
+                bag.planned().unevennessM().orElseThrow(),
                 1e-9);
         // without the fairway wood 210, 145: off by 45
         BagState fewer = bag.others().get(1).state();
-        assertEquals(45, BagFigures.unevennessM(fewer).orElseThrow(), 1e-9);
+        assertEquals(45, fewer.unevennessM().orElseThrow(), 1e-9);
     }
 
     @Test
     void bagWithoutAGap_hasNoUnevenness() {
         BagOptions options = SampleBags.bag("Golfer C", Hand.RIGHT, List.of(SampleBags.putter("Golfer C", 1)));
-        assertTrue(BagFigures.unevennessM(BagSearch.state(options, List.of(0))).isEmpty());
+        assertTrue(BagSearch.state(options, List.of(0)).unevennessM().isEmpty());
     }
 
     @Test
     void worstMiss_isTheWidestGap() {
         BagResult bag = SampleBags.golferA();
-        BagFigures.Miss today =
-                BagFigures.worstMiss(bag, bag.today(), SampleBags.AIMS).orElseThrow();
+        Miss today = bag.worstMiss(bag.today()).orElseThrow();
         assertEquals(Measure.GAP, today.measure());
         assertEquals(1, today.index());
         assertEquals(20 / GAP_TOLERANCE_M, today.toleranceRatio(), 1e-9);
@@ -81,15 +80,14 @@ class BagFiguresTest {
                 Hand.RIGHT,
                 List.of(SampleBags.slot(iron, SampleBags.shot(iron, Bend.NONE, loftDeg, lieDeg, carryM, 0))));
         BagState state = BagSearch.state(options, List.of(0));
-        BagFigures.Miss miss = BagFigures.worstMiss(BagResult.of(options, state, state), state, SampleBags.AIMS)
-                .orElseThrow();
+        Miss miss = BagResult.of(options, state, state).worstMiss(state).orElseThrow();
         assertEquals(expected, miss.measure());
         return miss.toleranceRatio();
     }
 
     @Test
     void headRoom_isTheGreatestGain() {
-        assertEquals(3.25, BagFigures.headRoomPoints(SampleBags.golferA()).orElseThrow(), 1e-12);
-        assertTrue(BagFigures.headRoomPoints(SampleBags.golferB()).isEmpty());
+        assertEquals(3.25, SampleBags.golferA().headRoomPoints().orElseThrow(), 1e-12);
+        assertTrue(SampleBags.golferB().headRoomPoints().isEmpty());
     }
 }

@@ -79,7 +79,7 @@ final class FuzzTry {
         Terminal check = command("check", file);
         boolean sound = check.code() == 0;
         require(sound || check.code() == 3, "check gives " + check.code() + ": " + check.out() + check.err());
-        boolean listed = check.out().matches("(?s).*\\d+ problems? to mend\\.\\s*");
+        boolean listed = check.out().matches("(?s).*\\d+ problems? to fix\\.\\s*");
         require(listed == (check.code() == 3), "check gives " + check.code() + " and prints " + check.out());
         if (sound && planning) {
             plan(check);

@@ -40,7 +40,7 @@ final class PlaceFaults {
                 2,
                 "is a folder",
                 book -> List.of("-o", Files.createDirectories(outside("folder.xlsx")))));
-        rows.add(tried("output is a link that goes round", 2, "leads nowhere", book -> {
+        rows.add(tried("output is a link that goes round", 2, "broken link", book -> {
             Path loop = outside("loop.xlsx");
             return List.of("-o", Files.createSymbolicLink(loop, loop));
         }));

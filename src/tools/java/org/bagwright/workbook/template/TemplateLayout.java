@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Map;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
+import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.book.MeasureUnit;
 import org.bagwright.workbook.schema.AimColumns;
 import org.bagwright.workbook.schema.ClubColumns;
 import org.bagwright.workbook.schema.Column;
@@ -46,7 +47,7 @@ record TemplateLayout(
 
     private static final int CHECKED_ROWS = 1000;
     private static final String NOTHING = "";
-    private static final String NOT_READ = "An example; the tool does not read it.";
+    private static final String NOT_READ = "An example. Bagwright does not read it.";
 
     static TemplateLayout of(SheetSchema schema) {
         return switch (schema.name()) {
@@ -201,15 +202,12 @@ record TemplateLayout(
                 Arrays.stream(Measure.values()).map(TemplateLayout::usual).toList());
     }
 
-    /** Spread has no tolerance here, since its unit depends on the sheet Start. */
+    /** A measure whose unit depends on the sheet Start has no tolerance here. */
     private static List<Object> usual(Measure measure) {
         Aim aim = Aims.defaults().of(measure);
-        Object tolerance =
-                switch (measure) {
-                    case CARRY, GAP -> DistanceUnit.YARD.fromM(aim.toleranceMeasureUnits());
-                    case SPREAD -> NOTHING;
-                    default -> aim.toleranceMeasureUnits();
-                };
+        Object tolerance = measure.unit() == MeasureUnit.MATCH
+                ? NOTHING
+                : measure.unit().shown(aim.toleranceMeasureUnits(), BookSettings.DEFAULT);
         return List.of(measure.label(), tolerance, aim.importancePoints(), aim.must() ? "yes" : "no");
     }
 }

@@ -104,7 +104,7 @@ public final class WatchSaves {
 
     private void report() throws IOException {
         List<String> lines = Files.readAllLines(said, StandardCharsets.UTF_8);
-        for (String part : List.of("  penalty ", "  not planned", "not there just now", "fault of the program")) {
+        for (String part : List.of("  penalty ", "  not planned", "the book is missing", "fault of the program")) {
             System.out.println("lines with \"" + part.strip() + "\": "
                     + lines.stream().filter(line -> line.contains(part)).count());
         }

@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
+import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.book.MeasureUnit;
 import org.bagwright.domain.text.Numbers;
 
 /** Tables of the sheets' columns and of the measures for the manual, in Markdown, from what the reader and template use. */
 public final class ColumnTables {
-    private static final double M_PER_YD = 0.9144;
-
     private ColumnTables() {}
 
     /** Every table by its name: the sheet's, and Measures. */
@@ -49,20 +49,15 @@ public final class ColumnTables {
         List<String> lines = head("Measure", "What counts as off", "Tolerance", "Importance");
         for (Measure measure : Measure.values()) {
             Aim aim = Aims.defaults().of(measure);
-            double factor = measure.isDistance() ? M_PER_YD : 1;
-            String tolerance = Numbers.fixed(aim.toleranceMeasureUnits() / factor, 1) + " " + unit(measure);
+            double toleranceShown = measure.unit().shown(aim.toleranceMeasureUnits(), BookSettings.DEFAULT);
+            String tolerance = Numbers.fixed(toleranceShown, 1) + " " + unit(measure);
             lines.add(line(measure.label(), meaning(measure), tolerance, Numbers.fixed(aim.importancePoints(), 2)));
         }
         return text(lines);
     }
 
     private static String unit(Measure measure) {
-        return switch (measure) {
-            case LOFT, LIE, SITS -> "degrees";
-            case CARRY, GAP -> "yd";
-            case SWINGWEIGHT, SPREAD -> "points";
-            case CHANGE -> "item";
-        };
+        return measure.unit() == MeasureUnit.DEGREE ? "degrees" : measure.unit().label(BookSettings.DEFAULT);
     }
 
     private static String meaning(Measure measure) {
