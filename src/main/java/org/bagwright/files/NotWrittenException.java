@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** A file could not be written; the message says in plain words why and what to do. What stood there is untouched. */
+/** A file could not be written; the message says in plain words why and what to do. The old file is untouched. */
 final class NotWrittenException extends IOException {
     private static final long serialVersionUID = 1;
     private static final long FULL_BELOW_BYTES = 64 << 10;
@@ -24,7 +24,7 @@ final class NotWrittenException extends IOException {
         return new NotWrittenException(target + " was not written: " + why, null);
     }
 
-    /** As the system's own fault says, in words for people. */
+    /** The system's own fault in words for people. */
     static NotWrittenException of(Path target, IOException fault) {
         if (fault instanceof NotWrittenException inWords) {
             return inWords;

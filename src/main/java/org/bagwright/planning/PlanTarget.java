@@ -6,10 +6,12 @@ import java.nio.file.Path;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.Optional;
+import org.apache.commons.codec.binary.Hex;
+import org.apache.commons.codec.digest.DigestUtils;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.files.ContentWriter;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.SafeFile;
-import org.bagwright.files.Sha256;
 import org.bagwright.workbook.result.ResultBook;
 
 /**
@@ -35,19 +37,20 @@ public final class PlanTarget {
      * @throws IOException if the target cannot be written, as when another program holds it
      */
     public Optional<KeptFile> write(Path source, BookResult result) throws IOException {
-        MessageDigest digest = Sha256.digest();
-        SafeFile.IoWriter writer = output -> ResultBook.write(source, result, new DigestOutputStream(output, digest));
+        SafeFile file = new SafeFile(target);
+        MessageDigest digest = DigestUtils.getSha256Digest();
+        ContentWriter writer = output -> ResultBook.write(source, result, new DigestOutputStream(output, digest));
         Optional<KeptFile> backup = Optional.empty();
         if (isOwn()) {
-            SafeFile.replaceOwn(target, writer);
+            file.replaceOwn(writer);
         } else {
-            backup = SafeFile.replace(target, writer);
+            backup = file.replace(writer);
         }
-        written = Sha256.text(digest.digest());
+        written = Hex.encodeHexString(digest.digest());
         return backup;
     }
 
     private boolean isOwn() throws IOException {
-        return Files.exists(target) && Sha256.of(Files.readAllBytes(target)).equals(written);
+        return Files.exists(target) && DigestUtils.sha256Hex(Files.readAllBytes(target)).equals(written);
     }
 }

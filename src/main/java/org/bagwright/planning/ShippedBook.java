@@ -50,7 +50,7 @@ public enum ShippedBook {
     /** Copies it to a file that does not exist yet. */
     public void create(Path file) throws IOException {
         byte[] book = content();
-        SafeFile.create(file, output -> output.write(book));
+        new SafeFile(file).create(output -> output.write(book));
     }
 
     /**

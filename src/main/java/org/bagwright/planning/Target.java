@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.bagwright.files.ContentWriter;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.OpenElsewhereException;
 import org.bagwright.files.SafeFile;
@@ -23,16 +24,16 @@ public record Target(Path file) {
      */
     public void requireWritable() throws WorkbookProblems, IOException {
         try {
-            SafeFile.requireWritable(file);
+            new SafeFile(file).requireWritable();
         } catch (OpenElsewhereException open) {
             throw new WorkbookProblems(List.of(open.found()));
         }
     }
 
     /** Writes a whole result and keeps the file that it replaces. */
-    Optional<KeptFile> write(SafeFile.IoWriter writer) throws WorkbookProblems, IOException {
+    Optional<KeptFile> write(ContentWriter writer) throws WorkbookProblems, IOException {
         try {
-            return SafeFile.replace(file, writer);
+            return new SafeFile(file).replace(writer);
         } catch (OpenElsewhereException open) {
             throw new WorkbookProblems(List.of(open.found()));
         }

@@ -9,7 +9,7 @@ import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The tolerances and importances on the sheet Plan, which its formulas use by name. */
 final class PlanAims {
@@ -27,12 +27,12 @@ final class PlanAims {
 
     /** The name of the cell with a measure's tolerance, such as {@code BW_loft_tolerance}. */
     static String tolerance(Measure measure) {
-        return ResultSheets.NAME_PREFIX + measure.label() + "_tolerance";
+        return ResultSheet.NAME_PREFIX + measure.label() + "_tolerance";
     }
 
     /** The name of the cell with a measure's importance. */
     static String importance(Measure measure) {
-        return ResultSheets.NAME_PREFIX + measure.label() + "_importance";
+        return ResultSheet.NAME_PREFIX + measure.label() + "_importance";
     }
 
     /** Writes the aims from a row on and gives the last row used. */

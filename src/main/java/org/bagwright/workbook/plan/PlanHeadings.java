@@ -8,7 +8,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The rows over the slots of the sheet Plan: how good the plan is, what a person may do, and the headings. */
 final class PlanHeadings {
@@ -28,7 +28,7 @@ final class PlanHeadings {
     void write() {
         pen.text(0, 0, Role.TITLE, result.book().settings().title().orElse("The plan"));
         pen.text(1, 0, Role.PLAIN, verdict());
-        pen.text(2, 0, Role.SUBTITLE, howTo() + ResultSheets.MADE_ANEW);
+        pen.text(2, 0, Role.SUBTITLE, howTo() + ResultSheet.REBUILT);
         pen.merge(2, 2, 0, PlanColumn.PLANNED_PENALTY.index());
         pen.height(2, 26);
         List<SheetColumn> columns = PlanLayout.columns();

@@ -17,9 +17,10 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCells;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Settings: every option of every slot with its numbers, which the sheet Plan looks up. */
 public final class SettingsSheet {
@@ -76,7 +77,7 @@ public final class SettingsSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Every option of every slot. The sheet Plan looks its numbers up here. " + ResultSheets.MADE_ANEW);
+                "Every option of every slot. The sheet Plan looks its numbers up here. " + ResultSheet.REBUILT);
         for (SettingsColumn column : SettingsColumn.values()) {
             pen.heading(HEADING_ROW, column.index(), heading(column), column.widthChars());
         }
@@ -161,6 +162,6 @@ public final class SettingsSheet {
         int last = SettingsColumn.values().length - 1;
         pen.sheet().setAutoFilter(new CellRangeAddress(HEADING_ROW, nextRow - 1, 0, last));
         pen.sheet().createFreezePane(SettingsColumn.SETTING.index(), FIRST_ROW);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.index());
+        pen.print(PageSetup.landscape(HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.index()));
     }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bagwright.domain.book.StockItem;
 import org.bagwright.domain.text.CloseNames;
@@ -39,12 +38,7 @@ final class StockReader {
     /** The stock of a book, whose kits, sleeves and clubs are read already. */
     static List<StockItem> read(InputTable table, StockNames names) {
         StockReader reader = new StockReader(names);
-        List<InputRow> rows = table.rows();
-        if (!rows.isEmpty()) {
-            table.requireColumns(NEEDED);
-        }
-        rows.forEach(reader::readRow);
-        table.warnOfCloseHeadings(NEEDED);
+        table.read(NEEDED, reader::readRow);
         return reader.items;
     }
 
@@ -96,7 +90,7 @@ final class StockReader {
     }
 
     private Optional<Named> piece(InputRow row, Optional<KitDraft> kit, PieceText piece) {
-        List<KitDraft> having = kit.map(List::of).orElseGet(names.kits()::known);
+        List<KitDraft> having = kit.map(List::of).orElseGet(names.kits()::all);
         OptionalDouble massKg = having.stream()
                 .map(known -> known.mass(piece.massKg()))
                 .flatMapToDouble(OptionalDouble::stream)
@@ -134,12 +128,12 @@ final class StockReader {
     private void unknown(InputRow row, String text) {
         row.spoil();
         if (names.allRead()) {
-            List<String> pieces = names.kits().known().stream()
+            List<String> pieces = names.kits().all().stream()
                     .flatMap(kit -> kit.massesKg().stream().map(massKg -> kit.name() + ": " + inG(massKg)))
                     .toList();
             String example = pieces.stream().findFirst().orElse("Kit: 12 g");
             List<String> known = Stream.concat(pieces.stream(), names.sleevesAndHeads().stream())
-                    .collect(Collectors.toList());
+                    .toList();
             row.problem(
                     StockColumns.ITEM,
                     "item must be a piece of a kit such as " + example + ", a sleeve, or the name of a club, found \""

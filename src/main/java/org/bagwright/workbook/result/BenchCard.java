@@ -15,7 +15,7 @@ import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The bench card of one golfer. */
 final class BenchCard {
@@ -80,7 +80,7 @@ final class BenchCard {
         pen.text(row + 1, 0, Role.PLAIN, book.settings().title().orElse(""));
         blank(row + 1, LOFT, "Date", LIE);
         blank(row + 2, LOFT, "Done by", LIE);
-        pen.text(row + 2, 0, Role.FAINT, ResultSheets.MADE_ANEW);
+        pen.text(row + 2, 0, Role.FAINT, ResultSheet.REBUILT);
         pen.height(row + 1, 22);
         pen.height(row + 2, 22);
         pen.height(row + 3, 8);

@@ -20,6 +20,7 @@ import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanLayout;
@@ -27,7 +28,7 @@ import org.bagwright.workbook.plan.PlanRow;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
 import org.bagwright.workbook.plan.SettingsSheet;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Ladder: for each golfer a table and two charts, of carries and of gaps, and a chart for each sleeve. */
 final class LadderSheet {
@@ -61,7 +62,7 @@ final class LadderSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheets.MADE_ANEW);
+                "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheet.REBUILT);
         int row = 3;
         int planRow = PlanSheet.FIRST_ROW;
         for (BagResult bag : result.bags()) {
@@ -70,7 +71,7 @@ final class LadderSheet {
             planRow += bag.options().slots().size();
             pen.sheet().setRowBreak(row - 1);
         }
-        ResultSheets.printLandscape(pen.sheet(), -1, row - 2, CHART_COLUMN + 10);
+        pen.print(PageSetup.landscape(-1, row - 2, CHART_COLUMN + 10));
     }
 
     private int golfer(BagResult bag, int row, int planRow) {

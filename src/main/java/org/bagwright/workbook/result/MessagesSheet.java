@@ -7,8 +7,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Messages: everything assumed, surprising or to check, with its cell. */
 final class MessagesSheet {
@@ -21,7 +22,7 @@ final class MessagesSheet {
     static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result) {
         SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
         pen.text(0, 0, Role.TITLE, "Messages");
-        pen.text(1, 0, Role.FAINT, "What was assumed, what may surprise, what to check. " + ResultSheets.MADE_ANEW);
+        pen.text(1, 0, Role.FAINT, "What was assumed, what may surprise, what to check. " + ResultSheet.REBUILT);
         pen.heading(HEADING_ROW, 0, "Cell", 18);
         pen.heading(HEADING_ROW, 1, "Kind", 12);
         pen.heading(HEADING_ROW, 2, "Message", 110);
@@ -34,7 +35,7 @@ final class MessagesSheet {
         }
         line(pen, row++, "", "caution", EVALUATION);
         pen.sheet().createFreezePane(0, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 1, 2);
+        pen.print(PageSetup.landscape(HEADING_ROW, row - 1, 2));
     }
 
     private static void line(SheetPen pen, int row, String cell, String kind, String text) {

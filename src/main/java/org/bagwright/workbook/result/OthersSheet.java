@@ -17,8 +17,9 @@ import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetBlock;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Others: other good plans beside the plan, and what holds the plan back, golfer by golfer. */
 final class OthersSheet {
@@ -55,7 +56,7 @@ final class OthersSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Nearly as good, but different. A star marks what differs from the plan. " + ResultSheets.MADE_ANEW);
+                "Nearly as good, but different. A star marks what differs from the plan. " + ResultSheet.REBUILT);
         others.headings();
         int row = HEADING_ROW + 1;
         for (BagResult bag : result.bags()) {
@@ -63,7 +64,7 @@ final class OthersSheet {
             pen.sheet().setRowBreak(row - 1);
         }
         pen.sheet().createFreezePane(1, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 2, others.lastColumn);
+        pen.print(PageSetup.landscape(HEADING_ROW, row - 2, others.lastColumn));
     }
 
     private void headings() {

@@ -16,14 +16,15 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.workbook.cells.FormulaValues;
-import org.bagwright.workbook.cells.OldSettingsRemover;
+import org.bagwright.workbook.cells.OldSettings;
+import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.SheetTraits;
-import org.bagwright.workbook.cells.UserCellFormats;
-import org.bagwright.workbook.cells.UserReferences;
+import org.bagwright.workbook.cells.UserCells;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.SettingsSheet;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookView;
 
 /** Adds the result sheets to a copy of the fitter's book. */
@@ -71,18 +72,18 @@ public final class ResultBook {
             throws IOException {
         try (InputStream input = Files.newInputStream(source);
                 XSSFWorkbook workbook = opened(input)) {
-            boolean lookedAt = UserReferences.toResults(workbook);
+            boolean lookedAt = new UserCells(workbook).lookAtResults();
             boolean large = options(result) > MOST_OPTIONS_KEPT;
             Optional<FormulaValues> values = changes.isEmpty() && (large || !lookedAt)
                     ? Optional.empty()
                     : Optional.of(FormulaValues.of(workbook));
             Adopted adopted = TodayCells.write(workbook, changes);
-            Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheets.NAMES);
-            ResultSheets.remove(workbook);
+            Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheet.NAMES);
+            new ResultSheets(workbook).remove();
             try (ResultRows rows = ResultRows.of(workbook, large || !lookedAt)) {
                 add(workbook, rows, traits, result);
                 values.filter(known -> !(large && lookedAt)).ifPresent(FormulaValues::refresh);
-                UserCellFormats.keepFormats(workbook);
+                new UserCells(workbook).keepFormats();
                 rows.write(target);
             }
             return adopted;
@@ -92,7 +93,7 @@ public final class ResultBook {
     private static XSSFWorkbook opened(InputStream input) throws IOException {
         try {
             OPCPackage content = OPCPackage.open(input);
-            OldSettingsRemover.empty(content);
+            new OldSettings(content).empty();
             return new XSSFWorkbook(content);
         } catch (InvalidFormatException damaged) {
             throw new IOException("the book is damaged", damaged);
@@ -109,7 +110,7 @@ public final class ResultBook {
     private static void add(
             XSSFWorkbook workbook, ResultRows rows, Map<String, SheetTraits> traits, BookResult result) {
         workbook.setCellFormulaValidation(false);
-        List<String> names = ResultSheets.namesFor(result);
+        List<String> names = ResultSheet.namesFor(result.bags().size());
         names.forEach(rows::create);
         BookStyles styles = new BookStyles(workbook);
         SettingsSheet settings = SettingsSheet.write(rows.pen(SettingsSheet.NAME, styles), result);
@@ -122,8 +123,8 @@ public final class ResultBook {
             TeamSheet.write(workbook, styles, result);
         }
         MessagesSheet.write(workbook, styles, result);
-        ResultSheets.mark(workbook, names);
-        names.forEach(name -> ResultSheets.protect(workbook.getSheet(name)));
+        new ResultSheets(workbook).mark(names);
+        names.forEach(name -> new SheetPen(workbook.getSheet(name), styles).protect());
         traits.keySet().retainAll(names);
         traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
         workbook.setForceFormulaRecalculation(true);

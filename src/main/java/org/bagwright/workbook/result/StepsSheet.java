@@ -17,8 +17,9 @@ import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetBlock;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Steps: what each further change brings, golfer by golfer, as a table and as a curve. */
 final class StepsSheet {
@@ -58,7 +59,7 @@ final class StepsSheet {
                 0,
                 Role.FAINT,
                 "The best bag for each number of changes: which turn of the wrench helps most. "
-                        + ResultSheets.MADE_ANEW);
+                        + ResultSheet.REBUILT);
         steps.headings();
         int row = HEADING_ROW + 1;
         for (BagResult bag : result.bags()) {
@@ -66,7 +67,7 @@ final class StepsSheet {
             pen.sheet().setRowBreak(row - 1);
         }
         pen.sheet().createFreezePane(0, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 2, FRESH);
+        pen.print(PageSetup.landscape(HEADING_ROW, row - 2, FRESH));
     }
 
     private void headings() {

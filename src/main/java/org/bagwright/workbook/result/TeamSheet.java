@@ -18,10 +18,11 @@ import org.bagwright.domain.plan.Miss;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Team: all golfers of a book beside each other, and the stock that they share. */
 final class TeamSheet {
@@ -58,7 +59,7 @@ final class TeamSheet {
         SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
         TeamSheet team = new TeamSheet(pen, result);
         pen.text(0, 0, Role.TITLE, NAME);
-        pen.text(1, 0, Role.FAINT, "All golfers of this book, today and as planned. " + ResultSheets.MADE_ANEW);
+        pen.text(1, 0, Role.FAINT, "All golfers of this book, today and as planned. " + ResultSheet.REBUILT);
         team.headings();
         int first = HEADING_ROW + 1;
         int next = first;
@@ -70,7 +71,7 @@ final class TeamSheet {
         team.chart(last + 2, first, next - 1);
         last = team.stock(last + 2 + CHART_ROWS + 1);
         pen.sheet().createFreezePane(1, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, last, SURE);
+        pen.print(PageSetup.landscape(HEADING_ROW, last, SURE));
     }
 
     private void headings() {

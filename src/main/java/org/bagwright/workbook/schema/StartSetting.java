@@ -1,5 +1,6 @@
 package org.bagwright.workbook.schema;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.text.CloseNames;
@@ -46,6 +47,9 @@ public enum StartSetting {
             "irons",
             "bag");
 
+    /** The name of the sheet. */
+    public static final String SHEET = "Start";
+
     private final String label;
     private final String usual;
     private final String help;
@@ -87,7 +91,7 @@ public enum StartSetting {
 
     public static Optional<StartSetting> labelled(String text) {
         String key = CloseNames.key(text);
-        return java.util.Arrays.stream(values())
+        return Arrays.stream(values())
                 .filter(setting -> CloseNames.key(setting.label).equals(key))
                 .findFirst();
     }

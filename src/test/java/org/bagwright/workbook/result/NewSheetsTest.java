@@ -14,7 +14,7 @@ import org.bagwright.SampleBags;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.Cells;
 import org.bagwright.workbook.pen.BookStyles;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -295,7 +295,7 @@ class NewSheetsTest {
     @Test
     void everySheet_saysThatItIsMadeAnew() {
         for (XSSFSheet sheet : List.of(steps(), others(), benchCard(), team())) {
-            assertTrue(Cells.shown(sheet).toString().contains(ResultSheets.MADE_ANEW), sheet.getSheetName());
+            assertTrue(Cells.shown(sheet).toString().contains(ResultSheet.REBUILT), sheet.getSheetName());
         }
     }
 }

@@ -27,7 +27,7 @@ import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.read.BookReader;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.Schema;
+import org.bagwright.workbook.schema.InputSheet;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -147,7 +147,8 @@ class BlankBookTest {
     @Test
     void everyHeading_hasItsNote() throws IOException {
         try (XSSFWorkbook workbook = open()) {
-            for (SheetSchema schema : Schema.READ) {
+            for (InputSheet sheet : InputSheet.values()) {
+            SheetSchema schema = sheet.schema();
                 TemplateLayout layout = TemplateLayout.of(schema);
                 XSSFRow headings = workbook.getSheet(schema.name()).getRow(TemplateLayout.HEADING_ROW);
                 for (int index = 0; index < layout.columns().size(); index++) {
@@ -162,7 +163,8 @@ class BlankBookTest {
     @Test
     void headings_areTheColumnsThatTheReaderKnows() throws IOException {
         try (XSSFWorkbook workbook = open()) {
-            for (SheetSchema schema : Schema.READ) {
+            for (InputSheet sheet : InputSheet.values()) {
+            SheetSchema schema = sheet.schema();
                 List<String> headings = StreamSupport.stream(
                                 workbook.getSheet(schema.name())
                                         .getRow(TemplateLayout.HEADING_ROW)
@@ -226,7 +228,8 @@ class BlankBookTest {
 
     @Test
     void schema_neverHasOneHeadingTwiceOnASheet() {
-        for (SheetSchema schema : Schema.READ) {
+        for (InputSheet sheet : InputSheet.values()) {
+            SheetSchema schema = sheet.schema();
             List<String> keys = schema.columns().stream()
                     .map(column -> CloseNames.key(column.header()))
                     .toList();

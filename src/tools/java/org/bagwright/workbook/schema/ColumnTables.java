@@ -19,9 +19,9 @@ public final class ColumnTables {
     /** Every table by its name: the sheet's, and Measures. */
     public static Map<String, Supplier<String>> byName() {
         Map<String, Supplier<String>> tables = new LinkedHashMap<>();
-        tables.put(Schema.START, ColumnTables::start);
-        for (SheetSchema sheet : Schema.READ) {
-            tables.put(sheet.name(), () -> input(sheet));
+        tables.put(StartSetting.SHEET, ColumnTables::start);
+        for (InputSheet sheet : InputSheet.values()) {
+            tables.put(sheet.schema().name(), () -> input(sheet.schema()));
         }
         tables.put("Measures", ColumnTables::measures);
         return tables;

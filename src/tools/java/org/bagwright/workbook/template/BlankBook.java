@@ -15,7 +15,7 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.files.SafeFile;
-import org.bagwright.workbook.schema.Schema;
+import org.bagwright.workbook.schema.InputSheet;
 import org.bagwright.workbook.schema.SheetSchema;
 
 /** Writes the blank book: every input sheet that this version uses, with notes, drop-downs and one example row each. */
@@ -32,7 +32,7 @@ public final class BlankBook {
      * @throws IOException if the file cannot be written
      */
     public static void write(Path file) throws IOException {
-        SafeFile.overwrite(file, BlankBook::writeTo);
+        new SafeFile(file).replaceOwn(BlankBook::writeTo);
     }
 
     private static void writeTo(OutputStream out) throws IOException {
@@ -47,11 +47,13 @@ public final class BlankBook {
     private static void fill(XSSFWorkbook workbook) throws IOException {
         TemplateStyles styles = new TemplateStyles(workbook);
         new TemplateStart(workbook, styles).add();
-        for (SheetSchema schema : Schema.READ) {
+        for (InputSheet sheet : InputSheet.values()) {
+            SheetSchema schema = sheet.schema();
             new TemplateSheet(workbook, styles, TemplateLayout.of(schema)).add();
         }
         new TemplateLists(workbook).add();
-        for (SheetSchema schema : Schema.READ) {
+        for (InputSheet sheet : InputSheet.values()) {
+            SheetSchema schema = sheet.schema();
             TemplateValidations.add(workbook.getSheet(schema.name()), TemplateLayout.of(schema));
         }
         workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();

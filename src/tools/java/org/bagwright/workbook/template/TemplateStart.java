@@ -13,7 +13,6 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.workbook.pen.BookStyles.Role;
-import org.bagwright.workbook.schema.Schema;
 import org.bagwright.workbook.schema.StartSetting;
 
 /** Adds the sheet Start to the template: how to fill the book, its settings, the clock and the cautions. */
@@ -52,7 +51,7 @@ final class TemplateStart {
     TemplateStart(XSSFWorkbook workbook, TemplateStyles styles) {
         this.workbook = workbook;
         this.styles = styles;
-        this.sheet = workbook.createSheet(Schema.START);
+        this.sheet = workbook.createSheet(StartSetting.SHEET);
     }
 
     /** The row, from 0, in which the template asks for a setting; its value stands in column B. */

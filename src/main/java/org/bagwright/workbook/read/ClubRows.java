@@ -1,26 +1,51 @@
 package org.bagwright.workbook.read;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.Column;
 
-/** Finds the golfer and the club that a row of another sheet names. */
-final class NamedClub {
+/** The rows of a sheet on which something is measured with a golfer's club. */
+final class ClubRows {
     private final InputTable table;
     private final NameIndex golfers;
-    private final Optional<ClubReader> clubs;
+    private final Optional<ClubSheet> clubs;
     private final Column golferColumn;
     private final Column clubColumn;
+    private final List<Column> measured;
 
-    NamedClub(InputTable table, NameIndex golfers, Optional<ClubReader> clubs, Column golferColumn, Column clubColumn) {
+    /** @param measured columns of which every row fills in at least one */
+    ClubRows(
+            InputTable table,
+            NameIndex golfers,
+            Optional<ClubSheet> clubs,
+            Column golferColumn,
+            Column clubColumn,
+            List<Column> measured) {
         this.table = table;
         this.golfers = golfers;
         this.clubs = clubs;
         this.golferColumn = golferColumn;
         this.clubColumn = clubColumn;
+        this.measured = measured;
+    }
+
+    /** Reads every row; with several golfers it must name one. */
+    void read(Consumer<InputRow> reader) {
+        List<Column> needed = new ArrayList<>();
+        if (golfers.names().size() > 1) {
+            needed.add(golferColumn);
+        }
+        needed.add(clubColumn);
+        if (measured.stream().noneMatch(table::has)) {
+            needed.addAll(measured);
+        }
+        table.read(needed, reader);
     }
 
     /** The golfer's name as the sheet Golfers has it; the only golfer of a book need not be named. */
@@ -51,5 +76,14 @@ final class NamedClub {
                             + CloseNames.maybe(text.get(), names.names()));
         }
         return known;
+    }
+
+    /** Reports a row in which nothing is measured; where no column for it is there, the table has reported that. */
+    void requireMeasured(InputRow row, Column place, String problem) {
+        if (measured.stream().noneMatch(table::has)) {
+            row.spoil();
+        } else if (measured.stream().noneMatch(row::isGiven)) {
+            row.problem(place, problem);
+        }
     }
 }

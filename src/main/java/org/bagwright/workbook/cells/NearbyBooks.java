@@ -1,4 +1,4 @@
-package org.bagwright.files;
+package org.bagwright.workbook.cells;
 
 import java.io.IOException;
 import java.nio.file.DirectoryIteratorException;
@@ -9,14 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bagwright.domain.text.CloseNames;
 
-/** Which book was probably meant where there is no file of the name given. */
-public final class NearbyBooks {
+/**
+ * The workbooks in the folder of a file that is missing.
+ *
+ * @param missing the file that is not there
+ */
+record NearbyBooks(Path missing) {
     private static final int MOST_BOOKS = 2000;
 
-    private NearbyBooks() {}
-
     /** {@code " Maybe \"X\"?"} for the workbook of the closest name in the same folder, or nothing. */
-    public static String maybe(Path missing) {
+    String maybe() {
         Path folder = missing.toAbsolutePath().getParent();
         if (folder == null || missing.getFileName() == null) {
             return "";

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.schema;
+package org.bagwright.workbook.cells;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -22,6 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.cli.text.Terminal;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -108,7 +109,7 @@ class OwnSheetsTest {
         before.forEach((part, bytes) -> assertArrayEquals(bytes, after.get(part), part));
         try (InputStream input = Files.newInputStream(file);
                 XSSFWorkbook workbook = new XSSFWorkbook(input)) {
-            assertEquals(3 + ResultSheets.NAMES.size() - 1, workbook.getNumberOfSheets(), "all but Team");
+            assertEquals(3 + ResultSheet.NAMES.size() - 1, workbook.getNumberOfSheets(), "all but Team");
             assertEquals(1, workbook.getNames("my_range").size());
             assertEquals(1, workbook.getNames("BW_gap_tolerance").size());
         }

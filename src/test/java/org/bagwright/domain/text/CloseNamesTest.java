@@ -4,14 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
-import org.bagwright.workbook.text.NumberTypos;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 @Tag("analytic")
-class GuessesTest {
+class CloseNamesTest {
     /** Textbook pairs for the optimal string alignment distance; the last differs from the unrestricted one (2). */
     @ParameterizedTest
     @CsvSource({"kitten,sitting,3", "flaw,lawn,2", "loft,lotf,1", "'',lie,3", "same,same,0", "ca,abc,3"})
@@ -35,19 +34,5 @@ class GuessesTest {
     @Test
     void key_takesOutCaseAndSpace() {
         assertEquals("head speed", CloseNames.key("  Head \u00a0 SPEED\n"));
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "158,40,80,' Maybe 58?'",
-        "585,40,80,' Maybe 58.5?'",
-        "5.8,40,80,' Maybe 58?'",
-        "-95,18,179,' Maybe 95?'",
-        "99,40,80,''",
-        "4444,40,80,''",
-        "1000,1,10,''"
-    })
-    void slip_isGuessedOnlyWhenOneExplainsIt(double found, double least, double most, String expected) {
-        assertEquals(expected, NumberTypos.maybe(found, value -> value >= least && value <= most));
     }
 }

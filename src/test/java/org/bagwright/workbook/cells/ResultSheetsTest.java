@@ -1,4 +1,4 @@
-package org.bagwright.workbook.schema;
+package org.bagwright.workbook.cells;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -146,7 +146,7 @@ class ResultSheetsTest {
             assertEquals(2, charts(workbook, "Steps"));
             assertEquals(1, charts(workbook, "Team"));
             assertTrue(chartParts(workbook) >= 3);
-            ResultSheets.remove(workbook);
+            new ResultSheets(workbook).remove();
             assertEquals(0, chartParts(workbook));
             assertEquals(OWN.size(), workbook.getNumberOfSheets());
             assertTrue(workbook.getAllNames().isEmpty(), "names of sheets that are gone");
@@ -181,7 +181,7 @@ class ResultSheetsTest {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             workbook.createSheet("Team");
             workbook.createSheet("bench Card");
-            assertEquals(2, ResultSheets.clashes(workbook).size());
+            assertEquals(2, new ResultSheets(workbook).clashes().size());
         } catch (IOException impossible) {
             throw new AssertionError(impossible);
         }

@@ -17,31 +17,31 @@ import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.xmlbeans.XmlException;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorkbookDocument;
 
 /**
- * Takes the rows out of the sheet Settings of an earlier run before a book is read into memory: nothing reads them, they
- * are made anew, and they are most of a large book.
+ * The sheet Settings of an earlier run, in a book that is not yet in memory. Nothing reads its rows, every run replaces
+ * them, and they are most of a large book.
+ *
+ * @param content the parts of the book's file
  */
-public final class OldSettingsRemover {
+public record OldSettings(OPCPackage content) {
     private static final byte[] NO_ROWS = ("<?xml version=\"1.0\" encoding=\"UTF-8\"?><worksheet"
                     + " xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData/></worksheet>")
             .getBytes(StandardCharsets.UTF_8);
 
-    private OldSettingsRemover() {}
-
-    /** Leaves a book alone that has no such sheet, or is not as it should be, which its reader says better. */
-    public static void empty(OPCPackage content) throws IOException, InvalidFormatException {
+    /** Removes its rows. A book without such a sheet stays as it is, and so does a damaged one, which its reader reports. */
+    public void empty() throws IOException, InvalidFormatException {
         PackageRelationshipCollection books = content.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT);
         PackagePart book = books.size() == 1 ? content.getPart(books.getRelationship(0)) : null;
         Optional<CTSheet> settings = book == null ? Optional.empty() : settings(book);
         if (settings.isPresent()) {
             PackageRelationship place = book.getRelationship(settings.get().getId());
             if (place != null) {
-                empty(content, PackagingURIHelper.createPartName(place.getTargetURI()));
+                empty(PackagingURIHelper.createPartName(place.getTargetURI()));
             }
         }
     }
@@ -52,7 +52,7 @@ public final class OldSettingsRemover {
                     .getWorkbook();
             CTSheet[] sheets = workbook.getSheets().getSheetArray();
             return IntStream.range(0, sheets.length)
-                    .filter(index -> sheets[index].getName().equals("Settings") && isMarked(workbook, index))
+                    .filter(index -> sheets[index].getName().equals(ResultSheet.SETTINGS.sheetName()) && isMarked(workbook, index))
                     .mapToObj(index -> sheets[index])
                     .findFirst();
         } catch (XmlException broken) {
@@ -65,11 +65,11 @@ public final class OldSettingsRemover {
                 && workbook.getDefinedNames().getDefinedNameList().stream()
                         .anyMatch(name -> name.isSetLocalSheetId()
                                 && name.getLocalSheetId() == sheet
-                                && name.getName().equals(ResultSheets.MARK));
+                                && name.getName().equals(ResultSheet.MARK));
     }
 
-    /** A sheet that holds more than rows, such as a picture or a note that the fitter put there, stays as it is. */
-    private static void empty(OPCPackage content, PackagePartName name) throws IOException, InvalidFormatException {
+    /** A sheet with more than rows, such as a picture or a note that the fitter put there, stays as it is. */
+    private void empty(PackagePartName name) throws IOException, InvalidFormatException {
         PackagePart part = content.getPart(name);
         if (part != null
                 && part.getContentType().equals(XSSFRelation.WORKSHEET.getContentType())

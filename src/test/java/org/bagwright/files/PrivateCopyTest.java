@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A copy of people's data stands nowhere longer than it is used. */
+/** A copy of people's data exists no longer than it is used. */
 @Tag("regression")
-class CopyShelfTest {
+class PrivateCopyTest {
     private static final byte[] BYTES = {1, 2, 3};
 
     @TempDir
@@ -24,8 +24,8 @@ class CopyShelfTest {
     @Test
     void copy_isForTheOwnerOnlyAndGoesAtTheEnd() throws IOException {
         Path copy;
-        try (PrivateCopy shelf = PrivateCopy.open()) {
-            copy = shelf.put(Path.of("bag.xlsx"), BYTES);
+        try (PrivateCopy copies = PrivateCopy.open()) {
+            copy = copies.put(Path.of("bag.xlsx"), BYTES);
             assertArrayEquals(BYTES, Files.readAllBytes(copy));
             if (Files.getFileStore(copy).supportsFileAttributeView("posix")) {
                 assertEquals(
@@ -36,7 +36,7 @@ class CopyShelfTest {
     }
 
     @Test
-    void shelfOfAProcessThatIsGone_isRemoved_othersStay() throws Exception {
+    void folderOfAProcessThatIsGone_isRemoved_othersStay() throws Exception {
         Process gone = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version")
                 .redirectErrorStream(true)
