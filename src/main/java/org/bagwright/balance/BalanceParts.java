@@ -55,6 +55,18 @@ public record BalanceParts(
                 stated.assumed);
     }
 
+    /** One of its figures, in SI units. */
+    public double value(BalanceFigure figure) {
+        return switch (figure) {
+            case LENGTH -> lengthM;
+            case HEAD_MASS -> headMassKg;
+            case HEAD_INERTIA -> headInertiaKgM2;
+            case SHAFT_MASS -> shaftMassKg;
+            case SHAFT_BALANCE -> shaftBalanceM;
+            case GRIP_MASS -> gripMassKg;
+        };
+    }
+
     /** 60 g in a driver of 45 in, 110 g in an iron of 37 in, others in proportion. */
     private static double usualShaftMassKg(ClubKind kind, double lengthM) {
         double lengthIn = lengthM / M_PER_IN;

@@ -71,9 +71,8 @@ final class BalanceMessages {
     private Message message(List<Club> clubs, List<BalanceFigure> figures) {
         boolean several = figures.size() > 1;
         List<BalanceParts> parts = clubs.stream().map(BalanceParts::of).toList();
-        LengthUnit unit = book.settings().units().length();
         List<String> values = figures.stream()
-                .map(figure -> figure.label() + " (" + figure.range(parts, unit) + ")")
+                .map(figure -> figure.label() + " (" + range(figure, parts) + ")")
                 .toList();
         return Message.assumed(
                 clubs.get(0).cell(),
@@ -81,6 +80,19 @@ final class BalanceMessages {
                         + (clubs.size() == 1 ? "1 club: " : clubs.size() + " clubs: ") + ListText.allOf(names(clubs)) + ". "
                         + (byInertia ? "Swingweight and club inertia depend on " : "Swingweight depends on ")
                         + (several ? "them" : "it"));
+    }
+
+    /** The values of a figure over some clubs, such as {@code 50 g} or {@code 60 to 126 g}. */
+    private String range(BalanceFigure figure, List<BalanceParts> clubs) {
+        LengthUnit unit = book.settings().units().length();
+        List<String> values = clubs.stream()
+                .map(parts -> parts.value(figure))
+                .sorted()
+                .map(value -> figure.text(value, unit))
+                .distinct()
+                .toList();
+        String most = values.get(values.size() - 1);
+        return (values.size() == 1 ? most : values.get(0) + " to " + most) + " " + figure.unitText(unit);
     }
 
     private static List<String> names(List<Club> clubs) {
