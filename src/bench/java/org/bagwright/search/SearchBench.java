@@ -25,7 +25,7 @@ import org.bagwright.search.score.Solved;
  *
  * <p>Arguments {@code name=value}: {@code sizes} (of 3, 14, 12x14, 40x14), {@code bags} (how many full bags),
  * {@code capS} (for each solver on each bag), {@code teamCapS} (for the team of 12 and that of 40), {@code plannerBags}
- * (on how many of the bags OptaPlanner runs too), {@code ortools} and {@code optaplanner} (versions to be told),
+ * (on how many of the bags OptaPlanner runs too), {@code ortools} and {@code optaplanner} (versions to name),
  * {@code out} (the file, or nothing to print only).
  */
 final class SearchBench {
@@ -119,8 +119,8 @@ final class SearchBench {
                     mvn -Pbench test-compile exec:exec@search -Dbench.bags=%s -Dbench.capS=%s -Dbench.teamCapS=%s \\
                         -Dbench.plannerBags=%s -Dbench.sizes=%s
 
-                Without options it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Ours tells of a better
-                plan at most four times a second, so it has its best plan somewhat earlier than told here.
+                Without options it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Ours reports a better
+                plan at most four times a second, so it has its best plan somewhat earlier than shown here.
 
                 How the problems are made the same: all three start from the same options with the same numbers, and every
                 plan is priced by one plain sum that none of them uses. For OptaPlanner the options are made into clubs of
@@ -131,8 +131,8 @@ final class SearchBench {
                 bound here is its own less the most that this rounding can make, so it holds for the true penalty (but
                 for a plan that keeps a must by less than the rounding, which it can rule out). Its "proven" is for its
                 rounded numbers. It keeps of all plans it passes the one that is truly best. Stock,
-                most changes and most clubs are constraints there; broken musts come first: it is asked for the fewest
-                (with half of the time at most), then for the least
+                most changes and most clubs are constraints there; it minimises broken musts first
+                (with half of the time at most), then the
                 penalty with no more of them. One family of its presolve rules is switched off, since with it this version calls plans best that are not
                 (or-tools issue 5293).
 
