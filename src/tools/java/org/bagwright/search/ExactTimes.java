@@ -7,7 +7,7 @@ import java.util.Locale;
 import org.bagwright.domain.Aim;
 
 /** Times the exact search on full bags and teams; run by hand. */
-final class ExactTimes {
+public final class ExactTimes {
     private ExactTimes() {}
 
     public static void main(String[] args) {
