@@ -29,7 +29,7 @@ import org.optaplanner.core.api.solver.SolverFactory;
  * {@code capS} (for each solver on each bag), {@code teamCapS} (for the team of 12 and that of 40), {@code plannerBags}
  * (on how many of the bags OptaPlanner runs too), {@code out} (the file, or nothing to print only).
  */
-final class SearchBench {
+public final class SearchBench {
     private static final int SMALL_BAGS = 5;
     private static final double SMALL_CAP_S = 5;
 

@@ -8,7 +8,7 @@ import org.bagwright.domain.book.Aim;
 import org.bagwright.search.team.ExactSearch;
 
 /** Times the exact search on full bags and teams; run by hand. */
-final class ExactTimes {
+public final class ExactTimes {
     private ExactTimes() {}
 
     public static void main(String[] args) {
