@@ -75,20 +75,22 @@ public record BagResult(
         return optionsOf(state).stream().map(Option::terms).reduce(state.termsWithOthers(), Terms::plus);
     }
 
-    /**
-     * What a state breaks, in words: the measures whose musts it misses, then limits that belong to no measure. Empty if
-     * it breaks nothing.
-     */
+    /** What a state breaks, in words: the measures whose musts it misses, then the limits. Empty if it breaks nothing. */
     public Set<String> broken(BagState state) {
-        Terms terms = terms(state);
         Set<String> broken = new LinkedHashSet<>();
-        terms.broken().forEach(measure -> broken.add(measure.label()));
-        long orderBreaks = state.gaps().stream().mapToLong(GapTerm::orderBreaks).sum();
-        if (orderBreaks > 0) {
+        terms(state).broken().forEach(measure -> broken.add(measure.label()));
+        if (state.gaps().stream().anyMatch(gap -> gap.orderBreaks() > 0)) {
             broken.add("order of carries");
         }
-        if (state.score().hardBreaks() > terms.totalBreaks() + orderBreaks) {
-            broken.add("another limit");
+        optionsOf(state).stream()
+                .flatMap(option -> option.barriers().stream())
+                .sorted()
+                .forEach(reason -> broken.add(reason.label()));
+        if (changesOf(state) > options.mostChanges().orElse(Integer.MAX_VALUE)) {
+            broken.add("most changes");
+        }
+        if (optionsOf(state).stream().filter(option -> !option.isEmpty()).count() > BagOptions.MOST_CLUBS) {
+            broken.add("number of clubs");
         }
         return broken;
     }
