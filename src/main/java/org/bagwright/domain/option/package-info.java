@@ -1,5 +1,5 @@
 /**
- * Every way to fill a slot of a bag, with the numbers that geometry, flight and balance give it. Imports {@code
- * book} and {@code club}.
+ * Every way to fill a slot of a bag, with the numbers that geometry, flight and balance give it. Made from a book, taken by
+ * the search and the sheets. Imports {@code book}, {@code club}, {@code units} and {@code text}.
  */
 package org.bagwright.domain.option;
