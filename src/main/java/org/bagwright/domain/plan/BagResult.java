@@ -18,7 +18,7 @@ import org.bagwright.domain.option.Terms;
  * @param options the bag with all its options
  * @param today the bag as it is
  * @param planned the bag as planned
- * @param steps the best plans with at most 0, 1, 2, ... changes, until more changes bring nothing
+ * @param steps the best plans with at most 0, 1, 2, ... changes, until more changes gain nothing
  * @param others other good plans
  * @param relaxations what holds the plan back, the greatest gain first
  * @param outlook how sure the plan is; empty until it is computed
@@ -38,7 +38,7 @@ public record BagResult(
         relaxations = List.copyOf(relaxations);
     }
 
-    /** A bag of which nothing more is known than its plan. */
+    /** A bag with its plan alone, nothing computed about it yet. */
     public static BagResult of(BagOptions options, BagState today, BagState planned) {
         return new BagResult(options, today, planned, List.of(), List.of(), List.of(), Optional.empty());
     }
