@@ -27,15 +27,15 @@ import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.UnreadableBookException;
 import org.bagwright.workbook.plan.LiveChoiceReader;
-import org.bagwright.workbook.schema.AimColumns;
-import org.bagwright.workbook.schema.ClubColumns;
-import org.bagwright.workbook.schema.GolferColumns;
-import org.bagwright.workbook.schema.ReadingColumns;
+import org.bagwright.workbook.schema.AimColumn;
+import org.bagwright.workbook.schema.ClubColumn;
+import org.bagwright.workbook.schema.GolferColumn;
+import org.bagwright.workbook.schema.ReadingColumn;
 import org.bagwright.workbook.schema.StartSetting;
-import org.bagwright.workbook.schema.ShotColumns;
-import org.bagwright.workbook.schema.SleeveColumns;
-import org.bagwright.workbook.schema.StockColumns;
-import org.bagwright.workbook.schema.WeightColumns;
+import org.bagwright.workbook.schema.ShotColumn;
+import org.bagwright.workbook.schema.SleeveColumn;
+import org.bagwright.workbook.schema.StockColumn;
+import org.bagwright.workbook.schema.WeightColumn;
 
 /** Reads a fitter's .xlsx book into records and says everything that is wrong in it at once. */
 public final class BookReader {
@@ -97,16 +97,16 @@ public final class BookReader {
         sheets.warnOfTypos();
         sheets = sheets.in(settings.units());
         Parts parts = parts();
-        List<Shot> shots = sheets.optional(ShotColumns.SHEET, "flights are assumed")
+        List<Shot> shots = sheets.optional(ShotColumn.SHEET, "flights are assumed")
                 .map(table -> ShotReader.read(table, parts.names(), parts.clubs()))
                 .orElse(List.of());
-        List<Reading> readings = sheets.table(ReadingColumns.SHEET)
+        List<Reading> readings = sheets.table(ReadingColumn.SHEET)
                 .map(table -> ReadingReader.read(table, parts.names(), parts.clubs(), parts.sleeves()))
                 .orElse(List.of());
-        Aims aims = sheets.optional(AimColumns.SHEET, "the usual tolerances and importances are used")
+        Aims aims = sheets.optional(AimColumn.SHEET, "the usual tolerances and importances are used")
                 .map(table -> AimReader.read(table, settings.matching()))
                 .orElseGet(() -> Aims.defaults(settings.matching()));
-        List<StockItem> stock = sheets.table(StockColumns.SHEET)
+        List<StockItem> stock = sheets.table(StockColumn.SHEET)
                 .map(table -> StockReader.read(table, new StockNames(parts.kits(), parts.sleeves(), parts.clubs())))
                 .orElse(List.of());
         parts.golfers().ifPresent(reader -> warnOfGolfersWithoutClubs(reader, parts.clubs()));
@@ -118,23 +118,23 @@ public final class BookReader {
     }
 
     private Parts parts() {
-        Optional<GolferReader> golfers = sheets.needed(GolferColumns.SHEET, "every golfer needs a row there")
+        Optional<GolferReader> golfers = sheets.needed(GolferColumn.SHEET, "every golfer needs a row there")
                 .map(table -> GolferReader.read(table, findings));
         NameIndex names = golfers.map(GolferReader::names).orElseGet(NameIndex::new);
         Drafts<SleeveDraft> sleeves =
-                sheets.table(SleeveColumns.SHEET).map(SleeveReader::read).orElseGet(Drafts::withoutSheet);
-        Drafts<KitDraft> kits = sheets.table(WeightColumns.SHEET)
+                sheets.table(SleeveColumn.SHEET).map(SleeveReader::read).orElseGet(Drafts::withoutSheet);
+        Drafts<KitDraft> kits = sheets.table(WeightColumn.SHEET)
                 .map(table -> WeightReader.read(table, findings))
                 .orElseGet(Drafts::withoutSheet);
-        Optional<ClubSheet> clubs = sheets.needed(ClubColumns.SHEET, "every club needs a row there")
+        Optional<ClubSheet> clubs = sheets.needed(ClubColumn.SHEET, "every club needs a row there")
                 .map(table -> ClubSheet.read(table, findings, names, sleeves, kits));
         if (clubs.filter(ClubSheet::anySleeveNamed).isPresent()) {
             sheets.require(
-                    SleeveColumns.SHEET, "the sheet Clubs names a sleeve, and its settings belong there");
+                    SleeveColumn.SHEET, "the sheet Clubs names a sleeve, and its settings belong there");
         }
         if (clubs.filter(ClubSheet::anyKitNamed).isPresent()) {
             sheets.require(
-                    WeightColumns.SHEET,
+                    WeightColumn.SHEET,
                     "the sheet Clubs names a kit of weights, and its weightings belong there");
         }
         return new Parts(golfers, names, sleeves, kits, clubs);

@@ -12,9 +12,9 @@ import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.GolferColumns;
+import org.bagwright.workbook.schema.GolferColumn;
 import org.bagwright.workbook.schema.InputSheet;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.bagwright.workbook.schema.StartSetting;
@@ -95,7 +95,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
     Optional<InputTable> table(SheetSchema schema) {
         Optional<XSSFSheet> sheet = sheet(schema);
         Optional<InputTable> table = sheet.flatMap(found -> InputTable.on(found, schema, context));
-        boolean needed = List.of(GolferColumns.SHEET, ClubColumns.SHEET).contains(schema);
+        boolean needed = List.of(GolferColumn.SHEET, ClubColumn.SHEET).contains(schema);
         if (sheet.isPresent() && table.isEmpty() && (needed || sheet.get().getPhysicalNumberOfRows() > 0)) {
             findings()
                     .problem(

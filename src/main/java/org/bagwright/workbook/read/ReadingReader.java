@@ -10,7 +10,7 @@ import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
-import org.bagwright.workbook.schema.ReadingColumns;
+import org.bagwright.workbook.schema.ReadingColumn;
 
 /** Reads the sheet Readings. */
 final class ReadingReader {
@@ -27,9 +27,9 @@ final class ReadingReader {
                 table,
                 golfers,
                 clubs,
-                ReadingColumns.GOLFER,
-                ReadingColumns.CLUB,
-                List.of(ReadingColumns.LOFT, ReadingColumns.LIE));
+                ReadingColumn.GOLFER,
+                ReadingColumn.CLUB,
+                List.of(ReadingColumn.LOFT, ReadingColumn.LIE));
         this.clubs = clubs;
         this.sleeves = sleeves;
     }
@@ -43,18 +43,18 @@ final class ReadingReader {
     }
 
     private void readRow(InputRow row) {
-        row.require(ReadingColumns.CLUB);
+        row.require(ReadingColumn.CLUB);
         Optional<String> golfer = rows.golferOf(row);
         Optional<String> name = rows.clubOf(row, golfer);
         Optional<Club> club = name.flatMap(text -> clubOf(row, golfer.orElseThrow(), text));
-        Optional<String> setting = row.text(ReadingColumns.SETTING);
+        Optional<String> setting = row.text(ReadingColumn.SETTING);
         Optional<String> mark = club.flatMap(known -> markOf(row, known, setting));
-        OptionalDouble loftDeg = row.number(ReadingColumns.LOFT);
-        OptionalDouble lieDeg = row.number(ReadingColumns.LIE);
-        OptionalDouble faceDeg = row.number(ReadingColumns.FACE);
+        OptionalDouble loftDeg = row.number(ReadingColumn.LOFT);
+        OptionalDouble lieDeg = row.number(ReadingColumn.LIE);
+        OptionalDouble faceDeg = row.number(ReadingColumn.FACE);
         rows.requireMeasured(
                 row,
-                table.has(ReadingColumns.LOFT) ? ReadingColumns.LOFT : ReadingColumns.LIE,
+                table.has(ReadingColumn.LOFT) ? ReadingColumn.LOFT : ReadingColumn.LIE,
                 "a reading must have a loft or a lie, found neither; expected degrees in at least one of Loft and"
                         + " Lie.");
         if (!row.isSpoilt()) {
@@ -65,7 +65,7 @@ final class ReadingReader {
                     loftDeg,
                     lieDeg,
                     faceDeg,
-                    row.cell(ReadingColumns.CLUB)));
+                    row.cell(ReadingColumn.CLUB)));
         }
     }
 
@@ -77,7 +77,7 @@ final class ReadingReader {
                 .toList();
         if (found.size() > 1) {
             row.problem(
-                    ReadingColumns.CLUB,
+                    ReadingColumn.CLUB,
                     "a reading must belong to one club, found two called \"" + name + "\", in "
                             + found.get(0).cell() + " and " + found.get(1).cell()
                             + "; expected clubs with different names.");
@@ -91,9 +91,9 @@ final class ReadingReader {
         Optional<SleeveDraft> sleeve = club.sleeve().flatMap(sleeves::find);
         if (sleeve.isEmpty()) {
             setting.ifPresent(found -> row.problem(
-                    ReadingColumns.SETTING,
+                    ReadingColumn.SETTING,
                     "setting must be blank for a club without a sleeve, found \"" + found + "\"."));
         }
-        return sleeve.flatMap(known -> known.neededMark(row, ReadingColumns.SETTING));
+        return sleeve.flatMap(known -> known.neededMark(row, ReadingColumn.SETTING));
     }
 }

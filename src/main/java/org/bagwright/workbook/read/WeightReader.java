@@ -9,12 +9,12 @@ import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.WeightColumns;
+import org.bagwright.workbook.schema.WeightColumn;
 
 /** Reads the sheet Weights. */
 final class WeightReader {
     private static final List<Column> NEEDED =
-            List.of(WeightColumns.KIT, WeightColumns.WEIGHTING, WeightColumns.PORT, WeightColumns.MASS);
+            List.of(WeightColumn.KIT, WeightColumn.WEIGHTING, WeightColumn.PORT, WeightColumn.MASS);
 
     private final Drafts<KitDraft> kits = Drafts.ofSheet();
 
@@ -32,18 +32,18 @@ final class WeightReader {
 
     private void readRow(InputRow row) {
         row.require(NEEDED.toArray(Column[]::new));
-        Optional<String> name = row.text(WeightColumns.KIT);
-        Optional<String> weighting = row.text(WeightColumns.WEIGHTING);
-        Optional<String> port = row.text(WeightColumns.PORT);
-        OptionalDouble massKg = row.number(WeightColumns.MASS);
-        OptionalDouble xMm = row.number(WeightColumns.X);
-        OptionalDouble yMm = row.number(WeightColumns.Y);
-        OptionalDouble zMm = row.number(WeightColumns.Z);
+        Optional<String> name = row.text(WeightColumn.KIT);
+        Optional<String> weighting = row.text(WeightColumn.WEIGHTING);
+        Optional<String> port = row.text(WeightColumn.PORT);
+        OptionalDouble massKg = row.number(WeightColumn.MASS);
+        OptionalDouble xMm = row.number(WeightColumn.X);
+        OptionalDouble yMm = row.number(WeightColumn.Y);
+        OptionalDouble zMm = row.number(WeightColumn.Z);
         if (name.isEmpty()) {
             kits.names().missesOne();
             return;
         }
-        KitDraft kit = kits.named(name.get(), row.cell(WeightColumns.KIT), KitDraft::new);
+        KitDraft kit = kits.named(name.get(), row.cell(WeightColumn.KIT), KitDraft::new);
         kit.take(row, weighting, port, massKg);
         if (row.isSpoilt()) {
             kit.spoil();
@@ -57,7 +57,7 @@ final class WeightReader {
     }
 
     private static Optional<String> firstBlankPlace(InputRow row) {
-        return Stream.of(WeightColumns.X, WeightColumns.Y, WeightColumns.Z)
+        return Stream.of(WeightColumn.X, WeightColumn.Y, WeightColumn.Z)
                 .filter(column -> !row.isGiven(column))
                 .map(row::cell)
                 .findFirst();

@@ -18,7 +18,7 @@ import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.CellContent;
 
@@ -30,7 +30,7 @@ final class TodayCells {
 
     private TodayCells(XSSFWorkbook workbook) {
         BookContext context = new BookContext(new CellContents(workbook), BookSettings.DEFAULT.units(), new Findings());
-        rows = InputTable.in(workbook, ClubColumns.SHEET, context)
+        rows = InputTable.in(workbook, ClubColumn.SHEET, context)
                 .map(InputTable::rows)
                 .orElse(List.of());
     }
@@ -47,23 +47,23 @@ final class TodayCells {
         Choice was = change.before().today();
         Choice is = after.today();
         InputRow row = rows.stream()
-                .filter(found -> found.cell(ClubColumns.CLUB).equals(after.cell()))
+                .filter(found -> found.cell(ClubColumn.CLUB).equals(after.cell()))
                 .findFirst()
                 .orElseThrow();
         if (!was.setting().equals(is.setting())) {
-            text(row, ClubColumns.SETTING, is.setting().orElseThrow());
+            text(row, ClubColumn.SETTING, is.setting().orElseThrow());
         }
         if (!was.weighting().equals(is.weighting())) {
-            text(row, ClubColumns.WEIGHTING, weighting(row, after));
+            text(row, ClubColumn.WEIGHTING, weighting(row, after));
         }
-        bend(row, ClubColumns.LOFT_BEND, was.bend().loftDeg(), is.bend().loftDeg());
-        bend(row, ClubColumns.LIE_BEND, was.bend().lieDeg(), is.bend().lieDeg());
+        bend(row, ClubColumn.LOFT_BEND, was.bend().loftDeg(), is.bend().loftDeg());
+        bend(row, ClubColumn.LIE_BEND, was.bend().lieDeg(), is.bend().lieDeg());
         if (change.otherClub()) {
-            boolean said = row.yesNo(ClubColumns.IN_BAG)
+            boolean said = row.yesNo(ClubColumn.IN_BAG)
                     .map(given -> given == after.inBag())
                     .orElse(false);
             if (!said) {
-                text(row, ClubColumns.IN_BAG, after.inBag() ? "yes" : "no");
+                text(row, ClubColumn.IN_BAG, after.inBag() ? "yes" : "no");
             }
         }
     }
@@ -71,7 +71,7 @@ final class TodayCells {
     /** The weighting alone, or with its kit where the row names the kit in no other place. */
     private static String weighting(InputRow row, Club club) {
         String name = club.today().weighting().orElseThrow();
-        return row.isGiven(ClubColumns.KIT) ? name : club.kit().orElseThrow() + ": " + name;
+        return row.isGiven(ClubColumn.KIT) ? name : club.kit().orElseThrow() + ": " + name;
     }
 
     private void text(InputRow row, Column column, String after) {
