@@ -52,16 +52,8 @@ public final class BookFile {
     }
 
     private byte[] bytes() throws UnreadableBookException {
+        checkPlace();
         try {
-            if (Files.isDirectory(file)) {
-                throw bad("this is a folder; expected an .xlsx workbook.");
-            }
-            if (Files.isSymbolicLink(file) && !Files.exists(file)) {
-                throw bad("this is a broken link; expected an .xlsx workbook.");
-            }
-            if (Files.exists(file) && !Files.isRegularFile(file)) {
-                throw bad("this is a device or a pipe; expected an .xlsx workbook.");
-            }
             if (Files.size(file) > MOST_BYTES) {
                 throw bad("the file is larger than 200 MB; expected a smaller .xlsx workbook.");
             }
@@ -77,6 +69,18 @@ public final class BookFile {
                             : "the file cannot be read: " + failed.getReason());
         } catch (IOException failed) {
             throw bad("the file cannot be read: " + failed.getMessage());
+        }
+    }
+
+    private void checkPlace() throws UnreadableBookException {
+        if (Files.isDirectory(file)) {
+            throw bad("this is a folder; expected an .xlsx workbook.");
+        }
+        if (Files.isSymbolicLink(file) && !Files.exists(file)) {
+            throw bad("this is a broken link; expected an .xlsx workbook.");
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw bad("this is a device or a pipe; expected an .xlsx workbook.");
         }
     }
 

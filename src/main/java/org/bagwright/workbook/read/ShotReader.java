@@ -38,20 +38,20 @@ final class ShotReader {
                 "the shot has no measured value; expected at least one of "
                         + ShotColumn.MEASURED.stream().map(Column::header).collect(Collectors.joining(", "))
                         + ".");
-        Shot shot = new Shot(
-                golfer.orElse("?"),
-                club.orElse("?"),
-                new Shot.Measured(
-                        row.number(ShotColumn.HEAD_SPEED),
-                        row.number(ShotColumn.BALL_SPEED),
-                        row.number(ShotColumn.LAUNCH),
-                        row.number(ShotColumn.SPIN),
-                        row.number(ShotColumn.ATTACK),
-                        row.number(ShotColumn.CARRY)),
-                row.cell(ShotColumn.CLUB));
+        Shot.Measured measured = measured(row);
         if (!row.isSpoilt()) {
-            shots.add(shot);
+            shots.add(new Shot(golfer.orElseThrow(), club.orElseThrow(), measured, row.cell(ShotColumn.CLUB)));
         }
+    }
+
+    private static Shot.Measured measured(InputRow row) {
+        return new Shot.Measured(
+                row.number(ShotColumn.HEAD_SPEED),
+                row.number(ShotColumn.BALL_SPEED),
+                row.number(ShotColumn.LAUNCH),
+                row.number(ShotColumn.SPIN),
+                row.number(ShotColumn.ATTACK),
+                row.number(ShotColumn.CARRY));
     }
 
 }
