@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** A file could not be written; the message says in plain words why and what to do. The old file is untouched. */
+/** A file could not be written; the message says in plain words why and what to do. The old file is unchanged. */
 final class NotWrittenException extends IOException {
     private static final long serialVersionUID = 1;
     private static final long FULL_BELOW_BYTES = 64 << 10;

@@ -26,7 +26,7 @@ public final class SafeFile {
      * the temporary one is gone.
      *
      * @return the backup, if there was anything to keep
-     * @throws OpenElsewhereException if the file is open in another program, or written by one meanwhile
+     * @throws OpenElsewhereException if the file is open in another program, or written by one at the same time
      * @throws IOException if the file cannot be written, saying why in plain words, or whatever {@code writer} throws
      */
     public Optional<KeptFile> replace(ContentWriter writer) throws IOException {

@@ -21,7 +21,7 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.files.OtherProgram;
 
-/** Opens a fitter's file from a copy in memory, so that it may stay open in a spreadsheet program meanwhile. */
+/** Opens a fitter's file from a copy in memory, so that it may stay open in a spreadsheet program. */
 public final class BookFile {
     private static final long MOST_BYTES = 200L << 20;
 
@@ -97,7 +97,7 @@ public final class BookFile {
         }
     }
 
-    /** A zip cut short may still open as a stream with its last parts missing, so its list of parts is asked first. */
+    /** A zip cut short may still open as a stream with its last parts missing, so its list of parts is read first. */
     private void checkZip(byte[] bytes) throws UnreadableBookException {
         try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
             if (isOpenDocument(zip)) {

@@ -88,7 +88,7 @@ final class TableColumns {
                 .mapToInt(place -> place.getValue().index());
     }
 
-    /** The unit in which numbers of a column are written, the quantity's own where the row says so. */
+    /** The unit in which numbers of a column are written: that of its heading, or the usual one of the quantity. */
     Unit unit(Column column, Quantity quantity) {
         return Optional.ofNullable(places.get(column))
                 .flatMap(Place::unit)

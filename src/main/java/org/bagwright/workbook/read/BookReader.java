@@ -30,7 +30,7 @@ import org.bagwright.workbook.schema.StartSetting;
 import org.bagwright.workbook.schema.ShotColumn;
 import org.bagwright.workbook.schema.StockColumn;
 
-/** Reads a fitter's .xlsx book into records and says everything that is wrong in it at once. */
+/** Reads a fitter's .xlsx book into records and reports everything that is wrong in it together. */
 public final class BookReader {
     /**
      * What reading gave.

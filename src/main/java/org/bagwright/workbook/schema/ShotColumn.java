@@ -22,7 +22,7 @@ public enum ShotColumn implements SheetColumn {
             .ifBlank("assumed from the kind of club")),
     CARRY(ColumnSpec.number("Carry", Quantity.DISTANCE, Limit.CARRY_M, "Carry, in the unit of the sheet Start."));
 
-    /** A shot says something only when one of these is given. */
+    /** A shot must have at least one of these. */
     public static final List<Column> MEASURED = List.of(BALL_SPEED, LAUNCH, SPIN, CARRY);
 
     public static final SheetSchema SHEET = new SheetSchema(
