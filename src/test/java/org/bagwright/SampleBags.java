@@ -43,7 +43,6 @@ import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Step;
-import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.SpeedUnit;
 import org.bagwright.domain.units.Swingweight;
@@ -97,10 +96,11 @@ public final class SampleBags {
     public static BookResult book(List<BagResult> bags) {
         BookSettings settings = new BookSettings(
                 Optional.of("Spring fitting"),
-                new Units(DistanceUnit.METRE, SpeedUnit.METRES_PER_SECOND, LengthUnit.INCH),
+                new Units(LengthUnit.METRE, SpeedUnit.METRES_PER_SECOND, LengthUnit.INCH),
                 BookSettings.DEFAULT.air(),
                 BookSettings.DEFAULT.ballModel(),
-                BookSettings.DEFAULT.lengthLimitM());
+                BookSettings.DEFAULT.lengthLimitM(),
+                BookSettings.DEFAULT.matching());
         Book book = new Book(
                 settings,
                 AIMS,
@@ -262,9 +262,9 @@ public final class SampleBags {
                 ? Optional.empty()
                 : Optional.of(new ShotPrediction(60, 12, 3000, carryM, 30, 40, 0, 0));
         BuildNumbers build = new BuildNumbers(
-                1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4, BuildNumbers.CentreShift.NONE);
-        ClubSetup setup = new ClubSetup(
-                club, ClubWishes.of(club, SitsRange.ANY), choice, pose, 0, shot, build, Optional.empty());
+                1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4);
+        ClubSetup setup =
+                new ClubSetup(club, ClubWishes.of(club, SitsRange.ANY), choice, pose, 0, shot, build, Optional.empty());
         Optional<Weighting> weighting = choice.weighting().flatMap(KIT::weighting);
         List<Integer> takes = STOCK.stream()
                 .map(limit -> limit.item().takenBy(club, weighting))

@@ -2,7 +2,6 @@ package org.bagwright.geometry;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.club.Choice;
@@ -15,10 +14,9 @@ import org.bagwright.domain.option.PoseNumbers;
 /**
  * One club in one golfer's hands: the poses of every setting and bend. The numbers hold for either hand.
  *
- * <p>Where a sleeve has a rated table the table is the truth: the shaft is put where a gauge reads exactly the rated
+ * <p>Where a sleeve has a rated table, the table counts: the shaft is put where a gauge reads exactly the rated
  * loft and lie, and the rated face change sets how the head sits; what the table leaves open follows from the rings, or
- * for the face from the shaft. How far the geometry alone would be off is told by the
- * misfits.
+ * for the face from the shaft. The misfits give how far the geometry alone would be off.
  *
  * <p>A hosel bend leaves face and sole as they are and moves the shaft to where a gauge reads the setting's loft and lie
  * changed by the bend.
@@ -43,7 +41,7 @@ public final class ClubGeometry {
                 .map(sleeved::setting)
                 .map(setting -> OptionalDouble.of(sleeved.clockH(setting)))
                 .orElseGet(OptionalDouble::empty);
-        sitsOnBoreDeg = sitsDeg(seat(sleeved.shaft(Optional.empty())));
+        sitsOnBoreDeg = resting(sleeved.shaft(Optional.empty())).edgeHeadingDeg();
     }
 
     /**
@@ -52,26 +50,28 @@ public final class ClubGeometry {
      * @param club its head, form, today's setting and the golfer's lie
      * @param sleeve the sleeve that the club names
      * @param golfer gives the shaft lean at address
-     * @throws IllegalArgumentException when the sleeve or a setting is missing or the sole's form cannot stand, see
+     * @throws IllegalArgumentException when the sleeve or a setting is missing or the sole's form is impossible, see
      *     {@link SoleForm#problemOf}
      */
     public static ClubGeometry of(Club club, Optional<Sleeve> sleeve, Golfer golfer) {
-        Vector3D held = Poses.heldShaft(club.addressLieDeg(), golfer.address().leanDeg());
+        Vector3D held =
+                AddressPose.heldShaft(club.addressLieDeg(), golfer.address().leanDeg());
         Sole sole = new Sole(SoleForm.of(club));
         return new ClubGeometry(SleeveOnHead.of(club, sleeve), held, sole, club);
     }
 
-    /**
-     * A club's head as designed, without the rest of its geometry.
-     *
-     * @throws IllegalArgumentException when the sleeve or a setting is missing, or no head can have the stated numbers
-     */
-    public static HeadDesign design(Club club, Optional<Sleeve> sleeve) {
-        return SleeveOnHead.of(club, sleeve).design();
+    /** Whether some head can have the loft, lie and face that a club states at its setting. */
+    public static boolean isPossible(Club club, Optional<Sleeve> sleeve) {
+        try {
+            SleeveOnHead.of(club, sleeve);
+            return true;
+        } catch (IllegalArgumentException noHead) {
+            return false;
+        }
     }
 
     /** The head as designed, solved exactly from the stated numbers. */
-    public HeadDesign design() {
+    HeadDesign design() {
         return sleeved.design();
     }
 
@@ -79,39 +79,30 @@ public final class ClubGeometry {
      * All poses of one option.
      *
      * @param choice setting and bend; without a setting the shaft is in line with the bore
-     * @return the numbers, the shaft's turn told from today's setting
+     * @return the numbers, the shaft's turn counted from today's setting
      * @throws IllegalArgumentException when the sleeve has no such setting
      */
     public PoseNumbers pose(Choice choice) {
-        HeadDesign head = sleeved.design();
         Optional<SleeveSetting> setting = choice.setting().map(sleeved::setting);
-        Vector3D unbent = sleeved.shaft(setting);
-        GaugeReading gauge = head.gauge(unbent).plus(choice.bend());
-        Vector3D shaft = head.shaftFor(gauge);
-        Poses.Address address = Poses.address(head, shaft, held);
-        Vector3D contact = sole.contactMm(Poses.up(address.turn()));
-        Rotation seat = asRated(seat(shaft), setting);
+        GaugeReading gauge = design().gauge(sleeved.shaft(setting)).plus(choice.bend());
+        Vector3D shaft = design().shaftFor(gauge);
+        HeadPose resting = asRated(resting(shaft), setting);
         return new PoseNumbers(
                 new PoseNumbers.Gauge(gauge.loftDeg(), gauge.lieDeg()),
-                new PoseNumbers.Address(
-                        Poses.loftDeg(head, address.turn()),
-                        Poses.faceHeadingDeg(head, address.turn()),
-                        address.soleTiltDeg(),
-                        SoleForm.toeGapMm(kind, address.soleTiltDeg()),
-                        contact.getX(),
-                        -contact.getY()),
-                new PoseNumbers.Resting(sitsDeg(seat), Poses.loftDeg(head, seat)),
+                address(AddressPose.of(design(), shaft, held)),
+                new PoseNumbers.Resting(resting.edgeHeadingDeg(), resting.loftDeg()),
                 setting.map(this::shaftTurnDeg).orElse(0.0));
     }
 
-    /**
-     * How far a flat sole would sit closed with this choice, degrees: the limit for great sole radii at a matched lie. It
-     * knows no rated face change.
-     */
-    public double flatSoleSitsDeg(Choice choice) {
-        Vector3D unbent = sleeved.shaft(choice.setting().map(sleeved::setting));
-        Vector3D shaft = design().shaftFor(design().gauge(unbent).plus(choice.bend()));
-        return design().faceDeg() + RestingPose.flatSoleTurnDeg(shaft, held);
+    private PoseNumbers.Address address(AddressPose address) {
+        Vector3D contact = sole.contactMm(address.pose().up());
+        return new PoseNumbers.Address(
+                address.pose().loftDeg(),
+                address.pose().faceHeadingDeg(),
+                address.soleTiltDeg(),
+                SoleForm.toeGapMm(kind, address.soleTiltDeg()),
+                contact.getX(),
+                -contact.getY());
     }
 
     /** Rated face change less the change that the fitted geometry gives as it sits, degrees; empty where not rated. */
@@ -140,25 +131,21 @@ public final class ClubGeometry {
         return sleeved.ratedFit();
     }
 
-    private Rotation seat(Vector3D shaft) {
-        return RestingPose.pose(sole, shaft, held);
+    private HeadPose resting(Vector3D shaft) {
+        return RestingPose.of(design(), sole, shaft, held);
     }
 
-    private double sitsDeg(Rotation seat) {
-        return Poses.edgeHeadingDeg(sleeved.design(), seat);
-    }
-
-    /** The seated pose turned on about the shaft until the edge heads where the rated table puts it. */
-    private Rotation asRated(Rotation seat, Optional<SleeveSetting> setting) {
+    /** The resting head turned on about the shaft until the edge heads where the rated table puts it. */
+    private HeadPose asRated(HeadPose resting, Optional<SleeveSetting> setting) {
         OptionalDouble misfitDeg =
                 setting.map(value -> ratedFaceMisfitDeg(value.mark())).orElseGet(OptionalDouble::empty);
         return misfitDeg.isPresent()
-                ? RestingPose.turnedTo(sitsDeg(seat) + misfitDeg.getAsDouble(), sleeved.design(), seat, held)
-                : seat;
+                ? resting.turnedTo(resting.edgeHeadingDeg() + misfitDeg.getAsDouble(), held)
+                : resting;
     }
 
     private double faceChangeDeg(SleeveSetting setting) {
-        return sitsDeg(seat(sleeved.shaft(Optional.of(setting)))) - sitsOnBoreDeg;
+        return resting(sleeved.shaft(Optional.of(setting))).edgeHeadingDeg() - sitsOnBoreDeg;
     }
 
     /** The fixed sleeve turns the shaft with its ring; a turn of 12 hours is none. */

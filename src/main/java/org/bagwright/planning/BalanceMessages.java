@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.bagwright.balance.BalanceDefaults;
 import org.bagwright.balance.BalanceFigure;
+import org.bagwright.balance.BalanceParts;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.text.ListText;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
@@ -48,7 +50,7 @@ final class BalanceMessages {
     private List<Club> assuming(BalanceFigure figure) {
         return book.clubs().stream()
                 .filter(club -> matters(figure, club))
-                .filter(club -> BalanceDefaults.assumedFor(club).contains(figure))
+                .filter(club -> BalanceParts.of(club).assumed().contains(figure))
                 .toList();
     }
 
@@ -68,13 +70,29 @@ final class BalanceMessages {
 
     private Message message(List<Club> clubs, List<BalanceFigure> figures) {
         boolean several = figures.size() > 1;
-        List<String> labels = figures.stream().map(BalanceFigure::label).toList();
+        List<BalanceParts> parts = clubs.stream().map(BalanceParts::of).toList();
+        List<String> values = figures.stream()
+                .map(figure -> figure.label() + " (" + range(figure, parts) + ")")
+                .toList();
         return Message.assumed(
                 clubs.get(0).cell(),
-                list(labels) + (several ? " are" : " is") + " assumed for "
-                        + (clubs.size() == 1 ? "1 club: " : clubs.size() + " clubs: ") + list(names(clubs)) + ". "
+                ListText.allOf(values) + (several ? " are" : " is") + " assumed for "
+                        + (clubs.size() == 1 ? "1 club: " : clubs.size() + " clubs: ") + ListText.allOf(names(clubs)) + ". "
                         + (byInertia ? "Swingweight and club inertia depend on " : "Swingweight depends on ")
                         + (several ? "them" : "it"));
+    }
+
+    /** The values of a figure over some clubs, such as {@code 50 g} or {@code 60 to 126 g}. */
+    private String range(BalanceFigure figure, List<BalanceParts> clubs) {
+        LengthUnit unit = book.settings().units().length();
+        List<String> values = clubs.stream()
+                .map(parts -> parts.value(figure))
+                .sorted()
+                .map(value -> figure.text(value, unit))
+                .distinct()
+                .toList();
+        String most = values.get(values.size() - 1);
+        return (values.size() == 1 ? most : values.get(0) + " to " + most) + " " + figure.unitText(unit);
     }
 
     private static List<String> names(List<Club> clubs) {
@@ -88,10 +106,5 @@ final class BalanceMessages {
             names.add((clubs.size() - shown) + " more");
         }
         return names;
-    }
-
-    private static String list(List<String> parts) {
-        int last = parts.size() - 1;
-        return last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
     }
 }

@@ -25,15 +25,13 @@ record ClubProblems(Book book) {
     }
 
     private Optional<String> headProblem(Club club) {
-        try {
-            ClubGeometry.design(club, book.sleeveOf(club));
+        if (ClubGeometry.isPossible(club, book.sleeveOf(club))) {
             return Optional.empty();
-        } catch (IllegalArgumentException impossible) {
-            return Optional.of("no head can have this loft and lie, found "
-                    + Numbers.trimmed(club.head().loftDeg()) + " and "
-                    + Numbers.trimmed(club.head().lieDeg()) + " degrees stated at "
-                    + club.head().statedAt().map(mark -> "setting " + mark).orElse("the bore")
-                    + "; expected numbers that the sleeve's bend can reach.");
         }
+        return Optional.of("no head can have this loft and lie, found "
+                + Numbers.trimmed(club.head().loftDeg()) + " and "
+                + Numbers.trimmed(club.head().lieDeg()) + " degrees stated at "
+                + club.head().statedAt().map(mark -> "setting " + mark).orElse("the bore")
+                + "; expected numbers that the sleeve's bend can reach.");
     }
 }

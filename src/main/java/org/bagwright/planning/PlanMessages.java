@@ -15,13 +15,13 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.SpreadTerm;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /** What a person should know about a finished plan: broken limits, gaps out of their limits, rules to check. */
 final class PlanMessages {
 
     private final List<Message> messages = new ArrayList<>();
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
     PlanMessages(BookResult result) {
         this.distance = result.book().settings().units().distance();
@@ -50,9 +50,7 @@ final class PlanMessages {
                 "not every must of " + golfer.name() + " can be met (" + String.join(", ", bag.broken(bag.planned()))
                         + "); the plan misses by the least"));
         List<Option> planned = bag.optionsOf(bag.planned());
-        planned.stream()
-                .filter(option -> option.terms().totalBreaks() > 0)
-                .forEach(this::brokenClub);
+        planned.stream().filter(option -> option.terms().totalBreaks() > 0).forEach(this::brokenClub);
         bag.planned().gaps().stream()
                 .filter(gap -> gap.mustBreaks() + gap.orderBreaks() > 0)
                 .forEach(gap -> brokenGap(bag, gap));

@@ -3,6 +3,7 @@ package org.bagwright.geometry;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.ClubSketch;
 import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Golfer;
@@ -76,6 +77,15 @@ record Bench(ClubKind kind, StatedHead head, double golferLieDeg, double leanDeg
 
     static SleeveSetting rated(String mark, double loftDeg, double lieDeg, double faceDeg, Ring... rings) {
         return new SleeveSetting(mark, List.of(rings), true, Optional.of(change(loftDeg, lieDeg, faceDeg)));
+    }
+
+    /**
+     * How far a head of face 0 sits closed on a flat sole, degrees: the limit of great radii at a matched lie without lean.
+     *
+     * @param shaft the shaft in the head frame
+     */
+    static double flatSoleSitsDeg(Vector3D shaft) {
+        return Math.toDegrees(Math.atan2(shaft.getX(), shaft.getY()));
     }
 
     /** A rated change of loft, lie and face, degrees. */

@@ -64,13 +64,13 @@ class PublishedPosesTest {
     @CsvSource({"57, 0.65", "58, 0.62", "60, 0.58"})
     void turning_about_the_shaft_trades_loft_for_face(double lieDeg, double ratio) {
         HeadDesign head = new HeadDesign(9.5, lieDeg, 0);
-        var held = Poses.heldShaft(lieDeg, 0);
-        var square = Poses.address(head, head.shaft(Tilt.STRAIGHT), held).turn();
+        var held = AddressPose.heldShaft(lieDeg, 0);
+        HeadPose square = AddressPose.of(head, head.shaft(Tilt.STRAIGHT), held).pose();
         double stepRad = Math.toRadians(0.01);
-        var closed = Poses.turned(square, held, stepRad);
-        var open = Poses.turned(square, held, -stepRad);
-        double lost = Poses.loftDeg(head, open) - Poses.loftDeg(head, closed);
-        double turned = Poses.faceHeadingDeg(head, closed) - Poses.faceHeadingDeg(head, open);
+        HeadPose closed = square.turned(held, stepRad);
+        HeadPose open = square.turned(held, -stepRad);
+        double lost = open.loftDeg() - closed.loftDeg();
+        double turned = closed.faceHeadingDeg() - open.faceHeadingDeg();
         assertEquals(ratio, lost / turned, TWO_DECIMALS);
     }
 

@@ -33,49 +33,53 @@ class BalanceMessagesTest {
 
     @Test
     void noUseForASwingweight_saysNothing() throws Exception {
-        assertEquals(List.of(), told());
+        assertEquals(List.of(), listed());
     }
 
     @Test
-    void target_tellsOfItsClubOnly() throws Exception {
+    void target_namesItsClubOnly() throws Exception {
         book.put("Clubs", 2, "Swingweight target", "D2").put("Clubs", 2, "Head mass", 285);
         assertEquals(
-                List.of("Clubs!B3: shaft mass, shaft balance and grip mass are assumed for 1 club: 9 iron."
+                List.of("Clubs!B3: shaft mass (107 g), shaft balance (17.28 in from the butt) and grip mass (50 g) are"
+                        + " assumed for 1 club: 9 iron."
                         + " Swingweight depends on them"),
-                told());
+                listed());
     }
 
     @Test
-    void spreadThatCounts_tellsOfMatchedClubs_oneLineForTheSameClubs() throws Exception {
+    void spreadThatCounts_namesMatchedClubs_oneLineForTheSameClubs() throws Exception {
         book.put("Clubs", 1, "Head mass", 270).sheet("Aims", "Measure, Importance");
         book.row("spread", 1);
         assertEquals(
                 List.of(
-                        "Clubs!B3: head mass is assumed for 1 club: 9 iron. Swingweight depends on it",
-                        "Clubs!B2: shaft mass, shaft balance and grip mass are assumed for 2 clubs: 7 iron and 9 iron."
+                        "Clubs!B3: head mass (284 g) is assumed for 1 club: 9 iron. Swingweight depends on it",
+                        "Clubs!B2: shaft mass (107 to 110 g), shaft balance (17.28 to 17.76 in from the butt) and grip"
+                                + " mass (50 g) are assumed for 2 clubs: 7 iron and 9 iron."
                                 + " Swingweight depends on them"),
-                told());
+                listed());
     }
 
     @Test
-    void matchByInertia_tellsOfHeadInertiaToo() throws Exception {
+    void matchByInertia_namesHeadInertiaToo() throws Exception {
         book.sheet("Aims", "Measure, Importance").row("spread", 1).sheet("Start", "Match by, inertia");
         assertEquals(
-                List.of("Clubs!B2: head mass, head inertia, shaft mass, shaft balance and grip mass are assumed for"
+                List.of("Clubs!B2: head mass (270 to 284 g), head inertia (2430 to 2556 g cm2), shaft mass (107 to 110 g),"
+                        + " shaft balance (17.28 to 17.76 in from the butt) and grip mass (50 g) are assumed for"
                         + " 2 clubs: 7 iron and 9 iron. Swingweight and club inertia depend on them"),
-                told());
+                listed());
     }
 
     @Test
-    void kit_tellsOfItsClub_andAReadSwingweightReplacesTheMasses() throws Exception {
+    void kit_namesItsClub_andAReadSwingweightReplacesTheMasses() throws Exception {
         book.put("Clubs", 1, "Kit", "Kit A").put("Clubs", 1, "Weighting", "Light");
         book.weights().row("Kit A", "Light", "Toe", 2, 0, 0, 0);
         assertEquals(
-                List.of("Clubs!B2: head mass, shaft mass, shaft balance and grip mass are assumed for 1 club: 7 iron."
+                List.of("Clubs!B2: head mass (270 g), shaft mass (110 g), shaft balance (17.76 in from the butt) and grip mass"
+                        + " (50 g) are assumed for 1 club: 7 iron."
                         + " Swingweight depends on them"),
-                told());
+                listed());
         book.put("Clubs", 1, "Swingweight", "D1");
-        assertEquals(List.of(), told());
+        assertEquals(List.of(), listed());
     }
 
     @Test
@@ -90,13 +94,14 @@ class BalanceMessagesTest {
         }
         book = many;
         assertEquals(
-                List.of("Clubs!C2: shaft mass, shaft balance and grip mass are assumed for 10 clubs: Club 1 of Ann,"
+                List.of("Clubs!C2: shaft mass (113 g), shaft balance (18.24 in from the butt) and grip mass (50 g) are assumed"
+                        + " for 10 clubs: Club 1 of Ann,"
                         + " Club 2 of Ann, Club 3 of Ann, Club 4 of Ann, Club 5 of Ann, Club 6 of Ben, Club 7 of Ben,"
                         + " Club 8 of Ben and 2 more. Swingweight depends on them"),
-                told());
+                listed());
     }
 
-    private List<String> told() throws IOException {
+    private List<String> listed() throws IOException {
         return Planning.check(book.write(folder.resolve("book.xlsx"))).stream()
                 .filter(message -> message.severity() != Message.Severity.PROBLEM)
                 .filter(message -> message.text().contains("Swingweight"))

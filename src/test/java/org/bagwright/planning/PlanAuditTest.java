@@ -101,10 +101,7 @@ class PlanAuditTest {
         List<SlotOptions> slots = new ArrayList<>(bag.options().slots());
         slots.set(0, new SlotOptions(slot.slot(), slot.clubs(), options, slot.todayIndex(), slot.openIndexes()));
         BagOptions changed = new BagOptions(
-                bag.golfer(),
-                slots,
-                bag.options().gapWishM(),
-                bag.options().aims());
+                bag.golfer(), slots, bag.options().gapWishM(), bag.options().aims());
         return BagResult.of(changed, bag.today(), bag.planned());
     }
 }

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 
 /**
  * Spoils valid books at random and runs the commands on them. Each try depends on the seed and its own number only, so one
- * alone can be run again: {@code -Dfuzz.seed=1 -Dfuzz.from=4711 -Dfuzz.tries=1}.
+ * alone can be run again: {@code seed=1 from=4711 tries=1}.
  */
 public final class Fuzz {
     /** Time on the processor, so that other work on the machine does not count. */

@@ -82,8 +82,7 @@ public final class FaultTable {
                 """
                 # Faults while writing
 
-                Made by `mvn -Pbench test-compile exec:exec@faults`, which tries each fault on the demo book trio and then looks
-                into the folder. **Lost** is any try after which the book is neither the old one, byte for byte, nor a whole
+                Made by `FaultTable`, which tries each fault on the demo book trio and then looks into the folder. **Lost** is any try after which the book is neither the old one, byte for byte, nor a whole
                 new one (opens, has the sheet Plan, every input cell as it was); a backup is halved; the old book stands
                 nowhere; a stray file is there that the next run does not remove; or the exit code or the message is wrong.
 

@@ -10,15 +10,15 @@ import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.LoftAdvice;
 import org.bagwright.domain.plan.Sensitivity;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /** What a terminal shows of a bag's outlook: the least sure gap, and drivers that are far from their best loft. */
 final class OutlookText {
     private static final double WORTH_SAYING_DEG = 1;
 
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
-    OutlookText(DistanceUnit distance) {
+    OutlookText(LengthUnit distance) {
         this.distance = distance;
     }
 

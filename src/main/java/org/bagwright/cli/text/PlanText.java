@@ -14,14 +14,14 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /** A plan as a terminal shows it: how good, the ladder, what to change. */
 public final class PlanText {
     private static final int PICTURE_CHARS = 44;
 
     private final BookResult result;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
     public PlanText(BookResult result) {
         this.result = result;

@@ -34,11 +34,6 @@ public record Aims(Map<Measure, Aim> byMeasure) {
         return byMeasure.get(measure);
     }
 
-    /** The same aims with another one for its measure. */
-    public Aims with(Aim other) {
-        return mapped(aim -> aim.measure() == other.measure() ? other : aim);
-    }
-
     /** The aims with something changed in each. */
     public Aims mapped(UnaryOperator<Aim> change) {
         Map<Measure, Aim> changed = new EnumMap<>(Measure.class);

@@ -3,7 +3,7 @@ package org.bagwright.domain.book;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /**
  * What a plan is judged by, in the order in which books and sheets show it: its scope, its unit, and what counts where a
@@ -13,8 +13,8 @@ public enum Measure {
     LOFT(Scope.CLUB, MeasureUnit.DEGREE, 0.5, 1),
     LIE(Scope.CLUB, MeasureUnit.DEGREE, 1, 0.5),
     SITS(Scope.CLUB, MeasureUnit.DEGREE, 1, 1),
-    CARRY(Scope.CLUB, MeasureUnit.DISTANCE, DistanceUnit.YARD.toM(5), 1),
-    GAP(Scope.NEIGHBOURS, MeasureUnit.DISTANCE, DistanceUnit.YARD.toM(3), 2),
+    CARRY(Scope.CLUB, MeasureUnit.DISTANCE, LengthUnit.YARD.toM(5), 1),
+    GAP(Scope.NEIGHBOURS, MeasureUnit.DISTANCE, LengthUnit.YARD.toM(3), 2),
     SWINGWEIGHT(Scope.CLUB, MeasureUnit.POINT, 1, 0.5),
     SPREAD(Scope.GROUP, MeasureUnit.MATCH, 1, 0),
     CHANGE(Scope.ITEMS, MeasureUnit.ITEM, 1, 0.05);

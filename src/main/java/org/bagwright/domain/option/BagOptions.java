@@ -8,7 +8,6 @@ import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.club.Club;
 import org.bagwright.domain.units.Checks;
 
 /**
@@ -21,18 +20,14 @@ import org.bagwright.domain.units.Checks;
  */
 public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM, Aims aims) {
 
+    /** The clubs that the rules of the game allow in a bag. */
+    public static final int MOST_CLUBS = 14;
+
     /** Whether an option may be taken. */
     @FunctionalInterface
     public interface OpenTest {
         /** Whether the option in this place of the slot in this place may be taken. */
         boolean isOpen(int slot, int option);
-    }
-
-    /** Whether a must is kept. */
-    @FunctionalInterface
-    public interface MustTest {
-        /** Whether the must of a measure is kept: that of one club, or of the whole bag if there is no club. */
-        boolean keeps(Measure measure, Optional<Club> club);
     }
 
     public BagOptions {
@@ -98,10 +93,7 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
                 .map(slot -> slot.mapped(option -> option.keepingMusts(kept)))
                 .toList();
         return new BagOptions(
-                golfer,
-                fewer,
-                gapWishM,
-                aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
+                golfer, fewer, gapWishM, aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
     }
 
     /** The musts of single clubs are kept or not in their options. */

@@ -46,9 +46,8 @@ public record ClubSetup(
     /** How far it is off by every measure by which anything is wanted of it, in the measure's unit. */
     public Map<Measure, Double> deviations() {
         Map<Measure, Double> off = new EnumMap<>(Measure.class);
-        wishes.byMeasure()
-                .forEach((measure, wanted) -> value(measure)
-                        .ifPresent(value -> off.put(measure, wanted.deviationMeasureUnits(value))));
+        wishes.byMeasure().forEach((measure, wanted) -> value(measure)
+                .ifPresent(value -> off.put(measure, wanted.deviationMeasureUnits(value))));
         return off;
     }
 }

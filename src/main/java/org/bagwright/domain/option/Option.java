@@ -27,7 +27,7 @@ public record Option(
         Set<ClosedReason> barriers,
         List<Integer> takes) {
 
-    /** What stands in the place of a club's name where a slot is left empty. */
+    /** The name of a slot that is left empty, in place of a club's. */
     public static final String LEFT_OUT = "left out";
 
     public Option {
@@ -48,7 +48,7 @@ public record Option(
     }
 
     /** The same option with the musts that a test keeps; what is broken of the others counts no more. */
-    Option keepingMusts(BagOptions.MustTest kept) {
+    Option keepingMusts(MustTest kept) {
         Optional<Club> club = setup.map(ClubSetup::club);
         Terms fewer = terms.keepingMusts(measure -> kept.keeps(measure, club));
         return new Option(key, setup, changes, fewer, barriers, takes);

@@ -33,7 +33,7 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
         return options.get(todayIndex);
     }
 
-    /** The club that stands for the slot: today's, or the first that may fill it. */
+    /** The club that gives the slot its name: today's, or the first that may fill it. */
     public Club main() {
         return today().setup().map(ClubSetup::club).orElse(clubs.get(0));
     }

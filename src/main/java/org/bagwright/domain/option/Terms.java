@@ -95,9 +95,7 @@ public final class Terms {
     /** The same points, with the broken musts of these measures only. */
     public Terms keepingMusts(Predicate<Measure> kept) {
         Terms terms = new Terms(points, new long[COUNT]);
-        broken().stream()
-                .filter(kept)
-                .forEach(measure -> terms.breaks[measure.ordinal()] = breaks(measure));
+        broken().stream().filter(kept).forEach(measure -> terms.breaks[measure.ordinal()] = breaks(measure));
         return terms;
     }
 
@@ -118,7 +116,8 @@ public final class Terms {
     public String toString() {
         return Arrays.stream(Measure.values())
                 .filter(measure -> points(measure) != 0 || breaks(measure) != 0)
-                .map(measure -> measure + "=" + points(measure) + (breaks(measure) == 0 ? "" : " (" + breaks(measure) + ")"))
+                .map(measure ->
+                        measure + "=" + points(measure) + (breaks(measure) == 0 ? "" : " (" + breaks(measure) + ")"))
                 .toList()
                 .toString();
     }

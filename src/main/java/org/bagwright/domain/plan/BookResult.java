@@ -92,8 +92,8 @@ public record BookResult(
     private long stockBreaks(Function<BagResult, BagState> state) {
         return BREAK_THOUSANDTHS
                 * IntStream.range(0, stock.size())
-                        .mapToLong(item -> Math.max(
-                                0, taken(item, state) - stock.get(item).available()))
+                        .mapToLong(item ->
+                                Math.max(0, taken(item, state) - stock.get(item).available()))
                         .sum();
     }
 }

@@ -2,6 +2,7 @@ package org.bagwright.domain.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.Option;
@@ -26,8 +27,8 @@ public record OptionChange(Option from, Option to) {
     }
 
     /**
-     * How the club that fills the slot afterwards is set before anything is done to it: as before, or where it comes new
-     * into the bag as its own row of the book says.
+     * How the club that fills the slot in the end is set up at first: as before, or as its own row of the book says where
+     * it is new in the bag.
      *
      * @throws IllegalStateException if the slot is left empty
      */
@@ -48,21 +49,17 @@ public record OptionChange(Option from, Option to) {
         if (putsClubIn()) {
             items.add(from.isEmpty() ? "put in" : "in place of " + from.clubText());
         }
-        Choice before = choiceBefore();
-        Choice after = to.choice();
+        addSetUp(items, choiceBefore(), to.choice());
+        return items;
+    }
+
+    private static void addSetUp(List<String> items, Choice before, Choice after) {
+        Bend bent = before.bend();
+        Bend toBend = after.bend();
         add(items, "setting", before.settingText(), after.settingText());
         add(items, "weighting", before.weightingText(), after.weightingText());
-        add(
-                items,
-                "loft bend",
-                bendText(before.bend().loftDeg()),
-                bendText(after.bend().loftDeg()));
-        add(
-                items,
-                "lie bend",
-                bendText(before.bend().lieDeg()),
-                bendText(after.bend().lieDeg()));
-        return items;
+        add(items, "loft bend", bendText(bent.loftDeg()), bendText(toBend.loftDeg()));
+        add(items, "lie bend", bendText(bent.lieDeg()), bendText(toBend.lieDeg()));
     }
 
     /** The club and everything that is done to it, such as {@code Driver: setting 1 -> 4, weighting even -> heel}. */

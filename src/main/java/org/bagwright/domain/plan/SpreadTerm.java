@@ -13,8 +13,7 @@ import org.bagwright.domain.option.Terms;
  * @param penaltyPoints what the deviation costs, points
  * @param mustBreaks how far the must of spread is broken, thousandths of a tolerance
  */
-public record SpreadTerm(
-        int index, String group, double deviationMeasureUnits, double penaltyPoints, long mustBreaks) {
+public record SpreadTerm(int index, String group, double deviationMeasureUnits, double penaltyPoints, long mustBreaks) {
 
     /** What it costs by measure. */
     public Terms terms() {

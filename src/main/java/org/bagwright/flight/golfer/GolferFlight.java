@@ -20,7 +20,7 @@ import org.bagwright.flight.Launch;
 
 /**
  * One golfer's shots with every club of his bag at any loft. Today's set-up reproduces the median of his measured shots;
- * other lofts are changes from there. What was not measured is borrowed from clubs that were, or else assumed, and said so.
+ * other lofts are changes from there. What was not measured is borrowed from clubs that were, or else assumed; the messages list it.
  */
 public final class GolferFlight {
     private final BallFlight flights;
@@ -52,11 +52,10 @@ public final class GolferFlight {
             List<Shot> shotsOfThisGolfer) {
         AirConditions air = golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
         BallFlight flights = new BallFlight(air, settings.ballModel());
-        FitInput input =
-                FitInput.of(flights, new FitterUnits(settings.units()), golfer, bag, todayLoftDeg, shotsOfThisGolfer);
+        FitterUnits words = new FitterUnits(settings.units());
+        FitInput input = FitInput.of(flights, words, golfer, bag, todayLoftDeg, shotsOfThisGolfer);
         double dragRatio = new GolferFit(flights, input.clubs()).settle();
-        List<Message> messages =
-                new FitMessages(new FitterUnits(settings.units()), flights, settings.ballModel(), input).all(dragRatio);
+        List<Message> messages = new FitMessages(words, flights, settings.ballModel(), input).all(dragRatio);
         return new GolferFlight(flights, input.clubs(), dragRatio, messages);
     }
 
@@ -101,7 +100,7 @@ public final class GolferFlight {
      * today's centre of gravity, since that is what the golfer's shots contain; with another weighting the same point of the
      * face meets the ball, and the change that a free rigid head then makes is added to his own shot. Without a change of
      * mass and centre of gravity it is that shot to 1e-12. Speed, path and delivered loft of the head are held: a heavier
-     * head would be swung slower, and a golfer may change how he strikes; neither is modelled. The stated loft stands for the
+     * head would be swung slower, and a golfer may change how he strikes; neither is modelled. The stated loft is taken for the
      * design loft of the head, and its scorelines are taken as level at the ball: each degree that either is off turns the
      * shift of the centre of gravity by a degree, 1.7 % of it.
      *
@@ -110,7 +109,7 @@ public final class GolferFlight {
     public ShotPrediction predict(Club club, double presentedLoftDeg, double faceClosedDeg, WeightedHead head) {
         check(club, presentedLoftDeg, faceClosedDeg);
         ClubFit fit = fitOf(club);
-        BallStart start = fit.delivery().start(fit.today(), presentedLoftDeg, faceClosedDeg, head);
+        BallStart start = new WeightedBlow(fit.delivery(), fit.today(), presentedLoftDeg, faceClosedDeg, head).start();
         return shot(start.launch(), start, fit.delivery());
     }
 
@@ -170,7 +169,7 @@ public final class GolferFlight {
     }
 
     /** The golfer's factor on the drag of the published ball, fitted to his carries; 1 without any. */
-    public double dragRatio() {
+    double dragRatio() {
         return dragRatio;
     }
 

@@ -8,10 +8,8 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Shot.Measured;
 import org.bagwright.flight.Ball;
 import org.bagwright.flight.BallFlight;
-import org.bagwright.flight.Impact;
 import org.bagwright.flight.Launch;
-import org.bagwright.flight.Restitution;
-import org.bagwright.flight.Solve;
+import org.bagwright.flight.PointHead;
 
 /** What no club and no ball can do: shots that must be mistakes of the monitor or of the keyboard. */
 final class ShotChecks {
@@ -36,13 +34,13 @@ final class ShotChecks {
      * @param knownHeadMps the head speed of the shot or stated for the club, m/s; empty when it is only guessed
      */
     List<Message> problems(Shot shot, ClubToday club, Delivery plain, OptionalDouble knownHeadMps) {
-        Impact.Head head = club.head(knownHeadMps.orElse(plain.headSpeedMps()));
+        PointHead head = club.head(knownHeadMps.orElse(plain.headSpeedMps()));
         Measured measured = shot.measured();
         double attackDeg = measured.attackDeg().orElse(plain.attackDeg());
         List<String> found = new ArrayList<>();
         OptionalDouble spinLoftDeg = OptionalDouble.empty();
         if (measured.launchDeg().isPresent()) {
-            spinLoftDeg = Solve.spinLoftDeg(head, measured.launchDeg().getAsDouble() - attackDeg);
+            spinLoftDeg = head.spinLoftDeg(measured.launchDeg().getAsDouble() - attackDeg);
             checkLaunch(measured.launchDeg().getAsDouble(), attackDeg, spinLoftDeg, club, found);
         }
         if (knownHeadMps.isPresent() && measured.ballSpeedMps().isPresent()) {
@@ -75,24 +73,23 @@ final class ShotChecks {
         }
     }
 
-    private void checkBallSpeed(double ballMps, Impact.Head head, double spinLoftDeg, List<String> found) {
-        Impact.Head perfect = new Impact.Head(head.speedMps(), head.massKg(), Restitution.PERFECT);
-        double mostMps = Impact.strike(perfect, Ball.STANDARD, spinLoftDeg).ballSpeedMps();
+    private void checkBallSpeed(double ballMps, PointHead head, double spinLoftDeg, List<String> found) {
+        double mostMps = head.perfect().strike(Ball.STANDARD, spinLoftDeg).ballSpeedMps();
         if (ballMps > mostMps * (1 + 1e-9)) {
             found.add("Ball speed " + words.speed(ballMps) + " is more than even a perfect hit gives at head speed "
                     + words.speed(head.speedMps()) + ": at most " + words.speed(mostMps) + ".");
         }
     }
 
-    private static void checkSpin(double spinRpm, Impact.Head head, double spinLoftDeg, List<String> found) {
-        double usualRpm = Impact.strike(head, Ball.STANDARD, spinLoftDeg).spinRpm();
+    private static void checkSpin(double spinRpm, PointHead head, double spinLoftDeg, List<String> found) {
+        double usualRpm = head.strike(Ball.STANDARD, spinLoftDeg).spinRpm();
         if (!(spinRpm <= MOST_SPIN_FACTOR * usualRpm && spinRpm >= usualRpm / MOST_SPIN_FACTOR)) {
             found.add("Spin " + FitterUnits.spin(spinRpm) + " does not fit the launch, which needs about "
                     + FitterUnits.spin(usualRpm) + ".");
         }
     }
 
-    private void checkCarry(Measured shot, Impact.Head head, OptionalDouble knownHeadMps, List<String> found) {
+    private void checkCarry(Measured shot, PointHead head, OptionalDouble knownHeadMps, List<String> found) {
         double carryM = shot.carryM().getAsDouble();
         OptionalDouble mostM = shot.ballSpeedMps().isPresent() || knownHeadMps.isPresent()
                 ? OptionalDouble.of(mostCarryM(shot, head))
@@ -107,10 +104,9 @@ final class ShotChecks {
      * With a full launch, one and a half times the flight of the ball model, which is more than any ball, wind or air
      * explains; else the longest throw in a vacuum, with the ball speed of a perfect blow where none is given. (The vacuum range at the shot's own launch is no limit: lift beats it.)
      */
-    private double mostCarryM(Measured shot, Impact.Head head) {
-        Impact.Head perfect = new Impact.Head(head.speedMps(), head.massKg(), Restitution.PERFECT);
+    private double mostCarryM(Measured shot, PointHead head) {
         double ballMps = shot.ballSpeedMps()
-                .orElseGet(() -> Impact.strike(perfect, Ball.STANDARD, 0).ballSpeedMps());
+                .orElseGet(() -> head.perfect().strike(Ball.STANDARD, 0).ballSpeedMps());
         double vacuumM = ballMps * ballMps / BallFlight.GRAVITY_MPS2;
         if (shot.ballSpeedMps().isEmpty()
                 || shot.launchDeg().isEmpty()

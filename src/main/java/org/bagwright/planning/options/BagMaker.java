@@ -74,10 +74,7 @@ public final class BagMaker {
         about.soles(clubs).ifPresent(messages::add);
         about.face(slots).ifPresent(messages::add);
         return new BagOptions(
-                golfer,
-                slots,
-                golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)),
-                book.aims());
+                golfer, slots, golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)), book.aims());
     }
 
     /** All by which the options of a golfer's clubs are computed. */

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.plan.LoftAdvice;
 import org.bagwright.domain.plan.Sensitivity;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.flight.BestLoft;
 import org.bagwright.flight.golfer.GolferFlight;
 
@@ -18,7 +18,7 @@ record Sensitivities(GolferFlight flight, Club club) {
     private static final double STEP_DEG = 0.25;
     private static final double SPEED_STEP_RATIO = 0.0025;
     private static final double SAME_LOFT_DEG = 0.5;
-    private static final double SAME_CARRY_M = DistanceUnit.YARD.toM(0.3);
+    private static final double SAME_CARRY_M = LengthUnit.YARD.toM(0.3);
 
     /** @param loftDeg the loft that its planned option presents at address, degrees */
     Sensitivity at(double loftDeg) {

@@ -17,9 +17,10 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.search.BagSearch;
 
 /**
- * The smallest set of musts of a bag that cannot all be met. Every plan that meets some musts leaves others broken, and a
- * conflict has to hold at least one of those: so the smallest set that meets all such lists of broken ones is asked for,
- * tried, and either cannot be met, which makes it the answer, or gives another list.
+ * The smallest set of musts of a bag that cannot all be met. A plan that keeps some musts breaks others, and the set that
+ * is sought contains at least one of the broken ones. So take the smallest set that has one of every such list, and plan
+ * with these musts only: either no plan keeps them, which makes the set the answer, or the plan breaks others, which are
+ * another list.
  */
 final class MustConflict {
     private static final int MOST_ROUNDS = 60;
@@ -35,7 +36,8 @@ final class MustConflict {
             return switch (measure.scope()) {
                 case NEIGHBOURS -> "the " + measure.label() + "s";
                 case GROUP -> "the " + measure.label() + " of clubs of a group";
-                case CLUB, ITEMS -> measure.label() + club.map(of -> " of " + of.name()).orElse("");
+                case CLUB, ITEMS ->
+                    measure.label() + club.map(of -> " of " + of.name()).orElse("");
             };
         }
     }

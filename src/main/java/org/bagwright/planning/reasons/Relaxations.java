@@ -18,7 +18,7 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.search.BagSearch;
 
-/** What holds a plan back: each pin, limit and must by itself let go, and the bag planned again. */
+/** What holds a plan back: drops each pin, limit and must by itself and plans the bag again. */
 final class Relaxations {
     private static final double WORTH_SAYING_POINTS = 0.005;
 
@@ -101,9 +101,8 @@ final class Relaxations {
 
     private void shaft() {
         if (bag.golfer().address().keepsShaftAligned()) {
-            BagOptions free = bag.withOpen(
-                    (place, option) ->
-                            isOpenNow(place, option) || isOpenWithout(place, option, Set.of(ClosedReason.SHAFT)));
+            BagOptions free = bag.withOpen((place, option) ->
+                    isOpenNow(place, option) || isOpenWithout(place, option, Set.of(ClosedReason.SHAFT)));
             tell(
                     bag.golfer().cell(),
                     "let settings turn the shaft of " + bag.golfer().name(),

@@ -7,7 +7,6 @@ import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
 import org.bagwright.search.exact.ExactOption;
-import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.WholeTerms;
 
 /**
@@ -99,10 +98,6 @@ public record Candidate(
         return 0;
     }
 
-    public Cost ownCost() {
-        return own.cost().plus(new Cost(closed ? 1 : 0, 0, 0));
-    }
-
     /**
      * The option for the exact search.
      *
@@ -110,17 +105,13 @@ public record Candidate(
      * @param groups the names of the groups of its bag
      */
     ExactOption exact(List<StockPile> piles, List<String> groups) {
+        List<Integer> takes = piles.stream().map(pile -> pieces(pile.item())).toList();
         return new ExactOption(
                 index,
                 own.cost().breaks(),
                 own.cost().micropoints(),
-                changes,
-                carried(),
-                flies(),
-                carryM(),
-                wishM(),
-                piles.stream().map(pile -> pieces(pile.item())).toList(),
-                match.map(value -> groups.indexOf(value.group())).orElse(ExactOption.NO_GROUP),
-                match.map(MatchValue::valueMeasureUnits).orElse(0.0));
+                new ExactOption.Needs(changes, carried(), takes),
+                flies() ? Optional.of(new ExactOption.Flight(carryM(), wishM())) : Optional.empty(),
+                match.map(value -> new ExactOption.Match(groups.indexOf(value.group()), value.valueMeasureUnits())));
     }
 }

@@ -70,7 +70,7 @@ public final class PlainScore {
         return cost;
     }
 
-    /** The score as it is told: the penalty as the plain sum of its terms, without the rounding that decides. */
+    /** The score that people see: the penalty is the plain sum of its terms, without the rounding of the search. */
     public BagScore score() {
         double penaltyPoints = options.stream()
                 .mapToDouble(option -> option.terms().totalPoints())

@@ -7,6 +7,7 @@ import org.bagwright.search.model.Candidate.Taken;
 import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.SlotAssignment;
 import org.bagwright.search.model.StockPile;
+import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.stream.Constraint;
@@ -82,10 +83,9 @@ public final class BagConstraintProvider implements ConstraintProvider {
     Constraint ownMust(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
                 .filter(seat -> seat.choice().own().cost().breaks() > 0)
-                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), seat -> seat.choice()
-                        .own()
-                        .cost()
-                        .breaks())
+                .penalizeLong(
+                        HardMediumSoftLongScore.ofMedium(1),
+                        seat -> seat.choice().own().cost().breaks())
                 .asConstraint("own must");
     }
 
@@ -112,7 +112,7 @@ public final class BagConstraintProvider implements ConstraintProvider {
     Constraint spreadMust(ConstraintFactory factory) {
         return groups(factory)
                 .filter((bag, group, values) -> bag.spreadAim().must())
-                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), (bag, group, values) -> PenaltyRules.spread(
+                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), (bag, group, values) -> Cost.spread(
                                 bag.spreadAim(), values)
                         .breaks())
                 .asConstraint("spread must");
@@ -121,9 +121,9 @@ public final class BagConstraintProvider implements ConstraintProvider {
     /** What each option costs by itself by one measure. */
     Constraint own(ConstraintFactory factory, Measure measure) {
         return factory.forEach(SlotAssignment.class)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, seat -> seat.choice()
-                        .own()
-                        .micropoints(measure))
+                .penalizeLong(
+                        HardMediumSoftLongScore.ONE_SOFT,
+                        seat -> seat.choice().own().micropoints(measure))
                 .asConstraint(measure.label());
     }
 
@@ -140,16 +140,16 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint spread(ConstraintFactory factory) {
         return groups(factory)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> PenaltyRules.spread(
-                                bag.spreadAim(), values)
-                        .micropoints())
+                .penalizeLong(
+                        HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> Cost.spread(bag.spreadAim(), values)
+                                .micropoints())
                 .asConstraint("spread");
     }
 
     /**
      * Each club that flies with the next one that does in the same bag. Pairs with a slot between them that always flies
      * are left out at once, which made the search four to five times faster; only where slots may be passed over does it
-     * take a look at what lies between.
+     * take a look at what is between.
      */
     private static BiConstraintStream<SlotAssignment, SlotAssignment> neighbours(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)

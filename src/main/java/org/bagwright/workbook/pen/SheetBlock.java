@@ -5,7 +5,7 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
 
 /** What the tables of several result sheets share: bands with a name, rows of headings, numbers that may be missing. */
@@ -25,7 +25,7 @@ public final class SheetBlock {
     private static final double BREAK_THOUSANDTHS = 1000;
 
     private final SheetPen pen;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
     public SheetBlock(SheetPen pen, Units units) {
         this.pen = pen;

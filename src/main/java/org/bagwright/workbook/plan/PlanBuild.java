@@ -28,11 +28,11 @@ final class PlanBuild {
 
     void write() {
         String length = units.length() == LengthUnit.INCH ? "0.00" : "0";
-        looked(PlanColumn.LIVE_LENGTH, SettingsColumn.LENGTH, length);
+        looked(PlanColumn.LIVE_LENGTH, length);
         change(PlanColumn.LENGTH_CHANGE, SettingsColumn.LENGTH, "+" + length + ";-" + length + ";0");
         change(PlanColumn.HEAD_MASS_CHANGE, SettingsColumn.HEAD_MASS, "+0.0;-0.0;0");
-        looked(PlanColumn.LIVE_TOTAL_MASS, SettingsColumn.TOTAL_MASS, "0");
-        looked(PlanColumn.LIVE_POINTS, SettingsColumn.SWINGWEIGHT, "0.00");
+        looked(PlanColumn.LIVE_TOTAL_MASS, "0");
+        looked(PlanColumn.LIVE_POINTS, "0.00");
         text(PlanColumn.TODAY_SWINGWEIGHT, PlanState.TODAY);
         text(PlanColumn.LIVE_SWINGWEIGHT, PlanState.LIVE);
         pen.number(
@@ -55,7 +55,8 @@ final class PlanBuild {
         return OptionalDouble.of(SwingweightCells.gramsAtHead(target, build.swingweight(), build.lengthM()));
     }
 
-    private void looked(PlanColumn column, SettingsColumn from, String format) {
+    private void looked(PlanColumn column, String format) {
+        SettingsColumn from = column.source().orElseThrow();
         String formula = formulas.looked(PlanState.LIVE, from, place);
         pen.number(column, format, formula, pen.value(PlanState.LIVE, from));
     }

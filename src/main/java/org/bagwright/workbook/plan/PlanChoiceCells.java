@@ -79,12 +79,13 @@ final class PlanChoiceCells {
     }
 
     private boolean isChoice(PlanState state, PlanQuantity what) {
-        return state == PlanState.LIVE && lists.isChoice(slot, what.source());
+        return state == PlanState.LIVE && lists.isChoice(slot, what.source().orElseThrow());
     }
 
     private void dropDown(PlanState state, PlanQuantity what) {
         if (isChoice(state, what)) {
-            String listed = lists.list(slot, what.source(), row.place().at(PlanColumn.LIVE_LIST));
+            String listed =
+                    lists.list(slot, what.source().orElseThrow(), row.place().at(PlanColumn.LIVE_LIST));
             dropDown(PlanColumn.of(state, what), listed);
         }
     }

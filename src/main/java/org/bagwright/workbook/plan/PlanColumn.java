@@ -36,33 +36,33 @@ public enum PlanColumn implements SheetColumn {
     PIN("Your choice", "Pin", 10.5),
 
     LIVE_LOFT(PlanState.LIVE, PlanQuantity.LOFT, "Live", "Live loft [deg]", 10.5),
-    LIVE_LIE("Live", "Live lie [deg]", 9),
-    LIVE_SITS("Live", "Live sits [deg closed]", 10.5),
-    LIVE_START_LINE("Live", "Live start line [deg closed]", 8),
-    LIVE_CONTACT("Live", "Live contact shift [mm forward]", 9),
-    LIVE_SHAFT_TURN("Live", "Live shaft turn [deg]", 8),
-    LIVE_LAUNCH("Live", "Live launch [deg]", 7.5),
-    LIVE_SPIN("Live", "Live spin [rpm]", 7.5),
-    LIVE_LANDING("Live", "Live landing [deg]", 8.5),
+    LIVE_LIE(SettingsColumn.LIE, "Live", "Live lie [deg]", 9),
+    LIVE_SITS(SettingsColumn.SITS, "Live", "Live sits [deg closed]", 10.5),
+    LIVE_START_LINE(SettingsColumn.START, "Live", "Live start line [deg closed]", 8),
+    LIVE_CONTACT(SettingsColumn.CONTACT, "Live", "Live contact shift [mm forward]", 9),
+    LIVE_SHAFT_TURN(SettingsColumn.SHAFT_TURN, "Live", "Live shaft turn [deg]", 8),
+    LIVE_LAUNCH(SettingsColumn.LAUNCH, "Live", "Live launch [deg]", 7.5),
+    LIVE_SPIN(SettingsColumn.SPIN, "Live", "Live spin [rpm]", 7.5),
+    LIVE_LANDING(SettingsColumn.LANDING, "Live", "Live landing [deg]", 8.5),
     LIVE_CARRY(PlanState.LIVE, PlanQuantity.CARRY, "Live", "Live carry [DIST]", 7.5),
     LIVE_GAP(PlanState.LIVE, PlanQuantity.GAP, "Live", "Live gap [DIST]", 7.5),
-    GAP_WISH("Live", "Gap wish [DIST]", 7.5),
+    GAP_WISH(SettingsColumn.GAP_WISH, "Live", "Gap wish [DIST]", 7.5),
     LIVE_CHANGES(PlanState.LIVE, PlanQuantity.CHANGES, "Live", "Live changes", 8.5),
     LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, "Live", "Live penalty", 8.5),
     LIVE_FIT("Live", "Live fit", 12),
 
-    LIVE_LENGTH("Live build", "Live length [LEN]", 8),
+    LIVE_LENGTH(SettingsColumn.LENGTH, "Live build", "Live length [LEN]", 8),
     LENGTH_CHANGE("Live build", "Length change [LEN]", 8.5),
     HEAD_MASS_CHANGE("Live build", "Head mass change [g]", 8.5),
-    LIVE_TOTAL_MASS("Live build", "Live total mass [g]", 8),
-    TODAY_SWINGWEIGHT("Live build", "Today swing- weight", 8),
-    LIVE_SWINGWEIGHT("Live build", "Live swing- weight", 8),
+    LIVE_TOTAL_MASS(SettingsColumn.TOTAL_MASS, "Live build", "Live total mass [g]", 8),
+    TODAY_SWINGWEIGHT(SettingsColumn.SWINGWEIGHT_TEXT, "Live build", "Today swing- weight", 8),
+    LIVE_SWINGWEIGHT(SettingsColumn.SWINGWEIGHT_TEXT, "Live build", "Live swing- weight", 8),
     HEAD_GRAMS("Live build", "To swingweight target, at head [g]", 11),
 
-    LOFT_TARGET("Wanted", "Loft target [deg]", 8),
-    LIE_TARGET("Wanted", "Lie target [deg]", 8),
-    CARRY_TARGET("Wanted", "Carry target [DIST]", 8),
-    SWINGWEIGHT_TARGET("Wanted", "Swing- weight target", 8),
+    LOFT_TARGET(SettingsColumn.LOFT_TARGET, "Wanted", "Loft target [deg]", 8),
+    LIE_TARGET(SettingsColumn.LIE_TARGET, "Wanted", "Lie target [deg]", 8),
+    CARRY_TARGET(SettingsColumn.CARRY_TARGET, "Wanted", "Carry target [DIST]", 8),
+    SWINGWEIGHT_TARGET(SettingsColumn.TARGET_TEXT, "Wanted", "Swing- weight target", 8),
     MOST_OPEN("Wanted", "Most open [deg closed]", 8),
     MOST_CLOSED("Wanted", "Most closed [deg closed]", 8),
 
@@ -84,8 +84,8 @@ public enum PlanColumn implements SheetColumn {
     LIVE_MATCH(PlanState.LIVE, PlanQuantity.MATCH, Group.SUMS, "Live match value", 8),
     TODAY_CHANGES(PlanState.TODAY, PlanQuantity.CHANGES, Group.SUMS, "Today changes", 8),
     PLANNED_CHANGES(PlanState.PLANNED, PlanQuantity.CHANGES, Group.SUMS, "Planned changes", 8),
-    LIVE_POINTS(Group.SUMS, "Live swing- weight [points from A0]", 10),
-    TARGET_POINTS(Group.SUMS, "Target swing- weight [points from A0]", 10),
+    LIVE_POINTS(SettingsColumn.SWINGWEIGHT, Group.SUMS, "Live swing- weight [points from A0]", 10),
+    TARGET_POINTS(SettingsColumn.SWINGWEIGHT_TARGET, Group.SUMS, "Target swing- weight [points from A0]", 10),
     LIVE_WORST(Group.SUMS, "Live worst miss [tolerances]", 10);
 
     /** Where the columns with the terms begin, before the last column; see {@link TermColumn}. */
@@ -96,9 +96,9 @@ public enum PlanColumn implements SheetColumn {
 
     static {
         for (PlanColumn column : values()) {
-            column.held.ifPresent(held -> BY_STATE
-                    .computeIfAbsent(held.state(), state -> new EnumMap<>(PlanQuantity.class))
-                    .put(held.quantity(), column));
+            column.held.ifPresent(
+                    held -> BY_STATE.computeIfAbsent(held.state(), state -> new EnumMap<>(PlanQuantity.class))
+                            .put(held.quantity(), column));
         }
     }
 
@@ -106,20 +106,26 @@ public enum PlanColumn implements SheetColumn {
     private record Held(PlanState state, PlanQuantity quantity) {}
 
     private final Optional<Held> held;
+    private final Optional<SettingsColumn> source;
     private final String group;
     private final String heading;
     private final double widthChars;
 
     PlanColumn(String group, String heading, double widthChars) {
-        this(Optional.empty(), group, heading, widthChars);
+        this(Optional.empty(), Optional.empty(), group, heading, widthChars);
+    }
+
+    PlanColumn(SettingsColumn source, String group, String heading, double widthChars) {
+        this(Optional.empty(), Optional.of(source), group, heading, widthChars);
     }
 
     PlanColumn(PlanState state, PlanQuantity quantity, String group, String heading, double widthChars) {
-        this(Optional.of(new Held(state, quantity)), group, heading, widthChars);
+        this(Optional.of(new Held(state, quantity)), quantity.source(), group, heading, widthChars);
     }
 
-    PlanColumn(Optional<Held> held, String group, String heading, double widthChars) {
+    PlanColumn(Optional<Held> held, Optional<SettingsColumn> source, String group, String heading, double widthChars) {
         this.held = held;
+        this.source = source;
         this.group = group;
         this.heading = heading;
         this.widthChars = widthChars;
@@ -128,6 +134,16 @@ public enum PlanColumn implements SheetColumn {
     /** The column of a state with something that all states have. */
     public static PlanColumn of(PlanState state, PlanQuantity quantity) {
         return BY_STATE.get(state).get(quantity);
+    }
+
+    /** The column with the same quantity of a state; this one if only one state has it. */
+    PlanColumn in(PlanState state) {
+        return held.map(mine -> of(state, mine.quantity())).orElse(this);
+    }
+
+    /** The column of the sheet Settings from which it is looked up; empty if the sheet Plan computes it itself. */
+    Optional<SettingsColumn> source() {
+        return source;
     }
 
     @Override

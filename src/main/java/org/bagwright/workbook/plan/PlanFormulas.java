@@ -48,7 +48,8 @@ final class PlanFormulas {
         if (state != PlanState.LIVE || place.fixed()) {
             return cell;
         }
-        return "IF(" + cell + "=\"\",INDEX(" + settings.lists().own(place.slot(), choice.source()) + ","
+        return "IF(" + cell + "=\"\",INDEX("
+                + settings.lists().own(place.slot(), choice.source().orElseThrow()) + ","
                 + place.at(PlanColumn.LIVE_LIST) + ")," + cell + ")";
     }
 

@@ -33,12 +33,8 @@ public enum PlanQuantity {
         this.source = Optional.of(source);
     }
 
-    /**
-     * The column of the sheet Settings that has it for each option.
-     *
-     * @throws IllegalStateException if it is computed on the sheet Plan itself
-     */
-    SettingsColumn source() {
-        return source.orElseThrow(() -> new IllegalStateException("the sheet Settings has no column for " + this));
+    /** The column of the sheet Settings that has it for each option; empty if the sheet Plan computes it itself. */
+    Optional<SettingsColumn> source() {
+        return source;
     }
 }

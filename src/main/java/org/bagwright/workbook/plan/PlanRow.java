@@ -117,8 +117,8 @@ public final class PlanRow {
         Aims aims = bag.options().aims();
         DoubleStream byItself = setup.deviations().entrySet().stream()
                 .mapToDouble(off -> aims.of(off.getKey()).tolerances(off.getValue()));
-        DoubleStream gap =
-                gap(PlanState.LIVE).stream().mapToDouble(term -> aims.of(Measure.GAP).tolerances(term.deviationM()));
+        DoubleStream gap = gap(PlanState.LIVE).stream()
+                .mapToDouble(term -> aims.of(Measure.GAP).tolerances(term.deviationM()));
         DoubleStream spread = spread(PlanState.LIVE).stream()
                 .filter(term -> aims.of(Measure.SPREAD).importancePoints() > 0)
                 .mapToDouble(term -> aims.of(Measure.SPREAD).tolerances(term.deviationMeasureUnits()));

@@ -60,7 +60,8 @@ record PlanRowPen(SheetPen pen, PlanFormulas formulas, Units units, PlanPlace pl
     }
 
     /** A number of a state's option; a blank cell where the only club of the slot never has it. */
-    void looked(PlanState state, SheetColumn column, SettingsColumn from, String format) {
+    void looked(PlanState state, PlanColumn column, String format) {
+        SettingsColumn from = column.source().orElseThrow();
         OptionalDouble cached = value(state, from);
         if (cached.isPresent() || !place.fixed()) {
             number(column, format, formulas.looked(state, from, place), cached);

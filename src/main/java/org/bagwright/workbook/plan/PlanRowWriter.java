@@ -60,7 +60,7 @@ final class PlanRowWriter {
     }
 
     private void looked(PlanState state, PlanQuantity quantity, String format) {
-        pen.looked(state, PlanColumn.of(state, quantity), quantity.source(), format);
+        pen.looked(state, PlanColumn.of(state, quantity), format);
     }
 
     private void carryAndGap(PlanState state) {
@@ -100,7 +100,7 @@ final class PlanRowWriter {
                 values.option(state).setup().flatMap(ClubSetup::match).map(MatchValue::group);
         PlanColumn column = PlanColumn.of(state, PlanQuantity.GROUP);
         if (group.isPresent() || !place.fixed()) {
-            String formula = formulas.looked(state, PlanQuantity.GROUP.source(), place);
+            String formula = formulas.looked(state, SettingsColumn.MATCH_GROUP, place);
             pen.text(column, Role.TEXT, formula, group.orElse(""));
         } else {
             pen.blank(column, Role.TEXT);
@@ -113,24 +113,23 @@ final class PlanRowWriter {
             String formula = terms.term(state, measure, place);
             pen.number(new TermColumn(state, measure), "0.000", formula, cost.points(measure));
         }
-        pen.number(
-                PlanColumn.of(state, PlanQuantity.PENALTY), "0.00", terms.penalty(state, place), cost.totalPoints());
+        pen.number(PlanColumn.of(state, PlanQuantity.PENALTY), "0.00", terms.penalty(state, place), cost.totalPoints());
     }
 
     private void live() {
-        live(PlanColumn.LIVE_LIE, SettingsColumn.LIE, "0.0");
-        live(PlanColumn.LIVE_SITS, SettingsColumn.SITS, "0.0");
-        live(PlanColumn.LIVE_START_LINE, SettingsColumn.START, "0.0");
-        live(PlanColumn.LIVE_CONTACT, SettingsColumn.CONTACT, "0.0");
-        live(PlanColumn.LIVE_SHAFT_TURN, SettingsColumn.SHAFT_TURN, "0");
-        live(PlanColumn.LIVE_LAUNCH, SettingsColumn.LAUNCH, "0.0");
-        live(PlanColumn.LIVE_SPIN, SettingsColumn.SPIN, "0");
-        live(PlanColumn.LIVE_LANDING, SettingsColumn.LANDING, "0.0");
+        live(PlanColumn.LIVE_LIE, "0.0");
+        live(PlanColumn.LIVE_SITS, "0.0");
+        live(PlanColumn.LIVE_START_LINE, "0.0");
+        live(PlanColumn.LIVE_CONTACT, "0.0");
+        live(PlanColumn.LIVE_SHAFT_TURN, "0");
+        live(PlanColumn.LIVE_LAUNCH, "0.0");
+        live(PlanColumn.LIVE_SPIN, "0");
+        live(PlanColumn.LIVE_LANDING, "0.0");
         pen.number(PlanColumn.LIVE_WORST, "0.00", terms.worst(place), values.worstTolerances());
         pen.text(PlanColumn.LIVE_FIT, Role.TEXT, formulas.fit(place), values.fitWord());
     }
 
-    private void live(PlanColumn column, SettingsColumn from, String format) {
-        pen.looked(PlanState.LIVE, column, from, format);
+    private void live(PlanColumn column, String format) {
+        pen.looked(PlanState.LIVE, column, format);
     }
 }

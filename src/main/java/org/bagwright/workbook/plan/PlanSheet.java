@@ -1,7 +1,5 @@
 package org.bagwright.workbook.plan;
 
-import static org.bagwright.workbook.pen.BookStyles.Role;
-
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -25,7 +23,7 @@ public final class PlanSheet {
     static final int HEADING_ROW = 4;
     public static final int FIRST_ROW = HEADING_ROW + 1;
 
-    /** What a pin does; a message beside a cell holds 255 characters. */
+    /** What a pin does; a message at a cell can have 255 characters. */
     private static final String PIN = "yes: the next plan of this book keeps your choice in this row (club, setting,"
             + " weighting and bends) and plans the rest around it. Blank: the next plan is free to choose.";
 

@@ -24,9 +24,9 @@ final class PlanWanted {
     }
 
     void write() {
-        target(PlanColumn.LOFT_TARGET, SettingsColumn.LOFT_TARGET);
-        target(PlanColumn.LIE_TARGET, SettingsColumn.LIE_TARGET);
-        target(PlanColumn.CARRY_TARGET, SettingsColumn.CARRY_TARGET);
+        target(PlanColumn.LOFT_TARGET);
+        target(PlanColumn.LIE_TARGET);
+        target(PlanColumn.CARRY_TARGET);
         SitsRange sits = values.golfer().sitsRange();
         pen.input(PlanColumn.MOST_OPEN, "0.0##", sits.mostOpenDeg());
         pen.input(PlanColumn.MOST_CLOSED, "0.0##", sits.mostClosedDeg());
@@ -34,7 +34,8 @@ final class PlanWanted {
         swingweight();
     }
 
-    private void target(PlanColumn column, SettingsColumn from) {
+    private void target(PlanColumn column) {
+        SettingsColumn from = column.source().orElseThrow();
         OptionalDouble value = pen.value(PlanState.LIVE, from);
         if (place.fixed()) {
             pen.input(column, "0.0##", value);

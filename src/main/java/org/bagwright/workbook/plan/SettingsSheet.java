@@ -146,9 +146,8 @@ public final class SettingsSheet {
                         SettingsColumn.WEIGHTING,
                         SettingsColumn.LOFT_BEND,
                         SettingsColumn.LIE_BEND);
-        return key(parts.stream()
-                .map(column -> SheetPen.ref(row, column.index()))
-                .toArray(String[]::new));
+        return key(
+                parts.stream().map(column -> SheetPen.ref(row, column.index())).toArray(String[]::new));
     }
 
     /** The formula that joins its parts the way {@link Option#key} is written. */

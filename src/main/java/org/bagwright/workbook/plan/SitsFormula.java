@@ -20,7 +20,8 @@ record SitsFormula(PlanFormulas looked) implements TermFormula {
     @Override
     public Optional<String> miss(PlanPlace place) {
         String sits = place.at(PlanColumn.LIVE_SITS);
-        return Optional.of("IF(" + sits + "=\"\",0," + outside(sits, place) + "/" + PlanAims.tolerance(Measure.SITS) + ")");
+        return Optional.of(
+                "IF(" + sits + "=\"\",0," + outside(sits, place) + "/" + PlanAims.tolerance(Measure.SITS) + ")");
     }
 
     private static String outside(String sits, PlanPlace place) {

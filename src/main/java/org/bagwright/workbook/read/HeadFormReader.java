@@ -4,10 +4,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.bagwright.domain.club.ClubDefaults;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.HeadForm;
-import org.bagwright.domain.club.HeadInertiaLimit;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.cells.InputRow;
@@ -59,12 +57,12 @@ final class HeadFormReader {
         if (row.isGiven(ClubColumn.LENGTH) ? lengthM.isEmpty() : loftDeg.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double usualM = lengthM.orElseGet(() -> ClubDefaults.lengthM(kind, loftDeg.getAsDouble()));
-        return OptionalDouble.of(ClubDefaults.headMassKg(kind, usualM));
+        double usualM = lengthM.orElseGet(() -> kind.usualLengthM(loftDeg.getAsDouble()));
+        return OptionalDouble.of(kind.usualHeadMassKg(usualM));
     }
 
     private void checkInertia(ClubKind kind, double massKg, double inertiaKgM2) {
-        Limit limit = HeadInertiaLimit.limitKgM2(kind, massKg);
+        Limit limit = kind.headInertiaLimitKgM2(massKg);
         if (!limit.holds(inertiaKgM2)) {
             Unit unit = row.unit(ClubColumn.HEAD_INERTIA);
             String assumed = row.isGiven(ClubColumn.HEAD_MASS) ? "" : " (assumed)";
@@ -72,7 +70,7 @@ final class HeadFormReader {
                     ClubColumn.HEAD_INERTIA,
                     "head inertia must be " + unit.inWords(limit) + " for a head of "
                             + Numbers.trimmed(massKg * 1000, 1)
-                            + " g" + assumed + " and at most " + Numbers.trimmed(HeadInertiaLimit.mostHeelToeMm(kind))
+                            + " g" + assumed + " and at most " + Numbers.trimmed(kind.mostHeelToeMm())
                             + " mm from heel to toe, found "
                             + row.content(ClubColumn.HEAD_INERTIA).shown() + "."
                             + new NumberTypos(limit, unit).maybe(inertiaKgM2 / unit.sizeMeasureUnits()));

@@ -10,7 +10,6 @@ import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.text.CloseNames;
-import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.SpeedUnit;
 import org.bagwright.domain.units.Units;
@@ -78,7 +77,7 @@ final class StartReader {
         return new Units(
                 word(
                         StartSetting.DISTANCE,
-                        DistanceUnit.values(),
+                        new LengthUnit[] {LengthUnit.YARD, LengthUnit.METRE},
                         (unit, text) -> isUnit(Quantity.DISTANCE, unit.label(), text),
                         usual.distance()),
                 word(
@@ -88,7 +87,7 @@ final class StartReader {
                         usual.speed()),
                 word(
                         StartSetting.LENGTH,
-                        LengthUnit.values(),
+                        new LengthUnit[] {LengthUnit.INCH, LengthUnit.MILLIMETRE},
                         (unit, text) -> isUnit(Quantity.LENGTH, unit.label(), text),
                         usual.length()));
     }

@@ -134,7 +134,8 @@ public final class CompareBook {
 
     private static String where(BagResult bag, BagState state, Miss miss) {
         String of = miss.measure().scope() == Measure.Scope.NEIGHBOURS ? " after " : " of ";
-        return miss.measure().label() + of
+        return miss.measure().label()
+                + of
                 + bag.optionsOf(state).get(miss.index()).clubText();
     }
 

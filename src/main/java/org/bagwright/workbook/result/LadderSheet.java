@@ -16,7 +16,7 @@ import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.CarryBand;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
@@ -40,7 +40,7 @@ final class LadderSheet {
 
     private final SheetPen pen;
     private final SettingsSheet settings;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
     private final OutlookTable outlooks;
     private final boolean hasCandidates;
 

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.GapTerm;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanColumn;
 import org.bagwright.workbook.plan.PlanQuantity;
@@ -26,13 +26,13 @@ final class LadderTable {
     private static final String DASH = " \u2013 ";
 
     private final SheetPen pen;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
     private final BagResult bag;
     private final boolean hasCandidates;
     private final int planRow;
 
     /** @param planRow where the golfer's first slot stands on the sheet Plan */
-    LadderTable(SheetPen pen, DistanceUnit distance, BagResult bag, boolean hasCandidates, int planRow) {
+    LadderTable(SheetPen pen, LengthUnit distance, BagResult bag, boolean hasCandidates, int planRow) {
         this.pen = pen;
         this.distance = distance;
         this.bag = bag;
@@ -98,7 +98,12 @@ final class LadderTable {
     private void gap(int row, int index, PlanRow values) {
         gapName(row, index, values);
         for (PlanState state : PlanState.values()) {
-            linked(row, GAP_COLUMN + state.ordinal(), PlanColumn.of(state, PlanQuantity.GAP), index, gapM(values, state));
+            linked(
+                    row,
+                    GAP_COLUMN + state.ordinal(),
+                    PlanColumn.of(state, PlanQuantity.GAP),
+                    index,
+                    gapM(values, state));
         }
         String wish = plan(PlanColumn.GAP_WISH, index);
         OptionalDouble wishM = values.wishM(PlanState.LIVE);

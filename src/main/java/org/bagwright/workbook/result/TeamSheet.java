@@ -2,6 +2,7 @@ package org.bagwright.workbook.result;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.Miss;
+import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.PageSetup;
@@ -96,12 +98,7 @@ final class TeamSheet {
         block.distance(row, UNEVEN_TODAY, Role.NUMBER, bag.today().unevennessM());
         block.distance(row, UNEVEN_PLANNED, Role.NUMBER, bag.planned().unevennessM());
         Optional<Miss> planned = bag.worstMiss(bag.planned());
-        block.number(
-                row,
-                WORST_TODAY,
-                Role.NUMBER,
-                "0.0",
-                size(bag.worstMiss(bag.today())));
+        block.number(row, WORST_TODAY, Role.NUMBER, "0.0", size(bag.worstMiss(bag.today())));
         block.number(row, WORST_PLANNED, Role.NUMBER, "0.0", size(planned));
         pen.text(
                 row,
@@ -166,7 +163,12 @@ final class TeamSheet {
                 row,
                 0,
                 Role.FAINT,
-                "Gap unevenness: root mean square of gap minus wish. Worst miss: over loft, lie, sits, carry and gap.");
+                "Gap unevenness: root mean square of gap minus wish. Worst miss: over "
+                        + ListText.allOf(Arrays.stream(Measure.values())
+                                .filter(Measure::canBeWorstMiss)
+                                .map(Measure::label)
+                                .toList())
+                        + ".");
         pen.text(
                 row + 1,
                 0,

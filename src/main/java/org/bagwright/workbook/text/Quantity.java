@@ -3,7 +3,6 @@ package org.bagwright.workbook.text;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.SpeedUnit;
 import org.bagwright.domain.units.Units;
@@ -17,8 +16,8 @@ public enum Quantity {
             Unit.of("cm", 0.01, "cm"),
             Unit.of("m", 1, "m")),
     DISTANCE(
-            Unit.of(DistanceUnit.YARD, "yd", "yds", "yard", "yards"),
-            Unit.of(DistanceUnit.METRE, "m", "metre", "metres", "meter", "meters")),
+            Unit.of(LengthUnit.YARD, "yd", "yds", "yard", "yards"),
+            Unit.of(LengthUnit.METRE, "m", "metre", "metres", "meter", "meters")),
     SPEED(
             Unit.of(SpeedUnit.MILES_PER_HOUR, "mph", "mi/h"),
             Unit.of(SpeedUnit.METRES_PER_SECOND, "m/s", "mps"),

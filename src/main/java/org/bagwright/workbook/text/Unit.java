@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.domain.units.SpeedUnit;
@@ -27,10 +26,6 @@ public record Unit(String label, double sizeMeasureUnits, List<String> names) {
     }
 
     static Unit of(LengthUnit unit, String... names) {
-        return of(unit.label(), unit.toM(1), names);
-    }
-
-    static Unit of(DistanceUnit unit, String... names) {
         return of(unit.label(), unit.toM(1), names);
     }
 

@@ -1,7 +1,7 @@
 package org.bagwright.flight.golfer;
 
-import static org.bagwright.flight.TestBags.MPS_PER_MPH;
-import static org.bagwright.flight.TestBags.M_PER_YD;
+import static org.bagwright.flight.golfer.TestBags.MPS_PER_MPH;
+import static org.bagwright.flight.golfer.TestBags.M_PER_YD;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,8 +17,7 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.ShotPrediction;
-import org.bagwright.flight.TestBags;
-import org.bagwright.flight.TestBags.ShotOf;
+import org.bagwright.flight.golfer.TestBags.ShotOf;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -223,7 +222,8 @@ class GolferFlightTest {
                 BookSettings.DEFAULT.units(),
                 new AirConditions(20, 0, 0.5, 0, 5),
                 BookSettings.DEFAULT.ballModel(),
-                BookSettings.DEFAULT.lengthLimitM());
+                BookSettings.DEFAULT.lengthLimitM(),
+                BookSettings.DEFAULT.matching());
         ShotPrediction shot = GolferFlight.fit(
                         windy, handed, BAG, club -> club.head().loftDeg(), List.of())
                 .predict(BAG.get(0), 10.5);

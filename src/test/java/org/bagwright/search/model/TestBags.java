@@ -2,6 +2,7 @@ package org.bagwright.search.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -47,7 +48,7 @@ public final class TestBags {
             0);
 
     private static final BuildNumbers BUILD =
-            new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4, BuildNumbers.CentreShift.NONE);
+            new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4);
     static final Aim NO_SPREAD = new Aim(Measure.SPREAD, 1, 0, false);
 
     private TestBags() {}
@@ -61,8 +62,7 @@ public final class TestBags {
                 ? Optional.empty()
                 : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45, 0, 0));
         String key = "carry " + carryM + ", changes " + changes;
-        ClubSetup setup =
-                setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
+        ClubSetup setup = setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
         return new Option(key, Optional.of(setup), changes, terms, barriers(open), List.of());
     }
 
@@ -76,12 +76,11 @@ public final class TestBags {
         return open ? Set.of() : Set.of(ClosedReason.SETTING);
     }
 
-    /** Points of measures that an option has by itself, in the order of the measures, and what it breaks of the first. */
-    public static Terms terms(List<Double> points, long breaks) {
-        List<Measure> measures = Measure.ofOptions();
-        Terms terms = Terms.of(measures.get(0), 0, breaks);
-        for (int index = 0; index < points.size(); index++) {
-            terms = terms.plus(Terms.of(measures.get(index), points.get(index), 0));
+    /** Points by measure, and what is broken of the must of loft. */
+    public static Terms terms(Map<Measure, Double> points, long breaks) {
+        Terms terms = loft(0, breaks);
+        for (Map.Entry<Measure, Double> each : points.entrySet()) {
+            terms = terms.plus(Terms.of(each.getKey(), each.getValue(), 0));
         }
         return terms;
     }
@@ -92,7 +91,9 @@ public final class TestBags {
     }
 
     public static Aims aims(Aim gapAim, Aim spreadAim) {
-        return Aims.defaults().with(gapAim).with(spreadAim);
+        return Aims.defaults()
+                .mapped(aim ->
+                        aim.measure() == Measure.GAP ? gapAim : aim.measure() == Measure.SPREAD ? spreadAim : aim);
     }
 
     public static Option carrying(double carryM) {
@@ -179,7 +180,14 @@ public final class TestBags {
         double[] points =
                 random.doubles(4, 0, 3).map(x -> coarse ? Math.floor(x) : x).toArray();
         long breaks = random.nextInt(4) == 0 ? random.nextInt(2500) : 0;
-        return terms(List.of(points[0], points[1], points[2], points[3], 0.0, changes * 0.05), breaks);
+        return terms(
+                Map.of(
+                        Measure.LOFT, points[0],
+                        Measure.LIE, points[1],
+                        Measure.SITS, points[2],
+                        Measure.CARRY, points[3],
+                        Measure.CHANGE, changes * 0.05),
+                breaks);
     }
 
     /** Thirteen clubs that carry and a putter, each with this many options, carries all different. */
@@ -202,9 +210,17 @@ public final class TestBags {
             double carryM = kind.carries() ? middleM - 3 * loftDeg + 0.1 * lieDeg : Double.NaN;
             int changes = index == 0 ? 0 : 1 + random.nextInt(2);
             double carryPoints = Math.pow(loftDeg / 2, 2) / 3;
-            List<Double> points =
-                    List.of(loftDeg * loftDeg, lieDeg * lieDeg / 2, 0.0, carryPoints, 0.0, changes * 0.05);
-            Terms terms = terms(points, 0);
+            Terms terms = terms(
+                    Map.of(
+                            Measure.LOFT,
+                            loftDeg * loftDeg,
+                            Measure.LIE,
+                            lieDeg * lieDeg / 2,
+                            Measure.CARRY,
+                            carryPoints,
+                            Measure.CHANGE,
+                            changes * 0.05),
+                    0);
             options.add(option(carryM, changes, terms, true));
         }
         return options;
@@ -228,25 +244,25 @@ public final class TestBags {
         return bag.slots().stream().map(SlotOptions::todayIndex).toList();
     }
 
-    /** A bench with these bags, each with the options chosen for it, open or not. */
-    static PlanningProblem bench(List<BagOptions> bags, List<List<Integer>> chosen) {
-        return bench(new BookOptions(bags, List.of()), chosen);
+    /** A problem with these bags, each with the options chosen for it, open or not. */
+    static PlanningProblem problem(List<BagOptions> bags, List<List<Integer>> chosen) {
+        return problem(new BookOptions(bags, List.of()), chosen);
     }
 
-    /** A bench with the bags and the stock of a book. */
-    public static PlanningProblem bench(BookOptions book, List<List<Integer>> chosen) {
+    /** A problem with the bags and the stock of a book. */
+    public static PlanningProblem problem(BookOptions book, List<List<Integer>> chosen) {
         List<BagOptions> bags = book.bags();
-        PlanningProblem bench =
+        PlanningProblem problem =
                 PlanningProblem.of(bags.stream().map(SearchBag::new).toList(), TestBooks.piles(book));
-        int seat = 0;
+        int place = 0;
         for (int bag = 0; bag < bags.size(); bag++) {
             for (int slot = 0; slot < bags.get(bag).slots().size(); slot++) {
                 SlotOptions options = bags.get(bag).slots().get(slot);
                 int index = chosen.get(bag).get(slot);
-                bench.seats().get(seat++).choose(SearchBag.candidate(bags.get(bag), options, index));
+                problem.assignments().get(place++).choose(SearchBag.candidate(bags.get(bag), options, index));
             }
         }
-        return bench;
+        return problem;
     }
 
     /** The plans of bags that share nothing. */

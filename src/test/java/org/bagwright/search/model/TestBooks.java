@@ -2,7 +2,9 @@ package org.bagwright.search.model;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -102,7 +104,8 @@ public final class TestBooks {
         Aim spreadAim = matched
                 ? new Aim(Measure.SPREAD, 0.7 + random.nextInt(2), random.nextInt(3), random.nextInt(3) == 0)
                 : TestBags.NO_SPREAD;
-        return new BagOptions(TestBags.golfer(mostChanges), slots, 4 + random.nextInt(9), TestBags.aims(gapAim, spreadAim));
+        return new BagOptions(
+                TestBags.golfer(mostChanges), slots, 4 + random.nextInt(9), TestBags.aims(gapAim, spreadAim));
     }
 
     private static SlotOptions slot(Random random, Sort sort, ClubKind kind, int slot, boolean matched) {
@@ -135,8 +138,7 @@ public final class TestBooks {
 
     /** A slot left empty. */
     public static Option none(int slot, int changes) {
-        return new Option(
-                Option.keyOfNone("Golfer", slot), Optional.empty(), changes, Terms.NONE, Set.of(), List.of());
+        return new Option(Option.keyOfNone("Golfer", slot), Optional.empty(), changes, Terms.NONE, Set.of(), List.of());
     }
 
     /** A slot with one iron that is matched to others; slots are 10 m apart. */
@@ -146,7 +148,8 @@ public final class TestBooks {
     }
 
     public static BagOptions matched(Aim spreadAim, SlotOptions... slots) {
-        return new BagOptions(TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.aims(TestBags.GAP_AIM, spreadAim));
+        return new BagOptions(
+                TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.aims(TestBags.GAP_AIM, spreadAim));
     }
 
     /** A bag of one iron, or of several, that take these pieces of the stock. */
@@ -168,7 +171,8 @@ public final class TestBooks {
         int changes = index == 0 ? 0 : 1;
         Terms terms = Terms.of(Measure.CHANGE, changes * 0.05, 0);
         List<Integer> takes = Collections.nCopies(sort.items(), 0);
-        return new Option(Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, TestBags.barriers(open), takes);
+        return new Option(
+                Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, TestBags.barriers(open), takes);
     }
 
     private static Option option(Random random, Sort sort, Club club, int index, boolean open, boolean matched) {
@@ -198,7 +202,14 @@ public final class TestBooks {
                 .toArray();
         long breaks = random.nextInt(5) == 0 ? random.nextInt(2500) : 0;
         return TestBags.terms(
-                List.of(points[0], points[1], points[2], points[3], points[4], changes * 0.05), breaks);
+                Map.of(
+                        Measure.LOFT, points[0],
+                        Measure.LIE, points[1],
+                        Measure.SITS, points[2],
+                        Measure.CARRY, points[3],
+                        Measure.SWINGWEIGHT, points[4],
+                        Measure.CHANGE, changes * 0.05),
+                breaks);
     }
 
     static Targets wishing(OptionalDouble gapWishM) {
@@ -216,8 +227,29 @@ public final class TestBooks {
     }
 
     public static List<StockPile> piles(BookOptions book) {
-        return IntStream.range(0, book.stock().size())
-                .mapToObj(item -> new StockPile(item, book.stock().get(item).available()))
+        return StockPile.all(book.stock().stream().map(StockLimit::available).toList());
+    }
+
+    /** A problem that starts with the fewest changes of every slot, or with its last options. */
+    public static PlanningProblem start(BookOptions book, boolean least) {
+        List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
+        List<List<Integer>> first = bags.stream()
+                .map(bag -> least
+                        ? eachOwnBest(bag)
+                        : bag.openBySlot().stream()
+                                .map(options -> options.get(options.size() - 1).index())
+                                .toList())
+                .toList();
+        return PlanningProblem.of(bags, piles(book), first);
+    }
+
+    /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
+    private static List<Integer> eachOwnBest(SearchBag bag) {
+        Comparator<Candidate> order = Comparator.comparingInt(Candidate::changes)
+                .thenComparing(Candidate::closed)
+                .thenComparing(option -> option.own().cost());
+        return bag.openBySlot().stream()
+                .map(options -> options.stream().min(order).orElseThrow().index())
                 .toList();
     }
 }

@@ -44,9 +44,9 @@ class BagConstraintProviderTest {
 
     private void assertPenalty(
             BiFunction<BagConstraintProvider, ConstraintFactory, Constraint> rule, long expected, BookOptions book) {
-        PlanningProblem bench = TestBags.bench(book, TestBooks.today(book));
-        Object[] facts =
-                Stream.concat(bench.seats().stream(), bench.stock().stream()).toArray();
+        PlanningProblem problem = TestBags.problem(book, TestBooks.today(book));
+        Object[] facts = Stream.concat(problem.assignments().stream(), problem.stock().stream())
+                .toArray();
         verifier.verifyThat(rule).given(facts).penalizesBy(expected);
     }
 
@@ -81,7 +81,11 @@ class BagConstraintProviderTest {
 
     @Test
     void ownMust_breaksWhatTheOptionsBreak() {
-        assertPenalty(BagConstraintProvider::ownMust, 0, withTerms(TestBags.terms(List.of(9.0, 9.0, 9.0, 9.0), 0)));
+        assertPenalty(
+                BagConstraintProvider::ownMust,
+                0,
+                withTerms(TestBags.terms(
+                        Map.of(Measure.LOFT, 9.0, Measure.LIE, 9.0, Measure.SITS, 9.0, Measure.CARRY, 9.0), 0)));
         assertPenalty(BagConstraintProvider::ownMust, 1, withTerms(TestBags.loft(0, 1)));
         Terms broken = Terms.of(Measure.LOFT, 0, 1000).plus(Terms.of(Measure.SITS, 0, 250));
         assertPenalty(BagConstraintProvider::ownMust, 2500, withTerms(broken, TestBags.FREE, broken));
@@ -135,8 +139,23 @@ class BagConstraintProviderTest {
     @Test
     void ownMeasures_costTheirMicropointsRoundedEach() {
         BagOptions bag = withTerms(
-                TestBags.terms(List.of(1.0, 0.5, 0.25, 2.0, 0.3, 0.05), 7),
-                TestBags.terms(List.of(0.0000004, 0.0000006, 0.0, 0.1234567, 0.0000016, 0.1), 0));
+                TestBags.terms(
+                        Map.of(
+                                Measure.LOFT, 1.0,
+                                Measure.LIE, 0.5,
+                                Measure.SITS, 0.25,
+                                Measure.CARRY, 2.0,
+                                Measure.SWINGWEIGHT, 0.3,
+                                Measure.CHANGE, 0.05),
+                        7),
+                TestBags.terms(
+                        Map.of(
+                                Measure.LOFT, 0.0000004,
+                                Measure.LIE, 0.0000006,
+                                Measure.CARRY, 0.1234567,
+                                Measure.SWINGWEIGHT, 0.0000016,
+                                Measure.CHANGE, 0.1),
+                        0));
         Map<Measure, Long> micropoints = Map.of(
                 Measure.LOFT, 1_000_000L,
                 Measure.LIE, 500_001L,
@@ -145,7 +164,7 @@ class BagConstraintProviderTest {
                 Measure.SWINGWEIGHT, 300_002L,
                 Measure.CHANGE, 150_000L);
         for (Measure measure : Measure.ofOptions()) {
-            assertPenalty((rules, factory) -> rules.own(factory, measure), micropoints.get(measure), bag);
+            assertPenalty((rules, factory) -> rules.own(factory, measure), micropoints.getOrDefault(measure, 0L), bag);
         }
     }
 
@@ -203,7 +222,7 @@ class BagConstraintProviderTest {
         assertPenalty(BagConstraintProvider::gap, 0, TestBags.bag(empty(1), TestBags.iron(2, TestBags.carrying(150))));
     }
 
-    /** A slot that may be empty and is not stands between its neighbours, which then do not meet. */
+    /** A slot that may be empty and is not separates its neighbours, which then have no gap. */
     @Test
     void neighbours_stopAtASlotThatCouldBeEmpty() {
         BagOptions bag = TestBags.bag(
@@ -214,7 +233,7 @@ class BagConstraintProviderTest {
         assertPenalty(BagConstraintProvider::gap, 22_222_222, bag);
     }
 
-    @ParameterizedTest(name = "{0} empty slots beside 14 clubs")
+    @ParameterizedTest(name = "{0} empty slots and 14 clubs")
     @ValueSource(ints = {0, 1, 3})
     void mostClubs_doesNotCountEmptySlots(int empties) {
         SlotOptions[] slots = IntStream.rangeClosed(1, 14 + empties)
@@ -233,7 +252,7 @@ class BagConstraintProviderTest {
         assertPenalty(BagConstraintProvider::mostChanges, 1, bag);
     }
 
-    @ParameterizedTest(name = "{0} on the bench, 3 taken by one bag and 2 by another: {1} too many")
+    @ParameterizedTest(name = "{0} in stock, 3 taken by one bag and 2 by another: {1} too many")
     @CsvSource({"6, 0", "5, 0", "4, 1", "0, 5"})
     void stock_countsThePiecesBeyondItOverAllBags(int available, long excess) {
         BagOptions first = TestBooks.taking(List.of(2, 0), List.of(1, 0));

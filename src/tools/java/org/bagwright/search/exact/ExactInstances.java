@@ -1,7 +1,9 @@
 package org.bagwright.search.exact;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -107,18 +109,14 @@ public final class ExactInstances {
         double points = coarse ? random.nextInt(3) : random.nextDouble() * 3;
         long breaks = random.nextInt(5) == 0 ? random.nextInt(2) * 500L + random.nextInt(2000) : 0;
         double match = coarse ? random.nextInt(5) : random.nextDouble() * 5;
+        double wishM = 5 + random.nextInt(4);
         return new ExactOption(
                 index,
                 breaks,
                 PenaltyRules.micropoints(points) + changes * CHANGE_MICROPOINTS,
-                changes,
-                true,
-                group >= 0,
-                carryM,
-                5 + random.nextInt(4),
-                takes(needy ? 2 : 4),
-                group,
-                match);
+                new ExactOption.Needs(changes, true, takes(needy ? 2 : 4)),
+                group < 0 ? Optional.empty() : Optional.of(new ExactOption.Flight(carryM, wishM)),
+                group < 0 ? Optional.empty() : Optional.of(new ExactOption.Match(group, match)));
     }
 
     private List<Integer> takes(int seldom) {
@@ -128,8 +126,8 @@ public final class ExactInstances {
     }
 
     private ExactOption empty(int index) {
-        List<Integer> none = IntStream.range(0, items).mapToObj(item -> 0).toList();
-        return new ExactOption(index, 0, 300_000, 1, false, false, 0, 0, none, -1, 0);
+        ExactOption.Needs needs = new ExactOption.Needs(1, false, Collections.nCopies(items, 0));
+        return new ExactOption(index, 0, 300_000, needs, Optional.empty(), Optional.empty());
     }
 
     // Full ones.
@@ -171,8 +169,8 @@ public final class ExactInstances {
     }
 
     private List<ExactOption> putter() {
-        List<Integer> none = IntStream.range(0, items).mapToObj(item -> 0).toList();
-        return List.of(new ExactOption(0, 0, 100_000, 0, true, false, 0, 0, none, -1, 0));
+        ExactOption.Needs needs = new ExactOption.Needs(0, true, Collections.nCopies(items, 0));
+        return List.of(new ExactOption(0, 0, 100_000, needs, Optional.empty(), Optional.empty()));
     }
 
     private List<ExactOption> fullSlot(int kind, int candidates, double middleM, double wishM, Shape shape) {
@@ -255,14 +253,9 @@ public final class ExactInstances {
                 index,
                 0,
                 PenaltyRules.micropoints(points) + changes * CHANGE_MICROPOINTS,
-                changes,
-                true,
-                true,
-                carryM,
-                head.wishM + (head.candidate == 2 ? 0.5 : 0),
-                takes,
-                head.kind,
-                match);
+                new ExactOption.Needs(changes, true, takes),
+                Optional.of(new ExactOption.Flight(carryM, head.wishM + (head.candidate == 2 ? 0.5 : 0))),
+                Optional.of(new ExactOption.Match(head.kind, match)));
     }
 
     /** Weightings take pieces (the heaviest two of one), another head takes the head. */

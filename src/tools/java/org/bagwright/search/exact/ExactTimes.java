@@ -8,7 +8,7 @@ import org.bagwright.domain.book.Aim;
 import org.bagwright.search.team.ExactSearch;
 
 /** Times the exact search on full bags and teams; run by hand. */
-final class ExactTimes {
+public final class ExactTimes {
     private ExactTimes() {}
 
     public static void main(String[] args) {
@@ -30,23 +30,19 @@ final class ExactTimes {
     private static void bags(int count, int first, ExactInstances.Shape shape) {
         List<Double> times = new ArrayList<>();
         for (int seed = first; seed < first + count; seed++) {
-            ExactResult result = ExactSearch.book(ExactInstances.full(seed, shape), limits(60));
-            times.add(result.elapsedS());
-            say("bag " + seed, result);
+            times.add(search("bag " + seed, ExactInstances.full(seed, shape), 60));
         }
         Collections.sort(times);
         System.out.printf(
                 Locale.ROOT, "%s: median %.2f s, worst %.2f s%n", shape, times.get(count / 2), times.get(count - 1));
     }
 
-    /** Full bags whose clubs must be alike, which most cannot be. */
+    /** Full bags with a must on spread, which most cannot meet. */
     private static void spreadMust(int count, int first) {
         List<Double> times = new ArrayList<>();
         for (int seed = first; seed < first + count; seed++) {
             ExactProblem free = ExactInstances.full(seed, new ExactInstances.Shape(9, 12, 3));
-            ExactResult result = ExactSearch.book(withMusts(free, false, true), limits(60));
-            times.add(result.elapsedS());
-            say("bag with a spread must " + seed, result);
+            times.add(search("bag with a spread must " + seed, withMusts(free, false, true), 60));
         }
         Collections.sort(times);
         System.out.printf(Locale.ROOT, "median %.2f s, worst %.2f s%n", times.get(count / 2), times.get(count - 1));
@@ -68,17 +64,19 @@ final class ExactTimes {
     private static void teams(int count, int first, int bags, double capS, boolean musts) {
         for (int seed = first; seed < first + count; seed++) {
             ExactProblem team = ExactInstances.team(seed, bags, new ExactInstances.Shape(9, 12, 1 + seed % 6));
-            say(
-                    "team of " + bags + ", seed " + seed,
-                    ExactSearch.book(musts ? team : withMusts(team, false, false), limits(capS)));
+            search("team of " + bags + ", seed " + seed, musts ? team : withMusts(team, false, false), capS);
         }
     }
 
-    private static ExactLimits limits(double capS) {
-        return new ExactLimits(Long.MAX_VALUE, capS, 2, () -> false, (best, bound, elapsedS) -> {});
+    private static double search(String name, ExactProblem problem, double capS) {
+        SearchClock clock = new SearchClock(capS);
+        ExactResult result = new ExactSearch(clock, 2).best(problem, Long.MAX_VALUE);
+        double elapsedS = clock.elapsedS();
+        print(name, result, elapsedS);
+        return elapsedS;
     }
 
-    private static void say(String name, ExactResult result) {
+    private static void print(String name, ExactResult result, double elapsedS) {
         double gap = 100.0
                 * (result.cost().micropoints() - result.bound().micropoints())
                 / Math.max(1, result.cost().micropoints());
@@ -86,7 +84,7 @@ final class ExactTimes {
                 Locale.ROOT,
                 "%s: %.2f s, %d Msteps, %s, pieces %d, breaks %d (%d), %.6f points, bound %.6f, gap %.4f %%%n",
                 name,
-                result.elapsedS(),
+                elapsedS,
                 result.steps() / 1_000_000,
                 result.ending(),
                 result.cost().excess(),
