@@ -93,8 +93,8 @@ public final class InputTable {
                 .filter(heading -> CloseNames.closest(heading.name(), List.of(missing.header()))
                         .isPresent())
                 .findFirst()
-                .map(heading -> " Maybe \"" + heading.name() + "\" in " + columns.cell(heading)
-                        + " is meant as \"" + missing.header() + "\"?")
+                .map(heading -> " Maybe \"" + heading.name() + "\" in " + columns.cell(heading) + " is meant as \""
+                        + missing.header() + "\"?")
                 .orElse("");
     }
 

@@ -26,8 +26,8 @@ import org.bagwright.workbook.cells.UnreadableBookException;
 import org.bagwright.workbook.plan.LiveChoiceReader;
 import org.bagwright.workbook.schema.AimColumn;
 import org.bagwright.workbook.schema.ReadingColumn;
-import org.bagwright.workbook.schema.StartSetting;
 import org.bagwright.workbook.schema.ShotColumn;
+import org.bagwright.workbook.schema.StartSetting;
 import org.bagwright.workbook.schema.StockColumn;
 
 /** Reads a fitter's .xlsx book into records and reports everything that is wrong in it together. */

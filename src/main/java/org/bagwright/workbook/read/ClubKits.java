@@ -110,8 +110,7 @@ final class ClubKits {
                         + " before the weighting as Kit: weighting." + maybePair(text)
                 : "the kit before the colon must be a name on the sheet Weights, found \"" + text + "\"."
                         + CloseNames.maybe(
-                                text.substring(0, colon).strip(),
-                                kits.names().names());
+                                text.substring(0, colon).strip(), kits.names().names());
     }
 
     private String maybePair(String text) {

@@ -23,10 +23,7 @@ import org.bagwright.workbook.schema.WeightColumn;
  * @param clubs the sheet Clubs, empty where it cannot be read
  */
 record CoreSheets(
-        Optional<GolferReader> golfers,
-        Drafts<SleeveDraft> sleeves,
-        Drafts<KitDraft> kits,
-        Optional<ClubSheet> clubs) {
+        Optional<GolferReader> golfers, Drafts<SleeveDraft> sleeves, Drafts<KitDraft> kits, Optional<ClubSheet> clubs) {
 
     static CoreSheets read(BookSheets sheets, Findings findings) {
         Optional<GolferReader> golfers = sheets.needed(GolferColumn.SHEET, "every golfer needs a row there")

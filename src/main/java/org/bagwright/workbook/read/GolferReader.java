@@ -63,8 +63,8 @@ final class GolferReader {
         List<InputRow> rows = table.rows();
         if (rows.isEmpty()) {
             findings.problem(
-                            table.cellUnder(GolferColumn.GOLFER),
-                            "No golfer: every row under the headings is empty. Enter a name here.");
+                    table.cellUnder(GolferColumn.GOLFER),
+                    "No golfer: every row under the headings is empty. Enter a name here.");
         }
         rows.forEach(this::readRow);
     }
@@ -72,15 +72,15 @@ final class GolferReader {
     private void sayAssumed(Column column) {
         if (!table.has(column)) {
             findings.missing(
-                            table.firstHeadingCell(),
-                            "the column " + column.header() + " is missing; head speeds are assumed.");
+                    table.firstHeadingCell(),
+                    "the column " + column.header() + " is missing; head speeds are assumed.");
         }
     }
 
     private void readRow(InputRow row) {
         Optional<String> name = name(row);
-        Hand hand = row.choice(GolferColumn.HAND, HANDS, GolferColumn.HAND.words())
-                .orElse(Hand.RIGHT);
+        Hand hand =
+                row.choice(GolferColumn.HAND, HANDS, GolferColumn.HAND.words()).orElse(Hand.RIGHT);
         Golfer.HeadSpeeds speeds =
                 new Golfer.HeadSpeeds(row.number(GolferColumn.DRIVER_SPEED), row.number(GolferColumn.IRON_SPEED));
         Golfer.Address address = address(row);

@@ -20,8 +20,7 @@ final class ReadingReader {
     private final Drafts<SleeveDraft> sleeves;
     private final List<Reading> readings = new ArrayList<>();
 
-    private ReadingReader(
-            InputTable table, NameIndex golfers, Optional<ClubSheet> clubs, Drafts<SleeveDraft> sleeves) {
+    private ReadingReader(InputTable table, NameIndex golfers, Optional<ClubSheet> clubs, Drafts<SleeveDraft> sleeves) {
         this.table = table;
         this.rows = new ClubRows(
                 table,
@@ -55,8 +54,7 @@ final class ReadingReader {
         requireMeasured(row);
         if (!row.isSpoilt()) {
             String cell = row.cell(ReadingColumn.CLUB);
-            readings.add(
-                    new Reading(golfer.orElseThrow(), name.orElseThrow(), mark, loftDeg, lieDeg, faceDeg, cell));
+            readings.add(new Reading(golfer.orElseThrow(), name.orElseThrow(), mark, loftDeg, lieDeg, faceDeg, cell));
         }
     }
 

@@ -17,8 +17,7 @@ final class ShotReader {
     private final List<Shot> shots = new ArrayList<>();
 
     private ShotReader(InputTable table, NameIndex golfers, Optional<ClubSheet> clubs) {
-        this.rows = new ClubRows(
-                table, golfers, clubs, ShotColumn.GOLFER, ShotColumn.CLUB, ShotColumn.MEASURED);
+        this.rows = new ClubRows(table, golfers, clubs, ShotColumn.GOLFER, ShotColumn.CLUB, ShotColumn.MEASURED);
     }
 
     /** The shots of a book; without a readable sheet Clubs their clubs are not checked. */
@@ -53,5 +52,4 @@ final class ShotReader {
                 row.number(ShotColumn.ATTACK),
                 row.number(ShotColumn.CARRY));
     }
-
 }
