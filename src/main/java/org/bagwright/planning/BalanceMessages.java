@@ -11,12 +11,12 @@ import org.bagwright.balance.BalanceFigure;
 import org.bagwright.balance.BalanceParts;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
-import org.bagwright.domain.club.Club;
-import org.bagwright.domain.text.ListText;
-import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.text.ListText;
+import org.bagwright.domain.units.LengthUnit;
 
 /**
  * Says which masses and balances are assumed, for the clubs whose swingweight or inertia a fitter uses: those with a
@@ -77,7 +77,8 @@ final class BalanceMessages {
         return Message.assumed(
                 clubs.get(0).cell(),
                 ListText.allOf(values) + (several ? " are" : " is") + " assumed for "
-                        + (clubs.size() == 1 ? "1 club: " : clubs.size() + " clubs: ") + ListText.allOf(names(clubs)) + ". "
+                        + (clubs.size() == 1 ? "1 club: " : clubs.size() + " clubs: ") + ListText.allOf(names(clubs))
+                        + ". "
                         + (byInertia ? "Swingweight and club inertia depend on " : "Swingweight depends on ")
                         + (several ? "them" : "it"));
     }

@@ -51,6 +51,7 @@ public final class PlanTarget {
     }
 
     private boolean isOwn() throws IOException {
-        return Files.exists(target) && DigestUtils.sha256Hex(Files.readAllBytes(target)).equals(written);
+        return Files.exists(target)
+                && DigestUtils.sha256Hex(Files.readAllBytes(target)).equals(written);
     }
 }

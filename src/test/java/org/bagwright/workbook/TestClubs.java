@@ -42,10 +42,8 @@ public final class TestClubs {
     }
 
     public static String column(String header) {
-        int index = ClubColumn.SHEET.columns().stream()
-                .map(Column::header)
-                .toList()
-                .indexOf(header);
+        int index =
+                ClubColumn.SHEET.columns().stream().map(Column::header).toList().indexOf(header);
         return org.apache.poi.ss.util.CellReference.convertNumToColString(index);
     }
 }

@@ -36,8 +36,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
     /** Reports sheets that are there twice, and warns of hidden ones: they are easily forgotten, but count. */
     void check() {
         for (InputSheet sheet : InputSheet.values()) {
-            requireOnce(
-                    sheet.schema().name(), found -> sheet.schema().isCalled(found.getSheetName()));
+            requireOnce(sheet.schema().name(), found -> sheet.schema().isCalled(found.getSheetName()));
         }
         requireOnce(StartSetting.SHEET, BookSheets::isStart);
         for (XSSFSheet sheet : sheets()) {
@@ -50,15 +49,10 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
     }
 
     private void requireOnce(String name, Predicate<XSSFSheet> called) {
-        sheets().stream()
-                .filter(called)
-                .skip(1)
-                .map(XSSFSheet::getSheetName)
-                .forEach(second -> findings()
-                        .problem(
-                                second,
-                                "the sheet " + name
-                                        + " appears twice (case and spaces are ignored); rename or remove one."));
+        sheets().stream().filter(called).skip(1).map(XSSFSheet::getSheetName).forEach(second -> findings()
+                .problem(
+                        second,
+                        "the sheet " + name + " appears twice (case and spaces are ignored); rename or remove one."));
     }
 
     /** Warns of sheets that are not read because of a slip in their name. */
@@ -136,8 +130,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
     }
 
     private SheetNameTypos typos() {
-        return new SheetNameTypos(
-                sheets().stream().map(XSSFSheet::getSheetName).toList());
+        return new SheetNameTypos(sheets().stream().map(XSSFSheet::getSheetName).toList());
     }
 
     private Findings findings() {

@@ -10,7 +10,7 @@ import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 
 /**
- * What a row of Clubs says of bending.
+ * What a row of Clubs gives about bending.
  *
  * @param today today's bend
  * @param range the bends that may be planned

@@ -8,7 +8,7 @@ import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.ClubColumn;
 
-/** Reads what a row of Clubs says of its kit of weights and of the weighting that is in the head today. */
+/** Reads what a row of Clubs gives about its kit of weights and the weighting that is in the head today. */
 final class ClubKits {
     /**
      * What a club has, each in the kit's own spelling.
@@ -110,8 +110,7 @@ final class ClubKits {
                         + " before the weighting as Kit: weighting." + maybePair(text)
                 : "the kit before the colon must be a name on the sheet Weights, found \"" + text + "\"."
                         + CloseNames.maybe(
-                                text.substring(0, colon).strip(),
-                                kits.names().names());
+                                text.substring(0, colon).strip(), kits.names().names());
     }
 
     private String maybePair(String text) {

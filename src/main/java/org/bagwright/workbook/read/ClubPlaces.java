@@ -46,16 +46,18 @@ final class ClubPlaces {
                     "club must not be called \"" + club + "\", the words for a slot without a club; expected another"
                             + " name.");
         }
-        if (inSlot.isPresent()) {
-            row.problem(
-                    ClubColumn.CLUB,
-                    "slot and club must be unique for a golfer, found \"" + club + "\" in slot " + slot.getAsInt()
-                            + " again, first in " + inSlot.get() + ".");
-        } else {
-            sameName.ifPresent(first -> row.warning(
-                    ClubColumn.CLUB,
-                    "the club \"" + club + "\" is also in another slot, see " + first
-                            + "; shots of that name count for both."));
-        }
+        inSlot.ifPresentOrElse(
+                first -> row.problem(
+                        ClubColumn.CLUB,
+                        "slot and club must be unique for a golfer, found \"" + club + "\" in slot " + slot.getAsInt()
+                                + " again, first in " + first + "."),
+                () -> sameName.ifPresent(first -> warnOfSecond(row, club, first)));
+    }
+
+    private static void warnOfSecond(InputRow row, String club, String first) {
+        row.warning(
+                ClubColumn.CLUB,
+                "the club \"" + club + "\" is also in another slot, see " + first
+                        + "; shots of that name count for both.");
     }
 }

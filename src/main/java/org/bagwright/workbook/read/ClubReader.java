@@ -54,9 +54,8 @@ final class ClubReader {
     Optional<String> takeSlot(SlotRows slots) {
         Optional<Boolean> inBag = row.yesNo(ClubColumn.IN_BAG);
         boolean pinned = row.yesNo(ClubColumn.PINNED).orElse(false);
-        Optional<String> slotKey = slot.isPresent()
-                ? Optional.of(ClubPlaces.slotKey(ownerKey(), slot.getAsInt()))
-                : Optional.empty();
+        Optional<String> slotKey =
+                slot.isPresent() ? Optional.of(ClubPlaces.slotKey(ownerKey(), slot.getAsInt())) : Optional.empty();
         slotKey.ifPresent(key -> slots.take(row, key, inBag, pinned));
         return slotKey;
     }

@@ -94,13 +94,13 @@ final class ClubSheet {
         List<InputRow> rows = table.rows();
         if (rows.isEmpty() && complete) {
             findings.problem(
-                            table.cellUnder(ClubColumn.CLUB),
-                            "No club: every row under the headings is empty. Enter a club here.");
+                    table.cellUnder(ClubColumn.CLUB),
+                    "No club: every row under the headings is empty. Enter a club here.");
         }
         if (!table.has(ClubColumn.LENGTH)) {
             findings.missing(
-                            table.firstHeadingCell(),
-                            "the column Length is missing; club lengths are assumed from kind and loft.");
+                    table.firstHeadingCell(),
+                    "the column Length is missing; club lengths are assumed from kind and loft.");
         }
         rows.forEach(this::readRow);
         drafts.forEach(this::settle);

@@ -9,7 +9,7 @@ import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 
-/** Reads what a row of Clubs says of its sleeve: today's setting, the one its head is stated at, those allowed. */
+/** Reads what a row of Clubs gives about its sleeve: today's setting, the one its head is stated at, those allowed. */
 final class ClubSleeves {
     /**
      * What a club has, each in the sleeve's own spelling.

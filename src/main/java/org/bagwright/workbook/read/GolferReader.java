@@ -63,8 +63,8 @@ final class GolferReader {
         List<InputRow> rows = table.rows();
         if (rows.isEmpty()) {
             findings.problem(
-                            table.cellUnder(GolferColumn.GOLFER),
-                            "No golfer: every row under the headings is empty. Enter a name here.");
+                    table.cellUnder(GolferColumn.GOLFER),
+                    "No golfer: every row under the headings is empty. Enter a name here.");
         }
         rows.forEach(this::readRow);
     }
@@ -72,12 +72,27 @@ final class GolferReader {
     private void sayAssumed(Column column) {
         if (!table.has(column)) {
             findings.missing(
-                            table.firstHeadingCell(),
-                            "the column " + column.header() + " is missing; head speeds are assumed.");
+                    table.firstHeadingCell(),
+                    "the column " + column.header() + " is missing; head speeds are assumed.");
         }
     }
 
     private void readRow(InputRow row) {
+        Optional<String> name = name(row);
+        Hand hand =
+                row.choice(GolferColumn.HAND, HANDS, GolferColumn.HAND.words()).orElse(Hand.RIGHT);
+        Golfer.HeadSpeeds speeds =
+                new Golfer.HeadSpeeds(row.number(GolferColumn.DRIVER_SPEED), row.number(GolferColumn.IRON_SPEED));
+        Golfer.Address address = address(row);
+        Golfer.GapAims gaps = gaps(row);
+        OptionalInt changes = row.whole(GolferColumn.MOST_CHANGES);
+        if (!row.isSpoilt()) {
+            String cell = row.cell(GolferColumn.GOLFER);
+            golfers.add(new Golfer(name.orElseThrow(), hand, speeds, address, gaps, changes, cell));
+        }
+    }
+
+    private Optional<String> name(InputRow row) {
         row.require(GolferColumn.GOLFER);
         Optional<String> name = row.text(GolferColumn.GOLFER);
         if (name.isEmpty()) {
@@ -87,21 +102,14 @@ final class GolferReader {
                 .ifPresent(first -> row.problem(
                         GolferColumn.GOLFER,
                         "golfer must have one row only, found \"" + name.get() + "\" again, first in " + first + "."));
-        Hand hand = row.choice(GolferColumn.HAND, HANDS, GolferColumn.HAND.words())
-                .orElse(Hand.RIGHT);
-        Golfer.HeadSpeeds speeds =
-                new Golfer.HeadSpeeds(row.number(GolferColumn.DRIVER_SPEED), row.number(GolferColumn.IRON_SPEED));
+        return name;
+    }
+
+    private static Golfer.Address address(InputRow row) {
         double leanDeg = row.number(GolferColumn.SHAFT_LEAN).orElse(0);
         boolean squares = row.yesNo(GolferColumn.SQUARES_FACE).orElse(true);
         boolean aligned = !row.yesNo(GolferColumn.KEEP_SHAFT_TURNED).orElse(true);
-        SitsRange sits = sits(row);
-        Golfer.GapAims gaps = gaps(row);
-        OptionalInt changes = row.whole(GolferColumn.MOST_CHANGES);
-        if (!row.isSpoilt()) {
-            Golfer.Address address = new Golfer.Address(leanDeg, squares, aligned, sits);
-            String cell = row.cell(GolferColumn.GOLFER);
-            golfers.add(new Golfer(name.orElseThrow(), hand, speeds, address, gaps, changes, cell));
-        }
+        return new Golfer.Address(leanDeg, squares, aligned, sits(row));
     }
 
     private static SitsRange sits(InputRow row) {

@@ -16,7 +16,7 @@ import org.bagwright.workbook.text.NumberTypos;
 import org.bagwright.workbook.text.Quantity;
 import org.bagwright.workbook.text.Unit;
 
-/** Reads what a row of Clubs says of the form of its head. */
+/** Reads what a row of Clubs gives about the form of its head. */
 final class HeadFormReader {
     private static final double HEEL_TOE_OVER_FORE_AFT = 1.25;
     private static final Pattern TWO_RADII = Pattern.compile("(.+?)\\s*/\\s*(.+)");

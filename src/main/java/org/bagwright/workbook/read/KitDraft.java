@@ -77,8 +77,7 @@ final class KitDraft {
             weightings.names().missesOne();
             return;
         }
-        WeightingDraft known =
-                weightings.named(weighting.get(), row.cell(WeightColumn.WEIGHTING), WeightingDraft::new);
+        WeightingDraft known = weightings.named(weighting.get(), row.cell(WeightColumn.WEIGHTING), WeightingDraft::new);
         port.flatMap(text -> known.ports().add(text, row.cell(WeightColumn.PORT)))
                 .ifPresent(first -> row.problem(
                         WeightColumn.PORT,

@@ -20,8 +20,7 @@ final class ReadingReader {
     private final Drafts<SleeveDraft> sleeves;
     private final List<Reading> readings = new ArrayList<>();
 
-    private ReadingReader(
-            InputTable table, NameIndex golfers, Optional<ClubSheet> clubs, Drafts<SleeveDraft> sleeves) {
+    private ReadingReader(InputTable table, NameIndex golfers, Optional<ClubSheet> clubs, Drafts<SleeveDraft> sleeves) {
         this.table = table;
         this.rows = new ClubRows(
                 table,
@@ -52,21 +51,19 @@ final class ReadingReader {
         OptionalDouble loftDeg = row.number(ReadingColumn.LOFT);
         OptionalDouble lieDeg = row.number(ReadingColumn.LIE);
         OptionalDouble faceDeg = row.number(ReadingColumn.FACE);
+        requireMeasured(row);
+        if (!row.isSpoilt()) {
+            String cell = row.cell(ReadingColumn.CLUB);
+            readings.add(new Reading(golfer.orElseThrow(), name.orElseThrow(), mark, loftDeg, lieDeg, faceDeg, cell));
+        }
+    }
+
+    private void requireMeasured(InputRow row) {
         rows.requireMeasured(
                 row,
                 table.has(ReadingColumn.LOFT) ? ReadingColumn.LOFT : ReadingColumn.LIE,
                 "a reading must have a loft or a lie, found neither; expected degrees in at least one of Loft and"
                         + " Lie.");
-        if (!row.isSpoilt()) {
-            readings.add(new Reading(
-                    golfer.orElseThrow(),
-                    name.orElseThrow(),
-                    mark,
-                    loftDeg,
-                    lieDeg,
-                    faceDeg,
-                    row.cell(ReadingColumn.CLUB)));
-        }
     }
 
     /** The club, if its own row is sound; a reading must not belong to two clubs. */

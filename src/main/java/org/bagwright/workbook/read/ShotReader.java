@@ -17,8 +17,7 @@ final class ShotReader {
     private final List<Shot> shots = new ArrayList<>();
 
     private ShotReader(InputTable table, NameIndex golfers, Optional<ClubSheet> clubs) {
-        this.rows = new ClubRows(
-                table, golfers, clubs, ShotColumn.GOLFER, ShotColumn.CLUB, ShotColumn.MEASURED);
+        this.rows = new ClubRows(table, golfers, clubs, ShotColumn.GOLFER, ShotColumn.CLUB, ShotColumn.MEASURED);
     }
 
     /** The shots of a book; without a readable sheet Clubs their clubs are not checked. */
@@ -38,20 +37,19 @@ final class ShotReader {
                 "the shot has no measured value; expected at least one of "
                         + ShotColumn.MEASURED.stream().map(Column::header).collect(Collectors.joining(", "))
                         + ".");
-        Shot shot = new Shot(
-                golfer.orElse("?"),
-                club.orElse("?"),
-                new Shot.Measured(
-                        row.number(ShotColumn.HEAD_SPEED),
-                        row.number(ShotColumn.BALL_SPEED),
-                        row.number(ShotColumn.LAUNCH),
-                        row.number(ShotColumn.SPIN),
-                        row.number(ShotColumn.ATTACK),
-                        row.number(ShotColumn.CARRY)),
-                row.cell(ShotColumn.CLUB));
+        Shot.Measured measured = measured(row);
         if (!row.isSpoilt()) {
-            shots.add(shot);
+            shots.add(new Shot(golfer.orElseThrow(), club.orElseThrow(), measured, row.cell(ShotColumn.CLUB)));
         }
     }
 
+    private static Shot.Measured measured(InputRow row) {
+        return new Shot.Measured(
+                row.number(ShotColumn.HEAD_SPEED),
+                row.number(ShotColumn.BALL_SPEED),
+                row.number(ShotColumn.LAUNCH),
+                row.number(ShotColumn.SPIN),
+                row.number(ShotColumn.ATTACK),
+                row.number(ShotColumn.CARRY));
+    }
 }

@@ -47,7 +47,7 @@ final class SleeveReader {
         sleeve.ifPresent(known -> setting.ifPresentOrElse(known::add, known::spoil));
     }
 
-    /** What a setting does; empty when something is wrong in its row, or a column that tells it is not there. */
+    /** What a setting does; empty when something is wrong in its row, or a needed column is missing. */
     private Optional<SleeveSetting> setting(InputRow row, Optional<String> mark) {
         if (!needed.stream().allMatch(table::has)) {
             return Optional.empty();

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.schema.ClubColumn;
+import org.bagwright.workbook.schema.Column;
 
 /** Which of the rows of a slot is the club in the bag today, and which is pinned. */
 final class SlotRows {
@@ -24,19 +25,18 @@ final class SlotRows {
             slot.defaultCell = row.cell(ClubColumn.SLOT);
         }
         if (inBag.orElse(false)) {
-            slot.inBagCell.ifPresent(cell -> row.problem(
-                    ClubColumn.IN_BAG,
-                    "a slot must have one club in the bag today, found yes again, first in " + cell
-                            + "; expected no in one of them."));
-            slot.inBagCell = slot.inBagCell.or(() -> Optional.of(row.cell(ClubColumn.IN_BAG)));
+            slot.inBagCell = first(slot.inBagCell, row, ClubColumn.IN_BAG, "one club in the bag today");
         }
         if (pinned) {
-            slot.pinnedCell.ifPresent(cell -> row.problem(
-                    ClubColumn.PINNED,
-                    "a slot must have at most one pinned club, found yes again, first in " + cell
-                            + "; expected no in one of them."));
-            slot.pinnedCell = slot.pinnedCell.or(() -> Optional.of(row.cell(ClubColumn.PINNED)));
+            slot.pinnedCell = first(slot.pinnedCell, row, ClubColumn.PINNED, "at most one pinned club");
         }
+    }
+
+    private static Optional<String> first(Optional<String> earlier, InputRow row, Column column, String must) {
+        earlier.ifPresent(cell -> row.problem(
+                column,
+                "a slot must have " + must + ", found yes again, first in " + cell + "; expected no in one of them."));
+        return earlier.or(() -> Optional.of(row.cell(column)));
     }
 
     /** Whether a row is the club in the bag today; known once all rows are taken in. */

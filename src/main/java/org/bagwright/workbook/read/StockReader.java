@@ -80,6 +80,10 @@ final class StockReader {
         if (head.isPresent()) {
             return Optional.of(new Named(StockItem.Kind.HEAD, head, OptionalDouble.empty()));
         }
+        return piece(row, text);
+    }
+
+    private Optional<Named> piece(InputRow row, String text) {
         Optional<PieceText> piece = PieceText.parse(text);
         Optional<KitDraft> kit = piece.flatMap(PieceText::kit).flatMap(names.kits()::find);
         if (piece.isEmpty() || piece.get().kit().isPresent() != kit.isPresent()) {

@@ -36,9 +36,7 @@ final class WeightReader {
         Optional<String> weighting = row.text(WeightColumn.WEIGHTING);
         Optional<String> port = row.text(WeightColumn.PORT);
         OptionalDouble massKg = row.number(WeightColumn.MASS);
-        OptionalDouble xMm = row.number(WeightColumn.X);
-        OptionalDouble yMm = row.number(WeightColumn.Y);
-        OptionalDouble zMm = row.number(WeightColumn.Z);
+        Optional<PortPiece> piece = piece(row, port, massKg);
         if (name.isEmpty()) {
             kits.names().missesOne();
             return;
@@ -47,13 +45,20 @@ final class WeightReader {
         kit.take(row, weighting, port, massKg);
         if (row.isSpoilt()) {
             kit.spoil();
-        } else if (massKg.getAsDouble() > 0) {
+        } else if (piece.isPresent()) {
             firstBlankPlace(row).ifPresent(kit::placeAssumed);
-            kit.add(
-                    weighting.orElseThrow(),
-                    new PortPiece(
-                            port.orElseThrow(), massKg.getAsDouble(), xMm.orElse(0), yMm.orElse(0), zMm.orElse(0)));
+            kit.add(weighting.orElseThrow(), piece.get());
         }
+    }
+
+    /** The piece in a port; none where the port stays empty or something is wrong in the row. */
+    private static Optional<PortPiece> piece(InputRow row, Optional<String> port, OptionalDouble massKg) {
+        double xMm = row.number(WeightColumn.X).orElse(0);
+        double yMm = row.number(WeightColumn.Y).orElse(0);
+        double zMm = row.number(WeightColumn.Z).orElse(0);
+        return row.isSpoilt() || massKg.getAsDouble() == 0
+                ? Optional.empty()
+                : Optional.of(new PortPiece(port.orElseThrow(), massKg.getAsDouble(), xMm, yMm, zMm));
     }
 
     private static Optional<String> firstBlankPlace(InputRow row) {

@@ -16,8 +16,8 @@ import org.bagwright.domain.plan.Miss;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.workbook.pen.BookStyles;
-import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.PageSetup;
+import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 

@@ -15,9 +15,9 @@ import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetBlock;
-import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
@@ -58,8 +58,7 @@ final class StepsSheet {
                 1,
                 0,
                 Role.FAINT,
-                "The best bag for each number of changes: which turn of the wrench helps most. "
-                        + ResultSheet.REBUILT);
+                "The best bag for each number of changes: which turn of the wrench helps most. " + ResultSheet.REBUILT);
         steps.headings();
         int row = HEADING_ROW + 1;
         for (BagResult bag : result.bags()) {

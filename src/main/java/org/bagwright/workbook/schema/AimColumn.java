@@ -10,8 +10,7 @@ import org.bagwright.workbook.text.Quantity;
 
 /** The columns of the sheet Aims. */
 public enum AimColumn implements SheetColumn {
-    MEASURE(ColumnSpec.of(
-                    Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", labels()) + ".")
+    MEASURE(ColumnSpec.of(Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", labels()) + ".")
             .offering(labels().toArray(String[]::new))
             .mustBeFilled()),
     TOLERANCE(ColumnSpec.number(

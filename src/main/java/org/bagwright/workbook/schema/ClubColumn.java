@@ -8,29 +8,24 @@ import org.bagwright.workbook.text.Quantity;
 public enum ClubColumn implements SheetColumn {
     GOLFER(ColumnSpec.of(Kind.GOLFER, "Golfer", "The club's golfer, as on the sheet Golfers.")
             .ifBlank("the golfer, if the book has only one")),
-    SLOT(ColumnSpec.whole(
-                    "Slot", new Limit(1, 20, ""), "The place in the bag: 1 is the longest club, then 2, 3, ...")
+    SLOT(ColumnSpec.whole("Slot", new Limit(1, 20, ""), "The place in the bag: 1 is the longest club, then 2, 3, ...")
             .mustBeFilled()),
     CLUB(ColumnSpec.of(Kind.TEXT, "Club", "Your name for the club.").mustBeFilled()),
-    KIND(ColumnSpec.of(
-                    Kind.CHOICE, "Kind", "driver, wood (or fairway), hybrid, iron, wedge or putter.")
+    KIND(ColumnSpec.of(Kind.CHOICE, "Kind", "driver, wood (or fairway), hybrid, iron, wedge or putter.")
             .offering("driver", "wood", "hybrid", "iron", "wedge", "putter")
             .mustBeFilled()),
     LOFT(angle("Loft", Limit.LOFT_DEG, "The loft your gauge reads, degrees.").mustBeFilled()),
     LIE(angle("Lie", Limit.LIE_DEG, "The lie your gauge reads, degrees.").mustBeFilled()),
-    FACE(angle(
-                    "Face", Limit.FACE_DEG, "Face angle of the head soled as designed, degrees, closed is positive.")
+    FACE(angle("Face", Limit.FACE_DEG, "Face angle of the head soled as designed, degrees, closed is positive.")
             .ifBlank("0")),
-    STATED_AT(ColumnSpec.of(
-                    Kind.MARK, "Stated at", "With a sleeve: the setting at which Loft, Lie and Face were read.")
+    STATED_AT(ColumnSpec.of(Kind.MARK, "Stated at", "With a sleeve: the setting at which Loft, Lie and Face were read.")
             .ifBlank("on the bore, without the sleeve's bend")),
     LENGTH(ColumnSpec.number(
                     "Length", Quantity.LENGTH, Limit.CLUB_LENGTH_M, "Club length, in the unit of the sheet Start.")
             .ifBlank("assumed from kind and loft")),
     SLEEVE(ColumnSpec.of(Kind.SLEEVE, "Sleeve", "The sleeve, as on the sheet Sleeves.")
             .ifBlank("a glued shaft")),
-    SETTING(ColumnSpec.of(
-                    Kind.MARK, "Setting", "Today's setting: the mark, as on the sheet Sleeves.")
+    SETTING(ColumnSpec.of(Kind.MARK, "Setting", "Today's setting: the mark, as on the sheet Sleeves.")
             .ifBlank("only for a club without a sleeve")),
     LOFT_BEND(angle(
                     "Loft bend",
@@ -42,8 +37,7 @@ public enum ClubColumn implements SheetColumn {
                     Limit.HOSEL_BEND_DEG,
                     "Irons and wedges: how far the lie is bent today from Lie, degrees, more upright is positive.")
             .ifBlank("0")),
-    KIT(ColumnSpec.of(
-                    Kind.KIT, "Kit", "The kit of weights that fits the head, as on the sheet Weights.")
+    KIT(ColumnSpec.of(Kind.KIT, "Kit", "The kit of weights that fits the head, as on the sheet Weights.")
             .ifBlank("a head without ports, unless Weighting names the kit")),
     WEIGHTING(ColumnSpec.of(
                     Kind.MARK,
@@ -60,19 +54,16 @@ public enum ClubColumn implements SheetColumn {
     PINNED(ColumnSpec.yesNo(
                     "Pinned", "yes: the club stays exactly as this row says. In its slot, the plan takes this row.")
             .ifBlank("no")),
-    OPTIONAL(ColumnSpec.yesNo(
-                    "Optional", "yes: the slot may stay empty. Yes on one of its rows is enough.")
+    OPTIONAL(ColumnSpec.yesNo("Optional", "yes: the slot may stay empty. Yes on one of its rows is enough.")
             .ifBlank("no")),
-    ALLOWED(ColumnSpec.of(
-                    Kind.MARKS, "Allowed", "The settings a plan may use, separated by commas.")
+    ALLOWED(ColumnSpec.of(Kind.MARKS, "Allowed", "The settings a plan may use, separated by commas.")
             .ifBlank("all settings of the sleeve")),
     BEND_LIMIT(angle(
                     "Bend limit",
                     new Limit(0, Limit.HOSEL_BEND_DEG.mostMeasureUnits(), "degrees"),
                     "Irons and wedges: the most a plan may bend loft or lie, degrees either way from Loft and Lie.")
             .ifBlank("0, no bending")),
-    BEND_STEP(angle(
-                    "Bend step", new Limit(0.05, 8, "degrees"), "The steps in which bends are planned, degrees.")
+    BEND_STEP(angle("Bend step", new Limit(0.05, 8, "degrees"), "The steps in which bends are planned, degrees.")
             .ifBlank("0.5")),
     LOFT_TARGET(angle("Loft target", Limit.LOFT_DEG, "The gauge loft the club should have, degrees.")),
     LIE_TARGET(angle("Lie target", Limit.LIE_DEG, "The lie the club should have, degrees.")
@@ -89,11 +80,14 @@ public enum ClubColumn implements SheetColumn {
             Kind.MARK,
             "Swingweight target",
             "The swingweight the club should have: a letter and points, such as D2 or C9.5.")),
-    GOLFER_LIE(angle(
-                    "Golfer lie", Limit.LIE_DEG, "The lie at which the golfer holds the shaft with this club, degrees.")
-            .ifBlank("the lie target, or the club's lie")),
+    GOLFER_LIE(
+            angle("Golfer lie", Limit.LIE_DEG, "The lie at which the golfer holds the shaft with this club, degrees.")
+                    .ifBlank("the lie target, or the club's lie")),
     HEAD_MASS(ColumnSpec.number(
-                    "Head mass", Quantity.MASS, new Limit(0.1, 0.7, "kg"), "Mass of the head in grams, with any ports empty.")
+                    "Head mass",
+                    Quantity.MASS,
+                    new Limit(0.1, 0.7, "kg"),
+                    "Mass of the head in grams, with any ports empty.")
             .ifBlank("assumed from kind and length")),
     SOLE_RADIUS(ColumnSpec.number(
                     "Sole radius",
@@ -137,8 +131,7 @@ public enum ClubColumn implements SheetColumn {
                     new Limit(0.15, 1, "m"),
                     "Balance point of the cut shaft, measured from its butt end, in the length unit of Start.")
             .ifBlank("assumed from the length")),
-    GRIP_MASS(ColumnSpec.number(
-                    "Grip mass", Quantity.MASS, new Limit(0, 0.25, "kg"), "Mass of the grip in grams.")
+    GRIP_MASS(ColumnSpec.number("Grip mass", Quantity.MASS, new Limit(0, 0.25, "kg"), "Mass of the grip in grams.")
             .ifBlank("assumed from the kind")),
     NOTE(ColumnSpec.of(Kind.TEXT, "Note", "Your own notes. Bagwright does not read them."));
 

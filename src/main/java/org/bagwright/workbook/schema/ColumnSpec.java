@@ -40,7 +40,8 @@ public record ColumnSpec(
     }
 
     static ColumnSpec whole(String header, Limit limit, String help) {
-        return new ColumnSpec(header, Kind.WHOLE, Quantity.PLAIN, Optional.of(limit), List.of(), help, "nothing", false);
+        return new ColumnSpec(
+                header, Kind.WHOLE, Quantity.PLAIN, Optional.of(limit), List.of(), help, "nothing", false);
     }
 
     public static ColumnSpec yesNo(String header, String help) {

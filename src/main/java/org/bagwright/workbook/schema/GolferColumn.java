@@ -61,8 +61,7 @@ public enum GolferColumn implements SheetColumn {
     GAP_LEAST(ColumnSpec.number(
                     "Gap least", Quantity.DISTANCE, new Limit(0, 150, "m"), "The smallest gap that is good enough.")
             .ifBlank("no limit")),
-    GAP_MOST(ColumnSpec.number(
-                    "Gap most", Quantity.DISTANCE, gapM(), "The largest gap that is good enough.")
+    GAP_MOST(ColumnSpec.number("Gap most", Quantity.DISTANCE, gapM(), "The largest gap that is good enough.")
             .ifBlank("no limit")),
     MOST_CHANGES(ColumnSpec.whole(
                     "Most changes", new Limit(0, 1000, ""), "The most items a plan may change for this golfer.")

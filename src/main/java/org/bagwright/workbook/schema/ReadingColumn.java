@@ -8,13 +8,10 @@ import org.bagwright.workbook.text.Quantity;
 public enum ReadingColumn implements SheetColumn {
     GOLFER(ColumnSpec.of(Kind.GOLFER, "Golfer", "The club's golfer, as on the sheet Golfers.")
             .ifBlank("the golfer, if the book has only one")),
-    CLUB(ColumnSpec.of(Kind.TEXT, "Club", "The club, as on the sheet Clubs.")
-            .mustBeFilled()),
-    SETTING(ColumnSpec.of(
-                    Kind.MARK, "Setting", "The setting at which it was read: the mark, as on the sheet Sleeves.")
+    CLUB(ColumnSpec.of(Kind.TEXT, "Club", "The club, as on the sheet Clubs.").mustBeFilled()),
+    SETTING(ColumnSpec.of(Kind.MARK, "Setting", "The setting at which it was read: the mark, as on the sheet Sleeves.")
             .ifBlank("only for a club without a sleeve")),
-    LOFT(angle(
-                    "Loft", Limit.LOFT_DEG, "The loft the gauge read, with today's bend, degrees.")
+    LOFT(angle("Loft", Limit.LOFT_DEG, "The loft the gauge read, with today's bend, degrees.")
             .ifBlank("not read")),
     LIE(angle("Lie", Limit.LIE_DEG, "The lie the gauge read, with today's bend, degrees.")
             .ifBlank("not read")),

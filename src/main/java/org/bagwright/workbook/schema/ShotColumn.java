@@ -8,8 +8,7 @@ import org.bagwright.workbook.text.Quantity;
 public enum ShotColumn implements SheetColumn {
     GOLFER(ColumnSpec.of(Kind.GOLFER, "Golfer", "Who hit it, as on the sheet Golfers.")
             .ifBlank("the golfer, if the book has only one")),
-    CLUB(ColumnSpec.of(Kind.TEXT, "Club", "The club, as on the sheet Clubs.")
-            .mustBeFilled()),
+    CLUB(ColumnSpec.of(Kind.TEXT, "Club", "The club, as on the sheet Clubs.").mustBeFilled()),
     HEAD_SPEED(ColumnSpec.number(
                     "Head speed", Quantity.SPEED, Limit.HEAD_SPEED_MPS, "Head speed, in the unit of the sheet Start.")
             .ifBlank("the golfer's head speed")),
@@ -22,7 +21,7 @@ public enum ShotColumn implements SheetColumn {
             .ifBlank("assumed from the kind of club")),
     CARRY(ColumnSpec.number("Carry", Quantity.DISTANCE, Limit.CARRY_M, "Carry, in the unit of the sheet Start."));
 
-    /** A shot says something only when one of these is given. */
+    /** A shot must have at least one of these. */
     public static final List<Column> MEASURED = List.of(BALL_SPEED, LAUNCH, SPIN, CARRY);
 
     public static final SheetSchema SHEET = new SheetSchema(

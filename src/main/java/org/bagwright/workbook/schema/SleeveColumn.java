@@ -8,18 +8,15 @@ import org.bagwright.workbook.text.Quantity;
 public enum SleeveColumn implements SheetColumn {
     SLEEVE(ColumnSpec.of(Kind.TEXT, "Sleeve", "Your name for the sleeve, on each of its rows.")
             .mustBeFilled()),
-    SETTING(ColumnSpec.of(
-                    Kind.MARK, "Setting", "The mark on the sleeve. One row for every mark.")
+    SETTING(ColumnSpec.of(Kind.MARK, "Setting", "The mark on the sleeve. One row for every mark.")
             .mustBeFilled()),
     CLOCK(clock("Clock", "Which way the shaft leans off the bore at this setting,")
             .ifBlank("only when Bend is 0 or a rated change is given")),
     BEND(angle("Bend", Limit.BEND_DEG, "The angle between shaft and bore, degrees.")
             .ifBlank("only when a rated change is given")),
-    CLOCK_2(clock(
-                    "Clock 2", "Sleeves with two rings: the hour of the second ring,")
+    CLOCK_2(clock("Clock 2", "Sleeves with two rings: the hour of the second ring,")
             .ifBlank("one ring")),
-    BEND_2(angle(
-                    "Bend 2", Limit.BEND_DEG, "Sleeves with two rings: the angle of the second ring, degrees.")
+    BEND_2(angle("Bend 2", Limit.BEND_DEG, "Sleeves with two rings: the angle of the second ring, degrees.")
             .ifBlank("one ring")),
     TURNS_SHAFT(ColumnSpec.yesNo(
                     "Turns shaft", "yes: the sleeve is glued to the shaft, so another setting turns the shaft.")
@@ -30,7 +27,9 @@ public enum SleeveColumn implements SheetColumn {
                     "Change of loft in the sleeve's own table, degrees. Needs Lie change too.")
             .ifBlank("no table; then Clock and Bend are needed")),
     LIE_CHANGE(angle(
-                    "Lie change", new Limit(-8, 8, "degrees"), "Change of lie in the sleeve's own table, degrees. Needs Loft change too.")
+                    "Lie change",
+                    new Limit(-8, 8, "degrees"),
+                    "Change of lie in the sleeve's own table, degrees. Needs Loft change too.")
             .ifBlank("no table; then Clock and Bend are needed")),
     FACE_CHANGE(angle(
                     "Face change",

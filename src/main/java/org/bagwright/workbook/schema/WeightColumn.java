@@ -13,8 +13,7 @@ public enum WeightColumn implements SheetColumn {
                     "Weighting",
                     "Your name for this way to fill the ports: one row for every port that holds a piece.")
             .mustBeFilled()),
-    PORT(ColumnSpec.of(Kind.MARK, "Port", "The port, only once in a weighting.")
-            .mustBeFilled()),
+    PORT(ColumnSpec.of(Kind.MARK, "Port", "The port, only once in a weighting.").mustBeFilled()),
     MASS(ColumnSpec.number(
                     "Mass",
                     Quantity.MASS,
