@@ -99,7 +99,11 @@ public final class TestBags {
         return club(kind, slot, OptionalDouble.empty());
     }
 
-    /** @param gapWishM the gap that its own row asks for, metres */
+    /**
+     * A plain club of the golfer.
+     *
+     * @param gapWishM the gap that its own row asks for, metres
+     */
     public static Club club(ClubKind kind, int slot, OptionalDouble gapWishM) {
         return new ClubSketch("Golfer", slot, "Club " + slot, kind, "Clubs!A" + (slot + 1))
                 .targets(TestBooks.wishing(gapWishM))
