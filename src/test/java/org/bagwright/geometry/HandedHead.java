@@ -41,7 +41,7 @@ final class HandedHead {
         Vector3D held = held(Math.toRadians(golferLieDeg), Math.toRadians(leanDeg));
         Rotation gauge = gaugePose(shaft);
         Rotation address = new Rotation(shaft, edge, held, squareEdge(shaft, held));
-        Rotation seat = rest(address, held);
+        Rotation resting = rest(address, held);
         Vector3D contact = lowest(address);
         double gaugeLieDeg = Math.toDegrees(Math.asin(gauge.applyTo(shaft).getZ()));
         return new PoseNumbers(
@@ -54,7 +54,8 @@ final class HandedHead {
                         contact.getX(),
                         -golferSide * contact.getY()),
                 new PoseNumbers.Resting(
-                        closedDeg(seat.applyTo(edge).crossProduct(new Vector3D(0, 0, golferSide))), loftDeg(seat)),
+                        closedDeg(resting.applyTo(edge).crossProduct(new Vector3D(0, 0, golferSide))),
+                        loftDeg(resting)),
                 0);
     }
 

@@ -148,9 +148,9 @@ class RatedSleeveTest {
         ClubGeometry geometry =
                 Bench.driver(9.5, 58).with(Bench.sleeve(open, faceOnly, Bench.ringed("ring", true, new Ring(3, 1))));
         assertTrue(geometry.ratedFaceMisfitDeg("open").isEmpty());
-        PoseNumbers seated = geometry.pose(Bench.at("open"));
-        Vector3D shaft = geometry.design().shaftFor(new GaugeReading(seated.gaugeLoftDeg(), seated.gaugeLieDeg()));
-        assertEquals(Bench.flatSoleSitsDeg(shaft), seated.sitsClosedDeg(), 0.1);
+        PoseNumbers sitting = geometry.pose(Bench.at("open"));
+        Vector3D shaft = geometry.design().shaftFor(new GaugeReading(sitting.gaugeLoftDeg(), sitting.gaugeLieDeg()));
+        assertEquals(Bench.flatSoleSitsDeg(shaft), sitting.sitsClosedDeg(), 0.1);
         PoseNumbers face = geometry.pose(Bench.at("face"));
         PoseNumbers ring = geometry.pose(Bench.at("ring"));
         assertEquals(ring.gaugeLoftDeg(), face.gaugeLoftDeg(), 1e-12);
