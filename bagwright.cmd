@@ -99,7 +99,7 @@ goto giveup
 
 :failed
 type "%scratch%\log" >&2
-echo bagwright: the build failed; what Maven said stands above.>&2
+echo bagwright: the build failed; see what Maven said above.>&2
 goto giveup
 
 :giveup

@@ -70,7 +70,7 @@ public final class BookFiller {
         throw new IllegalStateException("no row " + first + " on " + sheet.getSheetName());
     }
 
-    /** Puts a value beside its label on the sheet Start. */
+    /** Puts a value next to its label on the sheet Start. */
     public static void start(XSSFWorkbook book, String label, Object value) {
         for (Row row : book.getSheet("Start")) {
             for (Cell cell : row) {

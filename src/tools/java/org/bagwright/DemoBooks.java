@@ -21,7 +21,7 @@ public final class DemoBooks {
         write("team", TeamDemo.book());
     }
 
-    /** The demo of that name, made anew. */
+    /** The demo of that name, made again. */
     public static XSSFWorkbook made(String name) throws IOException {
         return switch (name) {
             case "trio" -> TrioDemo.book();

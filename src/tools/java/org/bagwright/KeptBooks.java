@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.bagwright.workbook.template.BlankBook;
 
-/** Makes the books that are kept beside the code: the blank one, then the demos that are filled from it. */
+/** Makes the books that are kept with the code: the blank one, then the demos that are filled from it. */
 public final class KeptBooks {
     private KeptBooks() {}
 

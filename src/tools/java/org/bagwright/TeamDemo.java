@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Twelve golfers of both hands with bags of 5 to 14 clubs, who share a bench that has too little of some pieces. */
+/** Twelve right- and left-handed golfers with bags of 5 to 14 clubs, who share a bench that has too little of some pieces. */
 final class TeamDemo {
     /** A club as it is sold: kind, loft and lie in degrees, length in inches. */
     private record Model(String name, String kind, double loftDeg, double lieDeg, double lengthIn) {}

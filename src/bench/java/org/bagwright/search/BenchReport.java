@@ -121,8 +121,8 @@ final class BenchReport {
         line("## Against CP-SAT's best plan");
         line("");
         line(
-                "Of %d problems ours is lower in %d, equal to the micropoint in %d, higher in %d; CP-SAT found no plan in"
-                        + " time in %d.",
+                "Of %d problems, ours is lower in %d, equal to the micropoint in %d, and higher in %d. CP-SAT finds no"
+                        + " plan in time in %d.",
                 both.size(), counts[0], counts[1], counts[2], none);
         line(
                 "A bound of one solver is above a plan of another in %d (must be 0).",
@@ -134,8 +134,8 @@ final class BenchReport {
         line("## Every problem");
         line("");
         line(
-                "Penalty in points, in brackets broken musts in thousandths if there are any, then the time to proof or the"
-                        + " bound the solver had shown at the end.");
+                "Each cell gives the penalty in points, broken musts in thousandths in brackets if there are any, and then"
+                        + " the time to the proof or the last bound of the solver.");
         line("");
         line("| size | seed | %s |", String.join(" | ", SOLVERS));
         line("|---|---|---|---|---|");

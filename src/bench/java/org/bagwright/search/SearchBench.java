@@ -120,31 +120,36 @@ public final class SearchBench {
         return """
                 # The search against others
 
-                Our exact search, CP-SAT (OR-Tools %s, two workers) and OptaPlanner (%s, our constraints, its default
-                construction heuristic and local search, one thread), one after the other on the same seeded problems in
-                one run. Two cores, with a load of %.0f at the start (above 0: shared with other work), Java %s, %s. This page is
-                written by
+                This page compares our exact search with CP-SAT (OR-Tools %s, two workers) and OptaPlanner
+                (%s, our constraints, its default construction heuristic and local search, one thread). They run
+                one after the other, on the same seeded problems, in one run. Two cores, with a load of %.0f at the start
+                (above 0: shared with other work), Java %s, %s. This command writes the page:
 
                     mvn -q -Pbench test-compile exec:java -Dexec.classpathScope=test \\
                         -Dexec.mainClass=org.bagwright.search.SearchBench \\
                         -Dexec.args="bags=%s capS=%s teamCapS=%s plannerBags=%s sizes=%s"
 
-                Without arguments it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Ours reports a better
-                plan at most four times a second, so it has its best plan somewhat earlier than shown here.
+                Without arguments it runs 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Our search
+                reports a better plan at most four times a second, so it has its best plan a little earlier than this
+                page shows.
 
-                How the problems are made the same: all three start from the same options with the same numbers, and every
-                plan is priced by one plain sum that none of them uses. For OptaPlanner the options are made into clubs of
-                a book; that they come back the same is checked. For CP-SAT each option is a yes or no, exactly one in
-                each slot; a square of a gap or of a spread is an exact product of whole numbers, after rounding carries
-                and matched numbers to units of about 0.1 mm and 0.00007 points; squares about the mean are n times the
-                sum of squares less the square of the sum, over n, with one constraint for each n where it varies. Its
-                bound here is its own less the most that this rounding can make, so it holds for the true penalty (but
-                for a plan that keeps a must by less than the rounding, which it can rule out). Its "proven" is for its
-                rounded numbers. It keeps of all plans it passes the one that is truly best. Stock,
-                most changes and most clubs are constraints there; it minimises broken musts first
-                (with half of the time at most), then the
-                penalty with no more of them. One family of its presolve rules is switched off, since with it this version calls plans best that are not
-                (or-tools issue 5293).
+                All three solve the same problem. They start from the same options with the same numbers, and one plain
+                sum that none of them uses prices every plan.
+
+                - OptaPlanner: the options become clubs of a book. The program checks that the same options come
+                  back.
+                - CP-SAT: each option is a yes or no, exactly one in each slot. Carries are rounded to about 0.1 mm
+                  and matched numbers to 0.00007 points; then the square of a gap or of a spread is an exact product
+                  of whole numbers. Squares about the mean are n times the sum of squares minus the square of the
+                  sum, over n, with one constraint for each n where it varies. Stock, most changes and most clubs are
+                  constraints. It first looks for the fewest broken musts, in at most half of the time, and then for
+                  the lowest penalty with no more of them. Of all plans that it finds, it keeps the one that is truly
+                  best.
+
+                The bound of CP-SAT on this page is its own bound minus the largest effect of the rounding. So it holds
+                for the true penalty, except for a plan that meets a must by less than the rounding, which CP-SAT can
+                rule out. Its "proven" is for its rounded numbers. One family of its presolve rules is off: with it,
+                this version calls plans best that are not (or-tools issue 5293).
 
                 """
                 .formatted(

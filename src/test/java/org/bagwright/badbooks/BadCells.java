@@ -47,7 +47,7 @@ final class BadCells {
                         "Golfers!F2: most changes must be a number, found \"a few\"."),
                 put("text in a count", "Stock!B2", "some", "Stock!B2: count must be a number, found \"some\"."),
                 put(
-                        "other word beside a number",
+                        "other word after a number",
                         "Golfers!E2",
                         "evne",
                         "Golfers!E2: gap wish must be a number in yd or the word even, found \"evne\"."),

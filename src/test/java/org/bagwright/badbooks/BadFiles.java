@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
-/** Files that are hostile or damaged inside, beside those of {@code BadFileTest}. */
+/** Files that are hostile or damaged inside, in addition to those of {@code BadFileTest}. */
 final class BadFiles {
     private static final String DAMAGED =
             "bag.xlsx: the file is damaged or incomplete, or is not an .xlsx workbook; use"
@@ -22,7 +22,7 @@ final class BadFiles {
     static List<BadBook> all() {
         return List.of(
                 new BadBook("zip bomb in a sheet", DAMAGED, () -> bomb("xl/worksheets/sheet2.xml")),
-                new BadBook("zip bomb beside the book", DAMAGED, () -> bomb("xl/media/image1.png")),
+                new BadBook("zip bomb next to the book", DAMAGED, () -> bomb("xl/media/image1.png")),
                 entity("document type", "<!DOCTYPE x>", ""),
                 entity("billion laughs", LAUGHS, "&f;"),
                 entity("entity from another file", OUTSIDE, "&f;"),

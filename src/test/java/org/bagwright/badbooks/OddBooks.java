@@ -83,7 +83,7 @@ final class OddBooks {
                                 "r=\"C3\" t=\"s\" s=\"0\"><v>\\d+</v>",
                                 "r=\"C3\" t=\"inlineStr\"><is><t>4 hybrid</t></is>")),
                 BadBook.part(
-                        "sound written beside a text",
+                        "phonetic text with a text",
                         "",
                         "xl/sharedStrings.xml",
                         text -> text.replace(

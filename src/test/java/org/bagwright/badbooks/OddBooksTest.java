@@ -46,7 +46,7 @@ class OddBooksTest {
         assertEquals(0, again.code(), again.out());
     }
 
-    /** The place of each choice among the options, calculated anew: 0 where a lookup does not find it. */
+    /** The place of each choice among the options, calculated again: 0 where a lookup does not find it. */
     private static void assertFormulasFindTheirOptions(XSSFWorkbook result) {
         var evaluator = result.getCreationHelper().createFormulaEvaluator();
         var headings = result.getSheet("Plan").getRow(DATA_ROW - 1);

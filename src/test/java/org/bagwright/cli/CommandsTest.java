@@ -144,7 +144,7 @@ class CommandsTest {
         JsonNode problems = Terminal.run("check", book, "--json").json().get("problems");
         assertEquals("Clubs!E2", problems.at("/0/cell").asText());
         assertEquals("Clubs!F2", problems.at("/1/cell").asText());
-        assertTrue(problems.findValuesAsText("cell").contains("Start"), "a missing sheet is listed beside problems");
+        assertTrue(problems.findValuesAsText("cell").contains("Start"), "a missing sheet is listed with problems");
         assertEquals(List.of(book), files());
         assertArrayEquals(before, Files.readAllBytes(book));
     }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code compare}: its figures are those of the single plans, worked out anew from their gaps. */
+/** {@code compare}: its figures are those of the single plans, worked out again from their gaps. */
 @Tag("analytic")
 class CompareCommandTest {
     private static final double M_PER_YD = 0.9144;

@@ -22,7 +22,7 @@ class CompletionTest {
     @TempDir
     Path folder;
 
-    /** What bash offers for the last word. Only its own editing of a line knows compopt, so a word of no effect stands in. */
+    /** What bash offers for the last word. Only its own editing of a line knows compopt, so a word without effect takes its place. */
     private List<String> offered(String... words) throws Exception {
         Path script = folder.resolve("completion.sh");
         Terminal printed = Terminal.run("completion");

@@ -21,7 +21,7 @@ class ReadmeTest {
     void shownOutputOfTheDemo_isReal() throws Exception {
         List<String> readme = Files.readAllLines(Path.of("README.md"));
         int command = readme.indexOf("    $ ./bagwright demo trio");
-        assertTrue(command >= 0 && command < 25, "the demo stands on the first screen");
+        assertTrue(command >= 0 && command < 25, "the demo is on the first screen");
         Terminal demo = Terminal.run("demo", "trio", "-o", folder);
         assertEquals(0, demo.code(), demo.err());
         List<String> printed = demo.out().lines().toList();

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A general-purpose spreadsheet program, LibreOffice, calculates every formula of a result book anew. The copy that it
+ * A general-purpose spreadsheet program, LibreOffice, calculates every formula of a result book again. The copy that it
  * gets holds no cached values, so that none of the program's own numbers can pass for a calculated one.
  */
 @Tag("analytic")

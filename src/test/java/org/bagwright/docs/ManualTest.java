@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What is committed of the manual is what the program says today; {@link Manual} makes it anew. */
+/** What is committed of the manual is what the program says today; {@link Manual} makes it. */
 @Tag("regression")
 class ManualTest {
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#:]+)\\)");

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
-/** What is committed of the page is what the code makes today; {@link WhyPage} makes it anew. */
+/** What is committed of the page is what the code makes today; {@link WhyPage} makes it. */
 @Tag("regression")
 class WhyPageTest {
     private static final Pattern DECIMAL = Pattern.compile("\\d+\\.\\d+");

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whatever goes wrong, the old file stands whole, nothing is left, and the words say what to do. */
+/** Whatever goes wrong, the old file stays whole, nothing is left, and the words say what to do. */
 @Tag("analytic")
 class SafeFileFaultsTest {
     @TempDir
@@ -83,10 +83,10 @@ class SafeFileFaultsTest {
     @Test
     void ownersFileOfEitherKind_isRefusedAndNamed() throws IOException {
         for (String owner : List.of("~$bag.xlsx", ".~lock.bag.xlsx#")) {
-            Path beside = Files.writeString(folder.resolve(owner), "Golfer A");
+            Path lockFile = Files.writeString(folder.resolve(owner), "Golfer A");
             String said = refused(OpenElsewhereException.class, file);
-            assertTrue(said.contains("open in another program") && said.contains("delete " + beside), said);
-            Files.delete(beside);
+            assertTrue(said.contains("open in another program") && said.contains("delete " + lockFile), said);
+            Files.delete(lockFile);
         }
         assertTrue(new SafeFile(file).replace(out -> out.write(bytes("new"))).isPresent());
     }

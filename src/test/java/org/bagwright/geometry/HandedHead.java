@@ -10,7 +10,7 @@ import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.option.PoseNumbers;
 
 /**
- * The same club worked out another way, for either hand as it really stands: nothing is mirrored, poses come from pairs
+ * The same club worked out another way, for either hand as it really is: nothing is mirrored, poses come from pairs
  * of directions, lies and rests from searching. Slow and plain, to compare with.
  */
 final class HandedHead {

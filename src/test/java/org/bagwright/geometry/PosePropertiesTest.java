@@ -37,7 +37,7 @@ class PosePropertiesTest {
         assertEquals(0, address.edgeHeadingDeg(), Math.toDegrees(1e-12));
     }
 
-    /** The whole calculation done for a left-handed club as it really stands, and again another way for a right one. */
+    /** The whole calculation done for a left-handed club as it really is, and again another way for a right one. */
     @Property(tries = 100, seed = "2")
     void left_handed_club_worked_out_as_it_stands_tells_the_same_numbers(
             @ForAll Hand hand,

@@ -132,7 +132,7 @@ class RatedSleeveTest {
         assertEquals(Optional.empty(), Bench.driver(9.5, 58).glued().ratedFit());
     }
 
-    /** A blank face change leaves how the head sits to the geometry; beside rings alone it turns only the face. */
+    /** A blank face change leaves how the head sits to the geometry; with rings alone it turns only the face. */
     @Test
     void table_without_a_face_leaves_how_it_sits_to_the_geometry() {
         SleeveSetting open = new SleeveSetting(

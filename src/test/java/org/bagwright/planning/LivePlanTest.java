@@ -36,7 +36,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A book with candidates, slots that may stay empty, a sleeve, weightings, bends and swingweight targets: LibreOffice
- * calculates the result sheets anew, as they are and after live choices are changed.
+ * calculates the result sheets again, as they are and after live choices are changed.
  */
 @Tag("analytic")
 class LivePlanTest {

@@ -47,7 +47,7 @@ class OtherTripsTest {
         }
     }
 
-    /** What of a sheet is otherwise: lines gone and lines new. */
+    /** What of a sheet differs: lines gone and lines new. */
     private static List<String> changed(Path before, Path after, String sheet) throws Exception {
         BookPackage old = BookPackage.of(before);
         BookPackage now = BookPackage.of(after);

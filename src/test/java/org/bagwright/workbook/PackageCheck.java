@@ -33,7 +33,7 @@ final class PackageCheck {
         this.file = file;
     }
 
-    /** Everything wrong with the parts of a file and with what stands in its sheets. */
+    /** Everything wrong with the parts of a file and with what is in its sheets. */
     static List<String> problems(Path book) throws IOException {
         BookPackage file = BookPackage.of(book);
         PackageCheck check = new PackageCheck(file);
@@ -55,7 +55,7 @@ final class PackageCheck {
     private void entries() {
         Set<String> seen = new HashSet<>();
         for (String entry : file.entries()) {
-            require(seen.add(entry.toLowerCase(Locale.ROOT)), entry, "is there twice");
+            require(seen.add(entry.toLowerCase(Locale.ROOT)), entry, "appears twice");
         }
     }
 

@@ -224,7 +224,7 @@ public final class RichParts {
     private static final String THEME = "<a:theme xmlns:a=\"http://schemas.openxmlformats.org/drawingml/2006/main\""
             + " name=\"Mine\"><a:themeElements/></a:theme>";
 
-    /** Makes the book one with macros; what stands in place of them is kept as bytes whatever it is. */
+    /** Makes the book one with macros; the stand-in for them is kept as bytes whatever it is. */
     static void addMacros(Path file) throws IOException {
         PartEditor editor = new PartEditor(file);
         editor.replace(

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 class RoundTripTest {
     /** Parts that hold something of the tool's too; what of the fitter's is in them is looked at one by one. */
     private static final Set<String> SHARED = Set.of("xl/workbook.xml", "xl/sharedStrings.xml", "xl/styles.xml");
-    /** Written anew by a spreadsheet program when it opens the book. */
+    /** Written again by a spreadsheet program when it opens the book. */
     private static final String CALCULATIONS = "xl/calcChain.xml";
 
     @TempDir
@@ -201,7 +201,7 @@ class RoundTripTest {
         try (XSSFWorkbook workbook = ResultCells.open(book);
                 XSSFWorkbook before = ResultCells.open(filled)) {
             checkSums(workbook);
-            assertFalse(sum(before, 0) == sum(workbook, 0), "another speed carries otherwise");
+            assertFalse(sum(before, 0) == sum(workbook, 0), "another speed changes the carry");
             bare = ResultCells.writeBare(workbook, folder.resolve("bare.xlsx"));
         }
         Path recalculated = Spreadsheet.recalculated(bare, folder.resolve("calc"));

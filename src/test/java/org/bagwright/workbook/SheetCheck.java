@@ -79,7 +79,7 @@ final class SheetCheck {
         for (Element name : BookPackage.all(book, "definedName")) {
             String text = name.getAttribute("name");
             String scope = name.getAttribute("localSheetId");
-            require(seen.add(scope + "!" + text.toLowerCase(Locale.ROOT)), text, "is there twice");
+            require(seen.add(scope + "!" + text.toLowerCase(Locale.ROOT)), text, "appears twice");
             require(number(name, "localSheetId") < sheets, text, "belongs to no sheet");
             boolean usual =
                     NAME.matcher(text).matches() && !CELL_NAME.matcher(text).matches();

@@ -177,7 +177,7 @@ final class CellMutations {
         return sheets.isEmpty() ? book.getSheetAt(0) : sheets.get(random.nextInt(sheets.size()));
     }
 
-    /** Mostly a filled cell, else one inside the table or just beside it. */
+    /** Mostly a filled cell, sometimes one inside the table or right next to it. */
     private XSSFCell anyCell(XSSFSheet sheet) {
         List<XSSFCell> filled = new ArrayList<>();
         sheet.forEach(row -> row.forEach(cell -> filled.add((XSSFCell) cell)));

@@ -163,9 +163,9 @@ final class FuzzTry {
         }
     }
 
-    private void require(boolean holds, String otherwise) {
+    private void require(boolean holds, String problem) {
         if (!holds && fault.isEmpty()) {
-            fault = otherwise;
+            fault = problem;
         }
     }
 }

@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
 final class Chart {
     private static final int CURVE_STEPS = 120;
 
-    /** Where the field stands in the picture, px. */
+    /** Where the field is in the picture, px. */
     record Field(double leftPx, double topPx, double widthPx, double heightPx) {}
 
     /**

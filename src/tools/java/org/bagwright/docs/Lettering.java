@@ -3,7 +3,7 @@ package org.bagwright.docs;
 /**
  * How words are set.
  *
- * @param anchor which part of the words stands at their place: start, middle or end
+ * @param anchor which part of the words is at their place: start, middle or end
  */
 record Lettering(double sizePx, boolean bold, String anchor, String colour) {
     static final Lettering TITLE = new Lettering(16, true, "start", Palette.INK);

@@ -17,7 +17,7 @@ public final class Manual {
 
     private Manual() {}
 
-    /** Makes every output and table of the manual anew, from the top folder of the project. */
+    /** Makes every output and table of the manual again, from the top folder of the project. */
     public static void main(String[] args) throws IOException {
         for (ManualChapter chapter : ManualChapter.all()) {
             Path folder = Files.createTempDirectory("manual");

@@ -51,7 +51,7 @@ record ManualChapter(String name, String text) {
         return DEED.matcher(text).results().map(ManualChapter::deed).toList();
     }
 
-    /** The same chapter with what stands under each command made anew. */
+    /** The same chapter with the output under each command made again. */
     ManualChapter withOutput(Function<ManualDeed, List<String>> output) {
         String filled = DEED.matcher(text).replaceAll(found -> {
             List<String> lines = output.apply(deed(found));

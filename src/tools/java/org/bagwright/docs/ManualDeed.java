@@ -7,7 +7,7 @@ import java.util.Set;
 /** One thing that a reader of the manual does, in the order of a chapter. */
 sealed interface ManualDeed {
     /**
-     * A command and what the manual shows of its output, in which a line of three dots stands for lines left out.
+     * A command and what the manual shows of its output, in which a line of three dots means lines left out.
      *
      * @param words the command after the name of the program
      * @param code its exit code

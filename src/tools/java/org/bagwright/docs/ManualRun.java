@@ -85,7 +85,7 @@ final class ManualRun {
                 BookFiller filler = new BookFiller(book, filled.sheet());
                 filled.rows().forEach(filler::row);
             } else if (deed instanceof ManualDeed.Chosen chosen) {
-                // A text inside a cell would stay beside the new one.
+                // A text inside a cell would stay next to the new one.
                 ResultCells.plan(book, chosen.slot() - 1, chosen.heading()).setBlank();
                 ResultCells.set(book, chosen.slot() - 1, chosen.heading(), chosen.value());
             }
@@ -104,7 +104,7 @@ final class ManualRun {
     }
 
     /**
-     * The shown lines as they were printed: a line after others must follow them at once; after three dots stands the
+     * The shown lines as they were printed: a line after others must follow them at once; after three dots comes the
      * printed line that is most like it. Times and the dates of backups stay as shown.
      */
     static List<String> shown(List<String> shown, List<String> printed) {

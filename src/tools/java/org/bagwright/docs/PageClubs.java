@@ -55,7 +55,7 @@ final class PageClubs {
                 .faceHeadingDeg();
     }
 
-    /** Where the top of a metre of the driver's shaft stands, measured from the hosel in the head frame. */
+    /** Where the top of a metre of the driver's shaft is, measured from the hosel in the head frame. */
     static ShaftTop shaftTop(double clockH) {
         PoseNumbers pose = driver(clockH);
         double lieRad = Math.toRadians(pose.gaugeLieDeg());

@@ -113,7 +113,7 @@ final class Svg {
         return found;
     }
 
-    /** The picture as it stands in its file. */
+    /** The picture as it is in its file. */
     String written() {
         return body + "</svg>\n";
     }

@@ -13,7 +13,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** What stands in a folder after a fault, and whether anything was lost. */
+/** What is in a folder after a fault, and whether anything was lost. */
 final class Aftermath {
     private final Path book;
     private final byte[] before;
@@ -59,11 +59,11 @@ final class Aftermath {
             boolean old = Arrays.equals(before, Files.readAllBytes(backup));
             kept |= old;
             if (!old && !isWholeResult(backup)) {
-                losses.add("half a backup: " + backup.getFileName());
+                losses.add("incomplete backup: " + backup.getFileName());
             }
         }
         if (!kept) {
-            losses.add("the old book stands nowhere any more");
+            losses.add("no file holds the old book");
         }
         files.stream()
                 .filter(file -> !file.equals(book))

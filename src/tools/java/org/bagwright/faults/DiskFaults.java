@@ -31,8 +31,8 @@ final class DiskFaults {
     List<FaultRow> all(int fullDisks) throws IOException {
         FaultRow result = new FaultRow("disk full while the result is written");
         FaultRow backup = new FaultRow("disk full while the backup is made");
-        FaultRow enough = new FaultRow("disk with just enough room");
-        FaultRow names = new FaultRow("disk without room for another file name");
+        FaultRow enough = new FaultRow("disk with just enough space");
+        FaultRow names = new FaultRow("disk without space for another file name");
         FaultRow readOnly = new FaultRow("folder on a disk mounted read-only");
         List<FaultRow> rows = List.of(result, backup, enough, names, readOnly);
         if (!SmallDisk.isPossible(root)) {

@@ -82,9 +82,11 @@ public final class FaultTable {
                 """
                 # Faults while writing
 
-                Made by `FaultTable`, which tries each fault on the demo book trio and then looks into the folder. **Lost** is any try after which the book is neither the old one, byte for byte, nor a whole
-                new one (opens, has the sheet Plan, every input cell as it was); a backup is halved; the old book stands
-                nowhere; a stray file is there that the next run does not remove; or the exit code or the message is wrong.
+                `FaultTable` makes this page. It tries each fault on the demo book trio
+                and then checks the folder. A try counts as **lost** if the book is neither the old one, byte for byte,
+                nor a whole new one (it opens, has the sheet Plan, and every input cell is unchanged). It also counts
+                if a backup is incomplete, if no file holds the old book, if a stray file stays that the next run does
+                not remove, or if the exit code or the message is wrong.
 
                 | fault | tries | what came of it | lost |
                 |---|---|---|---|
@@ -98,11 +100,15 @@ public final class FaultTable {
         return page.append(
                         """
 
-                What this cannot show: a power cut (the content is forced to the disk before the renaming, and the folder
-                after it, but no test here cuts the power); a disk that fills up in the renaming itself, which needs no
-                room on the disks tried; file locks of Windows, whose faults are only tried as messages in
-                `SafeFileFaultsTest`. A folder without the right to write does not hold root back, so a disk mounted read-only
-                stands in for it.
+                This page does not cover:
+
+                - a power cut: the program forces the content to the disk before it renames the file, and the folder
+                  afterwards, but no test here cuts the power;
+                - a disk that fills up while the file is renamed: on the disks tried, the rename needs no space;
+                - file locks of Windows: `SafeFileFaultsTest` tries them as messages only.
+
+                Root may write to a folder without write permission, so a disk that is mounted read-only takes its
+                place.
                 """)
                 .toString();
     }

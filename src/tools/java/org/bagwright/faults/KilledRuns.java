@@ -19,7 +19,7 @@ final class KilledRuns {
     enum From {
         START("anywhere in the run"),
         TEMPORARY("while the result is written"),
-        SECOND_FILE("between backup and renaming");
+        SECOND_FILE("between the backup and the rename");
 
         private final String words;
 
@@ -75,7 +75,7 @@ final class KilledRuns {
 
     /** Kills so many runs, or as many as the time allows, at moments spread over what follows {@code from}. */
     FaultRow kill(From from, int kills) throws IOException, InterruptedException {
-        FaultRow row = new FaultRow("killed outright (SIGKILL), " + from.words);
+        FaultRow row = new FaultRow("killed (SIGKILL), " + from.words);
         temporaryThere = 0;
         cleaned = 0;
         for (int index = 0; index < kills; index++) {
@@ -87,8 +87,8 @@ final class KilledRuns {
             System.out.println(from + " " + (index + 1) + "/" + kills + " "
                     + row.outcomes().get(index) + " lost " + row.losses().size());
         }
-        return row.note("a temporary file stood there after " + temporaryThere + " of them and was removed by the next"
-                + " run after " + cleaned);
+        return row.note("a temporary file was left after " + temporaryThere + " of them, and the next run removed it"
+                + " after " + cleaned);
     }
 
     private void one(FaultRow row, From from, double part, int index) throws IOException, InterruptedException {
@@ -106,7 +106,7 @@ final class KilledRuns {
             temporaryThere++;
             losses.addAll(cleanedUp(book, after));
         }
-        row.tried(ended ? "ran to its end" : state, losses);
+        row.tried(ended ? "ran to the end" : state, losses);
     }
 
     private long spanNs(From from) {

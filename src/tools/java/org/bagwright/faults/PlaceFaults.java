@@ -40,13 +40,13 @@ final class PlaceFaults {
                 2,
                 "is a folder",
                 book -> List.of("-o", Files.createDirectories(outside("folder.xlsx")))));
-        rows.add(tried("output is a link that goes round", 2, "broken link", book -> {
+        rows.add(tried("output is a link to itself", 2, "broken link", book -> {
             Path loop = outside("loop.xlsx");
             return List.of("-o", Files.createSymbolicLink(loop, loop));
         }));
         for (String owner : List.of("~$bag.xlsx", ".~lock.bag.xlsx#")) {
             rows.add(tried(
-                    "book open in a spreadsheet program (" + owner + " beside it), --in-place", 3, owner, book -> {
+                    "book open in a spreadsheet program (" + owner + " next to it), --in-place", 3, owner, book -> {
                         Files.writeString(book.resolveSibling(owner), "Golfer A");
                         return List.of("--in-place");
                     }));

@@ -12,7 +12,7 @@ import java.util.SplittableRandom;
  * shots: they are uncertain by each club's loft, by how few shots tell its average, each club on its own, and by the head
  * speed of the day, which moves all clubs of the bag together. The scatter of single shots does not enter it, since it does
  * not move an average. The band of single shots adds that scatter. Carries answer in a straight line to loft and speed with
- * the slopes at the planned setting. The chance has a standard error of at most 1.2 percent points.
+ * the slopes at the planned setting. The chance has a standard error of at most 1.2 percentage points.
  */
 final class CarryDraws {
     static final int DRAWS = 2000;

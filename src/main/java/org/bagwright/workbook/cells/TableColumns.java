@@ -29,7 +29,7 @@ final class TableColumns {
     private final Map<Column, Place> places = new HashMap<>();
     private final List<Heading> foreign = new ArrayList<>();
 
-    /** Finds the columns; reports one that is there twice, and a unit that is none. */
+    /** Finds the columns; reports one that appears twice, and a unit that is unknown. */
     TableColumns(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
         this.sheet = sheet;
         this.context = context;

@@ -97,7 +97,7 @@ final class LadderSheet {
                 : last + 1;
     }
 
-    /** The settings of every club with a sleeve, two beside each other, six on a page; gives the first free row. */
+    /** The settings of every club with a sleeve, two next to each other, six on a page; gives the first free row. */
     private int clocks(BagResult bag, int row, int planRow) {
         List<ClockTable.Shown> sleeved = sleeved(bag, planRow);
         int next = row;

@@ -24,7 +24,7 @@ import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
-/** The sheet Team: all golfers of a book beside each other, and the stock that they share. */
+/** The sheet Team: all golfers of a book side by side, and the stock that they share. */
 final class TeamSheet {
     static final String NAME = "Team";
     static final int HEADING_ROW = 3;

@@ -83,7 +83,7 @@ class BagResultTest {
         return miss.toleranceRatio();
     }
 
-    /** The second club misses its must of lie and is pinned otherwise, and flies as far as the first. */
+    /** The second club misses its must of lie and is pinned to another choice, and flies as far as the first. */
     @Test
     void brokenMustsAndLimits_areNamed() {
         Club long7 = SampleBags.club("Golfer C", 1, "7 iron", ClubKind.IRON).made();

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The committed template; {@code mvn test -Dtest=TemplateFileTest -Dbagwright.rewriteTemplate=true} writes it anew. */
+/** The committed template; {@code mvn test -Dtest=TemplateFileTest -Dbagwright.rewriteTemplate=true} writes it again. */
 class TemplateFileTest {
     private static final Path COMMITTED = Path.of("templates", "bag.xlsx");
 

@@ -54,7 +54,7 @@ final class TemplateStart {
         this.sheet = workbook.createSheet(StartSetting.SHEET);
     }
 
-    /** The row, from 0, in which the template asks for a setting; its value stands in column B. */
+    /** The row, from 0, in which the template asks for a setting; its value is in column B. */
     static int rowOf(StartSetting setting) {
         return SETTINGS_ROW + 2 + List.of(StartSetting.values()).indexOf(setting);
     }
