@@ -90,12 +90,7 @@ class BagResultTest {
         Option good = SampleBags.shot(long7, Bend.NONE, 30, 62, 150, 0);
         Option sound = SampleBags.shot(short8, Bend.NONE, 34, 62, 150, 0);
         Option broken = new Option(
-                sound.key(),
-                sound.setup(),
-                0,
-                Terms.of(Measure.LIE, 4, 1000),
-                Set.of(ClosedReason.PIN),
-                sound.takes());
+                sound.key(), sound.setup(), 0, Terms.of(Measure.LIE, 4, 1000), Set.of(ClosedReason.PIN), sound.takes());
         BagOptions options = SampleBags.bag(
                 "Golfer C", Hand.RIGHT, List.of(SampleBags.slot(long7, good), SampleBags.slot(short8, broken)));
         BagState state = BagSearch.state(options, List.of(0, 0));

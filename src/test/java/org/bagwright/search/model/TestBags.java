@@ -143,7 +143,7 @@ public final class TestBags {
         return club(kind, slot, OptionalDouble.empty());
     }
 
-    /** @param gapWishM the gap that its own row asks for, metres */
+    /** A club whose own row asks for a gap, metres. */
     public static Club club(ClubKind kind, int slot, OptionalDouble gapWishM) {
         return new Club(
                 "Golfer",
