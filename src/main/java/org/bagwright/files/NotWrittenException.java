@@ -61,7 +61,7 @@ final class NotWrittenException extends IOException {
 
     static String noRight(Path folder) {
         return "you have no permission to write to the folder " + folder
-                + ". Get it, or choose another place for the result.";
+                + ". Change its permissions, or choose another place for the result.";
     }
 
     private static boolean isFull(Path folder) {

@@ -66,7 +66,7 @@ final class DiskFaults {
         try (SmallDisk disk = SmallDisk.of(root, "size=4m")) {
             Path book = Files.write(disk.folder().resolve("bag.xlsx"), demo);
             disk.makeReadOnly();
-            judge(row, Terminal.run("plan", book, "--in-place"), book, "may not write into the folder");
+            judge(row, Terminal.run("plan", book, "--in-place"), book, "no permission to write to the folder");
         }
     }
 

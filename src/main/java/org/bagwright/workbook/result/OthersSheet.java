@@ -34,12 +34,10 @@ final class OthersSheet {
 
     private final SheetPen pen;
     private final SheetBlock block;
-    private final BookResult result;
     private final int lastColumn;
 
     private OthersSheet(SheetPen pen, BookResult result) {
         this.pen = pen;
-        this.result = result;
         this.block = new SheetBlock(pen, result.book().settings().units());
         int most = result.bags().stream()
                 .mapToInt(bag -> bag.others().size() + 1)

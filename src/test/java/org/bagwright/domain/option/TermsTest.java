@@ -24,9 +24,9 @@ class TermsTest {
 
     @Test
     void total_isTheSumOfAllTerms() {
-        long all = (1L << Measure.values().length) - 1;
+        int all = (1 << Measure.values().length) - 1;
         assertEquals(all, powersOfTwo().totalPoints());
-        assertEquals(256 * all, powersOfTwo().totalBreaks());
+        assertEquals(256L * all, powersOfTwo().totalBreaks());
     }
 
     @Test
