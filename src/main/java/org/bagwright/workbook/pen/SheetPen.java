@@ -108,6 +108,26 @@ public final class SheetPen {
         }
     }
 
+    public void print(PageSetup page) {
+        page.applyTo(sheet);
+    }
+
+    /**
+     * Locks the computed cells without a password: cells to choose and fill in stay open. Sorting, filtering, the widths and
+     * heights, hidden columns and rows, and charts stay free.
+     */
+    public void protect() {
+        sheet.enableLocking();
+        sheet.lockSort(false);
+        sheet.lockAutoFilter(false);
+        sheet.lockFormatColumns(false);
+        sheet.lockFormatRows(false);
+        sheet.lockSelectLockedCells(false);
+        sheet.lockSelectUnlockedCells(false);
+        sheet.lockObjects(false);
+        sheet.lockScenarios(false);
+    }
+
     private Row row(int row) {
         Row found = rows.getRow(row);
         return found == null ? rows.createRow(row) : found;

@@ -14,6 +14,7 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.KnownFormats;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheets;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
@@ -124,7 +125,7 @@ public final class PlanSheet {
 
     /** Three parts, each one page wide: today and planned with the totals, your choice and live, the build. */
     private void print(int lastSlotRow, int lastRow) {
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, lastRow, PlanColumn.PLANNED_PENALTY.ordinal());
+        pen.print(PageSetup.landscape(HEADING_ROW, lastRow, PlanColumn.PLANNED_PENALTY.ordinal()));
         XSSFWorkbook workbook = pen.sheet().getWorkbook();
         workbook.setPrintArea(
                 workbook.getSheetIndex(pen.sheet()),

@@ -17,6 +17,7 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCells;
 import org.bagwright.workbook.schema.ResultSheets;
@@ -167,6 +168,6 @@ public final class SettingsSheet {
         int last = SettingsColumn.values().length - 1;
         pen.sheet().setAutoFilter(new CellRangeAddress(HEADING_ROW, nextRow - 1, 0, last));
         pen.sheet().createFreezePane(SettingsColumn.SETTING.ordinal(), FIRST_ROW);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.ordinal());
+        pen.print(PageSetup.landscape(HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.ordinal()));
     }
 }

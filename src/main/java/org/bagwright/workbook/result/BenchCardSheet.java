@@ -5,8 +5,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
 
 /** The sheet Bench card: for each golfer one printed page of what to do at the bench and what to read afterwards. */
 public final class BenchCardSheet {
@@ -35,7 +35,7 @@ public final class BenchCardSheet {
             row = next;
         }
         widths(pen, highestPoints);
-        ResultSheets.printPortrait(pen.sheet(), row - 1, LAST_COLUMN);
+        pen.print(PageSetup.portrait(row - 1, LAST_COLUMN));
     }
 
     private static double heightPoints(SheetPen pen, int first, int next) {

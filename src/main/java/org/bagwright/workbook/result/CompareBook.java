@@ -19,9 +19,9 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.ComparedBook;
 import org.bagwright.domain.plan.Comparison;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
 
 /** A book of its own with the sheet Compare: each golfer in several books, figures first, then what differs. */
 public final class CompareBook {
@@ -52,7 +52,7 @@ public final class CompareBook {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             SheetPen pen = new SheetPen(workbook.createSheet(NAME), new BookStyles(workbook));
             new CompareBook(pen, comparison).sheet();
-            ResultSheets.protect(pen.sheet());
+            pen.protect();
             workbook.write(target);
         }
     }
@@ -71,7 +71,7 @@ public final class CompareBook {
             row = golfer(golfer, row) + 1;
         }
         pen.sheet().createFreezePane(1, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row, LAST);
+        pen.print(PageSetup.landscape(HEADING_ROW, row, LAST));
     }
 
     private void headings() {

@@ -20,6 +20,7 @@ import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanLayout;
@@ -70,7 +71,7 @@ final class LadderSheet {
             planRow += bag.options().slots().size();
             pen.sheet().setRowBreak(row - 1);
         }
-        ResultSheets.printLandscape(pen.sheet(), -1, row - 2, CHART_COLUMN + 10);
+        pen.print(PageSetup.landscape(-1, row - 2, CHART_COLUMN + 10));
     }
 
     private int golfer(BagResult bag, int row, int planRow) {

@@ -7,6 +7,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheets;
 
@@ -34,7 +35,7 @@ final class MessagesSheet {
         }
         line(pen, row++, "", "caution", EVALUATION);
         pen.sheet().createFreezePane(0, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 1, 2);
+        pen.print(PageSetup.landscape(HEADING_ROW, row - 1, 2));
     }
 
     private static void line(SheetPen pen, int row, String cell, String kind, String text) {

@@ -16,6 +16,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheets;
@@ -63,7 +64,7 @@ final class OthersSheet {
             pen.sheet().setRowBreak(row - 1);
         }
         pen.sheet().createFreezePane(1, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 2, others.lastColumn);
+        pen.print(PageSetup.landscape(HEADING_ROW, row - 2, others.lastColumn));
     }
 
     private void headings() {

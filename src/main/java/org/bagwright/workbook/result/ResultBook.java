@@ -21,6 +21,7 @@ import org.bagwright.workbook.cells.SheetTraits;
 import org.bagwright.workbook.cells.UserCellFormats;
 import org.bagwright.workbook.cells.UserReferences;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.SettingsSheet;
 import org.bagwright.workbook.schema.ResultSheets;
@@ -123,7 +124,7 @@ public final class ResultBook {
         }
         MessagesSheet.write(workbook, styles, result);
         ResultSheets.mark(workbook, names);
-        names.forEach(name -> ResultSheets.protect(workbook.getSheet(name)));
+        names.forEach(name -> new SheetPen(workbook.getSheet(name), styles).protect());
         traits.keySet().retainAll(names);
         traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
         workbook.setForceFormulaRecalculation(true);

@@ -16,6 +16,7 @@ import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
@@ -67,7 +68,7 @@ final class StepsSheet {
             pen.sheet().setRowBreak(row - 1);
         }
         pen.sheet().createFreezePane(0, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, row - 2, FRESH);
+        pen.print(PageSetup.landscape(HEADING_ROW, row - 2, FRESH));
     }
 
     private void headings() {

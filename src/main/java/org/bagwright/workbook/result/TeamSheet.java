@@ -15,6 +15,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
@@ -67,7 +68,7 @@ final class TeamSheet {
         team.chart(last + 2, first, next - 1);
         last = team.stock(last + 2 + CHART_ROWS + 1);
         pen.sheet().createFreezePane(1, HEADING_ROW + 1);
-        ResultSheets.printLandscape(pen.sheet(), HEADING_ROW, last, SURE);
+        pen.print(PageSetup.landscape(HEADING_ROW, last, SURE));
     }
 
     private void headings() {

@@ -7,7 +7,6 @@ import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.ss.usermodel.Name;
-import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -15,7 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 
-/** What all result sheets share: their names, the mark by which they are known again, their print set-up. */
+/** What all result sheets share: their names and the mark by which they are known again. */
 public final class ResultSheets {
     public static final String MADE_ANEW = "Made anew on each run: keep your own notes on your own sheets.";
     /** Every result sheet that a book may have, in order. */
@@ -86,22 +85,6 @@ public final class ResultSheets {
         }
     }
 
-    /**
-     * Locks the computed cells without a password: cells to choose and fill in stay open. Sorting, filtering, the widths and
-     * heights, hidden columns and rows, and charts stay free.
-     */
-    public static void protect(XSSFSheet sheet) {
-        sheet.enableLocking();
-        sheet.lockSort(false);
-        sheet.lockAutoFilter(false);
-        sheet.lockFormatColumns(false);
-        sheet.lockFormatRows(false);
-        sheet.lockSelectLockedCells(false);
-        sheet.lockSelectUnlockedCells(false);
-        sheet.lockObjects(false);
-        sheet.lockScenarios(false);
-    }
-
     /** The charts of a sheet, the drawing that holds them, and the sheet. */
     private static List<PackagePartName> parts(XSSFSheet sheet) {
         List<PackagePartName> parts = new ArrayList<>();
@@ -127,31 +110,5 @@ public final class ResultSheets {
         if (file.containPart(list)) {
             file.removePart(list);
         }
-    }
-
-    /** As {@link #printLandscape}, upright. */
-    public static void printPortrait(XSSFSheet sheet, int lastRow, int lastColumn) {
-        printLandscape(sheet, -1, lastRow, lastColumn);
-        sheet.getPrintSetup().setLandscape(false);
-    }
-
-    public static void printLandscape(XSSFSheet sheet, int headingRow, int lastRow, int lastColumn) {
-        sheet.getPrintSetup().setPaperSize(PaperSize.A4_PAPER);
-        sheet.getPrintSetup().setLandscape(true);
-        sheet.setFitToPage(true);
-        sheet.setAutobreaks(true);
-        sheet.getPrintSetup().setFitWidth((short) 1);
-        sheet.getPrintSetup().setFitHeight((short) 0);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.4);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.4);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.5);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.6);
-        sheet.getFooter().setLeft("&F - &A");
-        sheet.getFooter().setRight("&P / &N");
-        if (headingRow >= 0) {
-            sheet.setRepeatingRows(new org.apache.poi.ss.util.CellRangeAddress(headingRow, headingRow, -1, -1));
-        }
-        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
-        sheet.setDisplayGridlines(false);
     }
 }
