@@ -9,7 +9,7 @@ import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.pen.SwingweightCells;
+import org.bagwright.workbook.pen.SwingweightCell;
 
 /** What a builder does to one slot on the sheet Plan: lengths, masses and swingweight of the live choice. */
 final class PlanBuild {
@@ -39,7 +39,7 @@ final class PlanBuild {
         number(
                 PlanColumn.HEAD_GRAMS,
                 "+0.0;-0.0;0.0",
-                SwingweightCells.gramsAtHead(
+                SwingweightCell.gramsAtHead(
                         place.at(PlanColumn.TARGET_POINTS),
                         place.at(PlanColumn.LIVE_POINTS),
                         place.at(PlanColumn.LIVE_LENGTH),
@@ -53,7 +53,7 @@ final class PlanBuild {
         }
         Swingweight target = live.club().targets().swingweight().get();
         BuildNumbers build = live.build();
-        return OptionalDouble.of(SwingweightCells.gramsAtHead(target, build.swingweight(), build.lengthM()));
+        return OptionalDouble.of(new SwingweightCell(target.scalePoints()).gramsAtHead(build.swingweight(), build.lengthM()));
     }
 
     private void looked(PlanColumn column, SettingsColumn from, String format) {

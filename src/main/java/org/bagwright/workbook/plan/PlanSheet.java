@@ -13,7 +13,6 @@ import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Units;
-import org.bagwright.workbook.pen.KnownFormats;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheets;
@@ -194,6 +193,6 @@ public final class PlanSheet {
                 .getCTWorksheet()
                 .getConditionalFormattingArray(added)
                 .getCfRuleArray(0)
-                .setDxfId(KnownFormats.filled(pen.sheet().getWorkbook(), rgb));
+                .setDxfId(pen.ruleFill(rgb));
     }
 }

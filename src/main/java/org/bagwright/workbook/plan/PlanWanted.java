@@ -7,7 +7,7 @@ import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.pen.SwingweightCells;
+import org.bagwright.workbook.pen.SwingweightCell;
 
 /**
  * What is wanted of one slot on the sheet Plan: cells that a person may fill, or where several clubs may fill the slot what
@@ -70,16 +70,16 @@ final class PlanWanted {
         int column = PlanColumn.SWINGWEIGHT_TARGET.ordinal();
         if (place.fixed()) {
             pen.blank(place.row(), column, Role.CHOICE);
-            points.ifPresent(number -> SwingweightCells.write(pen, place.row(), column, Role.CHOICE, number));
-            String read = SwingweightCells.points(place.at(PlanColumn.SWINGWEIGHT_TARGET));
+            points.ifPresent(number -> new SwingweightCell(number).write(pen, place.row(), column, Role.CHOICE));
+            String read = SwingweightCell.points(place.at(PlanColumn.SWINGWEIGHT_TARGET));
             formula(PlanColumn.TARGET_POINTS, "0.00", read, points);
             return;
         }
         String looked = formulas.looked(PlanState.LIVE, SettingsColumn.TARGET_TEXT, place);
-        if (points.isPresent() && !SwingweightCells.hasLetter(points.getAsDouble())) {
+        if (points.isPresent() && !new SwingweightCell(points.getAsDouble()).hasLetter()) {
             formula(PlanColumn.SWINGWEIGHT_TARGET, "0.0##", looked, points);
         } else {
-            String text = points.isPresent() ? SwingweightCells.text(points.getAsDouble()) : "";
+            String text = points.isPresent() ? new SwingweightCell(points.getAsDouble()).text() : "";
             pen.formula(place.row(), column, Role.COUNT, looked, text);
         }
         formula(

@@ -5,7 +5,6 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ClubSetup;
@@ -152,10 +151,12 @@ final class ClockTable {
                 club.name() + ": loft and lie by setting");
         List<Option> all = slot.optionsOf(club);
         chart.window(
-                extreme(all, option -> option.pose().gaugeLieDeg(), -1),
-                extreme(all, option -> option.pose().gaugeLieDeg(), 1),
-                extreme(all, option -> option.pose().gaugeLoftDeg(), -1),
-                extreme(all, option -> option.pose().gaugeLoftDeg(), 1));
+                all.stream()
+                        .mapToDouble(option -> option.pose().gaugeLieDeg())
+                        .summaryStatistics(),
+                all.stream()
+                        .mapToDouble(option -> option.pose().gaugeLoftDeg())
+                        .summaryStatistics());
         int first = row + 1;
         add(chart, "Allowed", first, open, SeriesLook.ALLOWED);
         add(chart, "Not allowed", first + open.size(), closed, SeriesLook.CLOSED);
@@ -176,14 +177,5 @@ final class ClockTable {
                     .toList();
             chart.points(title, first, first + options.size() - 1, place.lieColumn(), place.loftColumn(), look, marks);
         }
-    }
-
-    private static double extreme(List<Option> options, ToDoubleFunction<Option> value, int sign) {
-        return sign
-                * options.stream()
-                        .mapToDouble(value)
-                        .map(each -> sign * each)
-                        .max()
-                        .orElseThrow();
     }
 }
