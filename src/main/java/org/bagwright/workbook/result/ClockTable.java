@@ -5,6 +5,7 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ClubSetup;
@@ -28,15 +29,15 @@ final class ClockTable {
     private final SheetPen pen;
     private final SettingsSheet settings;
     private final BagResult bag;
-    private final Shown shown;
+    private final Sleeved sleeved;
     private final SlotOptions slot;
     private final Club club;
     private final Place place;
 
-    /** A club to show, the position of its slot in the bag and the row of that on the sheet Plan. */
-    record Shown(Club club, int index, int planRow) {}
+    /** A club with a sleeve, the position of its slot in the bag and the row of that on the sheet Plan. */
+    record Sleeved(Club club, int index, int planRow) {}
 
-    /** Where on the sheet a table and its chart stand: columns, counted from 0. */
+    /** Where on the sheet a table and its chart are: columns, counted from 0. */
     record Place(int nameColumn, int chartColumn, int chartColumns) {
         static final Place LEFT = new Place(0, 4, 5);
         static final Place RIGHT = new Place(10, 13, 7);
@@ -50,13 +51,13 @@ final class ClockTable {
         }
     }
 
-    ClockTable(SheetPen pen, SettingsSheet settings, BagResult bag, Shown shown, Place place) {
+    ClockTable(SheetPen pen, SettingsSheet settings, BagResult bag, Sleeved sleeved, Place place) {
         this.pen = pen;
         this.settings = settings;
         this.bag = bag;
-        this.shown = shown;
-        this.slot = bag.options().slots().get(shown.index());
-        this.club = shown.club();
+        this.sleeved = sleeved;
+        this.slot = bag.options().slots().get(sleeved.index());
+        this.club = sleeved.club();
         this.place = place;
     }
 
@@ -96,30 +97,22 @@ final class ClockTable {
             String text = "setting " + option.choice().settingText() + remark;
             String found = String.valueOf(settings.lookupRow(option));
             pen.text(next, place.nameColumn(), Role.TEXT, text);
-            number(next, place.lieColumn(), looked(SettingsColumn.LIE, found), SettingsColumn.LIE, Optional.of(option));
-            number(
-                    next,
-                    place.loftColumn(),
-                    looked(SettingsColumn.LOFT, found),
-                    SettingsColumn.LOFT,
-                    Optional.of(option));
-            next++;
+            numbers(next++, column -> looked(column, found), Optional.of(option));
         }
         return next;
     }
 
     private void state(int headingRow, int row, PlanState state) {
         pen.text(row, place.nameColumn(), Role.TEXT, state.label());
-        Option chosen = slot.options().get(state.of(bag).chosen().get(shown.index()));
+        Option chosen = slot.options().get(state.of(bag).chosen().get(sleeved.index()));
         Optional<Option> here = Optional.of(chosen)
                 .filter(option ->
                         option.setup().map(ClubSetup::club).filter(club::equals).isPresent());
         String name = SheetPen.held(headingRow, place.nameColumn());
-        number(row, place.lieColumn(), ofState(state, SettingsColumn.LIE, name), SettingsColumn.LIE, here);
-        number(row, place.loftColumn(), ofState(state, SettingsColumn.LOFT, name), SettingsColumn.LOFT, here);
+        numbers(row, column -> ofState(state, column, name), here);
     }
 
-    /** Blank while another club, or none, stands in the slot. */
+    /** Blank while another club, or none, is in the slot. */
     private String ofState(PlanState state, SettingsColumn column, String name) {
         String looked = looked(column, onPlan(state, "ROW"));
         return slot.hasCandidates()
@@ -128,11 +121,17 @@ final class ClockTable {
     }
 
     private String onPlan(PlanState state, String what) {
-        return PlanSheet.NAME + "!" + PlanColumn.of(state, what).at(shown.planRow());
+        return PlanSheet.NAME + "!" + PlanColumn.of(state, what).at(sleeved.planRow());
     }
 
     private String looked(SettingsColumn column, String lookupRow) {
         return "IF(" + lookupRow + "=0,\"?\",INDEX(" + settings.lookup(column) + "," + lookupRow + "))";
+    }
+
+    /** Lie and loft of an option, by formulas for their columns of the sheet Settings. */
+    private void numbers(int row, Function<SettingsColumn, String> formula, Optional<Option> option) {
+        number(row, place.lieColumn(), formula.apply(SettingsColumn.LIE), SettingsColumn.LIE, option);
+        number(row, place.loftColumn(), formula.apply(SettingsColumn.LOFT), SettingsColumn.LOFT, option);
     }
 
     private void number(int row, int column, String formula, SettingsColumn of, Optional<Option> option) {

@@ -9,6 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.domain.text.Numbers;
@@ -27,50 +28,47 @@ final class TodayCells {
     private final List<CellChange> written = new ArrayList<>();
     private final List<Message> notWritten = new ArrayList<>();
 
-    private TodayCells(XSSFWorkbook workbook) {
+    TodayCells(XSSFWorkbook workbook) {
         BookContext context = new BookContext(new CellContents(workbook), BookSettings.DEFAULT.units(), new Findings());
         rows = InputTable.in(workbook, ClubColumns.SHEET, context)
                 .map(InputTable::rows)
                 .orElse(List.of());
     }
 
-    /** Writes the changes. */
-    static ResultBook.Adopted write(XSSFWorkbook workbook, List<TodayChange> changes) {
-        TodayCells cells = new TodayCells(workbook);
-        changes.forEach(cells::put);
-        return new ResultBook.Adopted(cells.written, cells.notWritten);
+    WrittenCells write(List<TodayChange> changes) {
+        changes.forEach(this::put);
+        return new WrittenCells(written, notWritten);
     }
 
     private void put(TodayChange change) {
         Club before = change.before();
         Club after = change.after();
-        InputRow row = rows.stream()
-                .filter(found -> found.cell(ClubColumns.CLUB).equals(after.cell()))
-                .findFirst()
-                .orElseThrow();
+        InputRow row = row(after);
         if (!before.setting().equals(after.setting())) {
             text(row, ClubColumns.SETTING, after.setting().orElseThrow());
         }
         if (!before.weighting().equals(after.weighting())) {
             text(row, ClubColumns.WEIGHTING, weighting(row, after));
         }
-        bend(
-                row,
-                ClubColumns.LOFT_BEND,
-                before.todayBend().loftDeg(),
-                after.todayBend().loftDeg());
-        bend(
-                row,
-                ClubColumns.LIE_BEND,
-                before.todayBend().lieDeg(),
-                after.todayBend().lieDeg());
+        Bend was = before.todayBend();
+        Bend now = after.todayBend();
+        bend(row, ClubColumns.LOFT_BEND, was.loftDeg(), now.loftDeg());
+        bend(row, ClubColumns.LIE_BEND, was.lieDeg(), now.lieDeg());
         if (change.otherClub()) {
-            boolean said = row.yesNo(ClubColumns.IN_BAG)
-                    .map(given -> given == after.inBag())
-                    .orElse(false);
-            if (!said) {
-                text(row, ClubColumns.IN_BAG, after.inBag() ? "yes" : "no");
-            }
+            inBag(row, after.inBag());
+        }
+    }
+
+    private InputRow row(Club club) {
+        return rows.stream()
+                .filter(found -> found.cell(ClubColumns.CLUB).equals(club.cell()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void inBag(InputRow row, boolean inBag) {
+        if (row.yesNo(ClubColumns.IN_BAG).filter(given -> given == inBag).isEmpty()) {
+            text(row, ClubColumns.IN_BAG, inBag ? "yes" : "no");
         }
     }
 

@@ -1,0 +1,126 @@
+package org.bagwright.workbook.result;
+
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.Units;
+import org.bagwright.workbook.pen.PageSetup;
+import org.bagwright.workbook.pen.SheetPen;
+
+/** What result sheets share: a title, headings, bands with a name, numbers that may be missing, the end of the sheet. */
+final class TablePen {
+    /** Where most sheets have their headings. */
+    static final int HEADING_ROW = 3;
+
+    static final String POINTS = "0.00";
+    static final String SIGNED_POINTS = "+0.00;-0.00;0.00";
+    /** Hard breaks in tolerances; none is a word, so that a broken must catches the eye. */
+    private static final String BREAKS = "0.00;-0.00;\"none\"";
+
+    /** As an arrow that no line ends inside. */
+    private static final String ARROW = "\u2192";
+
+    private static final double LINE_HEIGHT_POINTS = 13.2;
+    /** Letters are narrower than the digits by which widths are counted. */
+    private static final double CHARS_PER_WIDTH = 1.25;
+
+    private static final double BREAK_THOUSANDTHS = 1000;
+
+    private final SheetPen pen;
+    private final DistanceUnit distance;
+
+    TablePen(SheetPen pen, Units units) {
+        this.pen = pen;
+        this.distance = units.distance();
+    }
+
+    void title(String title, String about) {
+        pen.text(0, 0, Role.TITLE, title);
+        pen.text(1, 0, Role.FAINT, about);
+    }
+
+    /** A heading with the unit of distances in brackets. */
+    String inDistance(String heading) {
+        return heading + " [" + distance.label() + "]";
+    }
+
+    /** A band across a table with a name in it. */
+    void band(int row, int lastColumn, String name) {
+        for (int column = 1; column <= lastColumn; column++) {
+            pen.blank(row, column, Role.GROUP);
+        }
+        pen.text(row, 0, Role.GROUP, name);
+    }
+
+    void headings(int row, List<String> headings, double heightPoints) {
+        for (int column = 0; column < headings.size(); column++) {
+            pen.text(row, column, Role.HEADING, headings.get(column));
+        }
+        pen.height(row, heightPoints);
+    }
+
+    void widths(double... widthsChars) {
+        for (int column = 0; column < widthsChars.length; column++) {
+            pen.width(column, widthsChars[column]);
+        }
+    }
+
+    /** The rows of one golfer. */
+    interface GolferRows {
+        /** Writes them from a row on and gives the first free row. */
+        int write(BagResult bag, int row);
+    }
+
+    /** Writes one golfer under the other, each from a new page on, and gives the last row. */
+    int golfers(List<BagResult> bags, GolferRows rows) {
+        int row = HEADING_ROW + 1;
+        for (BagResult bag : bags) {
+            row = rows.write(bag, row) + 1;
+            pen.sheet().setRowBreak(row - 1);
+        }
+        return row - 2;
+    }
+
+    /** Keeps headings and first columns in view, and sets up the print down to a row. */
+    void finish(int fixedColumns, int lastRow, int lastColumn) {
+        pen.sheet().createFreezePane(fixedColumns, HEADING_ROW + 1);
+        pen.print(PageSetup.landscape(HEADING_ROW, lastRow, lastColumn));
+    }
+
+    void number(int row, int column, Role role, String format, OptionalDouble value) {
+        if (value.isPresent()) {
+            pen.number(row, column, role, format, value.getAsDouble());
+        } else {
+            pen.blank(row, column, role);
+        }
+    }
+
+    void distance(int row, int column, Role role, OptionalDouble valueM) {
+        number(
+                row,
+                column,
+                role,
+                "0.0",
+                valueM.isPresent() ? OptionalDouble.of(distance.fromM(valueM.getAsDouble())) : OptionalDouble.empty());
+    }
+
+    void breaks(int row, int column, Role role, long hardBreaks) {
+        pen.number(row, column, role, BREAKS, hardBreaks / BREAK_THOUSANDTHS);
+    }
+
+    /** A text with an arrow in place of {@code ->}. */
+    static String arrows(String text) {
+        return text.replace("->", ARROW);
+    }
+
+    /** How high a row must be for a text that is wrapped in a width, points. */
+    static double heightPoints(String text, double widthChars) {
+        double lines = text.lines()
+                .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (CHARS_PER_WIDTH * (widthChars - 2)))))
+                .sum();
+        return 3 + LINE_HEIGHT_POINTS * Math.max(1, lines);
+    }
+}
