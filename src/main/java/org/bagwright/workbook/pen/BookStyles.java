@@ -38,7 +38,7 @@ public final class BookStyles {
         TOTAL(INK, true, look -> look.filled(MIST).lineAbove(SLATE)),
         CELL(INK, false, look -> look.underlined(RULE).wrapped().indented()),
         MARKED(INK, true, look -> look.underlined(RULE).wrapped().indented().filled(MIST)),
-        BOX(INK, false, look -> look.framed(RULE).framed(INK).open());
+        BOX(INK, false, look -> look.framed(INK).open());
 
         private final String inkRgb;
         private final boolean bold;

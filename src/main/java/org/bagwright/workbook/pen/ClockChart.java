@@ -73,17 +73,7 @@ public final class ClockChart {
     private static void label(CTScatterSer series, List<String> labels) {
         CTDLbls all = series.addNewDLbls();
         for (int point = 0; point < labels.size(); point++) {
-            CTDLbl one = all.addNewDLbl();
-            one.addNewIdx().setVal(point);
-            text(one, labels.get(point));
-            one.addNewDLblPos().setVal(STDLblPos.R);
-            one.addNewShowVal().setVal(true);
-            off(
-                    one.addNewShowLegendKey(),
-                    one.addNewShowCatName(),
-                    one.addNewShowSerName(),
-                    one.addNewShowPercent(),
-                    one.addNewShowBubbleSize());
+            label(all.addNewDLbl(), point, labels.get(point));
         }
         off(
                 all.addNewShowLegendKey(),
@@ -92,6 +82,19 @@ public final class ClockChart {
                 all.addNewShowSerName(),
                 all.addNewShowPercent(),
                 all.addNewShowBubbleSize());
+    }
+
+    private static void label(CTDLbl label, int point, String text) {
+        label.addNewIdx().setVal(point);
+        text(label, text);
+        label.addNewDLblPos().setVal(STDLblPos.R);
+        label.addNewShowVal().setVal(true);
+        off(
+                label.addNewShowLegendKey(),
+                label.addNewShowCatName(),
+                label.addNewShowSerName(),
+                label.addNewShowPercent(),
+                label.addNewShowBubbleSize());
     }
 
     private static void text(CTDLbl label, String text) {

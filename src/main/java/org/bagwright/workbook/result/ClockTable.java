@@ -10,6 +10,7 @@ import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.units.Units;
@@ -141,21 +142,10 @@ final class ClockTable {
     }
 
     private void chart(int row, List<Option> open, List<Option> closed, int stateRow) {
-        ClockChart chart = new ClockChart(
-                pen.sheet(),
-                place.chartColumn(),
-                row,
-                place.chartColumns(),
-                LEAST_ROWS,
-                club.name() + ": loft and lie by setting");
-        List<Option> all = slot.optionsOf(club);
-        chart.window(
-                all.stream()
-                        .mapToDouble(option -> option.pose().gaugeLieDeg())
-                        .summaryStatistics(),
-                all.stream()
-                        .mapToDouble(option -> option.pose().gaugeLoftDeg())
-                        .summaryStatistics());
+        String title = club.name() + ": loft and lie by setting";
+        ClockChart chart =
+                new ClockChart(pen.sheet(), place.chartColumn(), row, place.chartColumns(), LEAST_ROWS, title);
+        window(chart, slot.optionsOf(club).stream().map(Option::pose).toList());
         int first = row + 1;
         add(chart, "Allowed", first, open, SeriesLook.ALLOWED);
         add(chart, "Not allowed", first + open.size(), closed, SeriesLook.CLOSED);
@@ -163,6 +153,12 @@ final class ClockTable {
         state(chart, "Planned", stateRow + 1, SeriesLook.PLANNED);
         state(chart, "Live", stateRow + 2, SeriesLook.LIVE);
         chart.plot();
+    }
+
+    private static void window(ClockChart chart, List<PoseNumbers> poses) {
+        chart.window(
+                poses.stream().mapToDouble(PoseNumbers::gaugeLieDeg).summaryStatistics(),
+                poses.stream().mapToDouble(PoseNumbers::gaugeLoftDeg).summaryStatistics());
     }
 
     private void state(ClockChart chart, String title, int row, SeriesLook look) {
