@@ -36,7 +36,8 @@ public final class PlanTarget {
      */
     public Optional<KeptFile> write(Path source, BookResult result) throws IOException {
         MessageDigest digest = Sha256.digest();
-        SafeFile.IoWriter writer = output -> new ResultBook(source, result).write(new DigestOutputStream(output, digest));
+        SafeFile.IoWriter writer =
+                output -> new ResultBook(source, result).write(new DigestOutputStream(output, digest));
         Optional<KeptFile> backup = Optional.empty();
         if (isOwn()) {
             SafeFile.replaceOwn(target, writer);

@@ -77,8 +77,7 @@ public final class BookChart {
     }
 
     private void draw(List<Series> many, boolean pointsOnly) {
-        XDDFLineChartData data =
-                (XDDFLineChartData) frame.chart().createData(ChartTypes.LINE, categories, values);
+        XDDFLineChartData data = (XDDFLineChartData) frame.chart().createData(ChartTypes.LINE, categories, values);
         data.setGrouping(Grouping.STANDARD);
         data.setVaryColors(false);
         many.forEach(series -> add(data, series, pointsOnly && series.look() != SeriesLook.BAND));

@@ -3,7 +3,7 @@ package org.bagwright.workbook.pen;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.function.UnaryOperator;
+import java.util.function.Consumer;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -23,14 +23,14 @@ public final class BookStyles {
 
     /** What a cell is for. */
     public enum Role {
-        TITLE(SLATE, true, look -> look),
+        TITLE(SLATE, true, look -> {}),
         SUBTITLE(BookStyles.FAINT, false, CellLook::paragraph),
         HEADING(WHITE, true, look -> look.filled(SLATE).wrapped().centred()),
         GROUP(INK, true, look -> look.filled(MIST)),
-        PLAIN(INK, false, look -> look),
+        PLAIN(INK, false, look -> {}),
         TEXT(INK, false, look -> look.underlined(RULE).indented()),
         WRAPPED(INK, false, CellLook::paragraph),
-        FAINT(BookStyles.FAINT, false, look -> look),
+        FAINT(BookStyles.FAINT, false, look -> {}),
         INPUT(INK, false, look -> look.filled(SAND).framed(RULE).open()),
         CHOICE(INK, false, look -> look.filled(SAND).framed(RULE).open().centred()),
         NUMBER(INK, false, look -> look.right().underlined(RULE)),
@@ -42,9 +42,9 @@ public final class BookStyles {
 
         private final String inkRgb;
         private final boolean bold;
-        private final UnaryOperator<CellLook> look;
+        private final Consumer<CellLook> look;
 
-        Role(String inkRgb, boolean bold, UnaryOperator<CellLook> look) {
+        Role(String inkRgb, boolean bold, Consumer<CellLook> look) {
             this.inkRgb = inkRgb;
             this.bold = bold;
             this.look = look;
@@ -80,7 +80,7 @@ public final class BookStyles {
         XSSFCellStyle style = new XSSFCellStyle(workbook.getStylesSource());
         style.setFont(fonts.computeIfAbsent(role, this::font));
         style.setDataFormat(workbook.createDataFormat().getFormat(format));
-        role.look.apply(new CellLook(style));
+        role.look.accept(new CellLook(style));
         return known.style(style);
     }
 

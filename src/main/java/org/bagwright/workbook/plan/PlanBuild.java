@@ -53,7 +53,8 @@ final class PlanBuild {
         }
         Swingweight target = live.club().targets().swingweight().get();
         BuildNumbers build = live.build();
-        return OptionalDouble.of(new SwingweightCell(target.scalePoints()).gramsAtHead(build.swingweight(), build.lengthM()));
+        return OptionalDouble.of(
+                new SwingweightCell(target.scalePoints()).gramsAtHead(build.swingweight(), build.lengthM()));
     }
 
     private void looked(PlanColumn column, SettingsColumn from, String format) {

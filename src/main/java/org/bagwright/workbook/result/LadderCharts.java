@@ -47,12 +47,7 @@ final class LadderCharts {
         gaps.axes("From club to club", "Gap [" + distance.label() + "]");
         gaps.columns(series(lastRow - 1, LadderTable.GAP_NAME_COLUMN, LadderTable.GAP_COLUMN));
         gaps.line(new BookChart.Series(
-                "Wish",
-                firstRow,
-                lastRow - 1,
-                LadderTable.GAP_NAME_COLUMN,
-                LadderTable.WISH_COLUMN,
-                SeriesLook.WISH));
+                "Wish", firstRow, lastRow - 1, LadderTable.GAP_NAME_COLUMN, LadderTable.WISH_COLUMN, SeriesLook.WISH));
     }
 
     /** A blank is drawn as 0 by some programs: points alone then stay out of sight below the axis, a line would not. */
@@ -86,7 +81,8 @@ final class LadderCharts {
     private List<BookChart.Series> series(int last, int categoryColumn, int firstColumn) {
         List<BookChart.Series> series = new ArrayList<>();
         series.add(new BookChart.Series("Today", firstRow, last, categoryColumn, firstColumn, SeriesLook.TODAY));
-        series.add(new BookChart.Series("Planned", firstRow, last, categoryColumn, firstColumn + 1, SeriesLook.PLANNED));
+        series.add(
+                new BookChart.Series("Planned", firstRow, last, categoryColumn, firstColumn + 1, SeriesLook.PLANNED));
         series.add(new BookChart.Series("Live", firstRow, last, categoryColumn, firstColumn + 2, SeriesLook.LIVE));
         return series;
     }

@@ -45,7 +45,8 @@ final class LadderSheet {
     }
 
     void write() {
-        table.title("Ladder", "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheets.MADE_ANEW);
+        table.title(
+                "Ladder", "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheets.MADE_ANEW);
         int row = TablePen.HEADING_ROW;
         int planRow = PlanSheet.FIRST_ROW;
         for (BagResult bag : result.bags()) {
