@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
-import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
@@ -22,25 +20,22 @@ import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.ClubParts;
-import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.PortPiece;
 import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
-import org.bagwright.domain.club.StatedHead;
-import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.ClubWishes;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
@@ -48,7 +43,6 @@ import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Step;
-import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.SpeedUnit;
 import org.bagwright.domain.units.Swingweight;
@@ -57,6 +51,7 @@ import org.bagwright.search.BagSearch;
 
 /** A planned book of two golfers with round numbers, metres for distances, so that sums are done by hand. */
 public final class SampleBags {
+    private static final BendRange BENDS = new BendRange(2, 0.5);
     public static final Aims AIMS = Aims.defaults();
     public static final double WISH_M = 20;
 
@@ -101,10 +96,11 @@ public final class SampleBags {
     public static BookResult book(List<BagResult> bags) {
         BookSettings settings = new BookSettings(
                 Optional.of("Spring fitting"),
-                new Units(DistanceUnit.METRE, SpeedUnit.METRES_PER_SECOND, LengthUnit.INCH),
+                new Units(LengthUnit.METRE, SpeedUnit.METRES_PER_SECOND, LengthUnit.INCH),
                 BookSettings.DEFAULT.air(),
                 BookSettings.DEFAULT.ballModel(),
-                BookSettings.DEFAULT.lengthLimitM());
+                BookSettings.DEFAULT.lengthLimitM(),
+                BookSettings.DEFAULT.matching());
         Book book = new Book(
                 settings,
                 AIMS,
@@ -113,12 +109,12 @@ public final class SampleBags {
                         .flatMap(bag -> bag.options().slots().stream())
                         .flatMap(slot -> slot.clubs().stream())
                         .toList(),
-                List.of(SLEEVE),
-                List.of(KIT),
-                STOCK.stream().map(StockLimit::item).toList(),
+                new Book.Equipment(
+                        List.of(SLEEVE),
+                        List.of(KIT),
+                        STOCK.stream().map(StockLimit::item).toList()),
+                new Book.Measurements(List.of(), List.of(), Set.of()),
                 List.of(),
-                List.of(),
-                Set.of(),
                 List.of());
         return new BookResult(book, bags, STOCK, 1, false, List.of(), 1, 0.5);
     }
@@ -157,8 +153,9 @@ public final class SampleBags {
 
     /** Two clubs that stay as they are. */
     public static BagResult golferB() {
-        Club iron = club("Golfer B", 1, "6 iron", ClubKind.IRON).bend(2).made();
-        Club wedge = club("Golfer B", 2, "50 wedge", ClubKind.WEDGE).bend(2).made();
+        Club iron = club("Golfer B", 1, "6 iron", ClubKind.IRON).bends(BENDS).made();
+        Club wedge =
+                club("Golfer B", 2, "50 wedge", ClubKind.WEDGE).bends(BENDS).made();
         BagOptions options = bag(
                 "Golfer B",
                 Hand.LEFT,
@@ -173,7 +170,7 @@ public final class SampleBags {
         List<SlotOptions> slots = new ArrayList<>();
         for (int slot = 1; slot <= clubs; slot++) {
             Club iron = club(golfer, slot, "Iron with a long name " + slot, ClubKind.IRON)
-                    .bend(2)
+                    .bends(BENDS)
                     .made();
             slots.add(slot(
                     iron,
@@ -206,7 +203,7 @@ public final class SampleBags {
         Club five = club("Golfer A", 2, "5 wood", ClubKind.WOOD).made();
         Club seven = club("Golfer A", 2, "7 wood", ClubKind.WOOD).onBench().made();
         Option none =
-                new Option(Option.keyOfNone("Golfer A", 2), Optional.empty(), 1, OwnTerms.NONE, true, List.of(0, 0));
+                new Option(Option.keyOfNone("Golfer A", 2), Optional.empty(), 1, Terms.NONE, Set.of(), List.of(0, 0));
         return new SlotOptions(
                 2,
                 List.of(five, seven),
@@ -216,7 +213,7 @@ public final class SampleBags {
     }
 
     private static SlotOptions iron() {
-        Club iron = club("Golfer A", 3, "7 iron", ClubKind.IRON).bend(2).made();
+        Club iron = club("Golfer A", 3, "7 iron", ClubKind.IRON).bends(BENDS).made();
         return slot(
                 iron,
                 shot(iron, Bend.NONE, 32, 62, 150, 0),
@@ -256,18 +253,24 @@ public final class SampleBags {
             double carryM,
             double swingweightPoints,
             int changes) {
-        PoseNumbers pose = new PoseNumbers(loftDeg, lieDeg, loftDeg, 0, 0, 0, sitsDeg, loftDeg, 0, 0, 0);
-        Optional<ShotPrediction> shot =
-                Double.isNaN(carryM) ? Optional.empty() : Optional.of(new ShotPrediction(60, 12, 3000, carryM, 30, 40));
+        PoseNumbers pose = new PoseNumbers(
+                new PoseNumbers.Gauge(loftDeg, lieDeg),
+                new PoseNumbers.Address(loftDeg, 0, 0, 0, 0, 0),
+                new PoseNumbers.Resting(sitsDeg, loftDeg),
+                0);
+        Optional<ShotPrediction> shot = Double.isNaN(carryM)
+                ? Optional.empty()
+                : Optional.of(new ShotPrediction(60, 12, 3000, carryM, 30, 40, 0, 0));
         BuildNumbers build = new BuildNumbers(
-                1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4, BuildNumbers.CentreShift.NONE);
-        ClubSetup setup = new ClubSetup(club, choice, pose, 0, shot, build, Optional.empty());
+                1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4);
+        ClubSetup setup =
+                new ClubSetup(club, ClubWishes.of(club, SitsRange.ANY), choice, pose, 0, shot, build, Optional.empty());
         Optional<Weighting> weighting = choice.weighting().flatMap(KIT::weighting);
         List<Integer> takes = STOCK.stream()
                 .map(limit -> limit.item().takenBy(club, weighting))
                 .toList();
-        OwnTerms terms = new OwnTerms(0, 0, 0, 0, 0.05 * changes, 0);
-        return new Option(Option.keyOf(club, choice), Optional.of(setup), changes, terms, true, takes);
+        Terms terms = Terms.of(Measure.CHANGE, 0.05 * changes, 0);
+        return new Option(Option.keyOf(club, choice), Optional.of(setup), changes, terms, Set.of(), takes);
     }
 
     public static SlotOptions slot(Club club, Option... options) {
@@ -280,95 +283,12 @@ public final class SampleBags {
     }
 
     public static BagOptions bag(String name, Hand hand, List<SlotOptions> slots) {
-        Golfer golfer = new Golfer(
-                name,
-                hand,
-                new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
-                0,
-                true,
-                false,
-                SitsRange.ANY,
-                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
-                OptionalInt.empty(),
-                "Golfers!A2");
-        return new BagOptions(golfer, slots, WISH_M, AIMS.of(Measure.GAP), AIMS.of(Measure.SPREAD));
+        Golfer golfer = new GolferSketch(name).hand(hand).golfer();
+        return new BagOptions(golfer, slots, WISH_M, AIMS);
     }
 
     public static ClubSketch club(String golfer, int slot, String name, ClubKind kind) {
-        return new ClubSketch(golfer, slot, name, kind);
-    }
-
-    /** A club with a few columns filled in. */
-    public static final class ClubSketch {
-        private final String golfer;
-        private final int slot;
-        private final String name;
-        private final ClubKind kind;
-        private Optional<String> sleeve = Optional.empty();
-        private Optional<String> setting = Optional.empty();
-        private Optional<String> kit = Optional.empty();
-        private Optional<String> weighting = Optional.empty();
-        private BendRange range = BendRange.NONE;
-        private Targets targets = Targets.NONE;
-        private boolean inBag = true;
-
-        private ClubSketch(String golfer, int slot, String name, ClubKind kind) {
-            this.golfer = golfer;
-            this.slot = slot;
-            this.name = name;
-            this.kind = kind;
-        }
-
-        public ClubSketch sleeve(String sleeveName, String mark) {
-            sleeve = Optional.of(sleeveName);
-            setting = Optional.of(mark);
-            return this;
-        }
-
-        public ClubSketch kit(String kitName, String today) {
-            kit = Optional.of(kitName);
-            weighting = Optional.of(today);
-            return this;
-        }
-
-        public ClubSketch bend(double limitDeg) {
-            range = new BendRange(limitDeg, 0.5);
-            return this;
-        }
-
-        public ClubSketch targets(Targets wanted) {
-            targets = wanted;
-            return this;
-        }
-
-        public ClubSketch onBench() {
-            inBag = false;
-            return this;
-        }
-
-        public Club made() {
-            return new Club(
-                    golfer,
-                    slot,
-                    name,
-                    kind,
-                    new StatedHead(30, kind == ClubKind.DRIVER ? 58 : 62, 0, Optional.empty()),
-                    OptionalDouble.empty(),
-                    sleeve,
-                    setting,
-                    Bend.NONE,
-                    range,
-                    false,
-                    List.of(),
-                    targets,
-                    OptionalDouble.empty(),
-                    HeadForm.ASSUMED,
-                    ClubParts.ASSUMED,
-                    kit,
-                    weighting,
-                    inBag,
-                    false,
-                    "Clubs!C" + (slot + 1));
-        }
+        return new ClubSketch(golfer, slot, name, kind, "Clubs!C" + (slot + 1))
+                .head(30, kind == ClubKind.DRIVER ? 58 : 62);
     }
 }

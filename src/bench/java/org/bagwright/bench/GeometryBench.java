@@ -2,24 +2,17 @@ package org.bagwright.bench;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
-import org.bagwright.domain.book.GapWish;
+import org.bagwright.ClubSketch;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Hand;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.club.Bend;
-import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
-import org.bagwright.domain.club.StatedHead;
-import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.geometry.ClubGeometry;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -57,34 +50,11 @@ public class GeometryBench {
     private static ClubGeometry driver() {
         Sleeve sleeve =
                 new Sleeve("S", List.of(setting("1", 12), setting("2", 1.5), setting("3", 3), setting("4", 7.5)));
-        Club club = new Club(
-                "Golfer A",
-                1,
-                "Driver",
-                ClubKind.DRIVER,
-                new StatedHead(9.5, 58, 0, Optional.empty()),
-                OptionalDouble.empty(),
-                Optional.of("S"),
-                Optional.of("1"),
-                Bend.NONE,
-                BendRange.NONE,
-                false,
-                List.of(),
-                Targets.NONE,
-                OptionalDouble.empty(),
-                HeadForm.ASSUMED,
-                "Clubs!C2");
-        Golfer golfer = new Golfer(
-                "Golfer A",
-                Hand.RIGHT,
-                new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
-                1,
-                true,
-                false,
-                SitsRange.ANY,
-                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
-                OptionalInt.empty(),
-                "Golfers!A2");
+        Club club = new ClubSketch("Golfer A", 1, "Driver", ClubKind.DRIVER, "Clubs!C2")
+                .head(9.5, 58)
+                .sleeve("S", "1")
+                .made();
+        Golfer golfer = new GolferSketch("Golfer A").leanDeg(1).golfer();
         return ClubGeometry.of(club, Optional.of(sleeve), golfer);
     }
 

@@ -84,7 +84,8 @@ final class CpSatRun {
         for (int item = 0; item < problem.available().size(); item++) {
             int place = item;
             LinearExprBuilder used = LinearExpr.newBuilder();
-            bags.forEach(bag -> used.add(bag.sum(option -> option.takes().get(place))));
+            bags.forEach(
+                    bag -> used.add(bag.sum(option -> option.needs().takes().get(place))));
             model.addLessOrEqual(used, problem.available().get(item));
         }
     }

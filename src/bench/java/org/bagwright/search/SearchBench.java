@@ -1,6 +1,7 @@
 package org.bagwright.search;
 
 import com.google.ortools.Loader;
+import com.google.ortools.init.OrToolsVersion;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
@@ -16,23 +17,31 @@ import java.util.Optional;
 import org.bagwright.search.exact.BenchCase;
 import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.exact.OurRun;
-import org.bagwright.search.model.PlannerRun;
+import org.bagwright.search.planner.PlannerRun;
 import org.bagwright.search.score.Compared;
 import org.bagwright.search.score.Solved;
+import org.optaplanner.core.api.solver.SolverFactory;
 
 /**
  * Our search, CP-SAT and OptaPlanner with default moves on the same problems, one after the other.
  *
  * <p>Arguments {@code name=value}: {@code sizes} (of 3, 14, 12x14, 40x14), {@code bags} (how many full bags),
  * {@code capS} (for each solver on each bag), {@code teamCapS} (for the team of 12 and that of 40), {@code plannerBags}
- * (on how many of the bags OptaPlanner runs too), {@code ortools} and {@code optaplanner} (versions to be told),
- * {@code out} (the file, or nothing to print only).
+ * (on how many of the bags OptaPlanner runs too), {@code out} (the file, or nothing to print only).
  */
 final class SearchBench {
     private static final int SMALL_BAGS = 5;
     private static final double SMALL_CAP_S = 5;
 
-    private final Map<String, String> given = new HashMap<>();
+    private static final Map<String, String> USUAL = Map.of(
+            "sizes", "3,14,12x14,40x14",
+            "bags", "30",
+            "capS", "60",
+            "teamCapS", "20,60",
+            "plannerBags", "5",
+            "out", "src/docs/bench-search.md");
+
+    private final Map<String, String> given = new HashMap<>(USUAL);
     private final List<Compared> results = new ArrayList<>();
     private final double load =
             Math.max(0, ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
@@ -116,10 +125,11 @@ final class SearchBench {
                 one run. Two cores, with a load of %.0f at the start (above 0: shared with other work), Java %s, %s. This page is
                 written by
 
-                    mvn -Pbench test-compile exec:exec@search -Dbench.bags=%s -Dbench.capS=%s -Dbench.teamCapS=%s \\
-                        -Dbench.plannerBags=%s -Dbench.sizes=%s
+                    mvn -q -Pbench test-compile exec:java -Dexec.classpathScope=test \\
+                        -Dexec.mainClass=org.bagwright.search.SearchBench \\
+                        -Dexec.args="bags=%s capS=%s teamCapS=%s plannerBags=%s sizes=%s"
 
-                Without options it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Ours tells of a better
+                Without arguments it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Ours tells of a better
                 plan at most four times a second, so it has its best plan somewhat earlier than told here.
 
                 How the problems are made the same: all three start from the same options with the same numbers, and every
@@ -138,8 +148,8 @@ final class SearchBench {
 
                 """
                 .formatted(
-                        given.get("ortools"),
-                        given.get("optaplanner"),
+                        OrToolsVersion.getVersionString(),
+                        SolverFactory.class.getPackage().getImplementationVersion(),
                         load,
                         Runtime.version().feature(),
                         LocalDate.now(),

@@ -63,7 +63,7 @@ public final class ClubBalance {
     }
 
     private static Weighting today(Club club, Kit kit) {
-        String name = club.weighting().orElseThrow();
+        String name = club.today().weighting().orElseThrow();
         return kit.weighting(name)
                 .orElseThrow(() -> new IllegalArgumentException("kit " + kit.name() + " has no weighting " + name));
     }
@@ -88,8 +88,7 @@ public final class ClubBalance {
                 swingweight(masses),
                 momentKgM(masses, 0) / totalKg,
                 masses.stream().mapToDouble(MassOnShaft::aboutButtKgM2).sum(),
-                head.verticalKgM2(),
-                head.shift());
+                head.verticalKgM2());
     }
 
     /** The head in a weighting as one rigid body; an empty weighting leaves all ports empty. */

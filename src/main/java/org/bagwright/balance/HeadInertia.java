@@ -6,7 +6,6 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.PortPiece;
-import org.bagwright.domain.option.BuildNumbers.CentreShift;
 
 /**
  * A head with its pieces as one rigid body, in the head frame of the package description.
@@ -32,11 +31,7 @@ public record HeadInertia(double massKg, Vector3D shiftM, RealMatrix aboutCentre
      * assumed shares of it, by kind, and the axes of the head frame are assumed to be its principal ones.
      */
     static HeadInertia bare(ClubKind kind, double massKg, double verticalKgM2) {
-        double[] diagonalKgM2 = {
-            BalanceDefaults.rollRatio(kind) * verticalKgM2,
-            BalanceDefaults.pitchRatio(kind) * verticalKgM2,
-            verticalKgM2
-        };
+        double[] diagonalKgM2 = {rollRatio(kind) * verticalKgM2, pitchRatio(kind) * verticalKgM2, verticalKgM2};
         return new HeadInertia(massKg, Vector3D.ZERO, MatrixUtils.createRealDiagonalMatrix(diagonalKgM2));
     }
 
@@ -66,14 +61,32 @@ public record HeadInertia(double massKg, Vector3D shiftM, RealMatrix aboutCentre
         return new Vector3D(aboutCentreKgM2.operate(axis.toArray())).dotProduct(axis);
     }
 
-    /** The shift in the book's unit. */
-    CentreShift shift() {
-        return new CentreShift(shiftM.getX() * 1000, shiftM.getY() * 1000, shiftM.getZ() * 1000);
-    }
-
     /** Where a piece sits in the head frame, metres. */
     static Vector3D placeM(PortPiece piece) {
         return new Vector3D(piece.xMm() / 1000, piece.yMm() / 1000, piece.zMm() / 1000);
+    }
+
+    /** Inertia about the axis toward the target, as a share of that about the vertical axis: common practice. */
+    private static double rollRatio(ClubKind kind) {
+        return switch (kind) {
+            case DRIVER -> 0.60;
+            case WOOD -> 0.70;
+            case HYBRID -> 0.80;
+            case IRON, WEDGE -> 1.10;
+            case PUTTER -> 0.90;
+        };
+    }
+
+    /** Inertia about the axis from toe to heel, as a share of that about the vertical axis: common practice. */
+    private static double pitchRatio(ClubKind kind) {
+        return switch (kind) {
+            case DRIVER -> 0.65;
+            case WOOD -> 0.45;
+            case HYBRID -> 0.40;
+            case IRON -> 0.25;
+            case WEDGE -> 0.30;
+            case PUTTER -> 0.35;
+        };
     }
 
     private static RealMatrix ofPoint(double massKg, Vector3D r) {

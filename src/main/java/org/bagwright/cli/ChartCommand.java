@@ -3,13 +3,13 @@ package org.bagwright.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.bagwright.cli.json.Json;
+import org.bagwright.cli.json.ChartJson;
 import org.bagwright.cli.text.ChartText;
 import org.bagwright.cli.text.MessageText;
 import org.bagwright.cli.text.ProgressLine;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ChartedBook;
-import org.bagwright.planning.Meant;
+import org.bagwright.domain.text.CloseNames;
 import org.bagwright.planning.Planning;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright chart bag.xlsx                  every club",
-            "  bagwright chart bag.xlsx --club driver    only clubs so called",
+            "  bagwright chart bag.xlsx --club driver    only clubs with this name",
             "  bagwright chart bag.xlsx --json           for another program"
         })
 final class ChartCommand implements Callable<Integer> {
@@ -49,12 +49,12 @@ final class ChartCommand implements Callable<Integer> {
             charted = Planning.chart(book.file(), progress);
         }
         if (json.wanted()) {
-            out.println(Json.text(Json.chart(charted)));
+            json.print(spec.commandLine(), () -> new ChartJson(charted).document());
         } else {
             requireClub(charted);
             new ChartText(charted).lines(club).forEach(out::println);
         }
-        MessageText.briefNotes(charted.messages()).forEach(spec.commandLine().getErr()::println);
+        new MessageText(charted.messages()).briefNotes().forEach(spec.commandLine().getErr()::println);
         return Main.DONE;
     }
 
@@ -65,7 +65,7 @@ final class ChartCommand implements Callable<Integer> {
                 .map(Club::name)
                 .toList();
         if (ChartText.matching(names, club).isEmpty()) {
-            throw new WrongArguments("No club has \"" + club + "\" in its name." + Meant.maybe(club, names));
+            throw new WrongArguments("No club has \"" + club + "\" in its name." + CloseNames.maybe(club, names));
         }
     }
 }

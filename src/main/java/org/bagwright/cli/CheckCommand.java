@@ -3,7 +3,7 @@ package org.bagwright.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.bagwright.cli.json.Json;
+import org.bagwright.cli.json.MessagesJson;
 import org.bagwright.cli.text.AnsiStyle;
 import org.bagwright.cli.text.MessageText;
 import org.bagwright.domain.book.Message;
@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 /** {@code check FILE}: every problem of a book, with its cell. */
 @Command(
         name = "check",
-        description = "List everything that is wrong in a book, each with its cell. Nothing is written.",
+        description = "List every problem in a book with its cell. Nothing is written.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright check bag.xlsx           problems first, then what was assumed",
@@ -37,9 +37,9 @@ final class CheckCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         List<Message> messages = Planning.check(book.file());
         if (json.wanted()) {
-            out.println(Json.text(Json.check(messages)));
+            json.print(spec.commandLine(), () -> new MessagesJson(messages).document());
         } else {
-            MessageText.problems(messages, AnsiStyle.of(spec.commandLine())).forEach(out::println);
+            new MessageText(messages).problems(AnsiStyle.of(spec.commandLine())).forEach(out::println);
         }
         boolean wrong = messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM);
         return wrong ? Main.WRONG_WORKBOOK : Main.DONE;

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.bagwright.cli.json.CompareJson;
-import org.bagwright.cli.json.Json;
 import org.bagwright.cli.text.CompareText;
 import org.bagwright.cli.text.KeptText;
 import org.bagwright.cli.text.MessageText;
@@ -28,9 +27,8 @@ import picocli.CommandLine.Spec;
 /** {@code compare FILE...}: several books, or one at several times, golfer by golfer. */
 @Command(
         name = "compare",
-        description =
-                "Plan several books and show each golfer of them side by side: gaps, penalty by measure, changes, "
-                        + "and what is set otherwise. The books are not written to.",
+        description = "Plan several books and show their golfers side by side: gaps, penalty by measure, changes, "
+                + "and which settings differ. The books are not changed.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright compare may.xlsx june.xlsx                before and after in time",
@@ -62,7 +60,7 @@ final class CompareCommand implements Callable<Integer> {
         Interrupt interrupt = new Interrupt(planning);
         try (ProgressLine progress =
                 ProgressLine.start(spec.commandLine().getErr()).follow(planning)) {
-            Comparison comparison = Comparing.compare(planning, books);
+            Comparison comparison = new Comparing(planning).compare(books);
             progress.clear();
             tell(comparison);
             return comparison.books().stream().anyMatch(book -> book.result().plannedBreaks() > 0)
@@ -79,7 +77,7 @@ final class CompareCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         wrong.messages().forEach((name, messages) -> {
             err.println(name + ":");
-            MessageText.problems(messages).forEach(line -> err.println("  " + line));
+            new MessageText(messages).problems().forEach(line -> err.println("  " + line));
         });
         return Main.WRONG_WORKBOOK;
     }
@@ -89,14 +87,15 @@ final class CompareCommand implements Callable<Integer> {
         Map<String, Path> books = new LinkedHashMap<>();
         for (Path file : files) {
             for (Path other : books.values()) {
-                if (Targets.isSame(file, other)) {
+                if (new NamedFile(file).isSame(other)) {
                     throw new WrongArguments("The book " + file + " is given twice. Give different books.");
                 }
             }
+            String name = new NamedFile(file).name();
             long alike = files.stream()
-                    .filter(other -> Targets.name(other).equals(Targets.name(file)))
+                    .filter(other -> new NamedFile(other).name().equals(name))
                     .count();
-            books.put(alike > 1 ? file.toString() : Targets.name(file), file);
+            books.put(alike > 1 ? file.toString() : name, file);
         }
         return books;
     }
@@ -106,29 +105,27 @@ final class CompareCommand implements Callable<Integer> {
             return;
         }
         for (Path file : files) {
-            if (Targets.isSame(out, file)) {
+            if (new NamedFile(out).isSame(file)) {
                 throw new WrongArguments("The result would replace the book " + file + ". Give -o another name.");
             }
         }
-        Targets.requireFile(out, Path.of("compare.xlsx"));
-        if (!Targets.ending(out).equalsIgnoreCase(".xlsx")) {
+        new NamedFile(out).requireFile("compare.xlsx");
+        if (!new NamedFile(out).ending().equalsIgnoreCase(".xlsx")) {
             throw new WrongArguments("The result is an .xlsx book: let " + out + " end in .xlsx");
         }
-        Target.requireWritable(out);
+        new Target(out).requireWritable();
     }
 
     private void tell(Comparison comparison) throws WorkbookProblems, IOException {
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json.people(spec.commandLine());
-        if (json.wanted()) {
-            spec.commandLine().getOut().println(Json.text(CompareJson.of(comparison)));
-        }
+        json.print(spec.commandLine(), () -> new CompareJson(comparison).document());
         new CompareText(comparison).lines().forEach(people::println);
         if (out != null) {
-            Comparing.write(comparison, out).map(KeptText::line).ifPresent(people::println);
+            Comparing.write(comparison, out).map(kept -> new KeptText(kept).line()).ifPresent(people::println);
             people.println("Result: " + out + " (the sheet Compare)");
         }
-        comparison.books().forEach(book -> MessageText.briefNotes(book.result().messages())
+        comparison.books().forEach(book -> new MessageText(book.result().messages()).briefNotes()
                 .forEach(line -> err.println(book.name() + ": " + line)));
     }
 }

@@ -10,8 +10,8 @@ import org.bagwright.cli.text.ProgressLine;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.planning.BookFiles;
-import org.bagwright.planning.Meant;
+import org.bagwright.planning.ShippedBook;
+import org.bagwright.domain.text.CloseNames;
 import org.bagwright.planning.Planning;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,7 +36,7 @@ final class DemoCommand implements Callable<Integer> {
             names = "-o",
             paramLabel = "FOLDER",
             defaultValue = "bagwright-demo",
-            description = "the folder for the results, made if need be (default: ${DEFAULT-VALUE})")
+            description = "the folder for the results, created if needed (default: ${DEFAULT-VALUE})")
     private Path folder;
 
     @Spec
@@ -44,19 +44,20 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        List<String> names = name == null ? BookFiles.demoNames() : List.of(known(name));
-        for (String demo : names) {
+        List<ShippedBook> demos = name == null ? ShippedBook.demos() : List.of(known(name));
+        for (ShippedBook demo : demos) {
             run(demo);
         }
         return Main.DONE;
     }
 
-    private static String known(String name) throws WrongArguments {
-        if (!BookFiles.demoNames().contains(name)) {
-            throw new WrongArguments("There is no demo called " + name + "." + Meant.maybe(name, BookFiles.demoNames())
-                    + " There are: " + String.join(", ", BookFiles.demoNames()) + ".");
-        }
-        return name;
+    private static ShippedBook known(String name) throws WrongArguments {
+        List<String> labels =
+                ShippedBook.demos().stream().map(ShippedBook::label).toList();
+        return ShippedBook.demo(name)
+                .orElseThrow(() -> new WrongArguments(
+                        "There is no demo called " + name + "." + CloseNames.maybe(name, labels) + " There are: "
+                                + String.join(", ", labels) + "."));
     }
 
     /** A plan and what was written of it. */
@@ -72,15 +73,15 @@ final class DemoCommand implements Callable<Integer> {
         }
     }
 
-    private void run(String demo) throws Exception {
+    private void run(ShippedBook demo) throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         long startNs = System.nanoTime();
-        Path book = BookFiles.demo(demo, folder);
-        Path target = Targets.besides(book, Targets.PLAN);
+        Path book = demo.copyInto(folder);
+        Path target = new NamedFile(book).nextTo(NamedFile.PLAN).path();
         Planned planned = plan(book, target);
         BookResult result = planned.result();
         double allS = (System.nanoTime() - startNs) / 1e9;
-        out.println("Demo " + demo + " (invented): " + BookFiles.demoShows(demo));
+        out.println("Demo " + demo.label() + " (invented): " + demo.shows());
         if (name == null) {
             out.println("  " + PlanText.summary(result) + ", " + Numbers.fixed(allS, 1) + " s");
             out.println("  open " + target + ", sheet Plan");
@@ -90,7 +91,7 @@ final class DemoCommand implements Callable<Integer> {
             out.println();
             new PlanText(result).lines().forEach(out::println);
         }
-        planned.written().backup().map(KeptText::line).ifPresent(line -> out.println("  " + line));
+        planned.written().backup().map(kept -> new KeptText(kept).line()).ifPresent(line -> out.println("  " + line));
         out.flush();
     }
 }

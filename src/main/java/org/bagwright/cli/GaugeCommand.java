@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.bagwright.cli.json.GaugeJson;
-import org.bagwright.cli.json.Json;
 import org.bagwright.cli.text.GaugeText;
 import org.bagwright.cli.text.KeptText;
 import org.bagwright.cli.text.MessageText;
@@ -20,11 +19,11 @@ import picocli.CommandLine.Spec;
 /** {@code gauge FILE}: what the gauge readings tell of heads and sleeves, and on request a book that states it. */
 @Command(
         name = "gauge",
-        description = "Fit heads and sleeves to the sheet Readings and say what was learnt and how surely. "
-                + "Nothing is written unless you say --write.",
+        description = "Fit heads and sleeves to the sheet Readings and show what was found and how certain it is. "
+                + "Nothing is written without --write.",
         footerHeading = "%n" + KeptText.RULE + "%n%nExamples:%n",
         footer = {
-            "  bagwright gauge bag.xlsx                        say what the readings tell",
+            "  bagwright gauge bag.xlsx                        show what the readings mean",
             "  bagwright gauge bag.xlsx --repeatability 0.1    the same for a finer gauge",
             "  bagwright gauge bag.xlsx --write                writes bag-gauged.xlsx"
         })
@@ -36,7 +35,7 @@ final class GaugeCommand implements Callable<Integer> {
 
     @Option(
             names = "--write",
-            description = "write a copy of the book whose Loft, Lie, Face, Clock and Bend cells hold what was learnt, "
+            description = "write a copy of the book whose Loft, Lie, Face, Clock and Bend cells hold the results, "
                     + "each with a note")
     private boolean write;
 
@@ -64,21 +63,19 @@ final class GaugeCommand implements Callable<Integer> {
         }
         if (!write && !target.given().isEmpty()) {
             throw new WrongArguments(
-                    "Nothing is written without --write: give it as well, or leave out " + target.given() + ".");
+                    "Nothing is written without --write: add it, or leave out " + target.given() + ".");
         }
         Path file = book.file();
-        Path copy = target.target(file, Targets.GAUGED);
+        Path copy = target.target(file, NamedFile.GAUGED);
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json.people(spec.commandLine());
-        GaugedBook gauged = Gauging.gauge(file, repeatabilityDeg);
+        GaugedBook gauged = new Gauging(repeatabilityDeg).gauge(file);
         if (write) {
-            Target.requireWritable(copy);
+            new Target(copy).requireWritable();
         }
-        if (json.wanted()) {
-            spec.commandLine().getOut().println(Json.text(GaugeJson.of(gauged)));
-        }
+        json.print(spec.commandLine(), () -> new GaugeJson(gauged).document());
         new GaugeText(gauged).lines().forEach(people::println);
-        MessageText.notes(gauged.messages()).forEach(err::println);
+        new MessageText(gauged.messages()).notes().forEach(err::println);
         if (write) {
             tell(people, err, copy, Gauging.write(file, gauged, copy));
         }
@@ -88,7 +85,7 @@ final class GaugeCommand implements Callable<Integer> {
     private static void tell(PrintWriter people, PrintWriter err, Path target, Gauging.Written written) {
         GaugeText.changes(written.changes()).forEach(people::println);
         people.println("Written: " + target);
-        written.backup().map(KeptText::line).ifPresent(people::println);
-        MessageText.notes(written.notWritten()).forEach(err::println);
+        written.backup().map(kept -> new KeptText(kept).line()).ifPresent(people::println);
+        new MessageText(written.notWritten()).notes().forEach(err::println);
     }
 }

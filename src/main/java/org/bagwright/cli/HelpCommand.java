@@ -1,7 +1,7 @@
 package org.bagwright.cli;
 
 import java.util.concurrent.Callable;
-import org.bagwright.planning.Meant;
+import org.bagwright.domain.text.CloseNames;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,7 +27,7 @@ final class HelpCommand implements Callable<Integer> {
         CommandLine asked = command == null ? main : main.getSubcommands().get(command);
         if (asked == null) {
             throw new WrongArguments("There is no command \"" + command + "\"."
-                    + Meant.maybe(command, main.getSubcommands().keySet()));
+                    + CloseNames.maybe(command, main.getSubcommands().keySet()));
         }
         asked.usage(spec.commandLine().getOut());
         return Main.DONE;

@@ -4,12 +4,11 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** The options for help and version, alike on every command. */
-final class HelpOptions {
-    private HelpOptions() {}
+final class HelpOptions implements CommandLine.IVersionProvider {
 
     static void addTo(CommandLine command) {
         command.getCommandSpec()
-                .versionProvider(new Main.Version())
+                .versionProvider(new HelpOptions())
                 .addOption(OptionSpec.builder("-h", "-?", "--help")
                         .usageHelp(true)
                         .description("show this help")
@@ -19,5 +18,12 @@ final class HelpOptions {
                         .description("show the version")
                         .build());
         command.getSubcommands().values().forEach(HelpOptions::addTo);
+    }
+
+    /** The version from the jar's manifest. */
+    @Override
+    public String[] getVersion() {
+        String version = HelpOptions.class.getPackage().getImplementationVersion();
+        return new String[] {"bagwright " + (version == null ? "(not packaged)" : version)};
     }
 }

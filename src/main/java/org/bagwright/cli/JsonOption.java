@@ -1,6 +1,8 @@
 package org.bagwright.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
@@ -11,6 +13,13 @@ final class JsonOption {
 
     boolean wanted() {
         return json;
+    }
+
+    /** Prints a document where one is wanted; it is made only then. */
+    void print(CommandLine command, Supplier<ObjectNode> document) {
+        if (json) {
+            command.getOut().println(document.get().toPrettyString());
+        }
     }
 
     /** Where text for people goes. */

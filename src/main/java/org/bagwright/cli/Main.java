@@ -32,10 +32,10 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
-            "1:not done: a full disk, no right to write, or a fault of the program",
+            "1:not done: a full disk, no permission to write, or a fault of the program",
             "2:wrong arguments",
             "3:something is wrong in the workbook; nothing was written",
-            "4:not every must can be met; the plan was written all the same",
+            "4:not every must can be met; the plan was still written",
             "130:stopped by Ctrl-C; plan and compare still give the best so far"
         },
         footerHeading = "%nExamples:%n",
@@ -101,7 +101,7 @@ public final class Main implements Runnable {
     private static int report(Exception fault, CommandLine command) {
         PrintWriter err = command.getErr();
         if (fault instanceof WorkbookProblems problems) {
-            MessageText.problems(problems.messages(), AnsiStyle.of(command)).forEach(err::println);
+            new MessageText(problems.messages()).problems(AnsiStyle.of(command)).forEach(err::println);
             return WRONG_WORKBOOK;
         }
         if (fault instanceof WrongArguments) {
@@ -109,7 +109,7 @@ public final class Main implements Runnable {
             err.println(UsageText.help(command));
             return WRONG_ARGUMENTS;
         }
-        err.println("bagwright: " + FaultText.of(fault));
+        err.println("bagwright: " + new FaultText(fault).sentence());
         return OUR_FAULT;
     }
 
@@ -119,14 +119,5 @@ public final class Main implements Runnable {
                 spec.commandLine(),
                 "Say what to do, such as \"bagwright plan bag.xlsx\". The commands: "
                         + String.join(", ", spec.subcommands().keySet()) + ".");
-    }
-
-    /** The version from the jar's manifest. */
-    static final class Version implements CommandLine.IVersionProvider {
-        @Override
-        public String[] getVersion() {
-            String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"bagwright " + (version == null ? "(not packaged)" : version)};
-        }
     }
 }

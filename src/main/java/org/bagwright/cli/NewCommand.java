@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.bagwright.planning.BookFiles;
+import org.bagwright.planning.ShippedBook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -29,14 +29,14 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
-        if (!Targets.ending(file).equalsIgnoreCase(".xlsx")) {
+        if (!new NamedFile(file).ending().equalsIgnoreCase(".xlsx")) {
             throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe \"" + file + ".xlsx\"?");
         }
         if (Files.exists(file)) {
-            throw new WrongArguments(file + " exists already. Give another name, or move it away first.");
+            throw new WrongArguments(file + " already exists. Give another name, or move it away first.");
         }
-        Targets.requireFolder(file);
-        BookFiles.blank(file);
+        new NamedFile(file).requireFolder();
+        ShippedBook.BLANK.create(file);
         out.println("Made " + file);
         out.println("Open it in your spreadsheet program and start on the sheet Start. Then: bagwright plan " + file);
         return Main.DONE;

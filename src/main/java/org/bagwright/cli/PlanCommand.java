@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.bagwright.cli.json.Json;
+import org.bagwright.cli.json.PlanJson;
 import org.bagwright.cli.text.KeptText;
 import org.bagwright.cli.text.LiveText;
 import org.bagwright.cli.text.MessageText;
@@ -45,8 +45,8 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(
             names = "--from-live",
-            description = "take the live choices of the sheet Plan of an earlier run as today's set-up: changes count "
-                    + "from there, and the result's sheet Clubs says so")
+            description = "use the live choices on the sheet Plan of an earlier run as today's set-up: changes count "
+                    + "from there, and the result's sheet Clubs holds them")
     private boolean fromLive;
 
     @Mixin
@@ -58,13 +58,13 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         search.check();
-        Path copy = target.target(book.file(), Targets.PLAN);
+        Path copy = target.target(book.file(), NamedFile.PLAN);
         Planning planning = search.planning();
         Interrupt interrupt = new Interrupt(planning);
         try (ProgressLine progress =
                 ProgressLine.start(spec.commandLine().getErr()).follow(planning)) {
             Planning.FromLive start = start(progress);
-            Target.requireWritable(copy);
+            new Target(copy).requireWritable();
             BookResult result = planning.plan(start.charted());
             progress.at(WorkProgress.Stage.WRITING, 0, 0);
             Planning.Written written = Planning.write(book.file(), result, start.changes(), copy);
@@ -90,19 +90,17 @@ final class PlanCommand implements Callable<Integer> {
     private void tell(Planning planning, BookResult result, Path copy, Planning.Written written) {
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json.people(spec.commandLine());
-        if (json.wanted()) {
-            spec.commandLine().getOut().println(Json.text(Json.plan(result)));
-        }
+        json.print(spec.commandLine(), () -> new PlanJson(result).document());
         new PlanText(result).lines().forEach(people::println);
         people.println("Result: " + copy + " (open the sheet Plan)");
-        written.backup().map(KeptText::line).ifPresent(people::println);
+        written.backup().map(kept -> new KeptText(kept).line()).ifPresent(people::println);
         if (fromLive) {
-            LiveText.lines(result.book(), written).forEach(people::println);
+            new LiveText(result.book(), written).lines().forEach(people::println);
         }
-        MessageText.notes(written.notWritten()).forEach(err::println);
+        new MessageText(written.notWritten()).notes().forEach(err::println);
         if (planning.cappedByTime()) {
             people.println("The time limit ended the search; with more --seconds it may find a better plan.");
         }
-        MessageText.briefNotes(result.messages()).forEach(err::println);
+        new MessageText(result.messages()).briefNotes().forEach(err::println);
     }
 }

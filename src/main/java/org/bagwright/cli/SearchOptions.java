@@ -9,7 +9,7 @@ final class SearchOptions {
             names = "--seconds",
             paramLabel = "N",
             defaultValue = "20",
-            description = "the most time the search of one book may take (default: ${DEFAULT-VALUE}); it stops as soon"
+            description = "the most time to search one book, in seconds (default: ${DEFAULT-VALUE}); it stops as soon"
                     + " as it is done")
     private double seconds;
 

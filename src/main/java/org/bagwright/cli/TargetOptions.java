@@ -6,7 +6,7 @@ import picocli.CommandLine.Option;
 
 /** Where a copy of the book goes. */
 final class TargetOptions {
-    @Option(names = "-o", paramLabel = "OUT", description = "where the result goes (default: a new name beside FILE)")
+    @Option(names = "-o", paramLabel = "OUT", description = "where the result goes (default: a new name next to FILE)")
     private Path out;
 
     @Option(names = "--in-place", description = "write into FILE itself, after a backup")
@@ -17,7 +17,7 @@ final class TargetOptions {
         return inPlace ? "--in-place" : out != null ? "-o" : "";
     }
 
-    /** @param suffix what the name of a copy beside the book gets */
+    /** @param suffix what is added to the name of a copy next to the book */
     Path target(Path file, String suffix) throws WrongArguments, IOException {
         if (inPlace && out != null) {
             throw new WrongArguments("Give either -o or --in-place, not both.");
@@ -25,9 +25,9 @@ final class TargetOptions {
         if (inPlace) {
             return file;
         }
-        if (out != null && Targets.isSame(out, file)) {
-            throw new WrongArguments("The result would replace the book itself. To want that, say --in-place.");
+        if (out != null && new NamedFile(file).isSame(out)) {
+            throw new WrongArguments("The result would replace the book itself. If you want that, use --in-place.");
         }
-        return Targets.copy(file, out, suffix);
+        return new NamedFile(file).copy(out, suffix);
     }
 }

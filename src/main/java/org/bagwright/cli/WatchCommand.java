@@ -22,9 +22,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "watch",
         description = {
-            "Plan a book now and again each time you save it: type, save, look.",
-            "Keep the book open in your spreadsheet program, and open the result anew to see the latest plan. Where the"
-                    + " book has problems they are listed, and the next save is waited for. Ctrl-C ends it (exit code"
+            "Plan a book now, and again each time you save it: type, save, look.",
+            "Keep the book open in your spreadsheet program, and reopen the result to see the latest plan. If the"
+                    + " book has problems, watch lists them and waits for the next save. Ctrl-C ends it (exit code"
                     + " 130); a file that is being written is finished first."
         },
         footerHeading = "%nExamples:%n",
@@ -53,16 +53,16 @@ final class WatchCommand implements Callable<Integer> {
         if (!Files.isRegularFile(file)) {
             Planning.chart(file);
         }
-        PlanTarget target = new PlanTarget(Targets.copy(file, out, Targets.PLAN));
+        PlanTarget target = new PlanTarget(new NamedFile(file).copy(out, NamedFile.PLAN));
         Planning planning = search.planning();
-        PrintWriter told = spec.commandLine().getOut();
-        told.println("Watching " + file + ": each time you save it, the plan goes to " + target.file()
+        PrintWriter lines = spec.commandLine().getOut();
+        lines.println("Watching " + file + ": each time you save it, the plan goes to " + target.file()
                 + ". Ctrl-C ends this.");
         try (ProgressLine progress =
                         ProgressLine.start(spec.commandLine().getErr(), "").follow(planning);
                 FileWatch watch = new FileWatch(file, FileWatch.Pace.USUAL)) {
             WatchLoop loop = new WatchLoop(
-                    planning, watch, target, new WatchText(told, progress, AnsiStyle.of(spec.commandLine())));
+                    planning, watch, target, new WatchText(lines, progress, AnsiStyle.of(spec.commandLine())));
             Runtime.getRuntime().addShutdownHook(new Thread(() -> end(loop, watch)));
             loop.run();
         }
@@ -74,7 +74,7 @@ final class WatchCommand implements Callable<Integer> {
         try {
             watch.close();
         } catch (IOException stays) {
-            System.err.println("bagwright: " + FaultText.of(stays));
+            System.err.println("bagwright: " + new FaultText(stays).sentence());
         }
     }
 }

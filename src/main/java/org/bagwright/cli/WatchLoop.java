@@ -14,7 +14,7 @@ import org.bagwright.planning.PlanTarget;
 import org.bagwright.planning.Planning;
 import org.bagwright.planning.WorkbookProblems;
 
-/** Plans a book each time it has been saved, one plan after another, until it is told to stop. */
+/** Plans a book each time it has been saved, one plan after another, until it is stopped. */
 final class WatchLoop {
     private static final long IDLE_MS = 60_000;
     private static final long AGAIN_MS = 3000;
@@ -50,7 +50,7 @@ final class WatchLoop {
         }
     }
 
-    /** The plan of a copy of the book; nothing where there is none, which is told. */
+    /** The plan of a copy of the book; empty where there is none, after a line that says so. */
     private Optional<Planned> planned(Path copy) {
         long startNs = System.nanoTime();
         try {
@@ -63,9 +63,9 @@ final class WatchLoop {
         return Optional.empty();
     }
 
-    private void tell(Runnable told) {
+    private void tell(Runnable report) {
         if (!stopped) {
-            told.run();
+            report.run();
         }
     }
 

@@ -1,6 +1,7 @@
 package org.bagwright.files;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -21,7 +22,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The backups of one file, beside it: how they are called, made and removed. */
+/** The backups of one file, next to it: how they are named, made and removed. */
 final class Backups {
     /** How many of the newest stay in any case. */
     static final int NEWEST = 10;
@@ -34,7 +35,7 @@ final class Backups {
     private final String end;
     private final Pattern pattern;
 
-    /** A backup by what its name says. */
+    /** What the name of a backup says. */
     private record Backup(Path path, LocalDateTime when, int copy) {}
 
     Backups(Path file) {
@@ -48,7 +49,7 @@ final class Backups {
     }
 
     /**
-     * Copies the file beside itself, as {@code bag.backup-20260131-120000.xlsx} for {@code bag.xlsx}. The copy has its
+     * Copies the file next to itself, as {@code bag.backup-20260131-120000.xlsx} for {@code bag.xlsx}. The copy has its
      * name only once it is whole and on the disk, and never takes the name of another file.
      *
      * @return the copy
@@ -60,7 +61,7 @@ final class Backups {
             FileMark before = FileMark.of(file);
             copy.write(out -> Files.copy(file, out));
             before.requireSame(file);
-            FileRights.keep(file, copy.path());
+            FileRights.of(file).giveTo(copy.path());
             Files.setLastModifiedTime(copy.path(), Files.getLastModifiedTime(file));
             return named(copy, when);
         }
@@ -110,7 +111,7 @@ final class Backups {
                     found.add(new Backup(path, LocalDateTime.parse(name.group(1), STAMP), copy));
                 }
             }
-        } catch (IOException | java.nio.file.DirectoryIteratorException | DateTimeParseException unclear) {
+        } catch (IOException | DirectoryIteratorException | DateTimeParseException unclear) {
             return List.of();
         }
         found.sort(Comparator.comparing(Backup::when).thenComparing(Backup::copy));
@@ -122,7 +123,7 @@ final class Backups {
             Instant made = backup.when().atZone(ZoneId.systemDefault()).toInstant();
             Instant changed = Files.getLastModifiedTime(backup.path()).toInstant();
             return !changed.isAfter(made.plusSeconds(1))
-                    && OtherProgram.ownersFile(backup.path()).isEmpty();
+                    && new OtherProgram(backup.path()).ownersFile().isEmpty();
         } catch (IOException unclear) {
             return false;
         }

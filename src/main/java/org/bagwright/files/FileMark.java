@@ -10,13 +10,13 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * By what a file is known again without reading it.
+ * What identifies a version of a file without reading it.
  *
- * @param key what the system knows it by, another one after a renaming over it; null where it has no such thing
+ * @param key how the system identifies it, different after another file was renamed over it; null where it has no such thing
  * @param sizeBytes its size; below zero where there is no file
  * @param written when it was last written
  */
-public record FileMark(Object key, long sizeBytes, FileTime written) {
+record FileMark(Object key, long sizeBytes, FileTime written) {
     private static final FileMark NONE = new FileMark(null, -1, FileTime.fromMillis(0));
 
     static FileMark of(Path file) throws IOException {
@@ -28,8 +28,8 @@ public record FileMark(Object key, long sizeBytes, FileTime written) {
         }
     }
 
-    /** The mark of a file, or nothing where there is none or it cannot be asked. */
-    public static Optional<FileMark> seen(Path file) {
+    /** The mark of a file, or nothing where there is none or it cannot be read. */
+    static Optional<FileMark> seen(Path file) {
         try {
             return Optional.of(of(file)).filter(mark -> !mark.isNone());
         } catch (IOException cannot) {
@@ -43,7 +43,7 @@ public record FileMark(Object key, long sizeBytes, FileTime written) {
 
     void requireSame(Path file) throws IOException {
         if (!Objects.equals(this, of(file))) {
-            throw OtherProgram.changedMeanwhile(file);
+            throw new OtherProgram(file).changedMeanwhile();
         }
     }
 }

@@ -7,19 +7,27 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 
-/** Who may read and write a file, handed on to the one that takes its place. */
-final class FileRights {
-    private FileRights() {}
+/**
+ * Who may read and write a file, handed on to the one that takes its place.
+ *
+ * @param found its owner, group and permissions; empty where the system has none
+ */
+record FileRights(Optional<PosixFileAttributes> found) {
+    static FileRights of(Path file) throws IOException {
+        PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+        return new FileRights(view == null ? Optional.empty() : Optional.of(view.readAttributes()));
+    }
 
-    /** Gives a new file the owner, group and rights of an old one, as far as the system lets us. */
-    static void keep(Path old, Path fresh) throws IOException {
+    /** Gives a new file the same owner, group and permissions, as far as the system lets us. */
+    void giveTo(Path fresh) throws IOException {
         PosixFileAttributeView view = Files.getFileAttributeView(fresh, PosixFileAttributeView.class);
-        if (view == null) {
+        if (view == null || found.isEmpty()) {
             return;
         }
-        PosixFileAttributes before = Files.readAttributes(old, PosixFileAttributes.class);
+        PosixFileAttributes before = found.get();
         Set<PosixFilePermission> rights = EnumSet.noneOf(PosixFilePermission.class);
         rights.addAll(before.permissions());
         if (!isGroupKept(view, before)) {
@@ -56,10 +64,10 @@ final class FileRights {
         }
     }
 
-    /** Whether a file is marked as not to be written, whoever asks. */
+    /** Whether a file is marked as not to be written, whoever tries. */
     static boolean isProtected(Path file) throws IOException {
-        PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
-        boolean marked = view != null && !view.readAttributes().permissions().contains(PosixFilePermission.OWNER_WRITE);
+        boolean marked = of(file).found.stream()
+                .anyMatch(rights -> !rights.permissions().contains(PosixFilePermission.OWNER_WRITE));
         return marked || !Files.isWritable(file);
     }
 }

@@ -5,35 +5,37 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.apache.commons.codec.digest.DigestUtils;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /**
- * Tells when another program has saved a file anew. Such programs write a file piece by piece, or another one that they then
- * rename over it, so a file counts once it has lain still for a while; one that is missing or cut short gets more time.
- * The same content is told once.
+ * Notices when another program has saved a file. Such programs write a file piece by piece, or another one that they then
+ * rename over it, so a save counts once nothing has changed for a while; a file that is missing or cut short gets more
+ * time. The same content is reported once.
  */
 public final class FileWatch implements AutoCloseable {
-    /** A file system may give two quick saves of one size the same time, so what was told is read once more. */
+    /** A file system may give two quick saves of one size the same time, so what was reported is read once more. */
     private static final long SURE_MS = 3000;
 
     private static final long STEP_MS = 50;
 
     private final Path file;
     private final Pace pace;
-    private final FolderChanges bell;
-    private final PrivateCopy shelf;
+    private final FolderChanges changes;
+    private final PrivateCopy copy;
     private Optional<FileMark> seen = Optional.empty();
-    private Optional<FileMark> told = Optional.empty();
-    private boolean anyTold;
+    private Optional<FileMark> reported = Optional.empty();
+    private boolean anyReported;
     private boolean sure;
-    private String toldContent = "";
+    private String reportedSha256 = "";
     private long sinceNs = System.nanoTime();
 
     /**
      * How patient a watch is.
      *
-     * @param quietMs how long a file must lie still
-     * @param graceMs how long one must that is missing or not whole
-     * @param pollMs how often to look where the folder tells of no change
+     * @param quietMs how long a file must stay unchanged
+     * @param graceMs how long a file must that is missing or not whole
+     * @param pollMs how often to look where the folder reports no change
      */
     public record Pace(long quietMs, long graceMs, long pollMs) {
         /** For people and their spreadsheet programs. */
@@ -51,8 +53,8 @@ public final class FileWatch implements AutoCloseable {
     public FileWatch(Path file, Pace pace) throws IOException {
         this.file = file.toAbsolutePath();
         this.pace = pace;
-        bell = new FolderChanges(this.file.getParent());
-        shelf = PrivateCopy.open();
+        changes = new FolderChanges(this.file.getParent());
+        copy = PrivateCopy.open();
     }
 
     /**
@@ -63,13 +65,13 @@ public final class FileWatch implements AutoCloseable {
      */
     public Optional<Saved> next(long mostMs) throws IOException {
         long startNs = System.nanoTime();
-        while (!bell.isClosed() && sinceMs(startNs) < mostMs) {
+        while (!changes.isClosed() && sinceMs(startNs) < mostMs) {
             look();
             Optional<Saved> saved = isDue() ? taken() : Optional.empty();
             if (saved.isPresent()) {
                 return saved;
             }
-            bell.await(isTold() && sure ? pace.pollMs() : STEP_MS);
+            changes.await(isReported() && sure ? pace.pollMs() : STEP_MS);
         }
         return Optional.empty();
     }
@@ -82,12 +84,12 @@ public final class FileWatch implements AutoCloseable {
         }
     }
 
-    private boolean isTold() {
-        return anyTold && seen.equals(told);
+    private boolean isReported() {
+        return anyReported && seen.equals(reported);
     }
 
     private boolean isDue() {
-        return isTold() ? !sure && sinceMs(sinceNs) >= SURE_MS : sinceMs(sinceNs) >= pace.quietMs();
+        return isReported() ? !sure && sinceMs(sinceNs) >= SURE_MS : sinceMs(sinceNs) >= pace.quietMs();
     }
 
     private static long sinceMs(long startNs) {
@@ -97,20 +99,32 @@ public final class FileWatch implements AutoCloseable {
     private Optional<Saved> taken() throws IOException {
         Optional<byte[]> bytes = read();
         boolean moved = !FileMark.seen(file).equals(seen);
-        boolean whole = bytes.isPresent() && ZipEnd.isThere(bytes.get());
+        boolean whole = bytes.isPresent() && isWhole(bytes.get());
         if (moved || (!whole && sinceMs(sinceNs) < pace.graceMs())) {
             return Optional.empty();
         }
-        sure = isTold();
-        told = seen;
-        anyTold = true;
-        String content = bytes.map(Sha256::of).orElse("none");
-        if (content.equals(toldContent)) {
+        sure = isReported();
+        reported = seen;
+        anyReported = true;
+        String content = bytes.map(DigestUtils::sha256Hex).orElse("none");
+        if (content.equals(reportedSha256)) {
             return Optional.empty();
         }
-        toldContent = content;
+        reportedSha256 = content;
         return Optional.of(new Saved(
-                bytes.isPresent() ? Optional.of(shelf.put(file.getFileName(), bytes.get())) : Optional.empty()));
+                bytes.isPresent() ? Optional.of(copy.put(file.getFileName(), bytes.get())) : Optional.empty()));
+    }
+
+    /** A workbook is a zip, whose list of parts is written last. */
+    private static boolean isWhole(byte[] bytes) {
+        try (ZipFile zip = ZipFile.builder()
+                .setByteArray(bytes)
+                .setIgnoreLocalFileHeader(true)
+                .get()) {
+            return zip.getEntries().hasMoreElements();
+        } catch (IOException | RuntimeException cutShort) {
+            return false;
+        }
     }
 
     private Optional<byte[]> read() {
@@ -123,13 +137,13 @@ public final class FileWatch implements AutoCloseable {
 
     /** Ends the waiting, from any thread; {@link #next} then gives nothing. */
     public void stop() {
-        bell.close();
+        changes.close();
     }
 
     /** Ends the waiting and takes the copy away. */
     @Override
     public void close() throws IOException {
         stop();
-        shelf.close();
+        copy.close();
     }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
-/** Waits until something happens in a folder, or a time is over: network folders often tell nothing. */
+/** Waits until something happens in a folder, or a time is over: network folders often report nothing. */
 final class FolderChanges implements AutoCloseable {
     /** So that a folder in which much goes on costs no time. */
     private static final long LEAST_MS = 20;
@@ -36,7 +36,7 @@ final class FolderChanges implements AutoCloseable {
         }
     }
 
-    /** Waits at most so many milliseconds; less if something happens in the folder or the bell is closed. */
+    /** Waits at most so many milliseconds; less if something happens in the folder or this is closed. */
     void await(long mostMs) {
         try {
             if (events.isPresent()) {

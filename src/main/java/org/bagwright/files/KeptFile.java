@@ -6,8 +6,8 @@ import org.bagwright.domain.units.Checks;
 /**
  * What was kept of a file before another took its place.
  *
- * @param backup the whole copy beside it
- * @param removed how many older backups of the same file were removed, by the rule that README states
+ * @param backup the whole copy next to it
+ * @param removed how many older backups of the same file were removed, by the rule in README
  */
 public record KeptFile(Path backup, int removed) {
     public KeptFile {

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** A file could not be written; the message says in plain words why and what to do. What stood there is untouched. */
+/** A file could not be written; the message says in plain words why and what to do. The old file is untouched. */
 final class NotWrittenException extends IOException {
     private static final long serialVersionUID = 1;
     private static final long FULL_BELOW_BYTES = 64 << 10;
@@ -24,7 +24,7 @@ final class NotWrittenException extends IOException {
         return new NotWrittenException(target + " was not written: " + why, null);
     }
 
-    /** As the system's own fault says, in words for people. */
+    /** The system's own fault in words for people. */
     static NotWrittenException of(Path target, IOException fault) {
         if (fault instanceof NotWrittenException inWords) {
             return inWords;
@@ -36,17 +36,17 @@ final class NotWrittenException extends IOException {
         Path folder = target.getParent();
         String said = String.valueOf(fault.getMessage());
         if (!Files.isDirectory(folder)) {
-            return "the folder " + folder + " is gone. Make it again, or choose another place for the result.";
+            return "the folder " + folder + " is gone. Create it again, or choose another place for the result.";
         }
         if (FULL.matcher(said).matches() || isFull(folder)) {
-            return "the disk is full. What stood there is untouched. Make room on it, or choose a place on another"
+            return "the disk is full. The old file is unchanged. Free some space, or choose a place on another"
                     + " disk for the result, then try again.";
         }
         if (PROTECTED.matcher(said).matches()) {
             return noRight(folder);
         }
         if (fault instanceof AccessDeniedException) {
-            return "the system does not allow it. Close the file where it is open, and see that you may write into the"
+            return "the system does not allow it. Close the file if it is open, and check that you may write to the"
                     + " folder " + folder + ", or choose another place for the result.";
         }
         if (fault instanceof NoSuchFileException missing) {
@@ -59,8 +59,8 @@ final class NotWrittenException extends IOException {
     }
 
     static String noRight(Path folder) {
-        return "you may not write into the folder " + folder
-                + ". Ask for the right to, or choose another place for the result.";
+        return "you have no permission to write to the folder " + folder
+                + ". Get it, or choose another place for the result.";
     }
 
     private static boolean isFull(Path folder) {

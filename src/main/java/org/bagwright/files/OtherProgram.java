@@ -15,14 +15,16 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.bagwright.domain.book.Message;
 
-/** Whether a book is open in another program: by the owner's file that stands beside an open book, or by its lock. */
-public final class OtherProgram {
+/**
+ * Whether a book is open in another program: by the owner's file next to an open book, or by its lock.
+ *
+ * @param book the book's file
+ */
+public record OtherProgram(Path book) {
     private static final Pattern IN_USE = Pattern.compile("(?i).*(another process|sharing violation|is locked).*");
 
-    private OtherProgram() {}
-
-    /** The file that a spreadsheet program lays beside a book while it is open there, where there is one. */
-    static Optional<Path> ownersFile(Path book) {
+    /** The file that a spreadsheet program puts next to a book while it is open there, where there is one. */
+    Optional<Path> ownersFile() {
         Set<Path> places = new LinkedHashSet<>(Set.of(book.toAbsolutePath()));
         try {
             places.add(book.toRealPath());
@@ -36,62 +38,62 @@ public final class OtherProgram {
                 .findFirst();
     }
 
-    /** What to know of a book that is read while it is open elsewhere. */
-    public static Optional<Message> note(Path book) {
-        return ownersFile(book)
+    /** What to know about a book that is read while it is open elsewhere. */
+    public Optional<Message> note() {
+        return ownersFile()
                 .map(owner -> Message.warning(
-                        name(book),
-                        "the book seems to be open in another program; what is not saved there yet is not seen here."));
+                        name(),
+                        "the book seems to be open in another program; changes not saved there are not seen here."));
     }
 
     /** Refuses to replace a book that another program has open, since its next save would undo the result. */
-    static void refuse(Path book) throws OpenElsewhereException {
-        Optional<Path> owner = ownersFile(book);
+    void refuse() throws OpenElsewhereException {
+        Optional<Path> owner = ownersFile();
         if (owner.isPresent()) {
             throw new OpenElsewhereException(
-                    name(book),
+                    name(),
                     "the book is open in another program, as the file "
                             + owner.get().getFileName()
-                            + " beside it says. Close it there, then try again. If it is open nowhere, a program has"
+                            + " next to it shows. Close it there, then try again. If it is not open anywhere, a program"
                             + " crashed and left that file behind: delete " + owner.get() + " and try again.");
         }
-        if (Files.exists(book) && isLocked(book)) {
-            throw locked(book);
+        if (Files.exists(book) && isLocked()) {
+            throw locked();
         }
     }
 
     /** A system's fault as the fault of a book that is open elsewhere, if it is one. */
-    public static Optional<OpenElsewhereException> from(Path book, IOException fault) {
+    public Optional<OpenElsewhereException> from(IOException fault) {
         boolean inUse = fault instanceof FileSystemException
                 && IN_USE.matcher(String.valueOf(fault.getMessage())).matches();
-        return inUse ? Optional.of(locked(book)) : Optional.empty();
+        return inUse ? Optional.of(locked()) : Optional.empty();
     }
 
-    static OpenElsewhereException changedMeanwhile(Path book) {
+    OpenElsewhereException changedMeanwhile() {
         return new OpenElsewhereException(
-                name(book),
-                "another program has written this book just now, so it was left as it is. Close it there, then try"
+                name(),
+                "another program has just written this book, so it was left unchanged. Close it there, then try"
                         + " again.");
     }
 
-    private static OpenElsewhereException locked(Path book) {
+    private OpenElsewhereException locked() {
         return new OpenElsewhereException(
-                name(book), "another program has the book open and locked. Close it there, then try again.");
+                name(), "another program has the book open and locked. Close it there, then try again.");
     }
 
     /** Opens the book for writing without writing, as an open spreadsheet program on some systems does not allow. */
-    private static boolean isLocked(Path book) {
+    private boolean isLocked() {
         try (FileChannel channel = FileChannel.open(book, StandardOpenOption.WRITE);
                 FileLock lock = channel.tryLock()) {
             return lock == null;
         } catch (OverlappingFileLockException lockedHere) {
             return true;
         } catch (IOException fault) {
-            return from(book, fault).isPresent();
+            return from(fault).isPresent();
         }
     }
 
-    private static String name(Path book) {
+    private String name() {
         return String.valueOf(book.getFileName());
     }
 }

@@ -23,13 +23,13 @@ final class PrivateCopy implements AutoCloseable {
 
     /** @throws IOException if no folder can be made */
     static PrivateCopy open() throws IOException {
-        PrivateCopy shelf = new PrivateCopy(
+        PrivateCopy copy = new PrivateCopy(
                 Files.createTempDirectory(START + ProcessHandle.current().pid() + "-"));
-        removeAbandoned(shelf.folder.getParent());
-        return shelf;
+        removeAbandoned(copy.folder.getParent());
+        return copy;
     }
 
-    /** Puts a copy there in place of the one before. */
+    /** Writes a copy there in place of the one before. */
     Path put(Path name, byte[] bytes) throws IOException {
         return Files.write(folder.resolve(name), bytes);
     }
@@ -41,12 +41,12 @@ final class PrivateCopy implements AutoCloseable {
         }
     }
 
-    /** What another user has left cannot be removed and is none of our business. */
+    /** Removes the folders of processes that have ended; what another user has left cannot be removed. */
     static void removeAbandoned(Path among) {
-        try (DirectoryStream<Path> shelves = Files.newDirectoryStream(among, START + "*")) {
-            for (Path shelf : shelves) {
-                if (isAbandoned(shelf)) {
-                    remove(shelf);
+        try (DirectoryStream<Path> folders = Files.newDirectoryStream(among, START + "*")) {
+            for (Path folder : folders) {
+                if (isAbandoned(folder)) {
+                    remove(folder);
                 }
             }
         } catch (IOException kept) {
@@ -54,19 +54,19 @@ final class PrivateCopy implements AutoCloseable {
         }
     }
 
-    private static boolean isAbandoned(Path shelf) {
-        Matcher name = NAME.matcher(shelf.getFileName().toString());
+    private static boolean isAbandoned(Path folder) {
+        Matcher name = NAME.matcher(folder.getFileName().toString());
         return name.matches()
-                && Files.isDirectory(shelf)
+                && Files.isDirectory(folder)
                 && ProcessHandle.of(Long.parseLong(name.group(1))).isEmpty();
     }
 
-    private static void remove(Path shelf) throws IOException {
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(shelf)) {
+    private static void remove(Path folder) throws IOException {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
             for (Path file : files) {
                 Files.deleteIfExists(file);
             }
         }
-        Files.deleteIfExists(shelf);
+        Files.deleteIfExists(folder);
     }
 }

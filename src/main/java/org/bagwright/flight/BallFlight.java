@@ -28,7 +28,7 @@ public final class BallFlight {
      * @param model which published ball model
      */
     public BallFlight(AirConditions air, BallModelKind model) {
-        this(Air.of(air), new Vector3D(-air.headWindMps(), 0, air.crossWindMps()), BallModel.of(model), GRAVITY_MPS2);
+        this(Air.of(air), new Vector3D(-air.headWindMps(), 0, air.crossWindMps()), model(model), GRAVITY_MPS2);
     }
 
     BallFlight(Air air, BallModel model, double gravityMps2) {
@@ -42,6 +42,14 @@ public final class BallFlight {
         this.gravityMps2 = gravityMps2;
     }
 
+    /** The published model of this name. */
+    static BallModel model(BallModelKind kind) {
+        return switch (kind) {
+            case BEARMAN_HARVEY -> BearmanHarvey.MODEL;
+            case SMITS_SMITH -> SmitsSmith.MODEL;
+        };
+    }
+
     /**
      * Flies one ball until it comes down to the height at which it started.
      *
@@ -50,7 +58,7 @@ public final class BallFlight {
      * @return the flight; its carry is never negative
      */
     public Flight fly(Launch launch, double dragRatio) {
-        return fly(BallStart.of(launch, 0, 0), dragRatio);
+        return fly(BallStart.of(launch), dragRatio);
     }
 
     /** The same for a ball that starts off line or spins about a tilted axis. */

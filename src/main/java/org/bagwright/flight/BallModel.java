@@ -1,7 +1,5 @@
 package org.bagwright.flight;
 
-import org.bagwright.domain.book.BallModelKind;
-
 /**
  * Drag and lift of a spinning ball, as pure numbers of the spin ratio {@code S = omega r / V} and the Reynolds number
  * {@code Re = 2 r V / nu}. Smooth in both for any values of 0 or more.
@@ -15,12 +13,4 @@ interface BallModel {
 
     /** Whether the model's publication has nothing about a launch, so that its flight rests on our extension. */
     boolean extendedFor(double spinRatio, double reynolds);
-
-    /** The published model of this name. */
-    static BallModel of(BallModelKind kind) {
-        return switch (kind) {
-            case BEARMAN_HARVEY -> BearmanHarvey.MODEL;
-            case SMITS_SMITH -> SmitsSmith.MODEL;
-        };
-    }
 }

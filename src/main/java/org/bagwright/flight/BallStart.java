@@ -1,7 +1,5 @@
 package org.bagwright.flight;
 
-import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
-import org.apache.commons.math3.geometry.euclidean.threed.RotationConvention;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -14,25 +12,12 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 public record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
     static final double RPM_PER_RAD_PER_S = 30 / Math.PI;
 
-    /**
-     * A start by its angles.
-     *
-     * @param launch speed, launch and spin
-     * @param startClosedDeg direction of the start, degrees left of the target
-     * @param tiltClosedDeg tilt of the spin axis seen from behind, degrees; positive curves the ball to the left
-     */
-    public static BallStart of(Launch launch, double startClosedDeg, double tiltClosedDeg) {
+    /** A start straight at the target with pure backspin. */
+    public static BallStart of(Launch launch) {
         double upRad = Math.toRadians(launch.launchDeg());
-        double tiltRad = Math.toRadians(tiltClosedDeg);
-        double spin = launch.spinRpm() / RPM_PER_RAD_PER_S;
-        Vector3D speed =
-                new Vector3D(launch.ballSpeedMps() * Math.cos(upRad), launch.ballSpeedMps() * Math.sin(upRad), 0);
-        Vector3D spins = new Vector3D(0, spin * Math.sin(tiltRad), spin * Math.cos(tiltRad));
-        Rotation toLeft =
-                new Rotation(Vector3D.PLUS_J, Math.toRadians(startClosedDeg), RotationConvention.VECTOR_OPERATOR);
-        return startClosedDeg == 0
-                ? new BallStart(speed, spins)
-                : new BallStart(toLeft.applyTo(speed), toLeft.applyTo(spins));
+        return new BallStart(
+                new Vector3D(launch.ballSpeedMps() * Math.cos(upRad), launch.ballSpeedMps() * Math.sin(upRad), 0),
+                new Vector3D(0, 0, launch.spinRpm() / RPM_PER_RAD_PER_S));
     }
 
     /** The launch without its direction; all of the spin, however its axis is tilted. */
@@ -47,12 +32,6 @@ public record BallStart(Vector3D ballMps, Vector3D ballRadPerS) {
     /** Direction of the start, degrees left of the target. */
     public double startClosedDeg() {
         return Math.toDegrees(Math.atan2(0 - ballMps.getZ(), ballMps.getX()));
-    }
-
-    /** Tilt of the spin axis against the horizontal, seen along the start, degrees; positive curves the ball to the left. */
-    double tiltClosedDeg() {
-        Vector3D toRight = new Vector3D(-ballMps.getZ(), 0, ballMps.getX()).normalize();
-        return Math.toDegrees(Math.atan2(ballRadPerS.getY(), ballRadPerS.dotProduct(toRight)));
     }
 
     public BallStart scaled(double speedRatio, double spinRatio) {

@@ -17,7 +17,6 @@ final class BearmanHarvey implements BallModel {
     private static final double SPEED_REACH_MPS = 4;
     private static final double TABLE_VISCOSITY_M2_PER_S = Air.sutherlandViscosityPaS(20) / 1.2041;
     private static final double MPS_PER_REYNOLDS = TABLE_VISCOSITY_M2_PER_S / (2 * Ball.STANDARD.radiusM());
-    private static final double RPM_PER_RADIAN_PER_S = 30 / Math.PI;
 
     private static final double[] RPM = {2000, 3000, 4000, 6000};
     private static final double[] SPEED_MPS = {13.7, 21.6, 29.9, 38.4, 46.9, 55.2, 63.1, 71.9, 80.2, 88.1};
@@ -77,7 +76,7 @@ final class BearmanHarvey implements BallModel {
     }
 
     private static double rpm(double spinRatio, double speedMps) {
-        return spinRatio * speedMps / Ball.STANDARD.radiusM() * RPM_PER_RADIAN_PER_S;
+        return spinRatio * speedMps / Ball.STANDARD.radiusM() * BallStart.RPM_PER_RAD_PER_S;
     }
 
     private static double tableRpm(double rpm) {

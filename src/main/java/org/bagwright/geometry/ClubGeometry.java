@@ -2,7 +2,6 @@ package org.bagwright.geometry;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.club.Choice;
@@ -38,11 +37,12 @@ public final class ClubGeometry {
         this.held = held;
         this.sole = sole;
         kind = club.kind();
-        todayClockH = club.setting()
+        todayClockH = club.today()
+                .setting()
                 .map(sleeved::setting)
                 .map(setting -> OptionalDouble.of(sleeved.clockH(setting)))
                 .orElseGet(OptionalDouble::empty);
-        sitsOnBoreDeg = sitsDeg(seat(sleeved.shaft(Optional.empty())));
+        sitsOnBoreDeg = resting(sleeved.shaft(Optional.empty())).edgeHeadingDeg();
     }
 
     /**
@@ -55,22 +55,24 @@ public final class ClubGeometry {
      *     {@link SoleForm#problemOf}
      */
     public static ClubGeometry of(Club club, Optional<Sleeve> sleeve, Golfer golfer) {
-        Vector3D held = Poses.heldShaft(club.addressLieDeg(), golfer.leanDeg());
+        Vector3D held =
+                AddressPose.heldShaft(club.addressLieDeg(), golfer.address().leanDeg());
         Sole sole = new Sole(SoleForm.of(club));
         return new ClubGeometry(SleeveOnHead.of(club, sleeve), held, sole, club);
     }
 
-    /**
-     * A club's head as designed, without the rest of its geometry.
-     *
-     * @throws IllegalArgumentException when the sleeve or a setting is missing, or no head can have the stated numbers
-     */
-    public static HeadDesign design(Club club, Optional<Sleeve> sleeve) {
-        return SleeveOnHead.of(club, sleeve).design();
+    /** Whether some head can have the loft, lie and face that a club states at its setting. */
+    public static boolean isPossible(Club club, Optional<Sleeve> sleeve) {
+        try {
+            SleeveOnHead.of(club, sleeve);
+            return true;
+        } catch (IllegalArgumentException noHead) {
+            return false;
+        }
     }
 
     /** The head as designed, solved exactly from the stated numbers. */
-    public HeadDesign design() {
+    HeadDesign design() {
         return sleeved.design();
     }
 
@@ -82,36 +84,26 @@ public final class ClubGeometry {
      * @throws IllegalArgumentException when the sleeve has no such setting
      */
     public PoseNumbers pose(Choice choice) {
-        HeadDesign head = sleeved.design();
         Optional<SleeveSetting> setting = choice.setting().map(sleeved::setting);
-        Vector3D unbent = sleeved.shaft(setting);
-        GaugeReading gauge = head.gauge(unbent).plus(choice.bend());
-        Vector3D shaft = head.shaftFor(gauge);
-        Poses.Address address = Poses.address(head, shaft, held);
-        Vector3D contact = sole.contactMm(Poses.up(address.turn()));
-        Rotation seat = asRated(seat(shaft), setting);
+        GaugeReading gauge = design().gauge(sleeved.shaft(setting)).plus(choice.bend());
+        Vector3D shaft = design().shaftFor(gauge);
+        HeadPose resting = asRated(resting(shaft), setting);
         return new PoseNumbers(
-                gauge.loftDeg(),
-                gauge.lieDeg(),
-                Poses.loftDeg(head, address.turn()),
-                Poses.faceHeadingDeg(head, address.turn()),
-                address.soleTiltDeg(),
-                SoleForm.toeGapMm(kind, address.soleTiltDeg()),
-                sitsDeg(seat),
-                Poses.loftDeg(head, seat),
-                contact.getX(),
-                -contact.getY(),
+                new PoseNumbers.Gauge(gauge.loftDeg(), gauge.lieDeg()),
+                address(AddressPose.of(design(), shaft, held)),
+                new PoseNumbers.Resting(resting.edgeHeadingDeg(), resting.loftDeg()),
                 setting.map(this::shaftTurnDeg).orElse(0.0));
     }
 
-    /**
-     * How far a flat sole would sit closed with this choice, degrees: the limit for great sole radii at a matched lie. It
-     * knows no rated face change.
-     */
-    public double flatSoleSitsDeg(Choice choice) {
-        Vector3D unbent = sleeved.shaft(choice.setting().map(sleeved::setting));
-        Vector3D shaft = design().shaftFor(design().gauge(unbent).plus(choice.bend()));
-        return design().faceDeg() + RestingPose.flatSoleTurnDeg(shaft, held);
+    private PoseNumbers.Address address(AddressPose address) {
+        Vector3D contact = sole.contactMm(address.pose().up());
+        return new PoseNumbers.Address(
+                address.pose().loftDeg(),
+                address.pose().faceHeadingDeg(),
+                address.soleTiltDeg(),
+                SoleForm.toeGapMm(kind, address.soleTiltDeg()),
+                contact.getX(),
+                -contact.getY());
     }
 
     /** Rated face change less the change that the fitted geometry gives as it sits, degrees; empty where not rated. */
@@ -140,25 +132,21 @@ public final class ClubGeometry {
         return sleeved.ratedFit();
     }
 
-    private Rotation seat(Vector3D shaft) {
-        return RestingPose.pose(sole, shaft, held);
+    private HeadPose resting(Vector3D shaft) {
+        return RestingPose.of(design(), sole, shaft, held);
     }
 
-    private double sitsDeg(Rotation seat) {
-        return Poses.edgeHeadingDeg(sleeved.design(), seat);
-    }
-
-    /** The seated pose turned on about the shaft until the edge heads where the rated table puts it. */
-    private Rotation asRated(Rotation seat, Optional<SleeveSetting> setting) {
+    /** The resting head turned on about the shaft until the edge heads where the rated table puts it. */
+    private HeadPose asRated(HeadPose resting, Optional<SleeveSetting> setting) {
         OptionalDouble misfitDeg =
                 setting.map(value -> ratedFaceMisfitDeg(value.mark())).orElseGet(OptionalDouble::empty);
         return misfitDeg.isPresent()
-                ? RestingPose.turnedTo(sitsDeg(seat) + misfitDeg.getAsDouble(), sleeved.design(), seat, held)
-                : seat;
+                ? resting.turnedTo(resting.edgeHeadingDeg() + misfitDeg.getAsDouble(), held)
+                : resting;
     }
 
     private double faceChangeDeg(SleeveSetting setting) {
-        return sitsDeg(seat(sleeved.shaft(Optional.of(setting)))) - sitsOnBoreDeg;
+        return resting(sleeved.shaft(Optional.of(setting))).edgeHeadingDeg() - sitsOnBoreDeg;
     }
 
     /** The fixed sleeve turns the shaft with its ring; a turn of 12 hours is none. */

@@ -1,19 +1,15 @@
 package org.bagwright.geometry;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.IntStream;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Sleeve;
-import org.bagwright.domain.text.Numbers;
-import org.bagwright.geometry.FittedClub.CheckedReading;
+import org.bagwright.domain.club.StatedHead;
+import org.bagwright.domain.gauge.GaugedClub;
+import org.bagwright.geometry.Blunders.Suspect;
 import org.bagwright.geometry.GaugeModel.Value;
 import org.bagwright.geometry.GaugeSolver.Solved;
 
@@ -41,15 +37,13 @@ public final class GaugeFit {
     /** Repeatability of a bench gauge, one standard deviation, degrees: common practice, no source. */
     public static final double REPEATABILITY_DEG = 0.25;
 
-    private static final double SCATTER_CHANCE = 0.001;
-
     private final Club club;
     private final GaugeModel model;
     private final double repeatabilityDeg;
     private final List<Reading> readings;
     private final List<Value> values;
     private final Set<Integer> flagged = new LinkedHashSet<>();
-    private final List<String> notes = new ArrayList<>();
+    private final GaugeNotes notes;
 
     private GaugeFit(Club club, Optional<Sleeve> sleeve, List<Reading> readings, double repeatabilityDeg) {
         this.club = club;
@@ -57,11 +51,7 @@ public final class GaugeFit {
         this.readings = readings;
         model = new GaugeModel(club, sleeve);
         values = model.values(readings);
-    }
-
-    /** {@link #fit(Club, Optional, List, double)} with {@link #REPEATABILITY_DEG}. */
-    public static FittedClub fit(Club club, Optional<Sleeve> sleeve, List<Reading> readings) {
-        return fit(club, sleeve, readings, REPEATABILITY_DEG);
+        notes = new GaugeNotes(club.name(), readings);
     }
 
     /**
@@ -74,47 +64,45 @@ public final class GaugeFit {
      * @throws IllegalArgumentException without readings, or when a reading or the club names a setting that is not there
      * @throws IllegalStateException when the fit does not end in finite numbers
      */
-    public static FittedClub fit(Club club, Optional<Sleeve> sleeve, List<Reading> readings, double repeatabilityDeg) {
+    public static GaugedClub fit(Club club, Optional<Sleeve> sleeve, List<Reading> readings, double repeatabilityDeg) {
         if (readings.isEmpty() || !(repeatabilityDeg > 0 && Double.isFinite(repeatabilityDeg))) {
             throw new IllegalArgumentException("a fit needs readings and a repeatability above 0");
         }
         return new GaugeFit(club, sleeve, List.copyOf(readings), repeatabilityDeg).found();
     }
 
-    private FittedClub found() {
+    /**
+     * What a club has to state so that it is read back as the head found.
+     *
+     * @param found says at which setting it is stated
+     * @param sleeve the sleeve as it will be stated then
+     * @throws IllegalArgumentException when no gauge could read such numbers
+     */
+    public static StatedHead stated(GaugedClub found, Optional<Sleeve> sleeve) {
+        HeadDesign design = new HeadDesign(
+                found.design().loft().valueMeasureUnits(),
+                found.design().lie().valueMeasureUnits(),
+                found.design().face().valueMeasureUnits());
+        return SleeveOnHead.stated(design, found.club().head().statedAt(), sleeve);
+    }
+
+    private GaugedClub found() {
         Solved solved = withoutBlunders(new GaugeSolver(model, repeatabilityDeg));
         GaugeSolution solution = solved.solution();
-        noteScatter(solution);
-        noteMarksReversed(solution);
-        boolean sleeved = model.hasSleeve();
-        return new FittedClub(
-                estimate(solution, Unknown.LOFT, solution.state()[0]),
-                estimate(solution, Unknown.LIE, solution.state()[1]),
-                estimate(solution, Unknown.FACE, solution.state()[2]),
-                atStated(solution, Unknown.LOFT),
-                atStated(solution, Unknown.LIE),
-                sleeved ? Optional.of(estimate(solution, Unknown.BEND, solution.bendDeg())) : Optional.empty(),
-                model.stated()[Unknown.BEND.index()],
-                sleeved ? Optional.of(estimate(solution, Unknown.CLOCK, solution.clockOffsetH())) : Optional.empty(),
-                IntStream.range(0, readings.size())
-                        .mapToObj(index -> checked(index, solution))
-                        .toList(),
-                heldInWords(solved),
-                notes);
+        notes.scatter(solution, kept().size(), repeatabilityDeg);
+        if (model.hasSleeve()) {
+            notes.marksReversed(solution);
+        }
+        return new GaugeReport(club, model, readings, solved).report(flagged, notes);
     }
 
     private Solved withoutBlunders(GaugeSolver solver) {
         Solved solved = solver.solve(values);
-        Optional<Blunders.Suspect> suspect = Blunders.suspect(solved.solution(), kept(), repeatabilityDeg, true);
+        Optional<Suspect> suspect = Blunders.suspect(solved.solution(), kept(), repeatabilityDeg, true);
         while (suspect.isPresent()) {
-            int index = suspect.get().readingIndex();
-            flagged.add(index);
-            boolean alone = suspect.get().rivals().isEmpty() && 2 * flagged.size() < readings.size();
-            Optional<Solved> without = alone ? Optional.of(solver.solve(kept())) : Optional.empty();
-            if (without.isEmpty()
-                    || !without.get().held().keySet().equals(solved.held().keySet())) {
-                flagged.remove(index);
-                noteConflict(suspect.get());
+            Optional<Solved> without = without(suspect.get(), solved, solver);
+            if (without.isEmpty()) {
+                notes.conflict(suspect.get());
                 return solved;
             }
             solved = without.get();
@@ -123,83 +111,21 @@ public final class GaugeFit {
         return solved;
     }
 
+    /** Flags a reading and fits the others; empty, and no flag, when it may not be the one to blame or they need it. */
+    private Optional<Solved> without(Suspect suspect, Solved solved, GaugeSolver solver) {
+        flagged.add(suspect.readingIndex());
+        boolean alone = suspect.rivals().isEmpty() && 2 * flagged.size() < readings.size();
+        Optional<Solved> without = (alone ? Optional.of(solver.solve(kept())) : Optional.<Solved>empty())
+                .filter(other -> other.held().keySet().equals(solved.held().keySet()));
+        if (without.isEmpty()) {
+            flagged.remove(suspect.readingIndex());
+        }
+        return without;
+    }
+
     private List<Value> kept() {
         return values.stream()
                 .filter(value -> !flagged.contains(value.readingIndex()))
                 .toList();
-    }
-
-    private static Estimate estimate(GaugeSolution solution, Unknown unknown, double value) {
-        return solution.free().contains(unknown)
-                ? Estimate.found(value, solution.standardError(unknown, 0))
-                : Estimate.held(value);
-    }
-
-    private Estimate atStated(GaugeSolution solution, Unknown kind) {
-        Value value = model.atStated(kind);
-        double expectedDeg = solution.expectedDeg(value);
-        return solution.free().contains(kind)
-                ? Estimate.found(expectedDeg, solution.expectedErrorDeg(value))
-                : Estimate.held(expectedDeg);
-    }
-
-    private CheckedReading checked(int index, GaugeSolution solution) {
-        return new CheckedReading(
-                readings.get(index),
-                residualDeg(index, Unknown.LOFT, solution),
-                residualDeg(index, Unknown.LIE, solution),
-                residualDeg(index, Unknown.FACE, solution),
-                flagged.contains(index));
-    }
-
-    private OptionalDouble residualDeg(int index, Unknown kind, GaugeSolution solution) {
-        return values.stream()
-                .filter(value -> value.readingIndex() == index && value.kind() == kind)
-                .mapToDouble(solution::residualDeg)
-                .findFirst();
-    }
-
-    private List<String> heldInWords(Solved solved) {
-        double[] state = solved.solution().state();
-        state[Unknown.CLOCK.index()] = solved.solution().clockOffsetH();
-        return solved.held().entrySet().stream()
-                .filter(entry -> model.hasSleeve() || entry.getKey().index() < Unknown.BEND.index())
-                .map(entry -> inWords(entry, state[entry.getKey().index()]))
-                .toList();
-    }
-
-    private String inWords(Map.Entry<Unknown, String> held, double value) {
-        Unknown unknown = held.getKey();
-        return club.name() + ": the readings do not tell the " + unknown.label() + " (" + held.getValue()
-                + "); it is held at " + Numbers.trimmed(value) + " " + unknown.unit();
-    }
-
-    private void noteConflict(Blunders.Suspect suspect) {
-        Set<Integer> indexes = new LinkedHashSet<>(List.of(suspect.readingIndex()));
-        indexes.addAll(suspect.rivals());
-        String places = String.join(
-                ", ", indexes.stream().map(index -> readings.get(index).cell()).toList());
-        notes.add(
-                club.name() + ": readings disagree, but there are too few to say which is off; read again: " + places);
-    }
-
-    /** Where no one reading is to blame but all together lie further off than the gauge explains in 1 set of 1000. */
-    private void noteScatter(GaugeSolution solution) {
-        int spare = kept().size() - solution.free().size();
-        if (spare < 1 || !notes.isEmpty()) {
-            return;
-        }
-        double limit = new ChiSquaredDistribution(null, spare).inverseCumulativeProbability(1 - SCATTER_CHANCE);
-        if (solution.sumOfSquares() > limit) {
-            notes.add(club.name() + ": the readings scatter more than a gauge good to "
-                    + Numbers.trimmed(repeatabilityDeg) + " degrees explains");
-        }
-    }
-
-    private void noteMarksReversed(GaugeSolution solution) {
-        boolean held = !solution.free().contains(Unknown.CLOCK);
-        if (held && model.hasSleeve() && Math.abs(solution.clockOffsetH()) > 3) {
-            notes.add(club.name() + ": the shaft leans the other way than the marks say");
-        }
     }
 }

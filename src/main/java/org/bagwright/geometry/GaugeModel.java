@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Club;
@@ -27,7 +26,7 @@ final class GaugeModel {
 
     GaugeModel(Club club, Optional<Sleeve> sleeve) {
         sleeved = SleeveOnHead.of(club, sleeve);
-        bend = club.todayBend();
+        bend = club.today().bend();
         statedAt = club.head().statedAt();
         statedBendDeg = sleeve.stream()
                 .flatMap(value -> value.settings().stream())
@@ -83,11 +82,12 @@ final class GaugeModel {
 
     /** Whether all lofts and lies were read with the shaft leaning one way, as far as the marks say. */
     boolean atOneHour(List<Value> values) {
-        List<Vector3D> tilts = values.stream()
+        List<Tilt> tilts = values.stream()
                 .filter(value -> value.kind() != Unknown.FACE)
                 .map(value -> Tilt.of(value.rings()))
                 .toList();
-        return tilts.stream().allMatch(tilt -> tilt.distance(tilts.get(0)) < SAME);
+        return tilts.stream()
+                .allMatch(tilt -> tilt.shaft().distance(tilts.get(0).shaft()) < SAME);
     }
 
     /** What the state expects of one number, degrees; NaN for a state that no head can have. */
@@ -107,15 +107,15 @@ final class GaugeModel {
         return Math.abs(state[0]) < 90 && state[1] > 0 && state[1] < 90 && Math.abs(state[2]) < 45;
     }
 
-    private Vector3D tilt(double[] state, List<Ring> rings) {
+    private Tilt tilt(double[] state, List<Ring> rings) {
         double bendDeg = Math.hypot(state[3], state[4]);
         double offsetRad = Math.atan2(state[4], state[3]);
-        Vector3D tilt = Tilt.STRAIGHT;
+        Tilt tilt = Tilt.STRAIGHT;
         for (int i = rings.size() - 1; i >= 0; i--) {
             Ring ring = rings.get(i);
             double shareRatio = statedBendDeg > 0 ? ring.bendDeg() / statedBendDeg : 1;
             double clockRad = ring.clockH() * Tilt.RAD_PER_H + offsetRad;
-            tilt = Tilt.turned(tilt, clockRad, Math.toRadians(shareRatio * bendDeg));
+            tilt = tilt.turned(clockRad, Math.toRadians(shareRatio * bendDeg));
         }
         return tilt;
     }
@@ -125,7 +125,7 @@ final class GaugeModel {
         if (setting.ratedShaft().isEmpty()) {
             return setting.rings();
         }
-        Vector3D tilt = sleeved.design().tilt(sleeved.shaft(Optional.of(setting)));
-        return List.of(new Ring(Tilt.clockH(tilt), Tilt.bendDeg(tilt)));
+        Tilt tilt = sleeved.design().tilt(sleeved.shaft(Optional.of(setting)));
+        return List.of(new Ring(tilt.clockH(), tilt.bendDeg()));
     }
 }

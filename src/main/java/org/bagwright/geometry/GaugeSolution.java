@@ -1,19 +1,11 @@
 package org.bagwright.geometry;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem;
-import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.util.Pair;
 import org.bagwright.geometry.GaugeModel.Value;
 
 /**
@@ -21,32 +13,26 @@ import org.bagwright.geometry.GaugeModel.Value;
  * it is not estimated from what is left of the readings.
  */
 final class GaugeSolution {
-    private static final double STEP_DEG = 1e-4;
     private static final double SINGULAR = 1e-9;
-    private static final int MOST_STEPS = 200;
 
-    private final GaugeModel model;
-    private final List<Value> values;
+    private final GaugeProblem problem;
     private final List<Unknown> free;
-    private final double repeatabilityDeg;
     private final double[] state;
     private final RealMatrix jacobian;
     private final RealMatrix covariance;
 
-    private GaugeSolution(
-            GaugeModel model, List<Value> values, List<Unknown> free, double repeatabilityDeg, double[] state) {
-        this.model = model;
-        this.values = values;
-        this.free = free;
-        this.repeatabilityDeg = repeatabilityDeg;
+    private GaugeSolution(GaugeProblem problem, double[] state) {
+        this.problem = problem;
+        this.free = problem.free();
         this.state = state;
-        jacobian = jacobian(state);
+        jacobian = problem.jacobian(state);
         covariance = covariance(jacobian);
     }
 
     /** The stated state, with the covariance that a fit would have there. */
     static GaugeSolution stated(GaugeModel model, List<Value> values, Set<Unknown> free, double repeatabilityDeg) {
-        return new GaugeSolution(model, values, List.copyOf(free), repeatabilityDeg, model.stated());
+        GaugeProblem problem = new GaugeProblem(model, values, free, repeatabilityDeg);
+        return new GaugeSolution(problem, problem.stated());
     }
 
     /**
@@ -58,18 +44,7 @@ final class GaugeSolution {
         if (free.isEmpty()) {
             return this;
         }
-        LeastSquaresProblem problem = new LeastSquaresBuilder()
-                .start(freePart())
-                .model(this::expectedAndSlopes)
-                .target(values.stream()
-                        .mapToDouble(value -> value.readDeg() / repeatabilityDeg)
-                        .toArray())
-                .maxEvaluations(MOST_STEPS)
-                .maxIterations(MOST_STEPS)
-                .lazyEvaluation(false)
-                .build();
-        RealVector point = new LevenbergMarquardtOptimizer().optimize(problem).getPoint();
-        GaugeSolution solution = new GaugeSolution(model, values, free, repeatabilityDeg, stateAt(point));
+        GaugeSolution solution = new GaugeSolution(problem, problem.nearest(state));
         if (!Double.isFinite(solution.sumOfSquares())) {
             throw new IllegalStateException("the fit of the gauge readings did not end in finite numbers");
         }
@@ -123,14 +98,13 @@ final class GaugeSolution {
 
     /** What this state expects of a number, degrees. */
     double expectedDeg(Value value) {
-        return model.expectedDeg(state, value);
+        return problem.expectedDeg(state, value);
     }
 
     /** The standard error of {@link #expectedDeg}, degrees. */
     double expectedErrorDeg(Value value) {
         double variance = 0;
-        double[] slopes =
-                free.stream().mapToDouble(unknown -> slope(value, unknown)).toArray();
+        double[] slopes = problem.slopes(state, value);
         for (int i = 0; i < slopes.length; i++) {
             for (int j = 0; j < slopes.length; j++) {
                 variance += slopes[i] * slopes[j] * covariance.getEntry(i, j);
@@ -139,58 +113,27 @@ final class GaugeSolution {
         return Math.sqrt(variance);
     }
 
-    private double slope(Value value, Unknown unknown) {
-        double[] low = state.clone();
-        double[] high = state.clone();
-        low[unknown.index()] -= STEP_DEG;
-        high[unknown.index()] += STEP_DEG;
-        return (model.expectedDeg(high, value) - model.expectedDeg(low, value)) / (2 * STEP_DEG);
-    }
-
     /** A number read less the number expected, degrees; also for numbers that took no part in the fit. */
     double residualDeg(Value value) {
         return value.readDeg() - expectedDeg(value);
     }
 
+    /** The sum of the squares of the residuals, each in standard deviations of the gauge. */
     double sumOfSquares() {
-        return values.stream()
-                .mapToDouble(value -> Math.pow(residualDeg(value) / repeatabilityDeg, 2))
+        return problem.values().stream()
+                .mapToDouble(value -> Math.pow(problem.residualRatio(state, value), 2))
                 .sum();
     }
 
     /** The share of a number's error that shows in its residual and its neighbours': {@code I - J C J^T}. */
     RealMatrix redundancy() {
-        RealMatrix identity = MatrixUtils.createRealIdentityMatrix(values.size());
+        RealMatrix identity =
+                MatrixUtils.createRealIdentityMatrix(problem.values().size());
         if (free.isEmpty()) {
             return identity;
         }
         RealMatrix hat = jacobian.multiply(covariance).multiply(jacobian.transpose());
         return identity.subtract(hat);
-    }
-
-    private Pair<RealVector, RealMatrix> expectedAndSlopes(RealVector point) {
-        double[] at = stateAt(point);
-        return new Pair<>(new ArrayRealVector(expected(at), false), jacobian(at));
-    }
-
-    private double[] expected(double[] at) {
-        return values.stream()
-                .mapToDouble(value -> model.expectedDeg(at, value) / repeatabilityDeg)
-                .toArray();
-    }
-
-    /** By central differences, good to some 1e-9 since the model is smooth over degrees. */
-    private RealMatrix jacobian(double[] at) {
-        RealMatrix slopes = new Array2DRowRealMatrix(values.size(), Math.max(1, free.size()));
-        for (int column = 0; column < free.size(); column++) {
-            double[] low = at.clone();
-            double[] high = at.clone();
-            low[free.get(column).index()] -= STEP_DEG;
-            high[free.get(column).index()] += STEP_DEG;
-            RealVector rise = new ArrayRealVector(expected(high), false).subtract(new ArrayRealVector(expected(low)));
-            slopes.setColumnVector(column, rise.mapDivide(2 * STEP_DEG));
-        }
-        return slopes;
     }
 
     /** Directions of which the readings say nothing get a very great variance, so their unknowns are seen to be open. */
@@ -203,18 +146,5 @@ final class GaugeSolution {
                 .toArray();
         RealMatrix spread = MatrixUtils.createRealDiagonalMatrix(variances);
         return parts.getV().multiply(spread).multiply(parts.getVT());
-    }
-
-    private double[] freePart() {
-        return free.stream().mapToDouble(unknown -> state[unknown.index()]).toArray();
-    }
-
-    private double[] stateAt(RealVector point) {
-        double[] at = state.clone();
-        List<Unknown> order = new ArrayList<>(free);
-        for (int i = 0; i < order.size(); i++) {
-            at[order.get(i).index()] = point.getEntry(i);
-        }
-        return at;
     }
 }

@@ -9,8 +9,8 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param lieDeg design lie L0, degrees
  * @param faceDeg design face angle A0, degrees, closed positive
  */
-public record HeadDesign(double loftDeg, double lieDeg, double faceDeg) {
-    public HeadDesign {
+record HeadDesign(double loftDeg, double lieDeg, double faceDeg) {
+    HeadDesign {
         if (!(Math.abs(loftDeg) < 90 && lieDeg > 0 && lieDeg < 90 && Math.abs(faceDeg) < 45)) {
             throw new IllegalArgumentException(
                     "no head has loft " + loftDeg + ", lie " + lieDeg + " and face " + faceDeg + " degrees");
@@ -23,27 +23,28 @@ public record HeadDesign(double loftDeg, double lieDeg, double faceDeg) {
      *
      * @param reading what the gauge reads
      * @param faceDeg face angle as the head is soled as designed, degrees, closed positive
-     * @param tilt the shaft in the bore frame while it is gauged
+     * @param tilt the tilt of the shaft while it is gauged
      */
-    static HeadDesign solve(GaugeReading reading, double faceDeg, Vector3D tilt) {
+    static HeadDesign solve(GaugeReading reading, double faceDeg, Tilt tilt) {
         double lieRad = Math.toRadians(reading.lieDeg());
         double faceRad = Math.toRadians(faceDeg);
-        double shaftY = (Math.cos(lieRad) + Math.sin(faceRad) * tilt.getX()) / Math.cos(faceRad);
-        double upright = Math.atan2(tilt.getZ(), tilt.getY());
-        double designLieRad = Math.acos(shaftY / Math.hypot(tilt.getY(), tilt.getZ())) - upright;
+        Vector3D inBore = tilt.shaft();
+        double shaftY = (Math.cos(lieRad) + Math.sin(faceRad) * inBore.getX()) / Math.cos(faceRad);
+        double upright = Math.atan2(inBore.getZ(), inBore.getY());
+        double designLieRad = Math.acos(shaftY / Math.hypot(inBore.getY(), inBore.getZ())) - upright;
         HeadDesign loftless = new HeadDesign(0, Math.toDegrees(designLieRad), faceDeg);
         double addedLoftDeg = loftless.gauge(loftless.shaft(tilt)).loftDeg();
         return new HeadDesign(reading.loftDeg() - addedLoftDeg, loftless.lieDeg, faceDeg);
     }
 
-    /** The shaft in the head frame, given in the bore frame. */
-    Vector3D shaft(Vector3D tilt) {
-        return aboutX(tilt, Math.toRadians(lieDeg));
+    /** The shaft in the head frame, given its tilt against the bore. */
+    Vector3D shaft(Tilt tilt) {
+        return aboutX(tilt.shaft(), Math.toRadians(lieDeg));
     }
 
-    /** The shaft in the bore frame, given in the head frame. */
-    Vector3D tilt(Vector3D shaft) {
-        return aboutX(shaft, -Math.toRadians(lieDeg));
+    /** The tilt of the shaft against the bore, the shaft given in the head frame. */
+    Tilt tilt(Vector3D shaft) {
+        return new Tilt(aboutX(shaft, -Math.toRadians(lieDeg)));
     }
 
     Vector3D faceNormal() {

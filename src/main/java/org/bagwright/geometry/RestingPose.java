@@ -9,11 +9,10 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
-import org.apache.commons.math3.util.MathUtils;
 
 /**
- * A head that sits as it wants: the golfer holds the direction of the shaft, the head is free to turn about it and comes
- * to rest on its sole where its centre of gravity is lowest.
+ * Where a head comes to rest by itself: the golfer holds the direction of the shaft, and the head is free to turn about it
+ * until its centre of gravity is lowest.
  *
  * <p>The one unknown is the turn about the shaft, counted from the pose in which a flat sole would rest. A minimiser
  * finds the resting turn within 45 degrees and a root finder on the slope polishes it to 1e-12 rad. A head that would
@@ -26,73 +25,34 @@ final class RestingPose {
     private static final int MOST_STEPS = 200;
 
     private final Sole sole;
-    private final Vector3D held;
-    private final Rotation flat;
-    private final Vector3D fixed;
-    private final Vector3D turning;
+    private final Vector3D upAlongShaft;
+    private final Vector3D upOffShaft;
     private final Vector3D across;
 
-    private RestingPose(Sole sole, Vector3D shaft, Vector3D held) {
+    private RestingPose(Sole sole, Vector3D shaft, Vector3D up) {
         this.sole = sole;
-        this.held = held;
-        flat = onFlatSole(shaft, held);
-        Vector3D up = Poses.up(flat);
-        fixed = shaft.scalarMultiply(shaft.dotProduct(up));
-        turning = up.subtract(fixed);
+        upAlongShaft = shaft.scalarMultiply(shaft.dotProduct(up));
+        upOffShaft = up.subtract(upAlongShaft);
         across = shaft.crossProduct(up);
     }
 
     /**
-     * The pose in which the head rests.
+     * The pose in which a head rests.
      *
+     * @param head the head
      * @param sole its sole
      * @param shaft the shaft in the head frame
      * @param held the shaft in the ground frame
      */
-    static Rotation pose(Sole sole, Vector3D shaft, Vector3D held) {
-        RestingPose seat = new RestingPose(sole, shaft, held);
-        return Poses.turned(seat.flat, seat.held, seat.restRad());
-    }
-
-    /**
-     * How far a flat sole would turn the leading edge, degrees closed from the design: the limit of {@link #pose} for
-     * great radii at a matched lie. {@code atan2(s_x, s_y)} without lean.
-     */
-    static double flatSoleTurnDeg(Vector3D shaft, Vector3D held) {
-        return Math.toDegrees(flatSoleTurnRad(shaft, held));
-    }
-
-    private static double flatSoleTurnRad(Vector3D shaft, Vector3D held) {
-        return Math.atan2(shaft.getX(), shaft.getY()) - Math.atan2(held.getX(), held.getY());
-    }
-
-    /**
-     * The seated pose turned about the held shaft until the leading edge heads as given. The edge is
-     * {@code p + cos q + sin w} of the turn, which has a closed form; where no turn gets there the pose stays.
-     *
-     * @param headingDeg heading of the leading edge wanted, degrees, closed positive
-     */
-    static Rotation turnedTo(double headingDeg, HeadDesign head, Rotation pose, Vector3D held) {
-        double headingRad = Math.toRadians(headingDeg);
-        Vector3D square = new Vector3D(Math.cos(headingRad), Math.sin(headingRad), 0);
-        Vector3D edge = pose.applyTo(head.scorelines());
-        double along = held.dotProduct(edge) * held.dotProduct(square);
-        double cosPart = edge.dotProduct(square) - along;
-        double sinPart = held.crossProduct(edge).dotProduct(square);
-        double reach = Math.hypot(cosPart, sinPart);
-        if (!(Math.abs(along) < reach)) {
-            return pose;
-        }
-        double middleRad = Math.atan2(sinPart, cosPart);
-        double asideRad = Math.acos(-along / reach);
-        double oneRad = MathUtils.normalizeAngle(middleRad + asideRad, 0);
-        double otherRad = MathUtils.normalizeAngle(middleRad - asideRad, 0);
-        return Poses.turned(pose, held, Math.abs(oneRad) < Math.abs(otherRad) ? oneRad : otherRad);
+    static HeadPose of(HeadDesign head, Sole sole, Vector3D shaft, Vector3D held) {
+        HeadPose flat = new HeadPose(head, onFlatSole(shaft, held));
+        return flat.turned(held, new RestingPose(sole, shaft, flat.up()).restRad());
     }
 
     /** The head turned flat on the ground until the shaft points the right way, then tilted by what the lie is off. */
     private static Rotation onFlatSole(Vector3D shaft, Vector3D held) {
-        Rotation level = Poses.about(Vector3D.PLUS_K, flatSoleTurnRad(shaft, held));
+        double turnRad = Math.atan2(shaft.getX(), shaft.getY()) - Math.atan2(held.getX(), held.getY());
+        Rotation level = new Rotation(Vector3D.PLUS_K, turnRad, RotationConvention.VECTOR_OPERATOR);
         Rotation tilt = new Rotation(level.applyTo(shaft), held);
         return tilt.compose(level, RotationConvention.VECTOR_OPERATOR);
     }
@@ -117,10 +77,10 @@ final class RestingPose {
 
     /** The upward direction in the head frame after a turn about the shaft. */
     private Vector3D up(double turnRad) {
-        return new Vector3D(1, fixed, Math.cos(turnRad), turning, -Math.sin(turnRad), across);
+        return new Vector3D(1, upAlongShaft, Math.cos(turnRad), upOffShaft, -Math.sin(turnRad), across);
     }
 
     private Vector3D upMove(double turnRad) {
-        return new Vector3D(-Math.sin(turnRad), turning, -Math.cos(turnRad), across);
+        return new Vector3D(-Math.sin(turnRad), upOffShaft, -Math.cos(turnRad), across);
     }
 }

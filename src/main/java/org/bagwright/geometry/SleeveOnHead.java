@@ -33,7 +33,7 @@ final class SleeveOnHead {
         GaugeReading stated = new GaugeReading(head.loftDeg(), head.lieDeg());
         Optional<RatedChange> rated = statedAt.flatMap(SleeveSetting::ratedShaft);
         GaugeReading solved = rated.map(stated::minus).orElse(stated);
-        Vector3D tilt = rated.isPresent() ? Tilt.STRAIGHT : ringTilt(statedAt);
+        Tilt tilt = rated.isPresent() ? Tilt.STRAIGHT : ringTilt(statedAt);
         return new SleeveOnHead(HeadDesign.solve(solved, head.faceDeg(), tilt), sleeve);
     }
 
@@ -77,7 +77,7 @@ final class SleeveOnHead {
     /** The hour toward which the ring next to the shaft (the first) points, or the fitted shaft where only rated. */
     double clockH(SleeveSetting setting) {
         return setting.rings().isEmpty()
-                ? Tilt.clockH(design.tilt(shaft(Optional.of(setting))))
+                ? design.tilt(shaft(Optional.of(setting))).clockH()
                 : setting.rings().get(0).clockH();
     }
 
@@ -104,8 +104,8 @@ final class SleeveOnHead {
     }
 
     private RatedFit.FittedRing fittedRing(SleeveSetting setting) {
-        Vector3D tilt = design.tilt(shaft(Optional.of(setting)));
-        return new RatedFit.FittedRing(setting.mark(), Tilt.clockH(tilt), Tilt.bendDeg(tilt));
+        Tilt tilt = design.tilt(shaft(Optional.of(setting)));
+        return new RatedFit.FittedRing(setting.mark(), tilt.clockH(), tilt.bendDeg());
     }
 
     private static SleeveSetting settingOf(Optional<Sleeve> sleeve, String mark) {
@@ -113,7 +113,7 @@ final class SleeveOnHead {
                 .orElseThrow(() -> new IllegalArgumentException("no sleeve has the setting " + mark));
     }
 
-    private static Vector3D ringTilt(Optional<SleeveSetting> setting) {
+    private static Tilt ringTilt(Optional<SleeveSetting> setting) {
         return setting.map(value -> Tilt.of(value.rings())).orElse(Tilt.STRAIGHT);
     }
 }

@@ -6,44 +6,46 @@ import org.apache.commons.math3.geometry.euclidean.threed.RotationConvention;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.domain.club.Ring;
 
-/** The direction of the shaft in the bore frame, as the rings of a sleeve set it. */
-final class Tilt {
+/**
+ * How a sleeve tilts the shaft against the bore.
+ *
+ * @param shaft the direction of the shaft in the bore frame, of length 1
+ */
+record Tilt(Vector3D shaft) {
     /** The shaft in line with the bore. */
-    static final Vector3D STRAIGHT = Vector3D.PLUS_J;
+    static final Tilt STRAIGHT = new Tilt(Vector3D.PLUS_J);
 
     static final double RAD_PER_H = Math.PI / 6;
     private static final double NO_BEND_RAD = 1e-9;
 
-    private Tilt() {}
-
-    /** The shaft behind one ring, or behind two composed: {@code T1 T2 b}. No ring leaves it in line with the bore. */
-    static Vector3D of(List<Ring> rings) {
-        Vector3D shaft = STRAIGHT;
+    /** The tilt of one ring, or of two composed: {@code T1 T2 b}. No ring leaves the shaft in line with the bore. */
+    static Tilt of(List<Ring> rings) {
+        Tilt tilt = STRAIGHT;
         for (int i = rings.size() - 1; i >= 0; i--) {
             Ring ring = rings.get(i);
-            shaft = turned(shaft, ring.clockH() * RAD_PER_H, Math.toRadians(ring.bendDeg()));
+            tilt = tilt.turned(ring.clockH() * RAD_PER_H, Math.toRadians(ring.bendDeg()));
         }
-        return shaft;
+        return tilt;
     }
 
-    /** A direction turned by one ring: about {@code b x (cos clock u_upright + sin clock u_target)}, by the bend. */
-    static Vector3D turned(Vector3D direction, double clockRad, double bendRad) {
+    /** This tilt turned by one ring: about {@code b x (cos clock u_upright + sin clock u_target)}, by the bend. */
+    Tilt turned(double clockRad, double bendRad) {
         Vector3D axis = new Vector3D(Math.cos(clockRad), 0, -Math.sin(clockRad));
-        return new Rotation(axis, bendRad, RotationConvention.VECTOR_OPERATOR).applyTo(direction);
+        return new Tilt(new Rotation(axis, bendRad, RotationConvention.VECTOR_OPERATOR).applyTo(shaft));
     }
 
     /** The angle between shaft and bore, degrees. */
-    static double bendDeg(Vector3D tilt) {
-        return Math.toDegrees(bendRad(tilt));
+    double bendDeg() {
+        return Math.toDegrees(bendRad());
     }
 
     /** The hour toward which the shaft leans, above 0 to 12; 12 for a shaft in line with the bore. */
-    static double clockH(Vector3D tilt) {
-        double clockH = Math.atan2(tilt.getX(), tilt.getZ()) / RAD_PER_H;
-        return bendRad(tilt) < NO_BEND_RAD ? 12 : clockH > 0 ? clockH : clockH + 12;
+    double clockH() {
+        double clockH = Math.atan2(shaft.getX(), shaft.getZ()) / RAD_PER_H;
+        return bendRad() < NO_BEND_RAD ? 12 : clockH > 0 ? clockH : clockH + 12;
     }
 
-    private static double bendRad(Vector3D tilt) {
-        return Math.atan2(Math.hypot(tilt.getX(), tilt.getZ()), tilt.getY());
+    private double bendRad() {
+        return Math.atan2(Math.hypot(shaft.getX(), shaft.getZ()), shaft.getY());
     }
 }

@@ -69,13 +69,13 @@ final class BuildMessages {
                     golfer.cell(),
                     golfer.name() + ", bends to make: " + String.join("; ", bends)
                             + ". Bounce follows the loft one for one (common practice). Bend only a head whose maker"
-                            + " allows it, and no further than he allows"));
+                            + " allows it, and no further than allowed"));
         }
     }
 
     private static Optional<String> bend(Club club, Bend planned) {
-        double weakerDeg = planned.loftDeg() - club.todayBend().loftDeg();
-        double uprightDeg = planned.lieDeg() - club.todayBend().lieDeg();
+        double weakerDeg = planned.loftDeg() - club.today().bend().loftDeg();
+        double uprightDeg = planned.lieDeg() - club.today().bend().lieDeg();
         List<String> parts = new ArrayList<>();
         if (Math.abs(weakerDeg) >= SAME_DEG) {
             parts.add(degrees(weakerDeg)

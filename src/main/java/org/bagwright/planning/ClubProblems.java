@@ -11,30 +11,27 @@ import org.bagwright.geometry.ClubGeometry;
 import org.bagwright.geometry.SoleForm;
 
 /** What no reader of cells can see: clubs whose numbers are each possible but not together. */
-final class ClubProblems {
-    private ClubProblems() {}
+record ClubProblems(Book book) {
 
     /** A problem for every club of which no geometry can be made. */
-    static List<Message> of(Book book) {
+    List<Message> all() {
         List<Message> problems = new ArrayList<>();
         for (Club club : book.clubs()) {
             SoleForm.problemOf(club)
-                    .or(() -> headProblem(book, club))
+                    .or(() -> headProblem(club))
                     .ifPresent(text -> problems.add(Message.problem(club.cell(), club.name() + ": " + text)));
         }
         return problems;
     }
 
-    private static Optional<String> headProblem(Book book, Club club) {
-        try {
-            ClubGeometry.design(club, book.sleeveOf(club));
+    private Optional<String> headProblem(Club club) {
+        if (ClubGeometry.isPossible(club, book.sleeveOf(club))) {
             return Optional.empty();
-        } catch (IllegalArgumentException impossible) {
-            return Optional.of("no head can have this loft and lie, found "
-                    + Numbers.trimmed(club.head().loftDeg()) + " and "
-                    + Numbers.trimmed(club.head().lieDeg()) + " degrees stated at "
-                    + club.head().statedAt().map(mark -> "setting " + mark).orElse("the bore")
-                    + "; expected numbers that the sleeve's bend can reach.");
         }
+        return Optional.of("no head can have this loft and lie, found "
+                + Numbers.trimmed(club.head().loftDeg()) + " and "
+                + Numbers.trimmed(club.head().lieDeg()) + " degrees stated at "
+                + club.head().statedAt().map(mark -> "setting " + mark).orElse("the bore")
+                + "; expected numbers that the sleeve's bend can reach.");
     }
 }

@@ -14,9 +14,13 @@ import org.bagwright.domain.plan.Comparison;
 import org.bagwright.files.KeptFile;
 import org.bagwright.workbook.result.CompareBook;
 
-/** The use case of comparing: several books, each planned anew from its own sheets. */
+/** The use case of comparing: several books, each planned again from its own sheets. */
 public final class Comparing {
-    private Comparing() {}
+    private final Planning planning;
+
+    public Comparing(Planning planning) {
+        this.planning = planning;
+    }
 
     /**
      * Plans every book.
@@ -25,7 +29,7 @@ public final class Comparing {
      * @throws SeveralProblems if a book has a problem; every book is read before
      * @throws IOException if a file cannot be read
      */
-    public static Comparison compare(Planning planning, Map<String, Path> books) throws SeveralProblems, IOException {
+    public Comparison compare(Map<String, Path> books) throws SeveralProblems, IOException {
         Map<String, ChartedBook> charted = new LinkedHashMap<>();
         Map<String, List<Message>> wrong = new LinkedHashMap<>();
         for (Map.Entry<String, Path> book : books.entrySet()) {
@@ -46,12 +50,12 @@ public final class Comparing {
     /**
      * Writes a book of its own with the sheet Compare.
      *
-     * @return the copy kept of what stood in the target's place, if anything did
+     * @return the backup of the file that was replaced, if there was one
      * @throws WorkbookProblems if that is open in another program
      * @throws IOException if the book cannot be written, saying why in plain words
      */
     public static Optional<KeptFile> write(Comparison comparison, Path target) throws WorkbookProblems, IOException {
-        return Target.write(target, output -> CompareBook.write(comparison, output));
+        return new Target(target).write(output -> CompareBook.write(comparison, output));
     }
 
     /** Something is wrong in one or more of several workbooks. Nothing was written. */

@@ -14,7 +14,7 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.planning.gauge.BookFits;
 import org.bagwright.planning.gauge.Corrections;
 
-/** Which clubs of a book state gauged numbers, which stated ones, and where the readings say otherwise. */
+/** Which clubs of a book state gauged numbers, which stated ones, and where the readings disagree. */
 final class GaugeMessages {
     private static final double LEAST_DEG = 0.3;
     private static final double ERRORS = 2;
@@ -53,8 +53,8 @@ final class GaugeMessages {
             String names = blank.stream().map(Club::name).distinct().collect(Collectors.joining(", "));
             messages.add(Message.assumed(
                     blank.get(0).cell(),
-                    "Stated at is blank, so loft and lie are taken as those of the bore, without the sleeve's bend: "
-                            + names + ". If they were read with the sleeve at a setting, write that setting there"));
+                    "Stated at is blank, so loft and lie count as those of the bore, without the sleeve's bend: "
+                            + names + ". If they were read with the sleeve at a setting, enter that setting there"));
         }
     }
 
@@ -75,7 +75,7 @@ final class GaugeMessages {
             messages.add(Message.assumed(
                     club.cell(),
                     club.name() + ": loft and lie as stated; "
-                            + (told.isEmpty() ? "the readings tell neither" : "the readings agree on " + told)));
+                            + (told.isEmpty() ? "the readings determine neither" : "the readings agree on " + told)));
         }
     }
 

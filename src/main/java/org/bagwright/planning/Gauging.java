@@ -21,12 +21,17 @@ public final class Gauging {
     /** Repeatability of a bench gauge where the fitter gives none, one standard deviation, degrees. */
     public static final double REPEATABILITY_DEG = GaugeFit.REPEATABILITY_DEG;
 
-    private Gauging() {}
+    private final double repeatabilityDeg;
+
+    /** @param repeatabilityDeg one standard deviation of the gauge, degrees, above 0 */
+    public Gauging(double repeatabilityDeg) {
+        this.repeatabilityDeg = repeatabilityDeg;
+    }
 
     /**
      * What was written.
      *
-     * @param backup the copy kept of what stood in the target's place, if anything did
+     * @param backup the backup of the file that was replaced, if there was one
      * @param changes every cell written
      * @param notWritten what could not be written, and why
      */
@@ -40,14 +45,13 @@ public final class Gauging {
     /**
      * Fits every club that has readings.
      *
-     * @param repeatabilityDeg one standard deviation of the gauge, degrees, above 0
      * @throws WorkbookProblems if the book has a problem, or no readings
      * @throws IOException if the file cannot be read
      */
-    public static GaugedBook gauge(Path file, double repeatabilityDeg) throws WorkbookProblems, IOException {
+    public GaugedBook gauge(Path file) throws WorkbookProblems, IOException {
         BookReader.Result read = BookReader.read(file);
         Book book = read.book().orElseThrow(() -> new WorkbookProblems(read.messages()));
-        List<Message> messages = new ArrayList<>(ClubProblems.of(book));
+        List<Message> messages = new ArrayList<>(new ClubProblems(book).all());
         if (book.readings().isEmpty()) {
             messages.add(Message.problem(
                     "Readings",
@@ -65,20 +69,20 @@ public final class Gauging {
         read.messages().stream()
                 .filter(message -> message.severity() == Message.Severity.WARNING)
                 .forEach(messages::add);
-        return new GaugedBook(book, repeatabilityDeg, fits.gauged(), corrections.all(), messages);
+        return new GaugedBook(book, repeatabilityDeg, fits.fits(), corrections.all(), messages);
     }
 
     /**
-     * Writes a copy of the book with the gauged numbers in place of the stated ones. A file that stands in the target's
-     * place is kept as a backup.
+     * Writes a copy of the book with the gauged numbers in place of the stated ones. A file that is replaced is
+     * kept as a backup.
      *
-     * @throws WorkbookProblems if what stands in the target's place is open in another program
+     * @throws WorkbookProblems if the target is open in another program
      * @throws IOException if the copy cannot be written, saying why in plain words
      */
     public static Written write(Path source, GaugedBook gauged, Path target) throws WorkbookProblems, IOException {
         try (GaugedCopy copy = GaugedCopy.of(source)) {
             copy.put(gauged.corrections());
-            Optional<KeptFile> backup = Target.write(target, copy::writeTo);
+            Optional<KeptFile> backup = new Target(target).write(copy::writeTo);
             return new Written(backup, copy.changes(), copy.notWritten());
         }
     }

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.domain.book.Aims;
+import java.util.stream.Collectors;
+import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
-import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.WantedRange;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.Swingweight;
 import org.bagwright.planning.options.BagMaker;
 
 /**
@@ -54,7 +54,7 @@ final class PlanAudit {
                 throw new PlanDisagreement(bag.golfer().name() + ": the numbers of "
                         + looked.get(index).clubText() + " ("
                         + looked.get(index).key()
-                        + ") come out otherwise when computed once more");
+                        + ") differ when computed again");
             }
         }
         check(bag, bag.today(), "today");
@@ -65,50 +65,52 @@ final class PlanAudit {
         double told = state.score().penaltyPoints();
         double summed = penaltyPoints(bag, bag.optionsOf(state));
         if (!(Math.abs(told - summed) <= RELATIVE * Math.max(1, Math.abs(summed)))) {
-            throw new PlanDisagreement(bag.golfer().name() + ": the penalty " + name + " is told as "
+            throw new PlanDisagreement(bag.golfer().name() + ": the penalty " + name + " is shown as "
                     + Numbers.trimmed(told, 6) + " points but adds up to " + Numbers.trimmed(summed, 6));
         }
     }
 
     private double penaltyPoints(BagResult bag, List<Option> options) {
-        double points = gapPoints(bag, options) + spreadPoints(options);
+        double points = 0;
+        for (Measure measure : Measure.values()) {
+            points += switch (measure.scope()) {
+                case CLUB -> clubPoints(measure, options);
+                case NEIGHBOURS -> gapPoints(measure, bag, options);
+                case GROUP -> spreadPoints(measure, options);
+                case ITEMS -> itemPoints(measure, options);
+            };
+        }
+        return points;
+    }
+
+    private double itemPoints(Measure measure, List<Option> options) {
+        int items = options.stream().mapToInt(Option::changes).sum();
+        return squared(measure, 1) * items;
+    }
+
+    private double clubPoints(Measure measure, List<Option> options) {
+        double points = 0;
         for (Option option : options) {
-            points += importance(Measure.CHANGE)
-                    * option.changes()
-                    / Math.pow(book.aims().of(Measure.CHANGE).toleranceMeasureUnits(), 2);
             if (option.setup().isPresent()) {
-                points += ownPoints(bag.golfer(), option.setup().get());
+                points += clubPoints(measure, option.setup().get());
             }
         }
         return points;
     }
 
-    private double ownPoints(Golfer golfer, ClubSetup setup) {
-        Club club = setup.club();
-        double sitsDeg = setup.pose().sitsClosedDeg();
-        double tooClosedDeg =
-                Math.max(0, sitsDeg - golfer.sitsRange().mostClosedDeg().orElse(sitsDeg));
-        double tooOpenDeg = Math.max(0, golfer.sitsRange().mostOpenDeg().orElse(sitsDeg) - sitsDeg);
-        double points = squared(
-                        Measure.LOFT,
-                        setup.pose().gaugeLoftDeg(),
-                        club.targets().loftDeg())
-                + squared(Measure.LIE, setup.pose().gaugeLieDeg(), OptionalDouble.of(club.lieTargetDeg()))
-                + squared(Measure.SITS, tooClosedDeg + tooOpenDeg, OptionalDouble.of(0));
-        if (setup.shot().isPresent()) {
-            points += squared(
-                    Measure.CARRY, setup.shot().get().carryM(), club.targets().carryM());
+    /** What a value outside what is wanted costs; nothing where nothing is wanted. */
+    private double clubPoints(Measure measure, ClubSetup setup) {
+        OptionalDouble value = setup.value(measure);
+        Optional<WantedRange> wanted = setup.wishes().of(measure);
+        if (value.isEmpty() || wanted.isEmpty()) {
+            return 0;
         }
-        if (club.targets().swingweight().isPresent()) {
-            double wanted =
-                    club.targets().swingweight().map(Swingweight::scalePoints).get();
-            points +=
-                    squared(Measure.SWINGWEIGHT, setup.build().swingweight().scalePoints(), OptionalDouble.of(wanted));
-        }
-        return points;
+        double above = Math.max(0, value.getAsDouble() - wanted.get().mostMeasureUnits());
+        double below = Math.max(0, wanted.get().leastMeasureUnits() - value.getAsDouble());
+        return squared(measure, above + below);
     }
 
-    private double gapPoints(BagResult bag, List<Option> options) {
+    private double gapPoints(Measure measure, BagResult bag, List<Option> options) {
         List<Option> flying =
                 options.stream().filter(option -> option.carryM().isPresent()).toList();
         double points = 0;
@@ -120,42 +122,31 @@ final class PlanAudit {
                     .targets()
                     .gapWishM()
                     .orElse(bag.options().gapWishM());
-            points += squared(Measure.GAP, gapM, OptionalDouble.of(wishM));
+            points += squared(measure, gapM - wishM);
         }
         return points;
     }
 
-    private double spreadPoints(List<Option> options) {
-        Map<String, List<Double>> groups = new LinkedHashMap<>();
-        for (Option option : options) {
-            MatchValue match = option.setup().flatMap(ClubSetup::match).orElse(null);
-            if (match != null) {
-                groups.computeIfAbsent(match.group(), group -> new ArrayList<>())
-                        .add(match.valueMeasureUnits());
-            }
-        }
+    private double spreadPoints(Measure measure, List<Option> options) {
+        Map<String, List<Double>> groups = options.stream()
+                .flatMap(option -> option.setup().flatMap(ClubSetup::match).stream())
+                .collect(Collectors.groupingBy(
+                        MatchValue::group,
+                        LinkedHashMap::new,
+                        Collectors.mapping(MatchValue::valueMeasureUnits, Collectors.toList())));
         double points = 0;
         for (List<Double> values : groups.values()) {
-            OptionalDouble mean =
-                    values.stream().mapToDouble(Double::doubleValue).average();
+            double mean = values.stream().collect(Collectors.averagingDouble(value -> value));
             for (double value : values) {
-                points += squared(Measure.SPREAD, value, mean);
+                points += squared(measure, value - mean);
             }
         }
         return points;
     }
 
-    private double importance(Measure measure) {
-        return book.aims().of(measure).importancePoints();
-    }
-
-    /** What a value off what is wanted costs; nothing where nothing is wanted. */
-    private double squared(Measure measure, double value, OptionalDouble wanted) {
-        if (wanted.isEmpty()) {
-            return 0;
-        }
-        Aims aims = book.aims();
-        double tolerances = (value - wanted.getAsDouble()) / aims.of(measure).toleranceMeasureUnits();
-        return importance(measure) * tolerances * tolerances;
+    private double squared(Measure measure, double off) {
+        Aim aim = book.aims().of(measure);
+        double tolerances = off / aim.toleranceMeasureUnits();
+        return aim.importancePoints() * tolerances * tolerances;
     }
 }

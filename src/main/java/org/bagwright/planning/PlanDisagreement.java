@@ -5,6 +5,6 @@ public final class PlanDisagreement extends IllegalStateException {
     private static final long serialVersionUID = 1;
 
     PlanDisagreement(String what) {
-        super(what + ". Nothing was written: do not work from this plan, and tell the makers of the program");
+        super(what + ". Nothing was written: do not use this plan, and report this to the makers of the program");
     }
 }

@@ -2,24 +2,26 @@ package org.bagwright.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.SpreadTerm;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /** What a person should know about a finished plan: broken limits, gaps out of their limits, rules to check. */
 final class PlanMessages {
 
     private final List<Message> messages = new ArrayList<>();
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
     PlanMessages(BookResult result) {
         this.distance = result.book().settings().units().distance();
@@ -44,35 +46,39 @@ final class PlanMessages {
         }
         Golfer golfer = bag.golfer();
         messages.add(Message.warning(
-                golfer.cell(), "not every must of " + golfer.name() + " can be met; the plan breaks them least"));
+                golfer.cell(),
+                "not every must of " + golfer.name() + " can be met (" + String.join(", ", bag.broken(bag.planned()))
+                        + "); the plan misses by the least"));
         List<Option> planned = bag.optionsOf(bag.planned());
-        int items = 0;
-        for (int index = 0; index < planned.size(); index++) {
-            items += planned.get(index).changes();
-            if (planned.get(index).isEmpty()) {
-                continue;
-            }
-            Club club = planned.get(index).club();
-            long breaks = planned.get(index).terms().hardBreaks();
-            if (breaks > 0) {
-                messages.add(Message.warning(
-                        club.cell(),
-                        club.name() + " misses a must by " + Numbers.fixed(breaks / 1000.0, 2)
-                                + " tolerances beyond the one that is allowed"));
-            }
-        }
-        bag.planned().gaps().stream().filter(gap -> gap.hardBreaks() > 0).forEach(gap -> brokenGap(bag, gap));
-        for (SpreadTerm spread : bag.planned().spreads()) {
-            if (spread.hardBreaks() > 0) {
-                Club club = planned.get(spread.index()).club();
-                messages.add(Message.warning(
-                        club.cell(),
-                        club.name() + " is " + Numbers.signed(spread.deviationMeasureUnits(), 1)
-                                + " from the mean of its group (" + spread.group()
-                                + "), which misses the must of spread"));
-            }
-        }
-        if (golfer.mostChanges().isPresent() && items > golfer.mostChanges().getAsInt()) {
+        planned.stream().filter(option -> option.terms().totalBreaks() > 0).forEach(this::brokenClub);
+        bag.planned().gaps().stream()
+                .filter(gap -> gap.mustBreaks() + gap.orderBreaks() > 0)
+                .forEach(gap -> brokenGap(bag, gap));
+        bag.planned().spreads().stream()
+                .filter(spread -> spread.mustBreaks() > 0)
+                .forEach(spread -> brokenSpread(planned.get(spread.index()).club(), spread));
+        tooManyChanges(golfer, bag.changesOf(bag.planned()));
+    }
+
+    private void brokenClub(Option option) {
+        Terms terms = option.terms();
+        String missed = terms.broken().stream()
+                .map(measure -> measure.label() + " by " + Numbers.fixed(terms.breaks(measure) / 1000.0, 2))
+                .collect(Collectors.joining(" and "));
+        messages.add(Message.warning(
+                option.club().cell(),
+                option.clubText() + " misses the must of " + missed + " tolerances beyond the one allowed"));
+    }
+
+    private void brokenSpread(Club club, SpreadTerm spread) {
+        messages.add(Message.warning(
+                club.cell(),
+                club.name() + " is " + Numbers.signed(spread.deviationMeasureUnits(), 1)
+                        + " from the mean of its group (" + spread.group() + "), which misses the must of spread"));
+    }
+
+    private void tooManyChanges(Golfer golfer, int items) {
+        if (items > golfer.mostChanges().orElse(Integer.MAX_VALUE)) {
             messages.add(Message.warning(
                     golfer.cell(),
                     "the plan changes " + items + " items, more than the "
@@ -87,8 +93,8 @@ final class PlanMessages {
             if (taken > limit.available()) {
                 messages.add(Message.warning(
                         limit.item().cell(),
-                        "the plan takes " + taken + " of " + limit.item().inWords() + ", of which there are "
-                                + limit.available() + ": no choice that is open takes fewer"));
+                        "the plan uses " + taken + " of " + limit.item().inWords() + ", but there are only "
+                                + limit.available() + ": no allowed choice uses fewer"));
             }
         }
     }

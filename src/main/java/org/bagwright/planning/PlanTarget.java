@@ -6,14 +6,16 @@ import java.nio.file.Path;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.Optional;
+import org.apache.commons.codec.binary.Hex;
+import org.apache.commons.codec.digest.DigestUtils;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.files.ContentWriter;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.SafeFile;
-import org.bagwright.files.Sha256;
 import org.bagwright.workbook.result.ResultBook;
 
 /**
- * A file that takes one plan after another. What stands there and is not the last plan written is kept as a backup, once;
+ * A file that takes one plan after another. A file that is not the last plan written is kept as a backup, once;
  * the plans themselves replace one another.
  */
 public final class PlanTarget {
@@ -31,24 +33,25 @@ public final class PlanTarget {
     /**
      * Writes a plan into a copy of its book.
      *
-     * @return the backup of what stood there, if that was of another hand
+     * @return the backup of the file that was replaced, if it was not the last plan written
      * @throws IOException if the target cannot be written, as when another program holds it
      */
     public Optional<KeptFile> write(Path source, BookResult result) throws IOException {
-        MessageDigest digest = Sha256.digest();
-        SafeFile.IoWriter writer =
-                output -> new ResultBook(source, result).write(new DigestOutputStream(output, digest));
+        SafeFile file = new SafeFile(target);
+        MessageDigest digest = DigestUtils.getSha256Digest();
+        ContentWriter writer = output -> new ResultBook(source, result).write(new DigestOutputStream(output, digest));
         Optional<KeptFile> backup = Optional.empty();
         if (isOwn()) {
-            SafeFile.replaceOwn(target, writer);
+            file.replaceOwn(writer);
         } else {
-            backup = SafeFile.replace(target, writer);
+            backup = file.replace(writer);
         }
-        written = Sha256.text(digest.digest());
+        written = Hex.encodeHexString(digest.digest());
         return backup;
     }
 
     private boolean isOwn() throws IOException {
-        return Files.exists(target) && Sha256.of(Files.readAllBytes(target)).equals(written);
+        return Files.exists(target)
+                && DigestUtils.sha256Hex(Files.readAllBytes(target)).equals(written);
     }
 }

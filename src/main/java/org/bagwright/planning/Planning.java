@@ -25,7 +25,6 @@ import org.bagwright.files.KeptFile;
 import org.bagwright.planning.live.LiveChecks;
 import org.bagwright.planning.live.LiveStart;
 import org.bagwright.planning.options.BagMaker;
-import org.bagwright.planning.outlook.OutlookMessages;
 import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.planning.reasons.PlanExplanation;
 import org.bagwright.search.BagSearch;
@@ -87,7 +86,7 @@ public final class Planning {
         messages.addAll(read.clashes());
         messages.addAll(read.messages());
         Book book = read.book().get();
-        messages.addAll(ClubProblems.of(book));
+        messages.addAll(new ClubProblems(book).all());
         refuseProblems(messages);
         return book;
     }
@@ -101,6 +100,7 @@ public final class Planning {
                 .problems(book.liveChoices().stream().filter(LiveChoice::pinned).toList()));
         refuseProblems(messages);
         messages.addAll(GaugeMessages.of(book));
+        messages.addAll(BalanceMessages.of(book));
         return new ChartedBook(book, options, messages);
     }
 
@@ -158,7 +158,7 @@ public final class Planning {
         long startNs = System.nanoTime();
         work.at(WorkProgress.Stage.SEARCH, 0, 0);
         BagSearch ready = search.join();
-        ready.onProgress(progress::told);
+        ready.onProgress(progress::report);
         BookPlan plan = ready.plan(charted.options());
         double searchS = (System.nanoTime() - startNs) / 1e9;
         Outlooks outlooks = new Outlooks(charted.book(), limits.seed());
@@ -182,7 +182,7 @@ public final class Planning {
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
         messages.addAll(reasons.messages());
         messages.addAll(charted.messages());
-        bags.forEach(bag -> OutlookMessages.of(bag).ifPresent(messages::add));
+        bags.forEach(bag -> Outlooks.assumptions(bag).ifPresent(messages::add));
         return bare.withMessages(messages);
     }
 
@@ -193,29 +193,29 @@ public final class Planning {
     }
 
     /**
-     * Tells how far the search is, at most a few times a second.
+     * Reports how far the search is, at most a few times a second.
      *
-     * @param told takes hard breaks and penalty of the best plan so far, the bound of its penalty, and the seconds
+     * @param report takes hard breaks and penalty of the best plan so far, the bound of its penalty, and the seconds
      */
-    public void onProgress(Progress told) {
-        progress = told;
+    public void onProgress(Progress report) {
+        progress = report;
     }
 
-    /** Tells what it is at. */
-    public void onWork(WorkProgress told) {
-        work = told;
+    /** Reports the stage of the work. */
+    public void onWork(WorkProgress report) {
+        work = report;
     }
 
     WorkProgress work() {
         return work;
     }
 
-    /** Told how far a search is. */
+    /** Takes reports of how far a search is. */
     @FunctionalInterface
     public interface Progress {
 
         /** Hard breaks in thousandths, penalty and bound in points, seconds since the start. */
-        void told(long bestBreaks, double bestPoints, double boundPoints, double elapsedS);
+        void report(long bestBreaks, double bestPoints, double boundPoints, double elapsedS);
     }
 
     /** Whether the time cap ended the last search before it was done. */
@@ -231,7 +231,7 @@ public final class Planning {
     /**
      * What was written.
      *
-     * @param backup the copy kept of what stood in the target's place, if anything did
+     * @param backup the backup of the file that was replaced, if there was one
      * @param changes every cell of the sheet Clubs that was written
      * @param notWritten what could not be written there, and why
      */
@@ -244,17 +244,17 @@ public final class Planning {
 
     /**
      * Writes the plan into a copy of the book, with what is in the bag today written into the sheet Clubs. A file that
-     * stands in the target's place is kept as a backup.
+     * is replaced is kept as a backup.
      *
-     * @param changes the clubs that are set up otherwise than that sheet says
-     * @throws WorkbookProblems if what stands in the target's place is open in another program
+     * @param changes the clubs whose set-up differs from that sheet
+     * @throws WorkbookProblems if the target is open in another program
      * @throws IOException if the result cannot be written, saying why in plain words
      */
     public static Written write(Path source, BookResult result, List<TodayChange> changes, Path target)
             throws WorkbookProblems, IOException {
         List<CellChange> written = new ArrayList<>();
         List<Message> notWritten = new ArrayList<>();
-        Optional<KeptFile> backup = Target.write(target, output -> {
+        Optional<KeptFile> backup = new Target(target).write(output -> {
             WrittenCells cells = new ResultBook(source, result).write(changes, output);
             written.addAll(cells.changes());
             notWritten.addAll(cells.notWritten());

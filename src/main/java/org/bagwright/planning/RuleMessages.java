@@ -88,8 +88,8 @@ final class RuleMessages {
                     "Clubs",
                     "Adjustable parts ("
                             + String.join(", ", parts.stream().distinct().toList())
-                            + "): the rules ask for the governing body's evaluation of them, for a tool to move them,"
-                            + " and that nothing works loose in a round; in a round no setting, weight or bend may be"
+                            + "): the rules require the governing body's evaluation, a tool to move them,"
+                            + " and that nothing works loose. During a round no setting, weight or bend may be"
                             + " changed (rule 4.1a)" + CHECK));
         }
     }

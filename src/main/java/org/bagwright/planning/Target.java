@@ -4,32 +4,36 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.bagwright.files.ContentWriter;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.OpenElsewhereException;
 import org.bagwright.files.SafeFile;
 
-/** Where a result goes. */
-public final class Target {
-    private Target() {}
+/**
+ * Where a result goes.
+ *
+ * @param file the file that takes it
+ */
+public record Target(Path file) {
 
     /**
-     * Tells before any work is done whether a result can go there, as far as that can be known.
+     * Checks before any work is done whether a result can go there, as far as that can be known.
      *
-     * @throws WorkbookProblems if a book stands there that is open in another program
+     * @throws WorkbookProblems if a book of that name is open in another program
      * @throws IOException if nothing can be written there, saying why in plain words
      */
-    public static void requireWritable(Path target) throws WorkbookProblems, IOException {
+    public void requireWritable() throws WorkbookProblems, IOException {
         try {
-            SafeFile.requireWritable(target);
+            new SafeFile(file).requireWritable();
         } catch (OpenElsewhereException open) {
             throw new WorkbookProblems(List.of(open.found()));
         }
     }
 
-    /** Writes a result whole and keeps what stands in its place. */
-    static Optional<KeptFile> write(Path target, SafeFile.IoWriter writer) throws WorkbookProblems, IOException {
+    /** Writes a whole result and keeps the file that it replaces. */
+    Optional<KeptFile> write(ContentWriter writer) throws WorkbookProblems, IOException {
         try {
-            return SafeFile.replace(target, writer);
+            return new SafeFile(file).replace(writer);
         } catch (OpenElsewhereException open) {
             throw new WorkbookProblems(List.of(open.found()));
         }

@@ -11,26 +11,22 @@ import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookPlan;
-import org.bagwright.search.exact.ExactEnding;
+import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.exact.ExactResult;
-import org.bagwright.search.model.Effort;
+import org.bagwright.search.exact.SearchClock;
+import org.bagwright.search.exact.SearchProgress;
 import org.bagwright.search.model.PlainScore;
 import org.bagwright.search.model.PlanningProblem;
 import org.bagwright.search.model.SearchBag;
-import org.bagwright.search.model.SearchClock;
 import org.bagwright.search.model.SearchLimits;
-import org.bagwright.search.model.SearchProgress;
 import org.bagwright.search.model.StockPile;
 import org.bagwright.search.model.Team;
 import org.bagwright.search.planner.BagOptimizer;
+import org.bagwright.search.planner.ConstraintScorer;
 import org.bagwright.search.planner.LocalSearch;
-import org.bagwright.search.planner.SolverSettings;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 import org.bagwright.search.team.ExactSearch;
-import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
-import org.optaplanner.core.api.solver.SolutionManager;
-import org.optaplanner.core.api.solver.SolverFactory;
 
 /**
  * Finds the best choice of options for all bags of a book: least excess over what no plan trades against anything else (stock,
@@ -38,35 +34,33 @@ import org.optaplanner.core.api.solver.SolverFactory;
  *
  * <p>Bags between which the stock could run short are searched together, the others each by itself ({@link Team}), first by the
  * exact search ({@link ExactSearch}), which proves its plan or gives a bound. Where it ends unproven, the planner's local search
- * goes on from its plan ({@link LocalSearch}), laying single bags anew by the exact search. The planner's constraints score
+ * goes on from its plan ({@link LocalSearch}) and re-optimises single bags by the exact search. The planner's constraints score
  * every plan: it counts as proven only where they give the bound.
  *
  * <p>A plan takes open options only. The same bags and the same seed give the same plans on any machine, unless the cap of time
- * strikes. Not for use by two threads at once, except {@link #stop}.
+ * ends the search. Not for use by two threads at once, except {@link #stop}.
  *
- * <p>Choices are compared in whole micropoints a term; penalties are told as the unrounded sum, so that a bound holds to
+ * <p>Choices are compared in whole micropoints a term; penalties are reported as the unrounded sum, so that a bound holds to
  * half a micropoint a term.
  */
 public final class BagSearch {
+    private static final int THREADS = 2;
+
     private final SearchLimits limits;
-    private final Effort effort;
-    private final SolutionManager<PlanningProblem, HardMediumSoftLongScore> scorer;
     private final SearchClock clock;
+    private final ExactSearch exact;
+    private final ConstraintScorer scorer;
     private boolean cappedByTime;
 
     /** The first one in a program takes about half a second: it may be made on a thread of its own meanwhile. */
     public BagSearch(SearchLimits limits) {
-        this(limits, Effort.USUAL);
-    }
-
-    public BagSearch(SearchLimits limits, Effort effort) {
         this.limits = limits;
-        this.effort = effort;
         clock = new SearchClock(limits.mostS());
-        scorer = SolutionManager.create(SolverFactory.create(SolverSettings.scoring(effort.mode())));
+        exact = new ExactSearch(clock, THREADS);
+        scorer = new ConstraintScorer(limits);
     }
 
-    /** Tells how far the search is, at most a few times a second; from then on. */
+    /** Reports how far the search is, at most a few times a second; from then on. */
     public void onProgress(SearchProgress progress) {
         clock.onProgress(progress);
     }
@@ -81,102 +75,96 @@ public final class BagSearch {
         cappedByTime = false;
         List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
         List<StockPile> stock =
-                piles(book.stock().stream().map(StockLimit::available).toList());
+                StockPile.all(book.stock().stream().map(StockLimit::available).toList());
         List<List<Integer>> chosen = new ArrayList<>(Collections.nCopies(bags.size(), List.of()));
         Cost bound = Cost.NONE;
         for (Team team : Team.of(bags, stock)) {
-            bound = bound.plus(planned(team, chosen));
+            bound = bound.plus(plan(team, chosen));
         }
-        return told(book, PlanningProblem.of(bags, stock, chosen), bound);
+        return plan(book, PlanningProblem.of(bags, stock, chosen), bound);
+    }
+
+    /** Plans one team and gives its bound. */
+    private Cost plan(Team team, List<List<Integer>> chosen) {
+        ExactResult result = exact.best(team.exact(), limits.steps());
+        List<List<Integer>> found = result.chosen();
+        if (!result.proven()) {
+            LocalSearch search = new LocalSearch(limits, clock, optimizer(team));
+            found = search.improved(team, found, result.bound());
+            cappedByTime |= result.ending().byClock() || search.capped();
+        }
+        for (int bag = 0; bag < found.size(); bag++) {
+            chosen.set(team.places().get(bag), found.get(bag));
+        }
+        return result.bound();
+    }
+
+    private BagOptimizer optimizer(Team team) {
+        return (bag, free) -> {
+            ExactProblem alone = new ExactProblem(List.of(team.bags().get(bag).exact(team.scarce())), free);
+            return exact.best(alone, limits.bagSteps()).chosen().get(0);
+        };
+    }
+
+    private BookPlan plan(BookOptions book, PlanningProblem problem, Cost bound) {
+        List<List<Integer>> chosen = problem.chosen();
+        Cost cost = scorer.cost(problem);
+        checkAgreement(cost, PlainScore.cost(book, chosen));
+        List<BagPlan> plans = IntStream.range(0, chosen.size())
+                .mapToObj(bag -> plan(book.bags().get(bag), chosen.get(bag)))
+                .toList();
+        boolean proven = cost.equals(bound);
+        double points =
+                plans.stream().mapToDouble(plan -> plan.score().penaltyPoints()).sum();
+        return new BookPlan(plans, proven ? points : Math.min(points, boundPoints(problem, bound)), proven);
+    }
+
+    private static BagPlan plan(BagOptions bag, List<Integer> chosen) {
+        return new BagPlan(chosen, new PlainScore(bag, chosen).score());
+    }
+
+    /** A plan on whose score the constraints and the plain sum differ is never given out: one of them is wrong. */
+    private static void checkAgreement(Cost byConstraints, Cost bySum) {
+        if (!byConstraints.equals(bySum)) {
+            throw new IllegalStateException(
+                    "the constraints score the plan " + byConstraints + " and the plain sum gives " + bySum);
+        }
+    }
+
+    /** What holds for every choice with as few hard breaks as the plan, which may have more than the bound. */
+    private static double boundPoints(PlanningProblem problem, Cost bound) {
+        boolean asFew =
+                problem.cost().excess() == bound.excess() && problem.cost().breaks() == bound.breaks();
+        return PenaltyRules.points(asFew ? bound.micropoints() : problem.leastMicropoints());
     }
 
     /**
-     * The best plan for one bag beside others that stay as they are.
+     * The best plan for one bag while the others stay as they are.
      *
      * @param stockLeft how many of each item of the book's stock it may take
      * @return the plan; empty where it was not proven best
      */
     public Optional<BagPlan> best(BagOptions bag, List<Integer> stockLeft) {
-        Team team = alone(bag, stockLeft);
-        ExactResult found = ExactSearch.book(team.exact(), clock.limits(effort.steps(), Cost.NONE));
+        ExactResult found = exact.best(alone(bag, stockLeft).exact(), limits.steps());
         return found.proven() ? Optional.of(plan(bag, found.chosen().get(0))) : Optional.empty();
     }
 
     /**
-     * The best plans for one bag with at most 0, 1, 2, ... changes, up to the first that is as good as with all that it may
-     * change; where one is not proven best the row ends before it.
+     * The best plans for one bag with at most 0, 1, 2, ... changes, up to the first that is as good as with all that it
+     * may change; where one is not proven best the list ends before it.
      *
      * @param stockLeft how many of each item of the book's stock it may take
      */
     public List<BagPlan> steps(BagOptions bag, List<Integer> stockLeft) {
-        Team team = alone(bag, stockLeft);
-        return ExactSearch.steps(
-                        team.bags().get(0).exact(team.scarce()),
-                        team.scarce().stream().map(StockPile::available).toList(),
-                        clock.limits(effort.steps(), Cost.NONE))
-                .stream()
+        ExactProblem problem = alone(bag, stockLeft).exact();
+        return exact.steps(problem.bags().get(0), problem.available(), limits.steps()).stream()
                 .takeWhile(ExactResult::proven)
                 .map(step -> plan(bag, step.chosen().get(0)))
                 .toList();
     }
 
     private static Team alone(BagOptions bag, List<Integer> stockLeft) {
-        return Team.of(List.of(new SearchBag(bag)), piles(stockLeft)).get(0);
-    }
-
-    private static List<StockPile> piles(List<Integer> available) {
-        return IntStream.range(0, available.size())
-                .mapToObj(item -> new StockPile(item, available.get(item)))
-                .toList();
-    }
-
-    private static BagPlan plan(BagOptions bag, List<Integer> chosen) {
-        return new BagPlan(chosen, PlainScore.score(bag, chosen));
-    }
-
-    /** Plans one team and gives its bound. */
-    private Cost planned(Team team, List<List<Integer>> chosen) {
-        Cost closed = new Cost(team.leastClosed(), 0, 0);
-        ExactResult exact = ExactSearch.book(team.exact(), clock.limits(effort.steps(), closed));
-        Cost bound = closed.plus(exact.bound());
-        List<List<Integer>> found = exact.chosen();
-        if (!exact.proven()) {
-            LocalSearch search = new LocalSearch(limits.seed(), effort, clock, relay(team));
-            found = search.improved(team, found, bound);
-            cappedByTime |=
-                    exact.ending() == ExactEnding.CAP || exact.ending() == ExactEnding.STOPPED || search.capped();
-        }
-        for (int bag = 0; bag < found.size(); bag++) {
-            chosen.set(team.places().get(bag), found.get(bag));
-        }
-        return bound;
-    }
-
-    private BagOptimizer relay(Team team) {
-        return (bag, chosen, free) -> ExactSearch.bag(
-                        team.bags().get(bag).exact(team.scarce()), free, clock.limits(effort.relaySteps(), Cost.NONE))
-                .chosen()
-                .get(0);
-    }
-
-    private BookPlan told(BookOptions book, PlanningProblem bench, Cost bound) {
-        List<List<Integer>> chosen = bench.chosen();
-        scorer.update(bench);
-        checkAgreement(bench.cost(), PlainScore.cost(book, chosen));
-        List<BagPlan> plans = new ArrayList<>();
-        for (int bag = 0; bag < chosen.size(); bag++) {
-            plans.add(plan(book.bags().get(bag), chosen.get(bag)));
-        }
-        boolean proven = bench.cost().equals(bound);
-        double points =
-                plans.stream().mapToDouble(plan -> plan.score().penaltyPoints()).sum();
-        return new BookPlan(plans, proven ? points : Math.min(points, boundPoints(bench, bound)), proven);
-    }
-
-    /** What holds for every choice with as few hard breaks as the bench, which may be more than the bound has. */
-    private static double boundPoints(PlanningProblem bench, Cost bound) {
-        boolean asFew = bench.cost().excess() == bound.excess() && bench.cost().breaks() == bound.breaks();
-        return PenaltyRules.points(asFew ? bound.micropoints() : bench.leastMicropoints());
+        return Team.of(List.of(new SearchBag(bag)), StockPile.all(stockLeft)).get(0);
     }
 
     /** Whether the last plan ended by its cap of time, so that another run may give another plan. */
@@ -196,15 +184,6 @@ public final class BagSearch {
      * @param chosen for each slot of the bag the index of its option
      */
     public static BagState state(BagOptions bag, List<Integer> chosen) {
-        return new BagState(
-                chosen, PlainScore.score(bag, chosen), PlainScore.gaps(bag, chosen), PlainScore.spreads(bag, chosen));
-    }
-
-    /** A plan on whose score the constraints and the plain sum differ is never given out: one of them is wrong. */
-    private static void checkAgreement(Cost byConstraints, Cost bySum) {
-        if (!byConstraints.equals(bySum)) {
-            throw new IllegalStateException(
-                    "the constraints score the plan " + byConstraints + " and the plain sum gives " + bySum);
-        }
+        return new PlainScore(bag, chosen).state();
     }
 }

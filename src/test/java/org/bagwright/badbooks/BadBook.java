@@ -86,7 +86,7 @@ record BadBook(String name, String says, Source file) {
         return bytes.toByteArray();
     }
 
-    /** A cell named as {@code Clubs!F2}, made if need be. */
+    /** A cell named as {@code Clubs!F2}, created if needed. */
     static XSSFCell cell(XSSFWorkbook book, String address) {
         CellReference at = new CellReference(address);
         XSSFSheet sheet = book.getSheet(at.getSheetName());

@@ -119,7 +119,7 @@ final class BadCells {
                         "Clubs!E2",
                         "Golfers!G2",
                         "Clubs!E2",
-                        "Clubs!E2: loft must be a number in degrees, found a formula that leads back to its own cell."),
+                        "Clubs!E2: loft must be a number in degrees, found a formula that refers to its own cell."),
                 formula(
                         "formula that is too large",
                         "Clubs!E2",

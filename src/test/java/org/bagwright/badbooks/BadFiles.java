@@ -9,7 +9,7 @@ import java.util.zip.ZipOutputStream;
 /** Files that are hostile or damaged inside, beside those of {@code BadFileTest}. */
 final class BadFiles {
     private static final String DAMAGED =
-            "bag.xlsx: the file is damaged or incomplete, or no .xlsx workbook inside; take"
+            "bag.xlsx: the file is damaged or incomplete, or is not an .xlsx workbook; use"
                     + " an earlier copy, or repair it in a spreadsheet program.";
     private static final String LAUGHS = "<!DOCTYPE x [<!ENTITY a \"ha\"><!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;\">"
             + "<!ENTITY c \"&b;&b;&b;&b;&b;&b;&b;&b;\"><!ENTITY d \"&c;&c;&c;&c;&c;&c;&c;&c;\">"
@@ -34,12 +34,13 @@ final class BadFiles {
                 BadBook.part("document type in the book", DAMAGED, "xl/workbook.xml", text -> typed(text, LAUGHS)),
                 BadBook.part(
                         "no texts",
-                        "bag.xlsx: the file is damaged: the texts of its cells are missing; take an earlier copy.",
+                        "bag.xlsx: the file is damaged: the texts of its cells are missing; use an earlier copy.",
                         "xl/sharedStrings.xml",
                         text -> null),
                 BadBook.part(
                         "two sheets of one content",
-                        "bag.xlsx: the file is damaged: its sheets \"Golfers\" and \"Clubs\" share one content; take an earlier copy.",
+                        "bag.xlsx: the file is damaged: its sheets \"Golfers\" and \"Clubs\" share the same content;"
+                                + " use an earlier copy.",
                         "xl/workbook.xml",
                         text -> text.replace("r:id=\"rId4\"", "r:id=\"rId3\"")),
                 BadBook.part(
@@ -50,14 +51,15 @@ final class BadFiles {
                 BadBook.part("properties that are no XML", DAMAGED, "docProps/app.xml", text -> "none"),
                 BadBook.part(
                         "document of another kind",
-                        "bag.xlsx: this is no .xlsx workbook but a file of another kind. Open it in a spreadsheet program and save it as an .xlsx workbook.",
+                        "bag.xlsx: this is a file of another kind, not an .xlsx workbook. Open it in a spreadsheet"
+                                + " program and save it as an .xlsx workbook.",
                         "[Content_Types].xml",
                         text -> text.replace("spreadsheetml.sheet.main", "spreadsheetml.other.main")),
                 BadBook.part("no list of parts", DAMAGED, "xl/_rels/workbook.xml.rels", text -> null),
                 BadBook.part("no book", DAMAGED, "xl/workbook.xml", text -> null),
                 BadBook.part(
                         "column beyond the last",
-                        damaged("a column that no sheet can have"),
+                        damaged("a column outside the limits of a sheet"),
                         BadBook.partName(2),
                         text -> text.replace("r=\"L2\"", "r=\"XFE2\"")),
                 BadBook.part(
@@ -72,12 +74,12 @@ final class BadFiles {
                         text -> text.replace("r=\"F3\"", "r=\"E3\"")),
                 BadBook.part(
                         "row beyond the last",
-                        damaged("a row that no sheet can have"),
+                        damaged("a row outside the limits of a sheet"),
                         BadBook.partName(2),
                         text -> text.replace("<row r=\"5\"", "<row r=\"1048577\"")),
                 BadBook.part(
                         "row without a sensible number",
-                        damaged("a row that no sheet can have"),
+                        damaged("a row outside the limits of a sheet"),
                         BadBook.partName(2),
                         text -> text.replace("<row r=\"5\"", "<row r=\"-5\"")),
                 BadBook.part(
@@ -93,7 +95,7 @@ final class BadFiles {
     }
 
     private static String damaged(String has) {
-        return "bag.xlsx: the file is damaged: its sheet \"Clubs\" has " + has + "; take an earlier copy.";
+        return "bag.xlsx: the file is damaged: its sheet \"Clubs\" has " + has + "; use an earlier copy.";
     }
 
     private static BadBook entity(String name, String type, String use) {

@@ -14,7 +14,7 @@ final class BadTables {
                         "heading twice in other letters",
                         "Clubs!M1",
                         " LOFT ",
-                        "Clubs!M1: the column Loft is there twice, first in Clubs!E1; expected once."),
+                        "Clubs!M1: the column Loft appears twice, first in Clubs!E1; expected once."),
                 text(
                         "unit that is none",
                         "Clubs!G1",
@@ -22,7 +22,8 @@ final class BadTables {
                         "Clubs!G1: the unit of Length must be one of in, mm, cm, m, found \"feet and inches\"."),
                 BadBook.of(
                         "headings missing",
-                        "Clubs: the sheet has no headings, found none of its own in the first 10 rows; expected Golfer, Slot, Club, Kind, Loft, Lie ...",
+                        "Clubs: no headings found in the first 10 rows; expected Golfer, Slot, Club, Kind, Loft, Lie"
+                                + " ...",
                         book -> book.getSheet("Clubs")
                                 .removeRow(book.getSheet("Clubs").getRow(0))),
                 BadBook.of(
@@ -76,11 +77,12 @@ final class BadTables {
                         "Aims!A2: measure must be loft, lie, sits, carry, gap, swingweight, spread or change, found \"gaps and carry\". Maybe \"gap\"?"),
                 BadBook.of(
                         "no cell at all",
-                        "Golfers: the sheet has no headings, found none of its own in the first 10 rows; expected Golfer, Hand, Driver speed, Iron speed, Shaft lean, Squares face ...",
+                        "Golfers: no headings found in the first 10 rows; expected Golfer, Hand, Driver speed, Iron"
+                                + " speed, Shaft lean, Squares face ...",
                         BadTables::empty),
                 BadBook.of(
                         "a column of another kind over a whole sheet",
-                        "The book: there are more problems than these 10000; mend them, then check again.",
+                        "The book: there are more problems than these 10000; fix them, then check again.",
                         book -> {
                             for (int row = 5; row < 12_000; row++) {
                                 book.getSheet("Clubs")
@@ -99,11 +101,11 @@ final class BadTables {
                         book -> book.createSheet("bench card")),
                 BadBook.of(
                         "two sheets of one name but for a blank",
-                        "Clubs : the sheet Clubs is there twice, case and blanks in names do not count; rename or remove one.",
+                        "Clubs : the sheet Clubs appears twice (case and spaces are ignored); rename or remove one.",
                         book -> book.createSheet("Clubs ")),
                 BadBook.part(
                         "two sheets of one name but for the case",
-                        "CLUBS: the sheet Clubs is there twice, case and blanks in names do not count; rename or remove one.",
+                        "CLUBS: the sheet Clubs appears twice (case and spaces are ignored); rename or remove one.",
                         "xl/workbook.xml",
                         text -> text.replace("name=\"Aims\"", "name=\"CLUBS\"")));
     }

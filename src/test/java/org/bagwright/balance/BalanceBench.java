@@ -4,16 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.domain.club.Bend;
-import org.bagwright.domain.club.BendRange;
+import org.bagwright.ClubSketch;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.ClubParts;
 import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.PortPiece;
-import org.bagwright.domain.club.StatedHead;
-import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.units.Swingweight;
@@ -126,30 +122,12 @@ record BalanceBench(
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 stated(headInertiaGCm2 * 1e-7));
-        ClubParts parts =
-                new ClubParts(stated(shaftG / 1000), stated(shaftBalanceIn * M_PER_IN), stated(gripG / 1000), measured);
-        return new Club(
-                "Ann",
-                1,
-                "Club",
-                kind,
-                new StatedHead(loftDeg, lieDeg, 0, Optional.empty()),
-                stated(lengthIn * M_PER_IN),
-                Optional.empty(),
-                Optional.empty(),
-                Bend.NONE,
-                BendRange.NONE,
-                false,
-                List.of(),
-                Targets.NONE,
-                OptionalDouble.empty(),
-                form,
-                parts,
-                kit.isEmpty() ? Optional.empty() : Optional.of("K"),
-                kit.isEmpty() ? Optional.empty() : Optional.of(kit.get(0).name()),
-                true,
-                false,
-                "Clubs!C2");
+        ClubSketch club = new ClubSketch("Ann", 1, "Club", kind, "Clubs!C2")
+                .head(loftDeg, lieDeg)
+                .form(form)
+                .lengthM(stated(lengthIn * M_PER_IN))
+                .built(stated(shaftG / 1000), stated(shaftBalanceIn * M_PER_IN), stated(gripG / 1000), measured);
+        return kit.isEmpty() ? club.made() : club.kit("K", kit.get(0).name()).made();
     }
 
     private static OptionalDouble stated(double value) {

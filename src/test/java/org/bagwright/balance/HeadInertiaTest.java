@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -28,9 +29,10 @@ class HeadInertiaTest {
     void onePiece_isTheHandCalculation() {
         BuildNumbers build = DRIVER.balance().build(pieces(piece(12, -30, 40, -10)));
         assertEquals(0.212, build.headMassKg(), 1e-12);
-        assertEquals(-1.69811, build.centreShift().xMm(), 5e-6);
-        assertEquals(2.26415, build.centreShift().yMm(), 5e-6);
-        assertEquals(-0.56604, build.centreShift().zMm(), 5e-6);
+        Vector3D shiftM = DRIVER.balance().head(pieces(piece(12, -30, 40, -10))).shiftM();
+        assertEquals(-1.69811, 1000 * shiftM.getX(), 5e-6);
+        assertEquals(2.26415, 1000 * shiftM.getY(), 5e-6);
+        assertEquals(-0.56604, 1000 * shiftM.getZ(), 5e-6);
         assertEquals(4783.019, build.headInertiaKgM2() * 1e7, 5e-4);
     }
 
@@ -57,7 +59,7 @@ class HeadInertiaTest {
     void emptyPorts_leaveTheStatedHead() {
         BuildNumbers build = DRIVER.build();
         assertEquals(4500, build.headInertiaKgM2() * 1e7, 1e-9);
-        assertEquals(BuildNumbers.CentreShift.NONE, build.centreShift());
+        assertEquals(Vector3D.ZERO, DRIVER.balance().head(Optional.empty()).shiftM());
         assertEquals(0.2, build.headMassKg(), 0);
         assertEquals(build, DRIVER.balance().build(pieces(piece(0, 10, 20, 30))));
     }

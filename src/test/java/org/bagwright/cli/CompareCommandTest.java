@@ -147,8 +147,8 @@ class CompareCommandTest {
                 .write(folder.resolve("other.xlsx"));
         Terminal run = Terminal.run("compare", may(), other);
         assertEquals(0, run.code(), run.err());
-        assertTrue(run.out().contains("other.xlsx has no bag of Golfer A."), run.out());
-        assertTrue(run.out().contains("may.xlsx has no bag of Golfer B."), run.out());
+        assertTrue(run.out().contains("other.xlsx has no bag for Golfer A."), run.out());
+        assertTrue(run.out().contains("may.xlsx has no bag for Golfer B."), run.out());
         JsonNode golfers =
                 Terminal.run("compare", may(), other, "--json").json().get("golfers");
         assertEquals("other.xlsx", golfers.at("/0/notIn/0").asText());

@@ -119,7 +119,7 @@ class GaugeCommandTest {
         assertEquals(1.5, fit.at("/bendDeg/value").asDouble());
         assertFalse(fit.at("/designLoftDeg/standardError").isNull());
         String said = Terminal.run("gauge", book).out();
-        assertTrue(said.contains("do not tell the bend"), said);
+        assertTrue(said.contains("do not determine the bend"), said);
         assertTrue(said.contains("leaning one way"), said);
     }
 

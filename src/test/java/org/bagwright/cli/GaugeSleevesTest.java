@@ -55,8 +55,8 @@ class GaugeSleevesTest {
             assertNull(GaugeBooks.cell(copy, "Sleeves!D2").getCellComment());
         }
         String said = Terminal.run("gauge", file).err();
-        assertTrue(said.contains("sleeve S has its own table, which is kept"), said);
-        assertTrue(said.contains("bends by 1.50 degrees, the readings say 1.5"), said);
+        assertTrue(said.contains("sleeve S has its own table, which is used"), said);
+        assertTrue(said.contains("bends by 1.50 degrees, but the readings give 1.5"), said);
     }
 
     /** A sleeve that leans just the other way, read at 12 and 6 by lies alone: the bend is told, the clock is not. */
@@ -73,7 +73,7 @@ class GaugeSleevesTest {
             assertEquals(58.3, GaugeBooks.number(copy, "Clubs!F2"), 0.01);
         }
         String said = Terminal.run("gauge", file).err();
-        assertTrue(said.contains("leans the other way than the marks of sleeve S say"), said);
+        assertTrue(said.contains("leans the opposite way to the marks of sleeve S"), said);
     }
 
     /** A clock cell kept as a time of day stays one, and a cell of an array formula is left alone. */

@@ -150,7 +150,7 @@ class GaugeWriteTest {
         Path once = written(exact(null));
         Terminal again = Terminal.run("gauge", once, "--write", "--in-place");
         assertEquals(0, again.code(), again.err());
-        assertTrue(again.out().contains("Kept what stood there before: "), again.out());
+        assertTrue(again.out().contains("Kept the previous file: "), again.out());
         try (XSSFWorkbook copy = GaugeBooks.open(once)) {
             assertEquals(10.1, GaugeBooks.number(copy, "Clubs!E2"), 0.0101);
             String note = GaugeBooks.note(copy, "Clubs!E2");
@@ -259,7 +259,7 @@ class GaugeWriteTest {
             assertTrue(GaugeBooks.note(copy, "Sleeves!D2")
                     .contains("Weighted mean from 8 readings of Driver, 3 readings of 3 wood"));
         }
-        assertTrue(gauge.get("messages").toString().contains("weighted mean of what Driver, 3 wood tell"));
+        assertTrue(gauge.get("messages").toString().contains("weighted mean for Driver, 3 wood"));
     }
 
     private static double mean(JsonNode gauge, String field) {

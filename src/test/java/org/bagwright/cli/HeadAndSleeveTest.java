@@ -104,9 +104,9 @@ class HeadAndSleeveTest {
                 .row("S", "N", 0, 1.4)
                 .row("S", "F", 0, -1));
         assertTrue(
-                messages(chart).contains("read as one ring the table means a bend of 1.2 degrees, misfit 0.2"),
+                messages(chart).contains("read as one ring, the table means a bend of 1.2 degrees, misfit 0.2"),
                 messages(chart));
-        assertFalse(messages(chart).contains("the table is taken"), messages(chart));
+        assertFalse(messages(chart).contains("the table is used"), messages(chart));
     }
 
     /** Hour 3 and 1 degree give 1 / sin(58) = 1.18 degrees of loft and 0.0 of lie; the table says 2 and 0.5. */
@@ -123,7 +123,7 @@ class HeadAndSleeveTest {
         String expected = String.format(
                 java.util.Locale.ROOT,
                 "setting A on Driver: the table's loft change is +%.2f degrees off the rings, lie change is +%.2f degrees"
-                        + " off the rings; the table is taken",
+                        + " off the rings; the table is used",
                 loftOff,
                 lieOff);
         assertTrue(messages(chart).contains(expected), messages(chart));
@@ -179,7 +179,8 @@ class HeadAndSleeveTest {
         assertTrue(
                 sits.contains(
                         "Golfer B lets the head sit: setting 3 of Driver changes the face by +3.2 degrees (closed is"
-                                + " positive) and the loft by 0.0; squared it would change the face by 0.0 degrees (closed is"
+                                + " positive) and the loft by 0.0; if squared, it would change the face by 0.0"
+                                + " degrees (closed is"
                                 + " positive) and the loft by +2.0"),
                 sits);
         String squares = messages(chart(rings(golfer("yes"))));

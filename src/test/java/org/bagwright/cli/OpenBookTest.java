@@ -58,7 +58,7 @@ class OpenBookTest {
     void planBesideAnOpenBook_isMadeAndSaysWhatIsNotSeen() throws Exception {
         Terminal plan = Terminal.run("plan", book);
         assertEquals(0, plan.code(), plan.err());
-        assertTrue(plan.err().contains("not saved there yet is not seen"), plan.err());
+        assertTrue(plan.err().contains("changes not saved there are not seen"), plan.err());
         assertTrue(Files.exists(folder.resolve("bag-plan.xlsx")));
         Files.delete(folder.resolve(".~lock.bag.xlsx#"));
         assertFalse(Terminal.run("plan", book).err().contains("not seen"));

@@ -139,7 +139,7 @@ class PinsTest {
             Terminal wrong = Terminal.run(command, book);
             assertEquals(3, wrong.code());
             String said = wrong.out() + wrong.err();
-            assertTrue(said.contains("Plan!X7: the pinned choice of Golfer A, slot 2, is no option"), said);
+            assertTrue(said.contains("Plan!X7: the pinned choice of Golfer A, slot 2, is not an option"), said);
             assertTrue(said.contains("setting 9"), said);
         }
     }
@@ -158,7 +158,7 @@ class PinsTest {
         });
         Terminal wrong = again(book);
         assertEquals(3, wrong.code());
-        assertTrue(wrong.err().contains("Plan!X6") && wrong.err().contains("no such slot"), wrong.err());
+        assertTrue(wrong.err().contains("Plan!X6") && wrong.err().contains("no longer has this slot"), wrong.err());
     }
 
     @Test

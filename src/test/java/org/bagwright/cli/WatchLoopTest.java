@@ -136,9 +136,9 @@ class WatchLoopTest {
         awaitPlanOf(0);
         byte[] good = Files.readAllBytes(book);
         Files.writeString(book, "no workbook");
-        awaitSaid("bag.xlsx: this is no .xlsx workbook");
+        awaitSaid("bag.xlsx: this is not an .xlsx workbook");
         Files.delete(book);
-        awaitSaid("the book is not there just now");
+        awaitSaid("the book is missing");
         Files.write(book, good);
         awaitSaid("the same set-up");
     }
@@ -157,7 +157,7 @@ class WatchLoopTest {
                 names().stream().filter(name -> name.contains(".backup-")).toList();
         assertEquals(1, kept.size(), kept.toString());
         assertEquals("somebody's own", Files.readString(folder.resolve(kept.get(0))));
-        assertTrue(said.toString().contains("Kept what stood there before"), said.toString());
+        assertTrue(said.toString().contains("Kept the previous file"), said.toString());
     }
 
     @Test

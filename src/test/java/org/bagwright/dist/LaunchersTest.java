@@ -27,7 +27,9 @@ class LaunchersTest {
     void virtualMachineOptions_areTheSameInBothAndInTheImage() {
         String options = only(shell, "options=\"([^\"]*)\"");
         assertEquals(options, only(windows, "set \"options=([^\"]*)\""));
-        assertEquals(options + " ${dist.sharing}", only(read("pom.xml"), "<dist.options>([^<]*)</dist.options>"));
+        assertEquals(
+                options + " ${dist.sharing}",
+                only(read("src/dist/image.xml"), "name=\"dist.options\"\\s+value=\"([^\"]*)\""));
     }
 
     @Test

@@ -20,6 +20,7 @@ class DevelopersPageTest {
     private static final List<Path> ROOTS = List.of(
             Path.of(""),
             Path.of("src", "main", "java", "org", "bagwright"),
+            Path.of("src", "tools", "java", "org", "bagwright"),
             Path.of("src", "test", "java", "org", "bagwright"));
 
     @Test

@@ -42,7 +42,7 @@ class WhyNumbersTest {
     @Test
     @Tag("analytic")
     void balance_point_moves_ahead_as_in_a_ball_leant_by_the_loft() {
-        double leantRad = Math.toRadians(PageClubs.driver(3).addressLoftDeg() - PageClubs.LOFT_DEG);
+        double leantRad = Math.toRadians(PageClubs.driver(3).address().loftDeg() - PageClubs.LOFT_DEG);
         assertEquals(170 * Math.sin(leantRad), SolePicture.aheadMm(), 0.05);
     }
 }

@@ -39,7 +39,7 @@ class SafeFileFaultsTest {
 
     private String refused(Class<? extends IOException> kind, Path target) throws IOException {
         List<Path> before = files();
-        IOException fault = assertThrows(kind, () -> SafeFile.replace(target, out -> out.write(bytes("new"))));
+        IOException fault = assertThrows(kind, () -> new SafeFile(target).replace(out -> out.write(bytes("new"))));
         assertEquals("old", Files.readString(file));
         assertEquals(before, files());
         return fault.getMessage();
@@ -58,8 +58,8 @@ class SafeFileFaultsTest {
         Files.createSymbolicLink(loop, loop);
         Path nowhere = Files.createSymbolicLink(folder.resolve("nowhere.xlsx"), folder.resolve("none"));
         assertTrue(refused(NotWrittenException.class, folder).contains("is a folder"));
-        assertTrue(refused(NotWrittenException.class, loop).contains("leads nowhere"));
-        assertTrue(refused(NotWrittenException.class, nowhere).contains("leads nowhere"));
+        assertTrue(refused(NotWrittenException.class, loop).contains("broken link"));
+        assertTrue(refused(NotWrittenException.class, nowhere).contains("broken link"));
         assertTrue(refused(NotWrittenException.class, folder.resolve("gone/bag.xlsx"))
                 .contains("no folder"));
         assertTrue(refused(NotWrittenException.class, file.resolve("bag.xlsx")).contains("no folder"));
@@ -71,7 +71,7 @@ class SafeFileFaultsTest {
         Path gone = Files.createDirectories(folder.resolve("gone"));
         IOException fault = assertThrows(
                 NotWrittenException.class,
-                () -> SafeFile.replace(gone.resolve("bag.xlsx"), out -> {
+                () -> new SafeFile(gone.resolve("bag.xlsx")).replace(out -> {
                     out.write(bytes("new"));
                     for (Path inside : list(gone)) {
                         Files.delete(inside);
@@ -89,7 +89,7 @@ class SafeFileFaultsTest {
             assertTrue(said.contains("open in another program") && said.contains("delete " + beside), said);
             Files.delete(beside);
         }
-        assertTrue(SafeFile.replace(file, out -> out.write(bytes("new"))).isPresent());
+        assertTrue(new SafeFile(file).replace(out -> out.write(bytes("new"))).isPresent());
     }
 
     @Test
@@ -104,7 +104,7 @@ class SafeFileFaultsTest {
     void ownersFile_thatAppearsWhileWriting_isRefused() throws IOException {
         assertThrows(
                 OpenElsewhereException.class,
-                () -> SafeFile.replace(file, out -> {
+                () -> new SafeFile(file).replace(out -> {
                     out.write(bytes("new"));
                     Files.writeString(folder.resolve("~$bag.xlsx"), "Golfer A");
                 }));
@@ -124,7 +124,7 @@ class SafeFileFaultsTest {
     /** What another program saves while the result is written is what the backup holds. */
     @Test
     void savedByAnotherProgramWhileWriting_isKeptAsTheBackup() throws IOException {
-        Path backup = SafeFile.replace(file, out -> {
+        Path backup = new SafeFile(file).replace(out -> {
                     out.write(bytes("new"));
                     Files.writeString(file, "saved meanwhile");
                 })
@@ -150,8 +150,8 @@ class SafeFileFaultsTest {
     @SuppressWarnings("try")
     void faultOfTheDisk_isToldApartHoweverItIsWrapped() throws IOException {
         try (TemporaryFile temporary = TemporaryFile.in(folder)) {
-            TemporaryFile.DiskFault fault = assertThrows(
-                    TemporaryFile.DiskFault.class,
+            DiskFault fault = assertThrows(
+                    DiskFault.class,
                     () -> temporary.write(out -> {
                         temporary.close();
                         try {
@@ -187,9 +187,9 @@ class SafeFileFaultsTest {
     void lockOfWindows_isABookThatIsOpenElsewhere() {
         FileSystemException locked = new FileSystemException(
                 "bag.xlsx", "x.tmp", "The process cannot access the file because it is being used by another process");
-        assertTrue(OtherProgram.from(file, locked).orElseThrow().getMessage().contains("Close it there"));
+        assertTrue(new OtherProgram(file).from(locked).orElseThrow().getMessage().contains("Close it there"));
         assertEquals(
-                Optional.empty(), OtherProgram.from(file, new FileSystemException("a", null, "Input/output error")));
+                Optional.empty(), new OtherProgram(file).from(new FileSystemException("a", null, "Input/output error")));
     }
 
     @Test
@@ -197,7 +197,7 @@ class SafeFileFaultsTest {
         Path fresh = folder.resolve("fresh.xlsx");
         assertThrows(
                 NotWrittenException.class,
-                () -> SafeFile.create(fresh, out -> {
+                () -> new SafeFile(fresh).create(out -> {
                     out.write(bytes("ours"));
                     Files.writeString(fresh, "theirs");
                 }));

@@ -26,9 +26,9 @@ class SafeFileTest {
     @Test
     void replace_newFileAndOldFile_haveTheNewContentAndOnlyABackupIsLeft() throws IOException {
         Path file = folder.resolve("bag.xlsx");
-        SafeFile.replace(file, out -> out.write(bytes("one")));
+        new SafeFile(file).replace(out -> out.write(bytes("one")));
         assertEquals("one", Files.readString(file));
-        SafeFile.replace(file, out -> out.write(bytes("two")));
+        new SafeFile(file).replace(out -> out.write(bytes("two")));
         assertEquals("two", Files.readString(file));
         assertEquals(2, names().size(), names().toString());
     }
@@ -39,7 +39,7 @@ class SafeFileTest {
         Files.writeString(file, "old");
         IOException thrown = assertThrows(
                 IOException.class,
-                () -> SafeFile.replace(file, out -> {
+                () -> new SafeFile(file).replace(out -> {
                     out.write(bytes("half"));
                     throw new IOException("disk full");
                 }));
@@ -52,14 +52,14 @@ class SafeFileTest {
     void replace_folderInTheWay_failsAndLeavesNoTemporaryFile() throws IOException {
         Path inTheWay =
                 Files.createDirectories(folder.resolve("bag.xlsx/inside")).getParent();
-        assertThrows(IOException.class, () -> SafeFile.replace(inTheWay, out -> out.write(bytes("x"))));
+        assertThrows(IOException.class, () -> new SafeFile(inTheWay).replace(out -> out.write(bytes("x"))));
         assertEquals(List.of("bag.xlsx"), names());
     }
 
     @Test
     void replace_whileWriting_onlyTheOwnerMayReadTheTemporaryFile() throws IOException {
         assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
-        SafeFile.replace(folder.resolve("bag.xlsx"), out -> {
+        new SafeFile(folder.resolve("bag.xlsx")).replace(out -> {
             Path temporary;
             try (Stream<Path> files = Files.list(folder)) {
                 temporary = files.findFirst().orElseThrow();
@@ -74,7 +74,7 @@ class SafeFileTest {
         assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
         Path file = Files.writeString(folder.resolve("bag.xlsx"), "old");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
-        SafeFile.replace(file, out -> out.write(bytes("new")));
+        new SafeFile(file).replace(out -> out.write(bytes("new")));
         assertEquals("rw-r--r--", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
     }
 
@@ -87,7 +87,7 @@ class SafeFileTest {
         } catch (IOException | UnsupportedOperationException noLinks) {
             assumeTrue(false, "no links here");
         }
-        SafeFile.replace(link, out -> out.write(bytes("new")));
+        new SafeFile(link).replace(out -> out.write(bytes("new")));
         assertTrue(Files.isSymbolicLink(link));
         assertEquals("new", Files.readString(file));
     }
@@ -95,8 +95,8 @@ class SafeFileTest {
     @Test
     void replace_existingFile_isKeptAsABackup() throws IOException {
         Path file = folder.resolve("bag.xlsx");
-        assertEquals(Optional.empty(), SafeFile.replace(file, out -> out.write(bytes("one"))));
-        KeptFile kept = SafeFile.replace(file, out -> out.write(bytes("two"))).orElseThrow();
+        assertEquals(Optional.empty(), new SafeFile(file).replace(out -> out.write(bytes("one"))));
+        KeptFile kept = new SafeFile(file).replace(out -> out.write(bytes("two"))).orElseThrow();
         assertEquals("one", Files.readString(kept.backup()));
         assertEquals(0, kept.removed());
     }

@@ -33,7 +33,7 @@ class TemporaryFileTest {
     }
 
     private void tidy() throws IOException {
-        SafeFile.replace(folder.resolve("bag.xlsx"), out -> out.write(bytes("new")));
+        new SafeFile(folder.resolve("bag.xlsx")).replace(out -> out.write(bytes("new")));
     }
 
     @Test
@@ -75,7 +75,7 @@ class TemporaryFileTest {
     /** However old a run's own file looks, a second run in the folder does not take it away. */
     @Test
     void ownFile_whileItIsWritten_survivesAnotherRunInTheFolder() throws IOException {
-        SafeFile.replace(folder.resolve("slow.xlsx"), out -> {
+        new SafeFile(folder.resolve("slow.xlsx")).replace(out -> {
             out.write(bytes("slow"));
             for (Path temporary : temporaries()) {
                 Files.setLastModifiedTime(temporary, LONG_AGO);
@@ -101,7 +101,7 @@ class TemporaryFileTest {
     @Test
     void write_byteByByteAndClosed_isWhole() throws IOException {
         Path file = folder.resolve("bag.xlsx");
-        SafeFile.replace(file, out -> {
+        new SafeFile(file).replace(out -> {
             try (OutputStream closed = out) {
                 for (int value = 0; value < 100_000; value++) {
                     closed.write(value);

@@ -22,7 +22,7 @@ class BallFlightTest {
     static final Air CHECK_AIR = new Air(1.2041, Air.sutherlandViscosityPaS(20));
 
     private static BallFlight check(BallModelKind kind) {
-        return new BallFlight(CHECK_AIR, BallModel.of(kind), BallFlight.GRAVITY_MPS2);
+        return new BallFlight(CHECK_AIR, BallFlight.model(kind), BallFlight.GRAVITY_MPS2);
     }
 
     private static Launch launch(double ballMph, double launchDeg, double rpm) {
@@ -81,7 +81,7 @@ class BallFlightTest {
     void vacuumCarry_isTheParabolas() {
         Air vacuum = new Air(0, Air.sutherlandViscosityPaS(20));
         for (BallModelKind kind : BallModelKind.values()) {
-            Flight flight = new BallFlight(vacuum, BallModel.of(kind), 9.8).fly(launch(150, 12, 3000), 1);
+            Flight flight = new BallFlight(vacuum, BallFlight.model(kind), 9.8).fly(launch(150, 12, 3000), 1);
             assertEquals(186.62, flight.carryM(), 0.005);
             assertEquals(12, flight.landingDeg(), 1e-4);
             assertEquals(Math.pow(150 * MPS_PER_MPH * Math.sin(Math.toRadians(12)), 2) / 19.6, flight.apexM(), 1e-4);
@@ -134,7 +134,7 @@ class BallFlightTest {
     @Test
     void gravityFromEquatorToPole_movesTheCarryByLessThanOneYard() {
         Launch drive = launch(167.7, 10.8, 2599);
-        BallModel model = BallModel.of(BallModelKind.BEARMAN_HARVEY);
+        BallModel model = BallFlight.model(BallModelKind.BEARMAN_HARVEY);
         double standardM = check(BallModelKind.BEARMAN_HARVEY).fly(drive, 1).carryM();
         double equatorM =
                 new BallFlight(CHECK_AIR, model, 9.780325).fly(drive, 1).carryM();
@@ -158,7 +158,7 @@ class BallFlightTest {
     }
 
     private static double fixedStepCarryM(BallFlight flights, Launch launch, double dragRatio) {
-        BallStart start = BallStart.of(launch, 0, 0);
+        BallStart start = BallStart.of(launch);
         FlightEquations equations = flights.equations(start, dragRatio);
         double[] state = BallFlight.state(start, equations.getDimension());
         while (true) {
@@ -250,10 +250,10 @@ class BallFlightTest {
     @Test
     void thinnerAir_carriesADriveFarther() {
         Launch drive = launch(150, 12, 2700);
-        double seaM = new BallFlight(new AirConditions(20, 0, 0.5), BallModelKind.BEARMAN_HARVEY)
+        double seaM = new BallFlight(new AirConditions(20, 0, 0.5, 0, 0), BallModelKind.BEARMAN_HARVEY)
                 .fly(drive, 1)
                 .carryM();
-        double mileM = new BallFlight(new AirConditions(20, 1609, 0.5), BallModelKind.BEARMAN_HARVEY)
+        double mileM = new BallFlight(new AirConditions(20, 1609, 0.5, 0, 0), BallModelKind.BEARMAN_HARVEY)
                 .fly(drive, 1)
                 .carryM();
         assertTrue(mileM > 1.02 * seaM && mileM < 1.12 * seaM, seaM + " " + mileM);

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
+import org.apache.commons.math3.geometry.euclidean.threed.Rotation;
+import org.apache.commons.math3.geometry.euclidean.threed.RotationConvention;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.domain.book.AirConditions;
 import org.bagwright.domain.book.BallModelKind;
@@ -16,6 +18,21 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Flights that leave the vertical plane, and flights in wind. */
 class WindTest {
+    /**
+     * A start off line, or with a tilted spin axis.
+     *
+     * @param startClosedDeg direction of the start, degrees left of the target
+     * @param tiltClosedDeg tilt of the spin axis seen from behind, degrees; positive curves the ball to the left
+     */
+    private static BallStart start(Launch launch, double startClosedDeg, double tiltClosedDeg) {
+        BallStart straight = BallStart.of(launch);
+        Rotation toLeft =
+                new Rotation(Vector3D.PLUS_J, Math.toRadians(startClosedDeg), RotationConvention.VECTOR_OPERATOR);
+        Rotation tilt =
+                new Rotation(Vector3D.PLUS_I, -Math.toRadians(tiltClosedDeg), RotationConvention.VECTOR_OPERATOR);
+        return new BallStart(toLeft.applyTo(straight.ballMps()), toLeft.applyTo(tilt.applyTo(straight.ballRadPerS())));
+    }
+
     private static final double MPS_PER_MPH = 0.44704;
 
     private static BallFlight in(BallModelKind kind, double headMps, double crossMps) {
@@ -40,7 +57,7 @@ class WindTest {
     })
     void stillAirWithoutTilt_carriesAsInThePlane(
             BallModelKind kind, double mph, double deg, double rpm, double carryM) {
-        BallFlight flights = new BallFlight(BallFlightTest.CHECK_AIR, BallModel.of(kind), BallFlight.GRAVITY_MPS2);
+        BallFlight flights = new BallFlight(BallFlightTest.CHECK_AIR, BallFlight.model(kind), BallFlight.GRAVITY_MPS2);
         Flight flight = flights.fly(new Launch(mph * MPS_PER_MPH, deg, rpm), 1);
         assertEquals(carryM, flight.carryM(), 1e-9);
         assertEquals(0, flight.sidewaysClosedM());
@@ -51,7 +68,7 @@ class WindTest {
     @EnumSource(BallModelKind.class)
     void equationsInSpace_areThoseOfThePlaneForAPlainBackspin(BallModelKind kind) {
         BallFlight flights = in(kind, 4, 0);
-        BallStart start = BallStart.of(new Launch(60, 14, 3000), 0, 0);
+        BallStart start = BallStart.of(new Launch(60, 14, 3000));
         double[] plane = new double[FlightEquations.PLANE];
         double[] space = new double[FlightEquations.SPACE];
         flights.equations(start, 0.9).computeDerivatives(0, BallFlight.state(start, FlightEquations.PLANE), plane);
@@ -98,8 +115,8 @@ class WindTest {
             double crossMps = 20 * random.nextDouble() - 10;
             double startDeg = 10 * random.nextDouble() - 5;
             double tiltDeg = 40 * random.nextDouble() - 20;
-            Flight one = in(kind, 3, crossMps).fly(BallStart.of(launch, startDeg, tiltDeg), 1);
-            Flight other = in(kind, 3, -crossMps).fly(BallStart.of(launch, -startDeg, -tiltDeg), 1);
+            Flight one = in(kind, 3, crossMps).fly(start(launch, startDeg, tiltDeg), 1);
+            Flight other = in(kind, 3, -crossMps).fly(start(launch, -startDeg, -tiltDeg), 1);
             assertEquals(one.carryM(), other.carryM(), 1e-9);
             assertEquals(one.sidewaysClosedM(), -other.sidewaysClosedM(), 1e-9);
             assertEquals(one.apexM(), other.apexM(), 1e-9);
@@ -112,9 +129,8 @@ class WindTest {
         Launch drive = new Launch(65, 12, 2700);
         BallFlight still = in(BallModelKind.BEARMAN_HARVEY, 0, 0);
         assertTrue(in(BallModelKind.BEARMAN_HARVEY, 0, 5).fly(drive, 1).sidewaysClosedM() < -5);
-        assertTrue(still.fly(BallStart.of(drive, 0, 10), 1).sidewaysClosedM() > 5);
-        assertEquals(10, BallStart.of(drive, 3, 10).tiltClosedDeg(), 1e-9);
-        assertEquals(3, BallStart.of(drive, 3, 10).startClosedDeg(), 1e-9);
+        assertTrue(still.fly(start(drive, 0, 10), 1).sidewaysClosedM() > 5);
+        assertEquals(3, start(drive, 3, 10).startClosedDeg(), 1e-9);
     }
 
     /** Without tilt, a start off line is only turned: the flight is as far, in that direction. */
@@ -124,7 +140,7 @@ class WindTest {
         Launch drive = new Launch(65, 12, 2700);
         BallFlight still = in(BallModelKind.BEARMAN_HARVEY, 0, 0);
         double straightM = still.fly(drive, 1).carryM();
-        Flight turned = still.fly(BallStart.of(drive, 5, 0), 1);
+        Flight turned = still.fly(start(drive, 5, 0), 1);
         assertEquals(straightM * Math.cos(Math.toRadians(5)), turned.carryM(), 0.005);
         assertEquals(straightM * Math.sin(Math.toRadians(5)), turned.sidewaysClosedM(), 0.005);
     }
@@ -141,7 +157,7 @@ class WindTest {
         for (int i = 0; i < 30; i++) {
             double headMps = 16 * random.nextDouble() - 8;
             double crossMps = 16 * random.nextDouble() - 8;
-            BallStart start = BallStart.of(any(random), 2 * random.nextDouble(), 20 * random.nextDouble() - 10);
+            BallStart start = start(any(random), 2 * random.nextDouble(), 20 * random.nextDouble() - 10);
             Vector3D windMps = new Vector3D(-headMps, 0, crossMps);
             Flight windy = in(kind, headMps, crossMps).fly(start, 1);
             Flight still = in(kind, 0, 0).fly(new BallStart(start.ballMps().subtract(windMps), start.ballRadPerS()), 1);

@@ -3,13 +3,12 @@ package org.bagwright.geometry;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import org.bagwright.domain.book.GapWish;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.bagwright.ClubSketch;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.club.Bend;
-import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
@@ -19,7 +18,6 @@ import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.domain.club.StatedHead;
-import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.option.PoseNumbers;
 
 /** Clubs, sleeves and golfers for the tests of this package. */
@@ -33,12 +31,12 @@ record Bench(ClubKind kind, StatedHead head, double golferLieDeg, double leanDeg
 
     static Bench driver(double loftDeg, double lieDeg, double faceDeg) {
         StatedHead head = new StatedHead(loftDeg, lieDeg, faceDeg, Optional.empty());
-        return new Bench(ClubKind.DRIVER, head, lieDeg, 0, Hand.RIGHT, HeadForm.ASSUMED);
+        return new Bench(ClubKind.DRIVER, head, lieDeg, 0, Hand.RIGHT, ClubSketch.ASSUMED_FORM);
     }
 
     static Bench iron(double loftDeg, double lieDeg) {
         StatedHead head = new StatedHead(loftDeg, lieDeg, 0, Optional.empty());
-        return new Bench(ClubKind.IRON, head, lieDeg, 0, Hand.RIGHT, HeadForm.ASSUMED);
+        return new Bench(ClubKind.IRON, head, lieDeg, 0, Hand.RIGHT, ClubSketch.ASSUMED_FORM);
     }
 
     Bench heldAt(double lieDeg, double leanDeg) {
@@ -55,7 +53,7 @@ record Bench(ClubKind kind, StatedHead head, double golferLieDeg, double leanDeg
     }
 
     Bench soled(double foreAftMm, double heelToeMm, double heightMm) {
-        HeadForm soled = new HeadForm(
+        HeadForm soled = ClubSketch.form(
                 OptionalDouble.empty(),
                 OptionalDouble.of(foreAftMm),
                 OptionalDouble.of(heelToeMm),
@@ -78,42 +76,39 @@ record Bench(ClubKind kind, StatedHead head, double golferLieDeg, double leanDeg
     }
 
     static SleeveSetting rated(String mark, double loftDeg, double lieDeg, double faceDeg, Ring... rings) {
-        return new SleeveSetting(mark, List.of(rings), true, Optional.of(RatedChange.of(loftDeg, lieDeg, faceDeg)));
+        return new SleeveSetting(mark, List.of(rings), true, Optional.of(change(loftDeg, lieDeg, faceDeg)));
+    }
+
+    /**
+     * How far a head of face 0 sits closed on a flat sole, degrees: the limit of great radii at a matched lie without lean.
+     *
+     * @param shaft the shaft in the head frame
+     */
+    static double flatSoleSitsDeg(Vector3D shaft) {
+        return Math.toDegrees(Math.atan2(shaft.getX(), shaft.getY()));
+    }
+
+    /** A rated change of loft, lie and face, degrees. */
+    static RatedChange change(double loftDeg, double lieDeg, double faceDeg) {
+        return new RatedChange(OptionalDouble.of(loftDeg), OptionalDouble.of(lieDeg), OptionalDouble.of(faceDeg));
     }
 
     Club club(Optional<Sleeve> sleeve) {
         Optional<String> today = sleeve.map(value -> value.settings().get(0).mark());
-        return new Club(
-                "G",
-                1,
-                "C",
-                kind,
-                head,
-                OptionalDouble.empty(),
-                sleeve.map(Sleeve::name),
-                today,
-                Bend.NONE,
-                BendRange.NONE,
-                false,
-                List.of(),
-                Targets.NONE,
-                OptionalDouble.of(golferLieDeg),
-                form,
-                "Clubs!A2");
+        return new ClubSketch("G", 1, "C", kind, "Clubs!A2")
+                .head(head)
+                .form(form)
+                .sleeve(sleeve.map(Sleeve::name), today)
+                .golferLieDeg(golferLieDeg)
+                .made();
     }
 
     Golfer golfer() {
-        return new Golfer(
-                "G",
-                hand,
-                new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
-                leanDeg,
-                true,
-                true,
-                SitsRange.ANY,
-                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
-                OptionalInt.empty(),
-                "Golfers!A2");
+        return new GolferSketch("G")
+                .hand(hand)
+                .leanDeg(leanDeg)
+                .keepsShaftAligned(true)
+                .golfer();
     }
 
     ClubGeometry with(Sleeve sleeve) {

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.bagwright.domain.book.Reading;
-import org.bagwright.geometry.FittedClub.CheckedReading;
+import org.bagwright.domain.gauge.GaugedClub;
+import org.bagwright.domain.gauge.GaugedNumber;
+import org.bagwright.domain.gauge.GaugedReading;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Made-up readings with noise, by seed: the truth comes back as often as the error bars say. */
 @Tag("analytic")
 class GaugeFitRecoveryTest {
+    private static final double NORMAL_95 = 1.959963984540054;
     private static final int CASES = 1000;
     private static final double BLUNDER_DEG = 1.5;
 
@@ -33,11 +36,11 @@ class GaugeFitRecoveryTest {
         Tally clock = new Tally();
         for (int i = 0; i < CASES; i++) {
             Gauge truth = Gauge.random(random);
-            FittedClub found = noisyFit(truth, random, noiseDeg, 3 + random.nextInt(6));
-            loft.count(truth.loftDeg(), found.designLoft());
-            lie.count(truth.lieDeg(), found.designLie());
-            bend.count(truth.bendDeg(), found.bend().orElseThrow());
-            clock.count(truth.offsetH(), found.clockOffset().orElseThrow());
+            GaugedClub found = noisyFit(truth, random, noiseDeg, 3 + random.nextInt(6));
+            loft.count(truth.loftDeg(), found.design().loft());
+            lie.count(truth.lieDeg(), found.design().lie());
+            bend.count(truth.bendDeg(), found.sleeve().orElseThrow().bend());
+            clock.count(truth.offsetH(), found.sleeve().orElseThrow().clockOffset());
         }
         loft.assertHonest("loft");
         lie.assertHonest("lie");
@@ -45,7 +48,7 @@ class GaugeFitRecoveryTest {
         clock.assertHonest("clock");
     }
 
-    private static FittedClub noisyFit(Gauge truth, Random random, double noiseDeg, int count) {
+    private static GaugedClub noisyFit(Gauge truth, Random random, double noiseDeg, int count) {
         List<Reading> readings = truth.readings(random, noiseDeg, Gauge.marks(random, count));
         return GaugeFit.fit(Gauge.club(), Optional.of(Gauge.STATED), readings, noiseDeg);
     }
@@ -54,11 +57,11 @@ class GaugeFitRecoveryTest {
         private int determined;
         private int inside;
 
-        void count(double truth, Estimate found) {
+        void count(double truth, GaugedNumber found) {
             if (!found.held()) {
                 determined++;
                 double off = Math.abs(found.valueMeasureUnits() - truth);
-                inside += off <= found.half95MeasureUnits().orElseThrow() ? 1 : 0;
+                inside += off <= NORMAL_95 * found.standardErrorMeasureUnits().orElseThrow() ? 1 : 0;
             }
         }
 
@@ -78,7 +81,7 @@ class GaugeFitRecoveryTest {
             List<Reading> readings = clean(random, count);
             int planted = random.nextInt(count);
             double blunderDeg = random.nextBoolean() ? BLUNDER_DEG : -BLUNDER_DEG;
-            FittedClub found = fit(Gauge.blundered(readings, planted, random.nextBoolean(), blunderDeg));
+            GaugedClub found = fit(Gauge.blundered(readings, planted, random.nextBoolean(), blunderDeg));
             boolean caught = found.readings().get(planted).flagged();
             alone += caught && flags(found) == 1 ? 1 : 0;
         }
@@ -99,17 +102,17 @@ class GaugeFitRecoveryTest {
     @Test
     void fit_leaves_the_flagged_reading_out() {
         List<Reading> readings = new Gauge(9.5, 58, 1.5, 0).readings(new Random(5), 0, 0, 1, 2, 3, 4, 5, 6);
-        FittedClub found = fit(Gauge.blundered(readings, 3, true, BLUNDER_DEG));
+        GaugedClub found = fit(Gauge.blundered(readings, 3, true, BLUNDER_DEG));
         assertTrue(found.readings().get(3).flagged());
         assertEquals(BLUNDER_DEG, found.readings().get(3).loftResidualDeg().orElseThrow(), 1e-6);
-        assertEquals(1.5, found.bend().orElseThrow().valueMeasureUnits(), 1e-6);
+        assertEquals(1.5, found.sleeve().orElseThrow().bend().valueMeasureUnits(), 1e-6);
     }
 
     @Test
     void two_blunders_are_both_flagged() {
         List<Reading> readings = new Gauge(9.5, 58, 1.5, 0).readings(new Random(5), 0, 0, 1, 2, 3, 4, 5, 6, 7);
         List<Reading> one = Gauge.blundered(readings, 1, true, 2.5);
-        FittedClub found = fit(Gauge.blundered(one, 6, false, -2.5));
+        GaugedClub found = fit(Gauge.blundered(one, 6, false, -2.5));
         assertEquals(2, flags(found));
         assertTrue(found.readings().get(1).flagged() && found.readings().get(6).flagged());
     }
@@ -118,11 +121,11 @@ class GaugeFitRecoveryTest {
         return Gauge.random(random).readings(random, GaugeFit.REPEATABILITY_DEG, Gauge.marks(random, count));
     }
 
-    private static FittedClub fit(List<Reading> readings) {
-        return GaugeFit.fit(Gauge.club(), Optional.of(Gauge.STATED), readings);
+    private static GaugedClub fit(List<Reading> readings) {
+        return GaugeFit.fit(Gauge.club(), Optional.of(Gauge.STATED), readings, GaugeFit.REPEATABILITY_DEG);
     }
 
-    private static long flags(FittedClub found) {
-        return found.readings().stream().filter(CheckedReading::flagged).count();
+    private static long flags(GaugedClub found) {
+        return found.readings().stream().filter(GaugedReading::flagged).count();
     }
 }

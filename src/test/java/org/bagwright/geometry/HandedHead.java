@@ -45,16 +45,16 @@ final class HandedHead {
         Vector3D contact = lowest(address);
         double gaugeLieDeg = Math.toDegrees(Math.asin(gauge.applyTo(shaft).getZ()));
         return new PoseNumbers(
-                loftDeg(gauge),
-                gaugeLieDeg,
-                loftDeg(address),
-                closedDeg(address.applyTo(normal)),
-                Math.toDegrees(Math.asin(address.applyTo(edge).getZ() * -1)),
-                0,
-                closedDeg(seat.applyTo(edge).crossProduct(new Vector3D(0, 0, golferSide))),
-                loftDeg(seat),
-                contact.getX(),
-                -golferSide * contact.getY(),
+                new PoseNumbers.Gauge(loftDeg(gauge), gaugeLieDeg),
+                new PoseNumbers.Address(
+                        loftDeg(address),
+                        closedDeg(address.applyTo(normal)),
+                        Math.toDegrees(Math.asin(address.applyTo(edge).getZ() * -1)),
+                        0,
+                        contact.getX(),
+                        -golferSide * contact.getY()),
+                new PoseNumbers.Resting(
+                        closedDeg(seat.applyTo(edge).crossProduct(new Vector3D(0, 0, golferSide))), loftDeg(seat)),
                 0);
     }
 

@@ -67,7 +67,7 @@ class PoseTruthsTest {
     @Test
     void loft_as_it_sits_is_nearly_the_design_loft_at_every_hour() {
         for (double clockH = 0; clockH < 12; clockH += 0.25) {
-            assertEquals(9.5, DRIVER.ring(clockH, 1.7).loftAsItSitsDeg(), 0.1, "hour " + clockH);
+            assertEquals(9.5, DRIVER.ring(clockH, 1.7).resting().loftDeg(), 0.1, "hour " + clockH);
         }
     }
 
@@ -75,17 +75,20 @@ class PoseTruthsTest {
     void lofting_up_sits_closed_and_touches_further_back() {
         PoseNumbers up = DRIVER.ring(3, 1.7);
         PoseNumbers down = DRIVER.ring(9, 1.7);
-        assertTrue(up.sitsClosedDeg() > 3 && up.contactShiftMm() < -6.5);
-        assertTrue(down.sitsClosedDeg() < -3 && down.contactShiftMm() > 6.5);
+        assertTrue(up.sitsClosedDeg() > 3 && up.address().contactShiftMm() < -6.5);
+        assertTrue(down.sitsClosedDeg() < -3 && down.address().contactShiftMm() > 6.5);
     }
 
     /** Toe up by a tilt d: the cap of radius 250 mm touches about 250 sin(d) nearer the heel. */
     @Test
     void upright_setting_lifts_the_toe_and_touches_at_the_heel() {
         PoseNumbers pose = DRIVER.ring(12, 1.7);
-        assertEquals(1.7, pose.soleTiltDeg(), 1e-10);
-        assertEquals(-250 * Math.sin(Math.toRadians(1.7)), pose.contactShiftToToeMm(), 0.05);
-        assertEquals(60 * Math.sin(Math.toRadians(1.7)), SoleForm.toeGapMm(ClubKind.DRIVER, pose.soleTiltDeg()), 1e-9);
+        assertEquals(1.7, pose.address().soleTiltDeg(), 1e-10);
+        assertEquals(-250 * Math.sin(Math.toRadians(1.7)), pose.address().contactShiftToToeMm(), 0.05);
+        assertEquals(
+                60 * Math.sin(Math.toRadians(1.7)),
+                SoleForm.toeGapMm(ClubKind.DRIVER, pose.address().soleTiltDeg()),
+                1e-9);
     }
 
     @ParameterizedTest
@@ -99,7 +102,7 @@ class PoseTruthsTest {
                 .pose(new Choice(Optional.empty(), Bend.NONE));
         assertEquals(9.5, pose.gaugeLoftDeg(), 1e-10);
         assertEquals(58, pose.gaugeLieDeg(), 1e-10);
-        assertEquals(design.loftDeg(), pose.loftAsItSitsDeg(), 1e-8);
+        assertEquals(design.loftDeg(), pose.resting().loftDeg(), 1e-8);
         assertEquals(faceDeg, pose.sitsClosedDeg(), 1e-8);
     }
 
@@ -123,7 +126,7 @@ class PoseTruthsTest {
     @Test
     void forward_lean_takes_its_angle_off_the_loft() {
         PoseNumbers pose = Bench.iron(34, 62).heldAt(62, 5).glued().pose(Bench.bent(0, 0));
-        assertEquals(29, pose.addressLoftDeg(), 0.1);
+        assertEquals(29, pose.address().loftDeg(), 0.1);
         assertEquals(34, pose.gaugeLoftDeg(), 1e-10);
     }
 

@@ -40,11 +40,11 @@ class PublishedPosesTest {
         PoseNumbers pose = Bench.driver(9.5, 58).soled(200, 250, 30).ring(clockH, 1.7);
         assertEquals(gaugeLoftDeg, pose.gaugeLoftDeg(), FOUR_DECIMALS);
         assertEquals(gaugeLieDeg, pose.gaugeLieDeg(), FOUR_DECIMALS);
-        assertEquals(addressLoftDeg, pose.addressLoftDeg(), FOUR_DECIMALS);
-        assertEquals(faceHeadingDeg, pose.faceHeadingDeg(), FOUR_DECIMALS);
+        assertEquals(addressLoftDeg, pose.address().loftDeg(), FOUR_DECIMALS);
+        assertEquals(faceHeadingDeg, pose.address().faceHeadingDeg(), FOUR_DECIMALS);
         assertEquals(sitsDeg, pose.sitsClosedDeg(), THREE_DECIMALS);
-        assertEquals(loftAsItSitsDeg, pose.loftAsItSitsDeg(), THREE_DECIMALS);
-        assertEquals(contactShiftMm, pose.contactShiftMm(), TWO_DECIMALS);
+        assertEquals(loftAsItSitsDeg, pose.resting().loftDeg(), THREE_DECIMALS);
+        assertEquals(contactShiftMm, pose.address().contactShiftMm(), TWO_DECIMALS);
     }
 
     /** Face heading of a club whose lie is 2 degrees too upright, leading edge square [own]. */
@@ -52,8 +52,8 @@ class PublishedPosesTest {
     @CsvSource({"10, 0.353", "20, 0.728", "30, 1.154", "40, 1.677", "50, 2.382", "60, 3.459"})
     void lie_two_degrees_upright_points_the_face_closed(double loftDeg, double headingDeg) {
         PoseNumbers pose = Bench.iron(loftDeg, 64).heldAt(62, 0).glued().pose(Bench.bent(0, 0));
-        assertEquals(headingDeg, pose.faceHeadingDeg(), THREE_DECIMALS);
-        assertEquals(2, pose.soleTiltDeg(), 1e-9);
+        assertEquals(headingDeg, pose.address().faceHeadingDeg(), THREE_DECIMALS);
+        assertEquals(2, pose.address().soleTiltDeg(), 1e-9);
     }
 
     /**
@@ -64,13 +64,13 @@ class PublishedPosesTest {
     @CsvSource({"57, 0.65", "58, 0.62", "60, 0.58"})
     void turning_about_the_shaft_trades_loft_for_face(double lieDeg, double ratio) {
         HeadDesign head = new HeadDesign(9.5, lieDeg, 0);
-        var held = Poses.heldShaft(lieDeg, 0);
-        var square = Poses.address(head, head.shaft(Tilt.STRAIGHT), held).turn();
+        var held = AddressPose.heldShaft(lieDeg, 0);
+        HeadPose square = AddressPose.of(head, head.shaft(Tilt.STRAIGHT), held).pose();
         double stepRad = Math.toRadians(0.01);
-        var closed = Poses.turned(square, held, stepRad);
-        var open = Poses.turned(square, held, -stepRad);
-        double lost = Poses.loftDeg(head, open) - Poses.loftDeg(head, closed);
-        double turned = Poses.faceHeadingDeg(head, closed) - Poses.faceHeadingDeg(head, open);
+        HeadPose closed = square.turned(held, stepRad);
+        HeadPose open = square.turned(held, -stepRad);
+        double lost = open.loftDeg() - closed.loftDeg();
+        double turned = closed.faceHeadingDeg() - open.faceHeadingDeg();
         assertEquals(ratio, lost / turned, TWO_DECIMALS);
     }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.RatedChange;
@@ -58,9 +59,9 @@ class RatedSleeveTest {
     void loft_as_it_sits_follows_the_rated_face() {
         double misfitDeg = GEOMETRY.ratedFaceMisfitDeg("up").orElseThrow();
         Sleeve honest = Bench.sleeve(Bench.rated("up", 1.5, 0.2, 2 - misfitDeg));
-        double fittedDeg = CLOSED.with(honest).pose(Bench.at("up")).loftAsItSitsDeg();
+        double fittedDeg = CLOSED.with(honest).pose(Bench.at("up")).resting().loftDeg();
         double expectedDeg = fittedDeg - misfitDeg / Math.tan(Math.toRadians(58));
-        assertEquals(expectedDeg, GEOMETRY.pose(Bench.at("up")).loftAsItSitsDeg(), 0.02);
+        assertEquals(expectedDeg, GEOMETRY.pose(Bench.at("up")).resting().loftDeg(), 0.02);
     }
 
     @Test
@@ -133,8 +134,12 @@ class RatedSleeveTest {
 
     /** A blank face change leaves how the head sits to the geometry; beside rings alone it turns only the face. */
     @Test
-    void table_without_a_face_leaves_the_seat_to_the_geometry() {
-        SleeveSetting open = new SleeveSetting("open", List.of(), true, Optional.of(RatedChange.of(1.5, 0.2)));
+    void table_without_a_face_leaves_how_it_sits_to_the_geometry() {
+        SleeveSetting open = new SleeveSetting(
+                "open",
+                List.of(),
+                true,
+                Optional.of(new RatedChange(OptionalDouble.of(1.5), OptionalDouble.of(0.2), OptionalDouble.empty())));
         SleeveSetting faceOnly = new SleeveSetting(
                 "face",
                 List.of(new Ring(3, 1)),
@@ -144,7 +149,8 @@ class RatedSleeveTest {
                 Bench.driver(9.5, 58).with(Bench.sleeve(open, faceOnly, Bench.ringed("ring", true, new Ring(3, 1))));
         assertTrue(geometry.ratedFaceMisfitDeg("open").isEmpty());
         PoseNumbers seated = geometry.pose(Bench.at("open"));
-        assertEquals(geometry.flatSoleSitsDeg(Bench.at("open")), seated.sitsClosedDeg(), 0.1);
+        Vector3D shaft = geometry.design().shaftFor(new GaugeReading(seated.gaugeLoftDeg(), seated.gaugeLieDeg()));
+        assertEquals(Bench.flatSoleSitsDeg(shaft), seated.sitsClosedDeg(), 0.1);
         PoseNumbers face = geometry.pose(Bench.at("face"));
         PoseNumbers ring = geometry.pose(Bench.at("ring"));
         assertEquals(ring.gaugeLoftDeg(), face.gaugeLoftDeg(), 1e-12);

@@ -27,6 +27,7 @@ final class LiveRow {
         number(live, row, "Live sits [deg closed]", carried.map(made -> made.pose()
                 .sitsClosedDeg()));
         number(live, row, "Live contact shift [mm forward]", carried.map(made -> made.pose()
+                .address()
                 .contactShiftMm()));
         number(live, row, "Live shaft turn [deg]", carried.map(made -> made.pose()
                 .shaftTurnDeg()));

@@ -61,7 +61,7 @@ class PlanAuditTest {
                 planned.spreads());
         PlanDisagreement told = assertThrows(
                 PlanDisagreement.class, () -> PlanAudit.check(with(BagResult.of(bag.options(), bag.today(), wrong))));
-        assertTrue(told.getMessage().contains("Golfer A: the penalty planned is told as"), told.getMessage());
+        assertTrue(told.getMessage().contains("Golfer A: the penalty planned is shown as"), told.getMessage());
     }
 
     /** The numbers of two settings of the driver changed places, as a slip in a table would do it. */
@@ -81,6 +81,7 @@ class PlanAuditTest {
                         taken.setup()
                                 .map(setup -> new ClubSetup(
                                         right.club(),
+                                        setup.wishes(),
                                         right.choice(),
                                         setup.pose(),
                                         setup.deliveredFaceDeg(),
@@ -93,18 +94,14 @@ class PlanAuditTest {
                         right.takes()));
         PlanDisagreement told =
                 assertThrows(PlanDisagreement.class, () -> PlanAudit.check(with(withFirst(bag, driver, options))));
-        assertTrue(told.getMessage().contains("come out otherwise when computed once more"), told.getMessage());
+        assertTrue(told.getMessage().contains("differ when computed again"), told.getMessage());
     }
 
     private static BagResult withFirst(BagResult bag, SlotOptions slot, List<Option> options) {
         List<SlotOptions> slots = new ArrayList<>(bag.options().slots());
         slots.set(0, new SlotOptions(slot.slot(), slot.clubs(), options, slot.todayIndex(), slot.openIndexes()));
         BagOptions changed = new BagOptions(
-                bag.golfer(),
-                slots,
-                bag.options().gapWishM(),
-                bag.options().gapAim(),
-                bag.options().spreadAim());
+                bag.golfer(), slots, bag.options().gapWishM(), bag.options().aims());
         return BagResult.of(changed, bag.today(), bag.planned());
     }
 }

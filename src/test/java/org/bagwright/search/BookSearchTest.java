@@ -11,13 +11,14 @@ import java.util.OptionalDouble;
 import java.util.function.LongFunction;
 import java.util.function.Predicate;
 import java.util.stream.LongStream;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.StockItem;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.search.model.SearchLimits;
@@ -100,7 +101,7 @@ class BookSearchTest {
                 book -> anyOption(book, Option::isEmpty),
                 book -> book.bags().size() > 1 && stockBinds(book),
                 book -> anyBag(book, bag -> bag.mostChanges().isPresent()),
-                book -> anyOption(book, option -> option.terms().hardBreaks() > 0),
+                book -> anyOption(book, option -> option.terms().totalBreaks() > 0),
                 book -> anyBag(book, bag -> bag.gapAim().must()),
                 book -> anyBag(book, bag -> bag.spreadAim().must()),
                 book -> anyBag(book, bag -> bag.spreadAim().importancePoints() > 0),
@@ -144,7 +145,7 @@ class BookSearchTest {
         if (takenItem >= 0) {
             takes.set(takenItem, 1);
         }
-        OwnTerms terms = new OwnTerms(0, 0, 0, 0, 6 - gainPoints, 0, 0);
+        Terms terms = Terms.of(Measure.SWINGWEIGHT, 6 - gainPoints, 0);
         return TestBooks.with(TestBags.option(150, takenItem < 0 ? 0 : 1, terms, true), Optional.empty(), takes);
     }
 

@@ -9,7 +9,6 @@ import java.util.concurrent.locks.LockSupport;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BookPlan;
-import org.bagwright.search.model.Effort;
 import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.TestBooks;
 import org.bagwright.search.score.Cost;
@@ -28,9 +27,14 @@ class UnfinishedSearchTest {
     private int unproven;
     private int worse;
 
-    private static Effort any(Random random) {
-        return new Effort(
-                upTo(random, 1_000_000), upTo(random, 100_000), 1 + upTo(random, 300), EnvironmentMode.REPRODUCIBLE);
+    private static BagSearch any(long seed, double mostS, Random random) {
+        return new BagSearch(new SearchLimits(
+                seed,
+                mostS,
+                upTo(random, 1_000_000),
+                upTo(random, 100_000),
+                1 + upTo(random, 300),
+                EnvironmentMode.REPRODUCIBLE));
     }
 
     /** As likely small as large, on a logarithmic scale; 0 too. */
@@ -66,8 +70,7 @@ class UnfinishedSearchTest {
     void plan_withAnyLimitOfStepsTellsTheTruth() {
         Random random = new Random(1);
         for (long seed = 0; seed < BOOKS; seed++) {
-            assertTrueStatements(
-                    "book " + seed, TestBooks.small(seed), new BagSearch(new SearchLimits(seed, LONG_S), any(random)));
+            assertTrueStatements("book " + seed, TestBooks.small(seed), any(seed, LONG_S, random));
         }
         assertTrue(unproven > 10, "unproven " + unproven);
         assertTrue(unproven < BOOKS - 10, "unproven " + unproven);
@@ -79,8 +82,7 @@ class UnfinishedSearchTest {
         Random random = new Random(2);
         for (long seed = 0; seed < BOOKS; seed++) {
             double mostS = 1e-6 * (1 + upTo(random, 30_000));
-            assertTrueStatements(
-                    "book " + seed, TestBooks.rich(seed), new BagSearch(new SearchLimits(seed, mostS), any(random)));
+            assertTrueStatements("book " + seed, TestBooks.rich(seed), any(seed, mostS, random));
         }
     }
 
@@ -88,7 +90,7 @@ class UnfinishedSearchTest {
     void plan_stoppedAtAnyMomentTellsTheTruth() throws InterruptedException {
         Random random = new Random(3);
         for (long seed = 0; seed < BOOKS; seed++) {
-            BagSearch search = new BagSearch(new SearchLimits(seed, LONG_S), any(random));
+            BagSearch search = any(seed, LONG_S, random);
             long waitNs = 1_000 * upTo(random, 30_000);
             Thread stopping = new Thread(() -> {
                 LockSupport.parkNanos(waitNs);

@@ -75,7 +75,7 @@ class BadFileTest {
             old.createSheet("Golfers").createRow(0).createCell(0).setCellValue("Golfer");
             old.write(bytes);
         }
-        assertProblem(file(bytes.toByteArray()), "the old .xls kind");
+        assertProblem(file(bytes.toByteArray()), "an old .xls file");
     }
 
     @Test

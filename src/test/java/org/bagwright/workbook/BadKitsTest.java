@@ -29,7 +29,8 @@ class BadKitsTest {
                 .row("Front: 12 g", -1);
         assertEquals(
                 List.of(
-                        "Weights!C3: port must be there once in a weighting, found \"A\" of \"Front: Light\" again, first in"
+                        "Weights!C3: port must appear only once in a weighting, found \"A\" of \"Front: Light\""
+                                + " again, first in"
                                 + " Weights!C2.",
                         "Clubs!H2: weighting must be one of the kit \"Front\", found \"Hevy\"; expected \"Light\" or"
                                 + " \"Heavy\". Maybe \"Heavy\"?",

@@ -95,9 +95,8 @@ class BalanceColumnsTest {
     void headInertia_isBoundedByTheAssumedMass() {
         iron("Length", 37, "Head inertia", 10887);
         assertEquals(
-                List.of(
-                        "Clubs!AF2: head inertia must be 67.5 to 10887 g cm2 for a head of 270 g, as assumed, and at most"
-                                + " 127 mm from heel to toe, found 10888. Maybe 1088.8?"),
+                List.of("Clubs!AF2: head inertia must be 67.5 to 10887 g cm2 for a head of 270 g (assumed) and at most"
+                        + " 127 mm from heel to toe, found 10888. Maybe 1088.8?"),
                 ironWith("Length", 37, "Head inertia", 10888).problems());
     }
 

@@ -51,9 +51,8 @@ class CandidatesTest {
     @Test
     void twoRowsInTheBag_areAProblemAtTheSecond() {
         assertEquals(
-                List.of(
-                        "Clubs!P4: a slot must have one club in the bag today, found yes again, first in Clubs!P3; expected"
-                                + " no here or there."),
+                List.of("Clubs!P4: a slot must have one club in the bag today, found yes again, first in Clubs!P3;"
+                        + " expected no in one of them."),
                 threeForOneSlot(null, "yes", "yes").problems());
     }
 
@@ -67,9 +66,8 @@ class CandidatesTest {
     @Test
     void twoPinnedRows_areAProblemAtTheSecond() {
         assertEquals(
-                List.of(
-                        "Clubs!Q3: a slot must have one pinned club at most, found yes again, first in Clubs!Q2; expected no"
-                                + " here or there."),
+                List.of("Clubs!Q3: a slot must have at most one pinned club, found yes again, first in Clubs!Q2;"
+                        + " expected no in one of them."),
                 threeForOneSlot(null, null, null)
                         .set(cell("Pinned", 2), "yes")
                         .set(cell("Pinned", 3), "yes")
@@ -81,9 +79,8 @@ class CandidatesTest {
         TestBook book = threeForOneSlot(null, null, null).set(cell("Pinned", 3), "yes");
         assertTrue(book.book().clubs().get(1).pinned());
         assertEquals(
-                List.of(
-                        "Clubs!Q3: the club \"5 wood\" is pinned but not in the bag today; the plan takes it as this row"
-                                + " says."),
+                List.of("Clubs!Q3: the club \"5 wood\" is pinned but not in the bag today; the plan uses it as this row"
+                        + " says."),
                 book.lines(Message.Severity.WARNING));
         assertEquals(
                 List.of(),

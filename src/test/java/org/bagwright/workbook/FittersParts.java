@@ -5,7 +5,7 @@ import java.util.Deque;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.w3c.dom.Element;
 
 /** The parts of a planned book that one comes to without going through a result sheet. */
@@ -15,7 +15,7 @@ final class FittersParts {
     static Set<String> of(BookPackage book) {
         Set<String> results = BookPackage.all(book.xml("xl/workbook.xml").getDocumentElement(), "sheet").stream()
                 .map(sheet -> sheet.getAttribute("name"))
-                .filter(ResultSheets.NAMES::contains)
+                .filter(ResultSheet.NAMES::contains)
                 .map(book::sheet)
                 .collect(Collectors.toSet());
         Set<String> reached = new TreeSet<>();

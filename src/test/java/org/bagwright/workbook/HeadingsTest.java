@@ -35,9 +35,8 @@ class HeadingsTest {
                 .rowAt(10, 0, "Golfer", "Hand")
                 .row("Ann");
         assertEquals(
-                List.of(
-                        "Golfers: the sheet has no headings, found none of its own in the first 10 rows; expected Golfer,"
-                                + " Hand, Driver speed, Iron speed, Shaft lean, Squares face ..."),
+                List.of("Golfers: no headings found in the first 10 rows; expected Golfer,"
+                        + " Hand, Driver speed, Iron speed, Shaft lean, Squares face ..."),
                 late.problems());
     }
 
@@ -58,10 +57,10 @@ class HeadingsTest {
                 .set("Shots!D2", 225)
                 .book();
         assertEquals(42, book.golfers().get(0).speeds().driverMps().orElseThrow(), 1e-12);
-        assertEquals(1.15, book.clubs().get(0).lengthM().orElseThrow(), 1e-12);
+        assertEquals(1.15, book.clubs().get(0).parts().lengthM().orElseThrow(), 1e-12);
         assertEquals(7 * 0.028349523125, book.clubs().get(0).form().massKg().orElseThrow(), 1e-12);
-        assertEquals(200, book.shots().get(0).carryM().orElseThrow(), 1e-12);
-        assertEquals(62.5, book.shots().get(0).ballSpeedMps().orElseThrow(), 1e-12);
+        assertEquals(200, book.shots().get(0).measured().carryM().orElseThrow(), 1e-12);
+        assertEquals(62.5, book.shots().get(0).measured().ballSpeedMps().orElseThrow(), 1e-12);
     }
 
     @Test
@@ -83,7 +82,7 @@ class HeadingsTest {
                 .set("Clubs!G4", 94)
                 .book();
         assertEquals(1, book.clubs().get(0).head().faceDeg());
-        assertEquals(1.15, book.clubs().get(0).lengthM().orElseThrow(), 1e-12);
+        assertEquals(1.15, book.clubs().get(0).parts().lengthM().orElseThrow(), 1e-12);
     }
 
     @Test
@@ -99,7 +98,7 @@ class HeadingsTest {
     @Test
     void sameHeadingTwice_isAProblem() {
         assertEquals(
-                List.of("Clubs!K1: the column Loft is there twice, first in Clubs!E1; expected once."),
+                List.of("Clubs!K1: the column Loft appears twice, first in Clubs!E1; expected once."),
                 TestBook.sound().set("Clubs!K1", "loft").problems());
     }
 
@@ -124,7 +123,7 @@ class HeadingsTest {
     @Test
     void closeHeadingOfAnOtherColumn_isAWarningAndIsNotRead() {
         TestBook book = TestBook.sound().set("Clubs!G1", "Lenght");
-        assertTrue(book.book().clubs().get(0).lengthM().isEmpty());
+        assertTrue(book.book().clubs().get(0).parts().lengthM().isEmpty());
         assertTrue(book.lines(Message.Severity.WARNING)
                 .contains("Clubs!G1: no column is called \"Lenght\", so it is not read. Maybe \"Length\"?"));
         assertTrue(book.lines(Message.Severity.MISSING)
@@ -179,7 +178,7 @@ class HeadingsTest {
     void contentWithoutHeadings_isAProblemOfTheSheet() {
         TestBook book = TestBook.sound().without("Aims").sheet("Aims").row("gap", 3, 2);
         assertEquals(
-                List.of("Aims: the sheet has no headings, found none of its own in the first 10 rows; expected Measure,"
+                List.of("Aims: no headings found in the first 10 rows; expected Measure,"
                         + " Tolerance, Importance, Must ..."),
                 book.problems());
     }

@@ -145,9 +145,9 @@ class OtherTripsTest {
         Terminal one = Terminal.run("plan", claims);
         Terminal other = Terminal.run("plan", denies);
         assertEquals(3, one.code());
-        assertTrue(one.err().contains("without macros") && one.err().contains("rename it plain.xlsx"), one.err());
+        assertTrue(one.err().contains("without macros") && one.err().contains("Rename it plain.xlsx"), one.err());
         assertEquals(3, other.code());
-        assertTrue(other.err().contains("with macros") && other.err().contains("rename it macros.xlsm"), other.err());
+        assertTrue(other.err().contains("with macros") && other.err().contains("Rename it macros.xlsm"), other.err());
     }
 
     @Test

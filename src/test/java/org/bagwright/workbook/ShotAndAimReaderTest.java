@@ -27,12 +27,12 @@ class ShotAndAimReaderTest {
         Shot shot = TestBook.sound().set("Shots!B2", "DRIVER").book().shots().get(0);
         assertEquals("Ann", shot.golfer());
         assertEquals("Driver", shot.club());
-        assertEquals(95 * 0.44704, shot.headSpeedMps().orElseThrow(), 1e-12);
-        assertEquals(140 * 0.44704, shot.ballSpeedMps().orElseThrow(), 1e-12);
-        assertEquals(OptionalDouble.of(12), shot.launchDeg());
-        assertEquals(OptionalDouble.of(2700), shot.spinRpm());
-        assertEquals(OptionalDouble.of(1), shot.attackDeg());
-        assertEquals(225 * 0.9144, shot.carryM().orElseThrow(), 1e-12);
+        assertEquals(95 * 0.44704, shot.measured().headSpeedMps().orElseThrow(), 1e-12);
+        assertEquals(140 * 0.44704, shot.measured().ballSpeedMps().orElseThrow(), 1e-12);
+        assertEquals(OptionalDouble.of(12), shot.measured().launchDeg());
+        assertEquals(OptionalDouble.of(2700), shot.measured().spinRpm());
+        assertEquals(OptionalDouble.of(1), shot.measured().attackDeg());
+        assertEquals(225 * 0.9144, shot.measured().carryM().orElseThrow(), 1e-12);
         assertEquals("Shots!B2", shot.cell());
     }
 
@@ -49,7 +49,7 @@ class ShotAndAimReaderTest {
                 List.of(
                         "Shots!A2: golfer must be a name on the sheet Golfers, found \"Bob\".",
                         "Shots!B3: club must be one of \"Ann\" on the sheet Clubs, found \"Drivr\". Maybe \"Driver\"?",
-                        "Shots!B4: a shot must say something, found nothing measured; expected at least one of Ball speed,"
+                        "Shots!B4: the shot has no measured value; expected at least one of Ball speed,"
                                 + " Launch, Spin, Carry.",
                         "Shots!F5: spin must be 0 to 16000 rpm, found 27000. Maybe 2700?",
                         "Shots!H5: carry must be a number in yd, found \"long\"."),

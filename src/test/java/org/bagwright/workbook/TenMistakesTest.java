@@ -64,8 +64,7 @@ class TenMistakesTest {
     void tenMistakesInOneBook_saidInPlainWords() {
         assertEquals(
                 List.of(
-                        "Golfers!A2: the sheet has no golfer, found no filled row under the headings; expected a name"
-                                + " here.",
+                        "Golfers!A2: No golfer: every row under the headings is empty. Enter a name" + " here.",
                         "Clubs!E2: loft must be a number in degrees, found \"ten and a half\".",
                         "Clubs!I3: sleeve must be a name on the sheet Sleeves, found \"Two degre\". Maybe \"Two"
                                 + " degree\"?",
@@ -83,14 +82,14 @@ class TenMistakesTest {
     @Test
     void missingNeededSheet_isAProblemAtItsName() {
         assertEquals(
-                List.of("Sleeves: the sheet is missing; the sheet Clubs names a sleeve, whose settings stand there."),
+                List.of("Sleeves: the sheet is missing; the sheet Clubs names a sleeve, and its settings belong"
+                        + " there."),
                 TestBook.sound().without("Sleeves").problems());
         assertEquals(
-                List.of("Golfers: the sheet is missing; every golfer has a row there. Maybe the sheet \"Golfrs\" is"
-                        + " meant?"),
+                List.of("Golfers: the sheet is missing; every golfer needs a row there. Maybe the sheet \"Golfrs\"?"),
                 TestBook.sound().rename("Golfers", "Golfrs").problems());
         assertEquals(
-                List.of("Clubs: the sheet is missing; every club has a row there."),
+                List.of("Clubs: the sheet is missing; every club needs a row there."),
                 TestBook.sound().without("Clubs").problems());
     }
 }

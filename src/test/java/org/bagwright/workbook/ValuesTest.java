@@ -42,7 +42,8 @@ class ValuesTest {
             value = {"43 in|43", "43\"|43", "43 1/2|43.5", "43 1/2 in|43.5", "1092.2 mm|43", "109,22 cm|43"})
     void lengthWithItsUnit_isReadInThatUnit(String typed, double expectedIn) {
         Book book = TestBook.sound().set("Clubs!G2", typed).book();
-        assertEquals(expectedIn * M_PER_IN, book.clubs().get(0).lengthM().orElseThrow(), 1e-12);
+        assertEquals(
+                expectedIn * M_PER_IN, book.clubs().get(0).parts().lengthM().orElseThrow(), 1e-12);
     }
 
     @ParameterizedTest
@@ -65,7 +66,8 @@ class ValuesTest {
             assertEquals(List.of("Shots!F2"), book.problemCells());
         } else {
             assertEquals(
-                    OptionalDouble.of(expectedRpm), book.book().shots().get(0).spinRpm());
+                    OptionalDouble.of(expectedRpm),
+                    book.book().shots().get(0).measured().spinRpm());
         }
     }
 
@@ -168,8 +170,8 @@ class ValuesTest {
                 .set("Clubs!I2", "1")
                 .set("Clubs!I3", 2)
                 .book();
-        assertEquals("1", book.clubs().get(0).setting().orElseThrow());
-        assertEquals("2", book.clubs().get(1).setting().orElseThrow());
+        assertEquals("1", book.clubs().get(0).today().setting().orElseThrow());
+        assertEquals("2", book.clubs().get(1).today().setting().orElseThrow());
         assertEquals("1", book.sleeves().get(0).settings().get(0).mark());
     }
 

@@ -2,6 +2,8 @@ package org.bagwright.planning.options;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import org.bagwright.ClubSketch;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.club.BendRange;
@@ -57,32 +59,13 @@ public final class BenchBag {
                 read.aims(),
                 List.of(golfer),
                 clubs,
-                read.sleeves(),
-                read.kits(),
-                read.stock(),
-                read.shots(),
+                read.equipment(),
+                new Book.Measurements(read.shots(), List.of(), Set.of()),
                 List.of(),
-                java.util.Set.of(),
                 List.of());
     }
 
     private static Club bendable(Club club, double limitDeg) {
-        return new Club(
-                club.golfer(),
-                club.slot(),
-                club.name(),
-                club.kind(),
-                club.head(),
-                club.lengthM(),
-                club.sleeve(),
-                club.setting(),
-                club.todayBend(),
-                new BendRange(limitDeg, 0.5),
-                club.pinned(),
-                club.allowed(),
-                club.targets(),
-                club.golferLieDeg(),
-                club.form(),
-                club.cell());
+        return ClubSketch.like(club).bends(new BendRange(limitDeg, 0.5)).made();
     }
 }

@@ -89,7 +89,7 @@ public final class CpSatBag {
 
     private void limits() {
         bag.mostChanges().ifPresent(most -> model.addLessOrEqual(sum(ExactOption::changes), most));
-        model.addLessOrEqual(sum(option -> option.carried() ? 1 : 0), PenaltyRules.MOST_CLUBS);
+        model.addLessOrEqual(sum(option -> option.needs().carried() ? 1 : 0), PenaltyRules.MOST_CLUBS);
     }
 
     /** The sum over the options taken of all slots. */
@@ -164,8 +164,8 @@ public final class CpSatBag {
         Literal arc = neighbours(from, to);
         long most = mostOff(from, to);
         IntVar off = model.newIntVar(-most, most, "");
-        LinearExprBuilder wished = sum(from, option -> option.flies() ? units(option.carryM() - option.wishM()) : 0);
-        add(wished, to, option -> option.flies() ? units(option.carryM()) : 0, -1);
+        LinearExprBuilder wished = sum(from, flying(flight -> units(flight.carryM() - flight.wishM())));
+        add(wished, to, flying(flight -> units(flight.carryM())), -1);
         model.addEquality(off, wished).onlyEnforceIf(arc);
         if (bag.gapAim().importancePoints() > 0) {
             penalty.add(square(off, most));
@@ -185,16 +185,21 @@ public final class CpSatBag {
 
     /** The most by which any gap between clubs of two slots differs from its wish. */
     private long mostOff(int from, int to) {
-        LongSummaryStatistics wished = flying(from)
-                .mapToLong(option -> units(option.carryM() - option.wishM()))
+        LongSummaryStatistics wished = flights(from)
+                .mapToLong(flight -> units(flight.carryM() - flight.wishM()))
                 .summaryStatistics();
         LongSummaryStatistics next =
-                flying(to).mapToLong(option -> units(option.carryM())).summaryStatistics();
+                flights(to).mapToLong(flight -> units(flight.carryM())).summaryStatistics();
         return Math.max(Math.abs(wished.getMax() - next.getMin()), Math.abs(wished.getMin() - next.getMax()));
     }
 
-    private Stream<ExactOption> flying(int slot) {
-        return bag.slots().get(slot).stream().filter(ExactOption::flies);
+    private Stream<ExactOption.Flight> flights(int slot) {
+        return bag.slots().get(slot).stream().flatMap(option -> option.flight().stream());
+    }
+
+    /** A number of the options that fly; 0 for the others. */
+    private static ToLongFunction<ExactOption> flying(ToLongFunction<ExactOption.Flight> number) {
+        return option -> option.flight().stream().mapToLong(number).sum();
     }
 
     private IntVar square(IntVar number, long most) {
@@ -218,9 +223,8 @@ public final class CpSatBag {
     /** A club that carries no further than the next breaks 1000 and one for each millimetre missing. */
     private void falling(int from, int to, Literal arc) {
         double mm = 1e-3;
-        LinearExprBuilder micrometres =
-                sum(from, option -> option.flies() ? Math.round(option.carryM() / mm * 1e3) : 0);
-        add(micrometres, to, option -> option.flies() ? Math.round(option.carryM() / mm * 1e3) : 0, -1);
+        LinearExprBuilder micrometres = sum(from, flying(flight -> Math.round(flight.carryM() / mm * 1e3)));
+        add(micrometres, to, flying(flight -> Math.round(flight.carryM() / mm * 1e3)), -1);
         LinearArgument gap = micrometres.build();
         BoolVar falls = model.newBoolVar("");
         model.addGreaterOrEqual(gap, 1).onlyEnforceIf(new Literal[] {arc, falls.not()});

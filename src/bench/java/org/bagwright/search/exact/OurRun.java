@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.ExactEnumeration;
+import org.bagwright.search.score.PenaltyRules;
 import org.bagwright.search.score.Solved;
 import org.bagwright.search.team.ExactSearch;
 
@@ -11,7 +12,8 @@ import org.bagwright.search.team.ExactSearch;
 public final class OurRun {
     private static final int THREADS = 2;
 
-    private Cost last;
+    private long lastBreaks;
+    private double lastPoints = Double.NaN;
     private double lastS;
 
     private OurRun() {}
@@ -21,25 +23,32 @@ public final class OurRun {
     }
 
     private Solved run(ExactProblem problem, double capS) {
-        ExactLimits limits = new ExactLimits(Long.MAX_VALUE, capS, THREADS, () -> false, this::told);
-        ExactResult result = ExactSearch.book(problem, limits);
+        SearchClock clock = new SearchClock(capS);
+        clock.onProgress(this::report);
+        ExactResult result = new ExactSearch(clock, THREADS).best(problem, Long.MAX_VALUE);
+        double elapsedS = clock.elapsedS();
         Cost cost = ExactEnumeration.cost(result.chosen(), problem);
         if (!cost.equals(result.cost())) {
-            throw new IllegalStateException("told " + result.cost() + ", costs " + cost);
+            throw new IllegalStateException("reported " + result.cost() + ", costs " + cost);
         }
         boolean asFew =
                 result.bound().excess() == cost.excess() && result.bound().breaks() == cost.breaks();
         return new Solved(
                 cost,
                 asFew ? OptionalLong.of(result.bound().micropoints()) : OptionalLong.empty(),
-                cost.equals(last) ? lastS : result.elapsedS(),
-                result.proven() ? OptionalDouble.of(result.elapsedS()) : OptionalDouble.empty(),
+                reported(cost) ? lastS : elapsedS,
+                result.proven() ? OptionalDouble.of(elapsedS) : OptionalDouble.empty(),
                 "");
     }
 
-    private void told(Cost best, Cost bound, double elapsedS) {
-        if (!best.equals(last)) {
-            last = best;
+    private boolean reported(Cost cost) {
+        return lastBreaks == cost.toldBreaks() && lastPoints == PenaltyRules.points(cost.micropoints());
+    }
+
+    private void report(long breaks, double points, double bound, double elapsedS) {
+        if (breaks != lastBreaks || points != lastPoints) {
+            lastBreaks = breaks;
+            lastPoints = points;
             lastS = elapsedS;
         }
     }

@@ -4,33 +4,31 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
+import java.util.Set;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactOption;
 import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.score.PenaltyRules;
 
 /** A problem of the exact search as clubs of a book, so that the planner's constraints score the very same numbers. */
-final class PlannerBook {
+public final class PlannerBook {
     private PlannerBook() {}
 
     /**
-     * An empty bench.
+     * A planning problem with nothing chosen.
      *
      * @throws IllegalStateException if what the planner sees is not the same problem
      */
-    static PlanningProblem bench(ExactProblem problem) {
+    public static PlanningProblem of(ExactProblem problem) {
         List<SearchBag> bags =
                 problem.bags().stream().map(bag -> new SearchBag(bag(bag))).toList();
-        List<StockPile> piles = IntStream.range(0, problem.available().size())
-                .mapToObj(item -> new StockPile(item, problem.available().get(item)))
-                .toList();
+        List<StockPile> piles = StockPile.all(problem.available());
         for (int bag = 0; bag < bags.size(); bag++) {
             if (!bags.get(bag).exact(piles).equals(renumbered(problem.bags().get(bag)))) {
                 throw new IllegalStateException("bag " + bag + " is not the same for the planner");
@@ -47,26 +45,22 @@ final class PlannerBook {
                 .filter(group -> group >= 0)
                 .distinct()
                 .toList();
-        return bag.withSlots(bag.slots().stream()
-                .map(slot -> slot.stream()
-                        .map(option -> inGroup(option, groups.indexOf(option.group())))
-                        .toList())
-                .toList());
+        List<List<ExactOption>> slots = bag.slots().stream()
+                .map(slot ->
+                        slot.stream().map(option -> renumbered(option, groups)).toList())
+                .toList();
+        return new ExactBag(slots, bag.mostChanges(), bag.gapAim(), bag.spreadAim());
     }
 
-    private static ExactOption inGroup(ExactOption option, int group) {
+    private static ExactOption renumbered(ExactOption option, List<Integer> groups) {
         return new ExactOption(
                 option.index(),
                 option.breaks(),
                 option.micropoints(),
-                option.changes(),
-                option.carried(),
-                option.flies(),
-                option.carryM(),
-                option.wishM(),
-                option.takes(),
-                group,
-                option.matchMeasureUnits());
+                option.needs(),
+                option.flight(),
+                option.match()
+                        .map(match -> new ExactOption.Match(groups.indexOf(match.group()), match.valueMeasureUnits())));
     }
 
     private static BagOptions bag(ExactBag bag) {
@@ -79,21 +73,23 @@ final class PlannerBook {
             boolean flies = bag.slots().get(slot).stream().anyMatch(ExactOption::flies);
             slots.add(TestBags.club(flies ? ClubKind.IRON : ClubKind.PUTTER, place, options));
         }
-        return new BagOptions(TestBags.golfer(bag.mostChanges()), slots, 0, bag.gapAim(), bag.spreadAim());
+        return new BagOptions(
+                TestBags.golfer(bag.mostChanges()), slots, 0, TestBags.aims(bag.gapAim(), bag.spreadAim()));
     }
 
     private static Option option(int slot, ExactOption from) {
-        OwnTerms terms = new OwnTerms(PenaltyRules.points(from.micropoints()), 0, 0, 0, 0, 0, from.breaks());
-        if (!from.carried()) {
-            return new Option("left out", Optional.empty(), from.changes(), terms, true, from.takes());
+        Terms terms = TestBags.loft(PenaltyRules.points(from.micropoints()), from.breaks());
+        List<Integer> takes = from.needs().takes();
+        if (!from.needs().carried()) {
+            return new Option("left out", Optional.empty(), from.changes(), terms, Set.of(), takes);
         }
         ClubKind kind = from.flies() ? ClubKind.IRON : ClubKind.PUTTER;
-        OptionalDouble wishM = from.flies() ? OptionalDouble.of(from.wishM()) : OptionalDouble.empty();
-        double carryM = from.flies() ? from.carryM() : Double.NaN;
+        OptionalDouble wishM =
+                from.flight().stream().mapToDouble(ExactOption.Flight::wishM).findFirst();
+        double carryM = from.flight().map(ExactOption.Flight::carryM).orElse(Double.NaN);
         Option bare = TestBags.option(TestBags.club(kind, slot, wishM), carryM, from.changes(), terms, true);
-        Optional<MatchValue> match = from.group() < 0
-                ? Optional.empty()
-                : Optional.of(new MatchValue(String.valueOf(from.group()), from.matchMeasureUnits()));
-        return TestBooks.with(bare, match, from.takes());
+        Optional<MatchValue> match =
+                from.match().map(value -> new MatchValue(String.valueOf(value.group()), value.valueMeasureUnits()));
+        return TestBooks.with(bare, match, takes);
     }
 }

@@ -3,31 +3,22 @@ package org.bagwright.cli.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import org.bagwright.domain.plan.BagFigures;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.ComparedBook;
 import org.bagwright.domain.plan.Comparison;
 
 /** Several books as a machine-readable document. Distances in the unit of the first book. */
-public final class CompareJson {
+public record CompareJson(Comparison comparison) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private final Comparison comparison;
-
-    private CompareJson(Comparison comparison) {
-        this.comparison = comparison;
-    }
-
-    public static ObjectNode of(Comparison comparison) {
-        return new CompareJson(comparison).document();
-    }
-
-    private ObjectNode document() {
+    public ObjectNode document() {
         ObjectNode document = NODES.objectNode();
         document.set(
                 "units",
-                Json.units(comparison.books().get(0).result().book().settings().units()));
+                new UnitsJson(comparison.books().get(0).result().book().settings().units()).node());
         ArrayNode books = document.putArray("books");
         comparison.books().forEach(book -> books.add(book(book)));
         ArrayNode golfers = document.putArray("golfers");
@@ -42,7 +33,7 @@ public final class CompareJson {
         node.put("bound", book.result().boundPoints());
         node.put("proven", book.result().proven());
         node.put("brokenMusts", book.result().plannedBreaks());
-        node.set("messages", Json.messages(book.result().messages()));
+        node.set("messages", new MessagesJson(book.result().messages()).array());
         return node;
     }
 
@@ -54,8 +45,8 @@ public final class CompareJson {
             book.bagOf(golfer).ifPresent(bag -> {
                 ObjectNode one = books.addObject();
                 one.put("book", book.name());
-                one.set("today", state(book, bag, bag.today()));
-                one.set("planned", state(book, bag, bag.planned()));
+                one.set("today", state(bag, bag.today()));
+                one.set("planned", state(bag, bag.planned()));
             });
         }
         ArrayNode missing = node.putArray("notIn");
@@ -71,12 +62,12 @@ public final class CompareJson {
         return node;
     }
 
-    private ObjectNode state(ComparedBook book, BagResult bag, BagState state) {
+    private ObjectNode state(BagResult bag, BagState state) {
         ObjectNode node = NODES.objectNode();
-        BagFigures.unevennessM(state)
+        state.unevennessM()
                 .ifPresent(valueM ->
                         node.put("gapUnevenness", comparison.distance().fromM(valueM)));
-        BagFigures.worstMiss(bag, state, book.result().book().aims()).ifPresent(miss -> {
+        bag.worstMiss(state).ifPresent(miss -> {
             ObjectNode worst = node.putObject("worstMiss");
             worst.put("measure", miss.measure().label());
             worst.put("slot", bag.options().slots().get(miss.index()).slot());
@@ -86,7 +77,10 @@ public final class CompareJson {
         node.put("brokenMusts", state.score().hardBreaks());
         node.put("changes", bag.changesOf(state));
         ObjectNode measures = node.putObject("byMeasure");
-        BagFigures.pointsByMeasure(bag, state).forEach((measure, points) -> measures.put(measure.label(), points));
+        Terms terms = bag.terms(state);
+        for (Measure measure : Measure.values()) {
+            measures.put(measure.label(), terms.points(measure));
+        }
         return node;
     }
 }

@@ -3,7 +3,6 @@ package org.bagwright.cli.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.function.Function;
 import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
@@ -14,24 +13,26 @@ import org.bagwright.domain.plan.Step;
 
 /** Steps, other plans, what holds the plans back, and the stock, for programs. */
 final class ExplanationJson {
+    private final BookResult result;
+    private final Choices choices;
 
-    private ExplanationJson() {}
+    /** @param choices writes what is chosen in a state of a bag */
+    ExplanationJson(BookResult result, Choices choices) {
+        this.result = result;
+        this.choices = choices;
+    }
 
-    /**
-     * Adds to the document of a plan.
-     *
-     * @param choices writes what is chosen in a state of a bag
-     */
-    static void put(ObjectNode document, BookResult result, Choices choices) {
+    /** Adds to the document of a plan. */
+    void put(ObjectNode document) {
         ArrayNode steps = document.putArray("steps");
         ArrayNode others = document.putArray("others");
         ArrayNode relaxations = document.putArray("relaxations");
         for (BagResult bag : result.bags()) {
-            bag.steps().forEach(step -> steps.add(step(document, bag, step, choices)));
-            bag.others().forEach(other -> others.add(other(document, bag, other, choices)));
+            bag.steps().forEach(step -> steps.add(step(document, bag, step)));
+            bag.others().forEach(other -> others.add(other(document, bag, other)));
             bag.relaxations().forEach(relaxation -> relaxations.add(relaxation(document, bag, relaxation)));
         }
-        stock(document.putArray("stock"), result);
+        putStock(document.putArray("stock"));
     }
 
     /** Writes what is chosen in a state of a bag. */
@@ -40,7 +41,7 @@ final class ExplanationJson {
         ArrayNode of(BagResult bag, BagState state);
     }
 
-    private static ObjectNode step(ObjectNode nodes, BagResult bag, Step step, Choices choices) {
+    private ObjectNode step(ObjectNode nodes, BagResult bag, Step step) {
         ObjectNode node = nodes.objectNode();
         node.put("golfer", bag.golfer().name());
         node.put("changes", step.changes());
@@ -49,7 +50,7 @@ final class ExplanationJson {
         return node;
     }
 
-    private static ObjectNode other(ObjectNode nodes, BagResult bag, OtherPlan other, Choices choices) {
+    private ObjectNode other(ObjectNode nodes, BagResult bag, OtherPlan other) {
         ObjectNode node = nodes.objectNode();
         node.put("golfer", bag.golfer().name());
         node.put("difference", other.difference());
@@ -74,18 +75,14 @@ final class ExplanationJson {
         return node;
     }
 
-    private static void stock(ArrayNode stock, BookResult result) {
+    private void putStock(ArrayNode stock) {
         List<StockLimit> limits = result.stock();
         for (int item = 0; item < limits.size(); item++) {
             ObjectNode node = stock.addObject();
             node.put("item", limits.get(item).item().inWords());
             node.put("available", limits.get(item).available());
-            node.put("takenToday", taken(result, item, BagResult::today));
-            node.put("takenByPlan", taken(result, item, BagResult::planned));
+            node.put("takenToday", result.taken(item, BagResult::today));
+            node.put("takenByPlan", result.taken(item, BagResult::planned));
         }
-    }
-
-    private static int taken(BookResult result, int item, Function<BagResult, BagState> state) {
-        return result.taken(item, state);
     }
 }

@@ -7,21 +7,20 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.gauge.GaugedBook;
 import org.bagwright.domain.gauge.GaugedClub;
+import org.bagwright.domain.gauge.GaugedClub.GaugedSleeve;
 import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
 
-/** What gauge readings told as a machine-readable document. Angles in degrees, clock offsets in hours. */
-public final class GaugeJson {
+/** What gauge readings show, as a machine-readable document. Angles in degrees, clock offsets in hours. */
+public record GaugeJson(GaugedBook gauged) {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-    private GaugeJson() {}
-
-    public static ObjectNode of(GaugedBook gauged) {
+    public ObjectNode document() {
         ObjectNode document = NODES.objectNode();
         document.put("repeatabilityDeg", gauged.repeatabilityDeg());
         ArrayNode fits = document.putArray("fits");
         gauged.clubs().forEach(club -> fits.add(club(club)));
-        document.set("messages", Json.messages(gauged.messages()));
+        document.set("messages", new MessagesJson(gauged.messages()).array());
         return document;
     }
 
@@ -30,14 +29,14 @@ public final class GaugeJson {
         node.put("golfer", gauged.club().golfer());
         node.put("club", gauged.club().name());
         node.put("sleeve", gauged.club().sleeve().orElse(null));
-        node.set("designLoftDeg", number(gauged.designLoft()));
-        node.set("designLieDeg", number(gauged.designLie()));
-        node.set("designFaceDeg", number(gauged.designFace()));
+        node.set("designLoftDeg", number(gauged.design().loft()));
+        node.set("designLieDeg", number(gauged.design().lie()));
+        node.set("designFaceDeg", number(gauged.design().face()));
         node.put("statedAt", gauged.club().head().statedAt().orElse(null));
-        node.set("gaugeLoftDeg", number(gauged.gaugeLoft()));
-        node.set("gaugeLieDeg", number(gauged.gaugeLie()));
-        put(node, "bendDeg", gauged.bend());
-        put(node, "clockOffsetH", gauged.clockOffset());
+        node.set("gaugeLoftDeg", number(gauged.gauge().loft()));
+        node.set("gaugeLieDeg", number(gauged.gauge().lie()));
+        put(node, "bendDeg", gauged.sleeve().map(GaugedSleeve::bend));
+        put(node, "clockOffsetH", gauged.sleeve().map(GaugedSleeve::clockOffset));
         ArrayNode readings = node.putArray("readings");
         gauged.readings().forEach(reading -> readings.add(reading(reading)));
         ArrayNode held = node.putArray("held");

@@ -10,7 +10,7 @@ import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.Sensitivity;
 import org.bagwright.domain.units.Units;
 
-/** The part of the plan document that tells how a bag answers to small changes and how sure it is. */
+/** The part of the plan document about how a bag answers to small changes and how certain its gaps are. */
 final class OutlookJson {
     private final Units units;
 
@@ -40,8 +40,8 @@ final class OutlookJson {
         node.put(
                 "carryPerHeadSpeed",
                 units.distance().fromM(club.carryPerHeadMpsM()) * units.speed().toMps(1));
-        club.bestLoftDeg().ifPresent(loftDeg -> node.put("bestLoftDeg", loftDeg));
-        node.put("loftForCarry", club.advice().name().toLowerCase(Locale.ROOT));
+        club.best().loftDeg().ifPresent(loftDeg -> node.put("bestLoftDeg", loftDeg));
+        node.put("loftForCarry", club.best().advice().name().toLowerCase(Locale.ROOT));
         node.put("facePerLieDeg", club.facePerLieDegRatio());
         return node;
     }

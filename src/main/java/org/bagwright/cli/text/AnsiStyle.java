@@ -7,7 +7,7 @@ import picocli.CommandLine.Help.Ansi.Style;
 import picocli.CommandLine.Help.ColorScheme;
 
 /**
- * Bold and red for what is wrong, on terminals that show them. Nothing is told by them alone.
+ * Bold and red for what is wrong, on terminals that show them. No meaning is carried by them alone.
  *
  * @param on whether to use them
  */
@@ -18,7 +18,7 @@ public record AnsiStyle(boolean on) {
     /** For this process: both outputs must be a terminal. */
     public static AnsiStyle ofProcess() {
         return new AnsiStyle(
-                isWanted(System.getenv(), Terminals.isTerminal(1) && Terminals.isTerminal(2)) && Ansi.AUTO.enabled());
+                isWanted(System.getenv(), StandardOutput.TEXT.isTerminal() && StandardOutput.ERRORS.isTerminal()) && Ansi.AUTO.enabled());
     }
 
     /** Whether a terminal may have colours by what its user has set. */

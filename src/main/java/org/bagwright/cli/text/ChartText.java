@@ -43,8 +43,7 @@ public final class ChartText {
             }
         }
         lines.add("Bends in degrees: + is weaker or more upright. Sits: + is closed. Shift: - is back. * is today,");
-        lines.add(
-                "x is not open to a plan. Carry in " + units.distance().label() + ", angles in degrees, spin in rpm.");
+        lines.add("x is not allowed. Carry in " + units.distance().label() + ", angles in degrees, spin in rpm.");
         return lines;
     }
 
@@ -90,7 +89,7 @@ public final class ChartText {
                 Numbers.fixed(pose.gaugeLoftDeg(), 2),
                 Numbers.fixed(pose.gaugeLieDeg(), 2),
                 Numbers.signed(pose.sitsClosedDeg(), 1),
-                Numbers.signed(pose.contactShiftMm(), 1),
+                Numbers.signed(pose.address().contactShiftMm(), 1),
                 Numbers.signed(pose.shaftTurnDeg(), 0),
                 option.shot().map(shot -> Numbers.fixed(shot.launchDeg(), 1)).orElse(""),
                 option.shot().map(shot -> Numbers.fixed(shot.spinRpm(), 0)).orElse(""),

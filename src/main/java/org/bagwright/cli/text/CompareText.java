@@ -1,19 +1,20 @@
 package org.bagwright.cli.text;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.plan.BagFigures;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.ComparedBook;
 import org.bagwright.domain.plan.Comparison;
 import org.bagwright.domain.text.Numbers;
 
-/** Several books as a terminal shows them: a table for each golfer, then what is set otherwise. */
+/** Several books as a terminal shows them: a table for each golfer, then which settings differ. */
 public final class CompareText {
     private static final String FIGURES = "  %-20s %-8s %10s %10s %9s %8s  %s";
 
@@ -28,12 +29,12 @@ public final class CompareText {
         for (String golfer : comparison.golfers()) {
             lines.add(golfer);
             table(lines, golfer);
-            comparison.without(golfer).forEach(name -> lines.add("  " + name + " has no bag of " + golfer + "."));
+            comparison.without(golfer).forEach(name -> lines.add("  " + name + " has no bag for " + golfer + "."));
             measures(lines, golfer);
             differences(lines, golfer);
             lines.add("");
         }
-        lines.add("Uneven: root mean square of gap less wish, in "
+        lines.add("Uneven: root mean square of gap minus wish, in "
                 + comparison.distance().label() + ". Worst: the worst miss, in tolerances.");
         return lines;
     }
@@ -43,20 +44,21 @@ public final class CompareText {
                 .stripTrailing());
         for (ComparedBook book : comparison.books()) {
             book.bagOf(golfer).ifPresent(bag -> {
-                lines.add(figures(book, bag, "today", bag.today(), ""));
-                lines.add(figures(book, bag, "planned", bag.planned(), proof(book)));
+                lines.add(figures(book.name(), bag, "today", bag.today(), ""));
+                lines.add(figures(book.name(), bag, "planned", bag.planned(), proof(book)));
             });
         }
     }
 
-    private String figures(ComparedBook book, BagResult bag, String label, BagState state, String proof) {
-        String breaks = state.score().hardBreaks() > 0 ? "misses a must " : "";
+    private String figures(String book, BagResult bag, String label, BagState state, String proof) {
+        Set<String> broken = bag.broken(state);
+        String breaks = broken.isEmpty() ? "" : "misses a must (" + String.join(", ", broken) + ") ";
         return String.format(
                         FIGURES,
-                        book.name(),
+                        book,
                         label,
-                        shown(BagFigures.unevennessM(state)),
-                        BagFigures.worstMiss(bag, state, book.result().book().aims())
+                        shown(state.unevennessM()),
+                        bag.worstMiss(state)
                                 .map(miss -> Numbers.fixed(miss.toleranceRatio(), 1))
                                 .orElse("-"),
                         Numbers.fixed(state.score().penaltyPoints(), 2),
@@ -75,23 +77,23 @@ public final class CompareText {
     }
 
     private void measures(List<String> lines, String golfer) {
-        StringBuilder heading = new StringBuilder(String.format("  %-20s %-8s", "points by measure", ""));
+        StringBuilder heading = new StringBuilder(String.format("  %-20s %-8s", "penalty by measure", ""));
         for (Measure measure : Measure.values()) {
             heading.append(String.format(" %11s", measure.label()));
         }
         lines.add(heading.toString());
         for (ComparedBook book : comparison.books()) {
             book.bagOf(golfer).ifPresent(bag -> {
-                lines.add(measures(book.name(), "today", BagFigures.pointsByMeasure(bag, bag.today())));
-                lines.add(measures(book.name(), "planned", BagFigures.pointsByMeasure(bag, bag.planned())));
+                lines.add(measures(book.name(), "today", bag.terms(bag.today())));
+                lines.add(measures(book.name(), "planned", bag.terms(bag.planned())));
             });
         }
     }
 
-    private static String measures(String name, String label, Map<Measure, Double> points) {
+    private static String measures(String name, String label, Terms terms) {
         return String.format("  %-20s %-8s", name, label)
-                + points.values().stream()
-                        .map(share -> String.format(" %11s", Numbers.fixed(share, 2)))
+                + Arrays.stream(Measure.values())
+                        .map(measure -> String.format(" %11s", Numbers.fixed(terms.points(measure), 2)))
                         .collect(Collectors.joining());
     }
 

@@ -3,6 +3,7 @@ package org.bagwright.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bagwright.domain.plan.BagResult;
@@ -11,16 +12,18 @@ import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.text.Numbers;
 
-/** In a few lines why a plan is as it is: what the first changes bring, and what holds it back. */
-final class ExplanationText {
+/**
+ * In a few lines why a plan is as it is: what the first changes bring, and what holds it back.
+ *
+ * @param bag the planned bag
+ */
+record ExplanationText(BagResult bag) {
     private static final int MOST_STEPS = 4;
     private static final int MOST_RELAXATIONS = 3;
 
-    private ExplanationText() {}
-
-    static List<String> lines(BagResult bag) {
+    List<String> lines() {
         List<String> lines = new ArrayList<>();
-        firstStep(bag).ifPresent(lines::add);
+        firstStep().ifPresent(lines::add);
         bag.relaxations().stream()
                 .limit(MOST_RELAXATIONS)
                 .map(ExplanationText::relaxation)
@@ -28,7 +31,7 @@ final class ExplanationText {
         return lines;
     }
 
-    private static Optional<String> firstStep(BagResult bag) {
+    private Optional<String> firstStep() {
         List<Step> steps = bag.steps();
         if (steps.size() < 3) {
             return Optional.empty();
@@ -38,25 +41,28 @@ final class ExplanationText {
                 .limit(MOST_STEPS - 1)
                 .map(step -> step.changes() + " changes " + points(step))
                 .collect(Collectors.joining(", "));
-        return Optional.of("Best single change: " + difference(bag, steps.get(1)) + " ("
+        return Optional.of("Best single change: " + difference(steps.get(1)) + " ("
                 + gain(steps.get(0), steps.get(1)) + "); " + more + ": see the sheet Steps");
     }
 
     /** What it brings: first of all musts that are met, then points. */
-    private static String gain(Step from, Step to) {
+    private String gain(Step from, Step to) {
         long before = from.state().score().hardBreaks();
         long after = to.state().score().hardBreaks();
         String points = "penalty " + points(from) + " -> " + points(to);
         return before == after
                 ? points
-                : "musts missed by " + tolerances(before) + " -> " + tolerances(after) + " tolerances, " + points;
+                : "musts missed by " + missed(from) + " -> " + missed(to) + " tolerances, " + points;
     }
 
-    private static String tolerances(long thousandths) {
-        return Numbers.trimmed(thousandths / 1000.0, 2);
+    /** By how much a step misses musts, and which. */
+    private String missed(Step step) {
+        Set<String> broken = bag.broken(step.state());
+        return Numbers.trimmed(step.state().score().hardBreaks() / 1000.0, 2)
+                + (broken.isEmpty() ? "" : " (" + String.join(", ", broken) + ")");
     }
 
-    private static String difference(BagResult bag, Step step) {
+    private String difference(Step step) {
         return IntStream.range(0, bag.options().slots().size())
                 .mapToObj(slot -> new OptionChange(
                         bag.optionsOf(bag.today()).get(slot),

@@ -1,16 +1,20 @@
 package org.bagwright.cli.text;
 
+import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 
-/** A fault in words. */
-public final class FaultText {
-    private FaultText() {}
+/**
+ * A fault in words.
+ *
+ * @param fault what went wrong
+ */
+public record FaultText(Throwable fault) {
 
-    public static String of(Throwable fault) {
+    public String sentence() {
         if (fault instanceof AccessDeniedException denied) {
-            return denied.getFile() + ": no right to write here";
+            return denied.getFile() + ": no permission to write here";
         }
         if (fault instanceof NoSuchFileException missing) {
             return missing.getFile() + ": there is no such file or folder";
@@ -19,13 +23,13 @@ public final class FaultText {
             return system.getFile() + ": "
                     + (system.getReason() == null ? "the system could not read or write it" : system.getReason());
         }
-        if (fault instanceof java.io.IOException) {
+        if (fault instanceof IOException) {
             return fault.getMessage() == null ? fault.toString() : fault.getMessage();
         }
-        return "a fault of the program, not of your book: " + fault + at(fault);
+        return "a fault of the program, not of your book: " + fault + place();
     }
 
-    private static String at(Throwable fault) {
+    private String place() {
         StackTraceElement[] trace = fault.getStackTrace();
         return trace.length == 0 ? "" : " at " + trace[0];
     }

@@ -10,7 +10,7 @@ import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
 import org.bagwright.domain.text.Numbers;
 
-/** What gauge readings told as a terminal shows it. */
+/** What gauge readings show, as a terminal prints it. */
 public final class GaugeText {
     private static final String READINGS = "  %-14s %-10s %8s %7s %8s %7s  %s";
 
@@ -25,7 +25,7 @@ public final class GaugeText {
         gauged.clubs().forEach(club -> club(lines, club));
         lines.add("Angles in degrees. +- is one standard error for a gauge that repeats to "
                 + Numbers.trimmed(gauged.repeatabilityDeg()) + " degrees.");
-        lines.add("Off is what was read less what the fit expects.");
+        lines.add("Off is the reading minus what the fit expects.");
         return lines;
     }
 
@@ -35,13 +35,15 @@ public final class GaugeText {
         lines.add(row("", "found", "stated"));
         String at =
                 fit.club().head().statedAt().map(mark -> "at setting " + mark).orElse("on the bore");
-        lines.add(number("gauge loft " + at, fit.gaugeLoft()));
-        lines.add(number("gauge lie " + at, fit.gaugeLie()));
-        lines.add(number("design loft", fit.designLoft()));
-        lines.add(number("design lie", fit.designLie()));
-        lines.add(number("design face, closed +", fit.designFace()));
-        fit.bend().ifPresent(bend -> lines.add(number("bend of the sleeve", bend)));
-        fit.clockOffset().ifPresent(clock -> lines.add(number("marks off, hours late +", clock)));
+        lines.add(number("gauge loft " + at, fit.gauge().loft()));
+        lines.add(number("gauge lie " + at, fit.gauge().lie()));
+        lines.add(number("design loft", fit.design().loft()));
+        lines.add(number("design lie", fit.design().lie()));
+        lines.add(number("design face, closed +", fit.design().face()));
+        fit.sleeve().ifPresent(sleeve -> {
+            lines.add(number("bend of the sleeve", sleeve.bend()));
+            lines.add(number("marks off, hours late +", sleeve.clockOffset()));
+        });
         lines.add("");
         lines.add(String.format(READINGS, "reading", "setting", "loft", "off", "lie", "off", "")
                 .stripTrailing());
@@ -88,7 +90,7 @@ public final class GaugeText {
     /** Every cell that was written. */
     public static List<String> changes(List<CellChange> changes) {
         if (changes.isEmpty()) {
-            return List.of("The readings tell nothing that could be written.");
+            return List.of("The readings give nothing to write.");
         }
         return changes.stream()
                 .map(change ->

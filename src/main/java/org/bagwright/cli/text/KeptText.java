@@ -3,20 +3,18 @@ package org.bagwright.cli.text;
 import org.bagwright.files.KeptFile;
 
 /** What was kept of a file that was replaced, in words. */
-public final class KeptText {
+public record KeptText(KeptFile kept) {
     /** The rule by which backups stay, for the help of every command that makes some. */
     public static final String RULE =
-            "Backups: a file that is replaced is kept beside it, as bag.backup-20260131-120000.xlsx."
-                    + " Of each file the 10 newest backups stay, and the first of each day, and every one that was changed"
-                    + " since; older ones are removed.";
+            "Backups: a replaced file is kept next to it, as bag.backup-20260131-120000.xlsx."
+                    + " For each file, the 10 newest backups stay, the first of each day, and every one that was changed"
+                    + " later. Older ones are removed.";
 
-    private KeptText() {}
-
-    public static String line(KeptFile kept) {
+    public String line() {
         String removed = kept.removed() == 0
                 ? ""
                 : " (and removed " + kept.removed() + (kept.removed() == 1 ? " older backup" : " older backups")
                         + "; the 10 newest and the first of each day stay)";
-        return "Kept what stood there before: " + kept.backup() + removed;
+        return "Kept the previous file: " + kept.backup() + removed;
     }
 }

@@ -7,31 +7,33 @@ import java.util.Set;
 import org.bagwright.domain.book.Message;
 
 /** Messages as a terminal shows them. */
-public final class MessageText {
-    private MessageText() {}
+public record MessageText(List<Message> messages) {
 
     /** Every problem with its cell, then what else was noticed. */
-    public static List<String> problems(List<Message> messages) {
-        return problems(messages, AnsiStyle.NONE);
+    public List<String> problems() {
+        return problems(AnsiStyle.NONE);
     }
 
-    public static List<String> problems(List<Message> messages, AnsiStyle ink) {
+    public List<String> problems(AnsiStyle style) {
         List<String> lines = new ArrayList<>();
-        List<Message> toMend = toMend(messages);
-        toMend.forEach(message -> lines.add(ink.bold(message.cell()) + ": " + message.text()));
+        List<Message> toFix = toFix();
+        toFix.forEach(message -> lines.add(style.bold(message.cell()) + ": " + message.text()));
         int count = lines.size();
-        Set<Message> told = Set.copyOf(toMend);
-        lines.addAll(notes(
-                messages.stream().filter(message -> !told.contains(message)).toList()));
+        Set<Message> listed = Set.copyOf(toFix);
+        messages.stream()
+                .filter(message -> !listed.contains(message))
+                .filter(MessageText::isNote)
+                .map(MessageText::noteLine)
+                .forEach(lines::add);
         lines.add(
                 count == 0
                         ? "No problems found."
-                        : ink.red(count + (count == 1 ? " problem" : " problems") + " to mend."));
+                        : style.red(count + (count == 1 ? " problem" : " problems") + " to fix."));
         return lines;
     }
 
-    /** The problems; and beside them what is missing, since a person who mends the book will want to know. */
-    public static List<Message> toMend(List<Message> messages) {
+    /** The problems and, where there are any, what is missing: a person who fixes the book needs both. */
+    public List<Message> toFix() {
         boolean wrong = messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM);
         return messages.stream()
                 .filter(message -> wrong)
@@ -40,16 +42,20 @@ public final class MessageText {
                 .toList();
     }
 
-    /** What was noticed besides problems. */
-    public static List<String> notes(List<Message> messages) {
+    /** Everything that is not a problem. */
+    public List<String> notes() {
         return messages.stream()
-                .filter(message -> message.severity() != Message.Severity.PROBLEM)
+                .filter(MessageText::isNote)
                 .map(MessageText::noteLine)
                 .toList();
     }
 
+    private static boolean isNote(Message message) {
+        return message.severity() != Message.Severity.PROBLEM;
+    }
+
     /** As {@link #notes}, with the assumed values only counted. */
-    public static List<String> briefNotes(List<Message> messages) {
+    public List<String> briefNotes() {
         List<String> lines = new ArrayList<>();
         messages.stream()
                 .filter(message ->
@@ -67,7 +73,7 @@ public final class MessageText {
         }
         if (assumed > 0) {
             lines.add(assumed + (assumed == 1 ? " note says" : " notes say")
-                    + " what was assumed: see the command check, or the sheet Messages of a result.");
+                    + " what was assumed: run bagwright check, or see the sheet Messages of a result.");
         }
         return lines;
     }

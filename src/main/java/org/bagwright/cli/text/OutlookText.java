@@ -10,15 +10,15 @@ import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.LoftAdvice;
 import org.bagwright.domain.plan.Sensitivity;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /** What a terminal shows of a bag's outlook: the least sure gap, and drivers that are far from their best loft. */
 final class OutlookText {
     private static final double WORTH_SAYING_DEG = 1;
 
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
-    OutlookText(DistanceUnit distance) {
+    OutlookText(LengthUnit distance) {
         this.distance = distance;
     }
 
@@ -52,25 +52,25 @@ final class OutlookText {
     private Optional<String> driver(BagOutlook outlook, int slot) {
         return outlook.clubs().stream()
                 .filter(club -> club.slot() == slot)
-                .filter(club -> club.advice() != LoftAdvice.BEST)
+                .filter(club -> club.best().advice() != LoftAdvice.BEST)
                 .filter(OutlookText::worthSaying)
                 .map(this::driver)
                 .findFirst();
     }
 
     private static boolean worthSaying(Sensitivity club) {
-        return Math.abs(club.bestLoftDeg().orElse(Double.POSITIVE_INFINITY) - club.presentedLoftDeg())
+        return Math.abs(club.best().loftDeg().orElse(Double.POSITIVE_INFINITY) - club.presentedLoftDeg())
                 > WORTH_SAYING_DEG;
     }
 
     private String driver(Sensitivity club) {
-        String gain = "up to " + shown(club.mostCarryM() - club.carryM()) + " " + distance.label()
+        String gain = "up to " + shown(club.best().carryM() - club.carryM()) + " " + distance.label()
                 + " at this speed and path";
-        String place = club.bestLoftDeg().isEmpty()
+        String place = club.best().loftDeg().isEmpty()
                 ? ""
-                : ", best " + Numbers.fixed(club.bestLoftDeg().getAsDouble(), 1) + " deg at address, planned "
+                : ", best " + Numbers.fixed(club.best().loftDeg().getAsDouble(), 1) + " deg at address, planned "
                         + Numbers.fixed(club.presentedLoftDeg(), 1);
-        return club.club() + ": " + club.advice().words() + ", " + gain + place;
+        return club.club() + ": " + club.best().advice().words() + ", " + gain + place;
     }
 
     private static String name(BagResult bag, int index) {

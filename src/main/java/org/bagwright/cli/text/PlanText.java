@@ -3,6 +3,7 @@ package org.bagwright.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.bagwright.domain.club.Club;
@@ -13,14 +14,14 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /** A plan as a terminal shows it: how good, the ladder, what to change. */
 public final class PlanText {
     private static final int PICTURE_CHARS = 44;
 
     private final BookResult result;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
     public PlanText(BookResult result) {
         this.result = result;
@@ -29,10 +30,10 @@ public final class PlanText {
 
     /** How good a plan of a whole book is, in a line. */
     public static String summary(BookResult result) {
-        long breaks = result.plannedBreaks();
+        Set<String> broken = result.plannedBroken();
         return "penalty " + Numbers.fixed(result.plannedPoints(), 2) + " points planned, "
                 + Numbers.fixed(result.todayPoints(), 2) + " today" + new PlanText(result).proof()
-                + (breaks > 0 ? ", not every must is met" : "");
+                + (broken.isEmpty() ? "" : ", not every must is met (" + String.join(", ", broken) + ")");
     }
 
     public List<String> lines() {
@@ -43,7 +44,7 @@ public final class PlanText {
             lines.addAll(ladder(bag));
             lines.add("");
             lines.addAll(changes(bag));
-            lines.addAll(ExplanationText.lines(bag));
+            lines.addAll(new ExplanationText(bag).lines());
             lines.addAll(new OutlookText(distance).lines(bag));
             lines.add("");
         }

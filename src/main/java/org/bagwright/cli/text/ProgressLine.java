@@ -29,7 +29,7 @@ public final class ProgressLine implements WorkProgress, AutoCloseable {
     /**
      * A line that shows itself whenever {@link #tick} is called.
      *
-     * @param hint what to say besides while it searches
+     * @param hint what to add while it searches
      */
     public ProgressLine(PrintWriter err, LongSupplier clockNs, String hint) {
         this.err = err;
@@ -44,7 +44,7 @@ public final class ProgressLine implements WorkProgress, AutoCloseable {
 
     public static ProgressLine start(PrintWriter err, String hint) {
         ProgressLine line = new ProgressLine(err, System::nanoTime, hint);
-        if (Terminals.isTerminal(2)) {
+        if (StandardOutput.ERRORS.isTerminal()) {
             line.tickByItself();
         }
         return line;
@@ -65,7 +65,7 @@ public final class ProgressLine implements WorkProgress, AutoCloseable {
     /** Shows all that a planning does. */
     public ProgressLine follow(Planning planning) {
         planning.onWork(this);
-        planning.onProgress(this::told);
+        planning.onProgress(this::report);
         return this;
     }
 
@@ -96,7 +96,7 @@ public final class ProgressLine implements WorkProgress, AutoCloseable {
      * @param boundPoints no plan with as few hard breaks costs less, points
      * @param elapsedS since the start of the search, seconds
      */
-    synchronized void told(long bestBreaks, double bestPoints, double boundPoints, double elapsedS) {
+    synchronized void report(long bestBreaks, double bestPoints, double boundPoints, double elapsedS) {
         if (text.equals(words(Stage.SEARCH))) {
             detail = ": best " + Numbers.fixed(bestPoints, 2) + " points"
                     + (bestBreaks > 0 ? " and " + Numbers.fixed(bestBreaks / 1000.0, 2) + " of musts broken" : "")

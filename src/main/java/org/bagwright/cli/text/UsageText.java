@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.bagwright.planning.Meant;
+import org.bagwright.domain.text.CloseNames;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -53,16 +53,15 @@ public final class UsageText {
 
     private String unmatched(String typed) {
         if (typed.length() > 1 && typed.startsWith("-")) {
-            return "There is no option " + typed + "." + Meant.maybe(typed, optionsAndCommands());
+            return "There is no option " + typed + "." + CloseNames.maybe(typed, optionsAndCommands());
         }
         if (command.getParent() != null) {
-            return "\"" + typed + "\" is one word too many." + maybeOut(typed);
+            return "Unexpected argument \"" + typed + "\"." + maybeOut(typed);
         }
         if (isBook(typed)) {
-            return "\"" + typed + "\" is a book, and a command stands before it. Maybe \"bagwright plan " + typed
-                    + "\"?";
+            return "\"" + typed + "\" is a book; give a command before it. Maybe \"bagwright plan " + typed + "\"?";
         }
-        String maybe = Meant.maybe(typed, command.getSubcommands().keySet());
+        String maybe = CloseNames.maybe(typed, command.getSubcommands().keySet());
         return "There is no command \"" + typed + "\"."
                 + (maybe.isEmpty()
                         ? " There are: "
@@ -100,8 +99,8 @@ public final class UsageText {
         String what = "FILE".equals(arg.paramLabel()) ? "a book" : arg.paramLabel();
         String example = command.getCommandSpec().qualifiedName() + " bag.xlsx";
         return arg.arity().min() > 1
-                ? "Say which books: at least " + arg.arity().min() + " are needed, such as " + example + " june.xlsx"
-                : "Say which: " + what + " is missing, such as " + example;
+                ? "Give at least " + arg.arity().min() + " books, such as " + example + " june.xlsx"
+                : "Give " + what + ", such as " + example;
     }
 
     private static String name(ArgSpec arg) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.ComparedBook;
@@ -43,7 +44,7 @@ public final class WatchText {
     public void plan(BookResult result, double allS, Optional<KeptFile> backup) {
         heldTold = false;
         say(penalty(result) + changes(result) + ", " + Numbers.fixed(allS, 1) + " s");
-        backup.map(KeptText::line).ifPresent(line -> out.println("  " + line));
+        backup.map(kept -> new KeptText(kept).line()).ifPresent(line -> out.println("  " + line));
         out.flush();
         before = Optional.of(result);
     }
@@ -53,7 +54,10 @@ public final class WatchText {
                         + Numbers.fixed(earlier.plannedPoints(), 2) + ")")
                 .orElseGet(() -> "penalty " + Numbers.fixed(result.plannedPoints(), 2) + " planned, "
                         + Numbers.fixed(result.todayPoints(), 2) + " today");
-        return points + (result.plannedBreaks() > 0 ? ", " + ink.red("not every must is met") : "");
+        Set<String> broken = result.plannedBroken();
+        return broken.isEmpty()
+                ? points
+                : points + ", " + ink.red("not every must is met (" + String.join(", ", broken) + ")");
     }
 
     private String changes(BookResult result) {
@@ -68,7 +72,7 @@ public final class WatchText {
         return ", " + String.join("; ", changes.subList(0, Math.min(changes.size(), MOST_CHANGES))) + rest;
     }
 
-    /** What two plans of a book set otherwise, such as {@code 5 wood: setting 3 -> setting 1}. */
+    /** What differs between two plans of a book, such as {@code 5 wood: setting 3 -> setting 1}. */
     static List<String> changes(BookResult earlier, BookResult later) {
         Comparison both = new Comparison(List.of(new ComparedBook("before", earlier), new ComparedBook("now", later)));
         List<String> changes = new ArrayList<>();
@@ -93,28 +97,28 @@ public final class WatchText {
 
     public void problems(List<Message> messages) {
         say(ink.red("not planned"));
-        MessageText.toMend(messages)
+        new MessageText(messages).toFix()
                 .forEach(message -> out.println("  " + ink.bold(message.cell()) + ": " + message.text()));
         out.println(WAITING);
         out.flush();
     }
 
     public void missing() {
-        say("the book is not there just now, or another program holds it;" + WAITING.substring(1));
+        say("the book is missing, or another program has locked it;" + WAITING.substring(1));
     }
 
     public void fault(Exception fault) {
-        say(ink.red("not planned: ") + FaultText.of(fault));
+        say(ink.red("not planned: ") + new FaultText(fault).sentence());
         out.println(WAITING);
         out.flush();
     }
 
-    /** A result that cannot be written, told once until it can. */
+    /** A result that cannot be written: one line until it can. */
     public void held(Path target, Exception held) {
         progress.clear();
         if (!heldTold) {
-            say(target + " cannot be written (" + FaultText.of(held) + "). Is it open in another program? Close it"
-                    + " there; it is tried again every few seconds.");
+            say(target + " cannot be written (" + new FaultText(held).sentence() + "). Is it open in another program? Close it"
+                    + " there; watch tries again every few seconds.");
         }
         heldTold = true;
     }

@@ -7,9 +7,8 @@ import org.bagwright.domain.units.Checks;
  * much.
  *
  * @param measure what is measured
- * @param toleranceMeasureUnits the deviation that costs one importance, above 0: degrees for loft, lie and sits, metres
- *     for carry and gap, swingweight points for swingweight and spread (kg cm2 for spread where clubs are matched by
- *     inertia), items for change
+ * @param toleranceMeasureUnits the deviation that costs one importance, above 0, in the unit of {@link
+ *     Measure#unit}, metres for distances
  * @param importancePoints the cost of one tolerance, 0 or more; for change the cost of one changed item
  * @param must whether a deviation beyond the tolerance breaks a hard limit
  */
@@ -19,15 +18,39 @@ public record Aim(Measure measure, double toleranceMeasureUnits, double importan
         Checks.notNegative(importancePoints, measure + " importance");
     }
 
-    /** The cost in points of a deviation in this measure's unit: {@code importance x (deviation / tolerance)^2}. */
+    /** The same aim as a must or as a wish. */
+    public Aim withMust(boolean other) {
+        return new Aim(measure, toleranceMeasureUnits, importancePoints, other);
+    }
+
+    /** Whether a deviation can break a limit: it is a must, and one that can be missed. */
+    public boolean isHard() {
+        return must && measure.scope() != Measure.Scope.ITEMS;
+    }
+
+    /**
+     * The cost in points of a deviation in this measure's unit: {@code importance x (deviation / tolerance)^2}; for items
+     * that change, what one costs times their number.
+     */
     public double penaltyPoints(double deviationMeasureUnits) {
+        return measure.scope() == Measure.Scope.ITEMS
+                ? deviationMeasureUnits * squaredPoints(1)
+                : squaredPoints(deviationMeasureUnits);
+    }
+
+    private double squaredPoints(double deviationMeasureUnits) {
         double tolerances = deviationMeasureUnits / toleranceMeasureUnits;
         return importancePoints * tolerances * tolerances;
     }
 
-    /** How far the deviation lies beyond the tolerance, in thousandths of it rounded up; 0 inside it or if no must. */
+    /** The size of a deviation in tolerances. */
+    public double tolerances(double deviationMeasureUnits) {
+        return Math.abs(deviationMeasureUnits) / toleranceMeasureUnits;
+    }
+
+    /** How far a deviation goes beyond the tolerance, in thousandths of it rounded up; 0 inside it or if it is no must. */
     public long hardBreakThousandths(double deviationMeasureUnits) {
-        double beyond = Math.abs(deviationMeasureUnits) / toleranceMeasureUnits - 1;
-        return must && beyond > 1e-9 ? (long) Math.ceil(beyond * 1000 - 1e-6) : 0;
+        double beyond = tolerances(deviationMeasureUnits) - 1;
+        return isHard() && beyond > 1e-9 ? (long) Math.ceil(beyond * 1000 - 1e-6) : 0;
     }
 }

@@ -14,7 +14,7 @@ import org.bagwright.domain.units.Limit;
  */
 public record AirConditions(
         double temperatureC, double altitudeM, double humidityRatio, double headWindMps, double crossWindMps) {
-    public static final AirConditions DEFAULT = new AirConditions(20, 0, 0.5);
+    public static final AirConditions DEFAULT = new AirConditions(20, 0, 0.5, 0, 0);
 
     public AirConditions {
         Checks.within(Limit.AIR_TEMPERATURE_C, temperatureC, "air temperature");
@@ -24,12 +24,7 @@ public record AirConditions(
         Checks.within(Limit.WIND_MPS, crossWindMps, "cross wind");
     }
 
-    /** Still air. */
-    public AirConditions(double temperatureC, double altitudeM, double humidityRatio) {
-        this(temperatureC, altitudeM, humidityRatio, 0, 0);
-    }
-
-    /** The same air seen in a mirror: what a left-hander meets where all else is told as for a right-hander. */
+    /** The same air seen in a mirror: what a left-hander meets where all else is given as for a right-hander. */
     public AirConditions mirrored() {
         return new AirConditions(temperatureC, altitudeM, humidityRatio, headWindMps, 0 - crossWindMps);
     }

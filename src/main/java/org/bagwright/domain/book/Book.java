@@ -1,5 +1,6 @@
 package org.bagwright.domain.book;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,12 +15,8 @@ import org.bagwright.domain.club.Sleeve;
  * @param aims how much each measure counts
  * @param golfers the golfers, in the order of the book
  * @param clubs the clubs, in the order of the book
- * @param sleeves the sleeves
- * @param kits the kits of weights
- * @param stock what lies on the bench in limited number
- * @param shots the shots
- * @param readings the gauge readings
- * @param gaugedClubs the cells of the clubs whose loft or lie was written by an earlier fit and not changed since
+ * @param equipment sleeves, kits of weights and stock
+ * @param measurements shots and gauge readings
  * @param liveChoices what was chosen on the sheet Plan of an earlier run; empty without one
  * @param messages what reading found: warnings and assumed values
  */
@@ -28,58 +25,70 @@ public record Book(
         Aims aims,
         List<Golfer> golfers,
         List<Club> clubs,
-        List<Sleeve> sleeves,
-        List<Kit> kits,
-        List<StockItem> stock,
-        List<Shot> shots,
-        List<Reading> readings,
-        Set<String> gaugedClubs,
+        Equipment equipment,
+        Measurements measurements,
         List<LiveChoice> liveChoices,
         List<Message> messages) {
     public Book {
         golfers = List.copyOf(golfers);
         clubs = List.copyOf(clubs);
-        sleeves = List.copyOf(sleeves);
-        kits = List.copyOf(kits);
-        stock = List.copyOf(stock);
-        shots = List.copyOf(shots);
-        readings = List.copyOf(readings);
-        gaugedClubs = Set.copyOf(gaugedClubs);
         liveChoices = List.copyOf(liveChoices);
         messages = List.copyOf(messages);
     }
 
-    /** A book that was not planned before. */
-    public Book(
-            BookSettings settings,
-            Aims aims,
-            List<Golfer> golfers,
-            List<Club> clubs,
-            List<Sleeve> sleeves,
-            List<Kit> kits,
-            List<StockItem> stock,
-            List<Shot> shots,
-            List<Reading> readings,
-            Set<String> gaugedClubs,
-            List<Message> messages) {
-        this(settings, aims, golfers, clubs, sleeves, kits, stock, shots, readings, gaugedClubs, List.of(), messages);
+    /**
+     * What clubs may be fitted with.
+     *
+     * @param sleeves the sleeves
+     * @param kits the kits of weights
+     * @param stock what is on the bench in limited number
+     */
+    public record Equipment(List<Sleeve> sleeves, List<Kit> kits, List<StockItem> stock) {
+        public Equipment {
+            sleeves = List.copyOf(sleeves);
+            kits = List.copyOf(kits);
+            stock = List.copyOf(stock);
+        }
+    }
+
+    /**
+     * What was measured.
+     *
+     * @param shots the shots
+     * @param readings the gauge readings
+     * @param gaugedClubs the cells of the clubs whose loft or lie an earlier fit wrote and no one has changed since
+     */
+    public record Measurements(List<Shot> shots, List<Reading> readings, Set<String> gaugedClubs) {
+        public Measurements {
+            shots = List.copyOf(shots);
+            readings = List.copyOf(readings);
+            gaugedClubs = Set.copyOf(gaugedClubs);
+        }
     }
 
     /** The same book with other clubs. */
     public Book withClubs(List<Club> others) {
-        return new Book(
-                settings,
-                aims,
-                golfers,
-                others,
-                sleeves,
-                kits,
-                stock,
-                shots,
-                readings,
-                gaugedClubs,
-                liveChoices,
-                messages);
+        return new Book(settings, aims, golfers, others, equipment, measurements, liveChoices, messages);
+    }
+
+    public List<Sleeve> sleeves() {
+        return equipment.sleeves();
+    }
+
+    public List<Kit> kits() {
+        return equipment.kits();
+    }
+
+    public List<StockItem> stock() {
+        return equipment.stock();
+    }
+
+    public List<Shot> shots() {
+        return measurements.shots();
+    }
+
+    public List<Reading> readings() {
+        return measurements.readings();
     }
 
     /** The choice that is pinned for a golfer's slot on the sheet Plan. */
@@ -94,13 +103,13 @@ public record Book(
     public List<Club> bagOf(Golfer golfer) {
         return clubs.stream()
                 .filter(club -> club.golfer().equalsIgnoreCase(golfer.name()))
-                .sorted(java.util.Comparator.comparingInt(Club::slot))
+                .sorted(Comparator.comparingInt(Club::slot))
                 .toList();
     }
 
     /** The readings of one club, in the order of the book. */
     public List<Reading> readingsOf(Club club) {
-        return readings.stream()
+        return readings().stream()
                 .filter(reading -> reading.golfer().equalsIgnoreCase(club.golfer()))
                 .filter(reading -> reading.club().equalsIgnoreCase(club.name()))
                 .toList();
@@ -108,7 +117,7 @@ public record Book(
 
     /** Whether a club states its loft and lie as an earlier fit of gauge readings wrote them. */
     public boolean isGauged(Club club) {
-        return gaugedClubs.contains(club.cell());
+        return measurements.gaugedClubs().contains(club.cell());
     }
 
     /** The sleeve that a club names; empty for a glued shaft. */
@@ -118,14 +127,14 @@ public record Book(
 
     /** The kit of weights that a club names; empty for a head without one. */
     public Optional<Kit> kitOf(Club club) {
-        return club.kit().flatMap(name -> kits.stream()
+        return club.kit().flatMap(name -> kits().stream()
                 .filter(kit -> kit.name().equalsIgnoreCase(name))
                 .findFirst());
     }
 
     /** The sleeve with this name, letter case apart. */
     public Optional<Sleeve> sleeve(String name) {
-        return sleeves.stream()
+        return sleeves().stream()
                 .filter(sleeve -> sleeve.name().equalsIgnoreCase(name))
                 .findFirst();
     }

@@ -24,16 +24,15 @@ public record BookSettings(
     private static final double LENGTH_LIMIT_M = 48 * 0.0254;
 
     public static final BookSettings DEFAULT = new BookSettings(
-            Optional.empty(), Units.DEFAULT, AirConditions.DEFAULT, BallModelKind.BEARMAN_HARVEY, LENGTH_LIMIT_M);
+            Optional.empty(),
+            Units.DEFAULT,
+            AirConditions.DEFAULT,
+            BallModelKind.BEARMAN_HARVEY,
+            LENGTH_LIMIT_M,
+            Matching.DEFAULT);
 
     public BookSettings {
         Checks.positive(lengthLimitM, "length limit");
-    }
-
-    /** Settings with the usual matching. */
-    public BookSettings(
-            Optional<String> title, Units units, AirConditions air, BallModelKind ballModel, double lengthLimitM) {
-        this(title, units, air, ballModel, lengthLimitM, Matching.DEFAULT);
     }
 
     /** The same book under another ball model. */

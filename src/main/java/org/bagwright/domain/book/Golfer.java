@@ -8,13 +8,10 @@ import org.bagwright.domain.units.Limit;
 /**
  * One golfer of a book.
  *
- * @param name how the book calls him
+ * @param name what the book calls him
  * @param hand the side from which he plays
  * @param speeds his head speeds
- * @param leanDeg forward shaft lean at address, degrees
- * @param squaresFace whether he brings the leading edge square at address
- * @param keepsShaftAligned whether settings that turn the shaft away from today's are closed to him
- * @param sitsRange the looks at address he accepts
+ * @param address how he holds the club at address
  * @param gaps the gaps he wants
  * @param mostChanges the most items that a plan may change; empty is no limit
  * @param cell where the book names him
@@ -23,22 +20,23 @@ public record Golfer(
         String name,
         Hand hand,
         HeadSpeeds speeds,
-        double leanDeg,
-        boolean squaresFace,
-        boolean keepsShaftAligned,
-        SitsRange sitsRange,
+        Address address,
         GapAims gaps,
         OptionalInt mostChanges,
         String cell) {
     public Golfer {
         Checks.named(name, "golfer");
-        Checks.within(Limit.LEAN_DEG, leanDeg, "shaft lean");
         mostChanges.ifPresent(count -> Checks.that(count >= 0, "most changes must be 0 or more"));
     }
 
     /** The same golfer with another limit of changes. */
     public Golfer withMostChanges(OptionalInt other) {
-        return new Golfer(name, hand, speeds, leanDeg, squaresFace, keepsShaftAligned, sitsRange, gaps, other, cell);
+        return new Golfer(name, hand, speeds, address, gaps, other, cell);
+    }
+
+    /** The looks at address he accepts. */
+    public SitsRange sitsRange() {
+        return address.sitsRange();
     }
 
     /**
@@ -51,6 +49,20 @@ public record Golfer(
         public HeadSpeeds {
             driverMps.ifPresent(value -> Checks.within(Limit.HEAD_SPEED_MPS, value, "driver speed"));
             ironMps.ifPresent(value -> Checks.within(Limit.HEAD_SPEED_MPS, value, "iron speed"));
+        }
+    }
+
+    /**
+     * How he holds the club at address.
+     *
+     * @param leanDeg forward shaft lean, degrees
+     * @param squaresFace whether he brings the leading edge square
+     * @param keepsShaftAligned whether settings that turn the shaft away from today's are closed to him
+     * @param sitsRange the looks he accepts
+     */
+    public record Address(double leanDeg, boolean squaresFace, boolean keepsShaftAligned, SitsRange sitsRange) {
+        public Address {
+            Checks.within(Limit.LEAN_DEG, leanDeg, "shaft lean");
         }
     }
 

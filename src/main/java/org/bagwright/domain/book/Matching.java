@@ -17,9 +17,27 @@ public record Matching(By by, Over over) {
     /** The number that should be alike. */
     public enum By {
         /** Swingweight, points. */
-        SWINGWEIGHT,
+        SWINGWEIGHT("points", 1),
         /** Inertia of the whole club about its butt end, kg cm2. */
-        INERTIA;
+        INERTIA("kg cm2", 25);
+
+        private final String unitLabel;
+        private final double usualTolerance;
+
+        By(String unitLabel, double usualTolerance) {
+            this.unitLabel = unitLabel;
+            this.usualTolerance = usualTolerance;
+        }
+
+        /** The unit of the number. */
+        public String unitLabel() {
+            return unitLabel;
+        }
+
+        /** How far clubs may be apart in a book that gives no tolerance, in that unit. */
+        double usualTolerance() {
+            return usualTolerance;
+        }
 
         public String label() {
             return name().toLowerCase(Locale.ROOT);

@@ -20,9 +20,6 @@ public record HeadForm(
         OptionalDouble centreOfGravityHeightMm,
         OptionalDouble centreOfGravityDepthMm,
         OptionalDouble inertiaKgM2) {
-    public static final HeadForm ASSUMED = new HeadForm(
-            OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
-
     public HeadForm {
         massKg.ifPresent(value -> Checks.positive(value, "head mass"));
         soleForeAftRadiusMm.ifPresent(value -> Checks.positive(value, "sole radius"));
@@ -30,20 +27,5 @@ public record HeadForm(
         centreOfGravityHeightMm.ifPresent(value -> Checks.positive(value, "centre of gravity height"));
         centreOfGravityDepthMm.ifPresent(value -> Checks.positive(value, "centre of gravity depth"));
         inertiaKgM2.ifPresent(value -> Checks.positive(value, "head inertia"));
-    }
-
-    /** A form without depth and inertia. */
-    public HeadForm(
-            OptionalDouble massKg,
-            OptionalDouble soleForeAftRadiusMm,
-            OptionalDouble soleHeelToeRadiusMm,
-            OptionalDouble centreOfGravityHeightMm) {
-        this(
-                massKg,
-                soleForeAftRadiusMm,
-                soleHeelToeRadiusMm,
-                centreOfGravityHeightMm,
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
     }
 }

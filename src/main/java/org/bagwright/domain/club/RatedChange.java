@@ -20,16 +20,6 @@ public record RatedChange(OptionalDouble loftDeg, OptionalDouble lieDeg, Optiona
         faceDeg.ifPresent(value -> Checks.finite(value, "face change"));
     }
 
-    /** A change of loft and lie of which the table says nothing about the face, degrees. */
-    public static RatedChange of(double loftDeg, double lieDeg) {
-        return new RatedChange(OptionalDouble.of(loftDeg), OptionalDouble.of(lieDeg), OptionalDouble.empty());
-    }
-
-    /** A change of loft, lie and face, degrees. */
-    public static RatedChange of(double loftDeg, double lieDeg, double faceDeg) {
-        return new RatedChange(OptionalDouble.of(loftDeg), OptionalDouble.of(lieDeg), OptionalDouble.of(faceDeg));
-    }
-
     /** Whether the table says where the shaft points: the changes of loft and lie. */
     public boolean placesShaft() {
         return loftDeg.isPresent();

@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 /**
  * How far a sleeve with one ring of marks is turned from one setting to another, on the shorter way.
  *
- * @param passed the marks passed, the wanted one last
- * @param passedOtherWay the marks passed the other way round, where that is no longer; else none
+ * @param passed the marks passed, the mark wanted is the last
+ * @param passedOtherWay the marks passed the other way round, where that is not longer; else none
  */
 public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
 
@@ -22,10 +22,10 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
     }
 
     /**
-     * The way from one setting of a sleeve to another: the marks stand round the clock by their hours, or in the order of
-     * the book where a setting has none.
+     * The way from one setting of a sleeve to another: the marks go round the clock by their hours, or in the order
+     * of the book where a setting has none.
      *
-     * @return empty where a mark is unknown, and for a sleeve with two rings, whose marks stand on no one circle
+     * @return empty where a mark is unknown, and for a sleeve with two rings, whose marks are not on one circle
      */
     public static Optional<SleeveTurn> between(Sleeve sleeve, String from, String to) {
         if (sleeve.settings().stream().anyMatch(setting -> setting.rings().size() > 1)) {
@@ -39,8 +39,8 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
     }
 
     /**
-     * What to do to a sleeve to come from one setting to another, in words; for a sleeve with two rings by how many of
-     * its places each ring is turned. Empty where a mark is unknown.
+     * How to turn a sleeve from one setting to another, in words; for a sleeve with two rings by how many
+     * places each ring is turned. Empty where a mark is unknown.
      */
     public static String inWords(Sleeve sleeve, String from, String to) {
         return between(sleeve, from, to).map(SleeveTurn::inWords).orElseGet(() -> ringWords(sleeve, from, to));
@@ -70,22 +70,30 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
         List<Ring> after = sleeve.setting(to).map(SleeveSetting::rings).orElse(List.of());
         List<String> words = new ArrayList<>();
         for (int ring = 0; ring < Math.min(before.size(), after.size()); ring++) {
-            int number = ring;
-            List<Double> hours = sleeve.settings().stream()
-                    .filter(setting -> setting.rings().size() > number)
-                    .map(setting -> setting.rings().get(number).clockH() % ROUND_H)
-                    .distinct()
-                    .sorted()
-                    .toList();
-            int onward = Math.floorMod(
-                    hours.indexOf(after.get(ring).clockH() % ROUND_H)
-                            - hours.indexOf(before.get(ring).clockH() % ROUND_H),
-                    hours.size());
-            int places = Math.min(onward, hours.size() - onward);
-            words.add("ring " + (ring + 1)
-                    + (places == 0 ? " stays" : places == 1 ? " by 1 place" : " by " + places + " places"));
+            int places = placesTurned(hours(sleeve, ring), before.get(ring), after.get(ring));
+            String turn = places == 0 ? " stays" : places == 1 ? " by 1 place" : " by " + places + " places";
+            words.add("ring " + (ring + 1) + turn);
         }
         return String.join(", ", words);
+    }
+
+    /** The hours that a ring has among all settings, rising. */
+    private static List<Double> hours(Sleeve sleeve, int ring) {
+        return sleeve.settings().stream()
+                .filter(setting -> setting.rings().size() > ring)
+                .map(setting -> hour(setting.rings().get(ring)))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private static int placesTurned(List<Double> hours, Ring before, Ring after) {
+        int onward = Math.floorMod(hours.indexOf(hour(after)) - hours.indexOf(hour(before)), hours.size());
+        return Math.min(onward, hours.size() - onward);
+    }
+
+    private static double hour(Ring ring) {
+        return ring.clockH() % ROUND_H;
     }
 
     private static SleeveTurn turn(List<String> circle, int start, int end) {
@@ -101,7 +109,7 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
         List<SleeveSetting> settings = new ArrayList<>(sleeve.settings());
         if (settings.stream().allMatch(setting -> setting.rings().size() == 1)) {
             settings.sort(
-                    Comparator.comparingDouble(setting -> setting.rings().get(0).clockH() % ROUND_H));
+                    Comparator.comparingDouble(setting -> hour(setting.rings().get(0))));
         }
         return settings;
     }

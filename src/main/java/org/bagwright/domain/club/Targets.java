@@ -7,36 +7,27 @@ import org.bagwright.domain.units.Limit;
 import org.bagwright.domain.units.Swingweight;
 
 /**
- * What one club should have; what is empty is not asked for.
+ * What one club should have; what is empty is not wanted.
  *
  * @param loftDeg gauge loft, degrees
  * @param lieDeg gauge lie, degrees
  * @param carryM carry, metres
  * @param gapWishM gap to the next club, metres
  * @param swingweight the swingweight
+ * @param golferLieDeg the lie at which the golfer holds the shaft with this club, degrees
  */
 public record Targets(
         OptionalDouble loftDeg,
         OptionalDouble lieDeg,
         OptionalDouble carryM,
         OptionalDouble gapWishM,
-        Optional<Swingweight> swingweight) {
-    public static final Targets NONE = new Targets(
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.empty());
-
+        Optional<Swingweight> swingweight,
+        OptionalDouble golferLieDeg) {
     public Targets {
         loftDeg.ifPresent(value -> Checks.within(Limit.LOFT_DEG, value, "loft target"));
         lieDeg.ifPresent(value -> Checks.within(Limit.LIE_DEG, value, "lie target"));
         carryM.ifPresent(value -> Checks.within(Limit.CARRY_M, value, "carry target"));
         gapWishM.ifPresent(value -> Checks.positive(value, "gap wish"));
-    }
-
-    /** Targets without a swingweight. */
-    public Targets(OptionalDouble loftDeg, OptionalDouble lieDeg, OptionalDouble carryM, OptionalDouble gapWishM) {
-        this(loftDeg, lieDeg, carryM, gapWishM, Optional.empty());
+        golferLieDeg.ifPresent(value -> Checks.within(Limit.LIE_DEG, value, "golfer lie"));
     }
 }

@@ -10,9 +10,4 @@ public record Weighting(String name, List<PortPiece> pieces) {
         Checks.named(name, "weighting");
         pieces = List.copyOf(pieces);
     }
-
-    /** What all its pieces weigh, kilograms. */
-    public double massKg() {
-        return pieces.stream().mapToDouble(PortPiece::massKg).sum();
-    }
 }

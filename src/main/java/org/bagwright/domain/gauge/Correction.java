@@ -1,5 +1,7 @@
 package org.bagwright.domain.gauge;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.bagwright.domain.units.Checks;
 
 /**
@@ -64,5 +66,10 @@ public record Correction(
     /** Whether the cell names an hour of the clock. */
     public boolean isClock() {
         return item == Item.CLOCK || item == Item.CLOCK_2;
+    }
+
+    /** A number as it is written into the book, to a hundredth of a degree or an hour. */
+    public static double rounded(double value) {
+        return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).doubleValue() + 0.0;
     }
 }

@@ -5,29 +5,21 @@ import java.util.Optional;
 import org.bagwright.domain.club.Club;
 
 /**
- * What the gauge readings of one club told.
+ * What the gauge readings of one club say.
  *
  * @param club the club as the book states it
- * @param designLoft loft of the head soled as designed, degrees
- * @param designLie lie of the head soled as designed, degrees
- * @param designFace face angle of the head soled as designed, degrees, closed positive
- * @param gaugeLoft what a gauge reads at the setting at which the book states the club, degrees
- * @param gaugeLie the same of the lie, degrees
- * @param bend bend of the sleeve, degrees: of the ring with the greatest stated bend; empty without a sleeve
- * @param clockOffset how much later, in hours, the shaft leans than the marks say; empty without a sleeve
+ * @param design the head soled as designed
+ * @param gauge what a gauge reads at the setting at which the book states the club; held where the design is
+ * @param sleeve its sleeve; empty for a glued shaft
  * @param readings every reading with what is left of it, in the order of the book
- * @param held what could not be determined and why, in plain words
+ * @param held what could not be determined and at what it is held, in plain words
  * @param notes what else a fitter should know, in plain words
  */
 public record GaugedClub(
         Club club,
-        GaugedNumber designLoft,
-        GaugedNumber designLie,
-        GaugedNumber designFace,
-        GaugedNumber gaugeLoft,
-        GaugedNumber gaugeLie,
-        Optional<GaugedNumber> bend,
-        Optional<GaugedNumber> clockOffset,
+        Design design,
+        Gauge gauge,
+        Optional<GaugedSleeve> sleeve,
         List<GaugedReading> readings,
         List<String> held,
         List<String> notes) {
@@ -35,5 +27,44 @@ public record GaugedClub(
         readings = List.copyOf(readings);
         held = List.copyOf(held);
         notes = List.copyOf(notes);
+    }
+
+    /**
+     * A head soled as designed.
+     *
+     * @param loft loft, degrees
+     * @param lie lie, degrees
+     * @param face face angle, degrees, closed positive
+     */
+    public record Design(GaugedNumber loft, GaugedNumber lie, GaugedNumber face) {}
+
+    /**
+     * What a loft and lie gauge reads.
+     *
+     * @param loft loft, degrees
+     * @param lie lie, degrees
+     */
+    public record Gauge(GaugedNumber loft, GaugedNumber lie) {}
+
+    /**
+     * A sleeve.
+     *
+     * @param bend bend, degrees: of the ring with the greatest stated bend, the others in proportion
+     * @param clockOffset how much later, in hours, the shaft leans than the marks say
+     */
+    public record GaugedSleeve(GaugedNumber bend, GaugedNumber clockOffset) {}
+
+    /** How many readings the fit used. */
+    public long used() {
+        return readings.stream().filter(reading -> !reading.flagged()).count();
+    }
+
+    /** Its readings in words, such as {@code 3 readings of Driver (1 left out)}. */
+    public String source() {
+        long out = readings.size() - used();
+        return used()
+                + (used() == 1 ? " reading of " : " readings of ")
+                + club.name()
+                + (out == 0 ? "" : " (" + out + " left out)");
     }
 }

@@ -1,9 +1,11 @@
 package org.bagwright.domain.option;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.units.Checks;
@@ -14,17 +16,31 @@ import org.bagwright.domain.units.Checks;
  * @param golfer whose bag
  * @param slots the slots in order
  * @param gapWishM the gap he wants where a club's row asks for no other, metres
- * @param gapAim how much a gap counts
- * @param spreadAim how much it counts when a club differs from the mean of its group
+ * @param aims how much each measure counts
  */
-public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM, Aim gapAim, Aim spreadAim) {
+public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM, Aims aims) {
+
+    /** Whether an option may be taken. */
+    @FunctionalInterface
+    public interface OpenTest {
+        /** Whether the option in this place of the slot in this place may be taken. */
+        boolean isOpen(int slot, int option);
+    }
 
     public BagOptions {
         slots = List.copyOf(slots);
         Checks.that(!slots.isEmpty(), "a bag needs a slot");
         Checks.finite(gapWishM, "gap wish");
-        Checks.that(gapAim.measure() == Measure.GAP, "the gap aim must be of gaps");
-        Checks.that(spreadAim.measure() == Measure.SPREAD, "the spread aim must be of spread");
+    }
+
+    /** How much a gap counts. */
+    public Aim gapAim() {
+        return aims.of(Measure.GAP);
+    }
+
+    /** How much it counts when a club differs from the mean of its group. */
+    public Aim spreadAim() {
+        return aims.of(Measure.SPREAD);
     }
 
     /**
@@ -53,5 +69,32 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
     /** The gap wanted from a club to the next one that carries, metres. */
     public double wishAfterM(Option option) {
         return option.club().targets().gapWishM().orElse(gapWishM);
+    }
+
+    /** The bag with other options open; a slot that would have none keeps those that it has. */
+    public BagOptions withOpen(OpenTest test) {
+        List<SlotOptions> opened = IntStream.range(0, slots.size())
+                .mapToObj(slot -> slots.get(slot).withOpen(option -> test.isOpen(slot, option)))
+                .toList();
+        return new BagOptions(golfer, opened, gapWishM, aims);
+    }
+
+    /** The bag with another limit of changes. */
+    public BagOptions withMostChanges(OptionalInt mostChanges) {
+        return new BagOptions(golfer.withMostChanges(mostChanges), slots, gapWishM, aims);
+    }
+
+    /** The bag without the musts that a test does not keep. */
+    public BagOptions keepingMusts(MustTest kept) {
+        List<SlotOptions> fewer = slots.stream()
+                .map(slot -> slot.mapped(option -> option.keepingMusts(kept)))
+                .toList();
+        return new BagOptions(
+                golfer, fewer, gapWishM, aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
+    }
+
+    /** The musts of single clubs are kept or not in their options. */
+    private static boolean keeps(MustTest kept, Measure measure) {
+        return measure.isOfOption() || kept.keeps(measure, Optional.empty());
     }
 }

@@ -1,6 +1,5 @@
 package org.bagwright.domain.option;
 
-import org.bagwright.domain.club.PortPiece;
 import org.bagwright.domain.units.Checks;
 import org.bagwright.domain.units.Swingweight;
 
@@ -14,7 +13,6 @@ import org.bagwright.domain.units.Swingweight;
  * @param balancePointM balance point from the butt end, metres
  * @param clubInertiaKgM2 inertia of the whole club about the butt end, across the shaft, kg m2
  * @param headInertiaKgM2 inertia of the head with its pieces about the vertical axis through its centre of gravity, kg m2
- * @param centreShift how far the pieces move the head's centre of gravity
  */
 public record BuildNumbers(
         double lengthM,
@@ -23,8 +21,7 @@ public record BuildNumbers(
         Swingweight swingweight,
         double balancePointM,
         double clubInertiaKgM2,
-        double headInertiaKgM2,
-        CentreShift centreShift) {
+        double headInertiaKgM2) {
 
     public BuildNumbers {
         Checks.positive(lengthM, "length");
@@ -35,17 +32,5 @@ public record BuildNumbers(
     /** Inertia of the whole club about the butt end, kg cm2, the unit in which builders match it. */
     public double clubInertiaKgCm2() {
         return clubInertiaKgM2 * 1e4;
-    }
-
-    /**
-     * How far a centre of gravity moved from that of the head with empty ports, in the frame of {@link PortPiece}.
-     *
-     * @param xMm toward the target, mm
-     * @param yMm toward the golfer, mm
-     * @param zMm up, mm
-     */
-    public record CentreShift(double xMm, double yMm, double zMm) {
-
-        public static final CentreShift NONE = new CentreShift(0, 0, 0);
     }
 }

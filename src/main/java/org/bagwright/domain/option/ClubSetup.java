@@ -5,15 +5,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
-import org.bagwright.domain.club.Targets;
 
 /**
  * One club set up in one way, with all its numbers.
  *
  * @param club the club
+ * @param wishes what is wanted of it
  * @param choice what is set on it
  * @param pose what the geometry says
  * @param deliveredFaceDeg heading of the face that the golfer brings to the ball, closed positive, degrees: with the
@@ -24,6 +23,7 @@ import org.bagwright.domain.club.Targets;
  */
 public record ClubSetup(
         Club club,
+        ClubWishes wishes,
         Choice choice,
         PoseNumbers pose,
         double deliveredFaceDeg,
@@ -31,24 +31,23 @@ public record ClubSetup(
         BuildNumbers build,
         Optional<MatchValue> match) {
 
-    /**
-     * How far it is off by every measure of its own for which there is a target, in the measure's unit; sits by how far it is
-     * outside the range.
-     */
-    public Map<Measure, Double> deviations(SitsRange sits) {
-        Targets targets = club.targets();
-        Map<Measure, Double> off = new EnumMap<>(Measure.class);
-        put(off, Measure.LOFT, pose.gaugeLoftDeg(), targets.loftDeg());
-        off.put(Measure.LIE, pose.gaugeLieDeg() - club.lieTargetDeg());
-        off.put(Measure.SITS, sits.outsideDeg(pose.sitsClosedDeg()));
-        shot.ifPresent(flown -> put(off, Measure.CARRY, flown.carryM(), targets.carryM()));
-        targets.swingweight()
-                .ifPresent(target ->
-                        off.put(Measure.SWINGWEIGHT, build.swingweight().scalePoints() - target.scalePoints()));
-        return off;
+    /** The value by which a measure judges it by itself, in the measure's unit; empty if it has none. */
+    public OptionalDouble value(Measure measure) {
+        return switch (measure) {
+            case LOFT -> OptionalDouble.of(pose.gaugeLoftDeg());
+            case LIE -> OptionalDouble.of(pose.gaugeLieDeg());
+            case SITS -> OptionalDouble.of(pose.sitsClosedDeg());
+            case CARRY -> shot.map(flown -> OptionalDouble.of(flown.carryM())).orElseGet(OptionalDouble::empty);
+            case SWINGWEIGHT -> OptionalDouble.of(build.swingweight().scalePoints());
+            case GAP, SPREAD, CHANGE -> OptionalDouble.empty();
+        };
     }
 
-    private static void put(Map<Measure, Double> off, Measure measure, double value, OptionalDouble target) {
-        target.ifPresent(wanted -> off.put(measure, value - wanted));
+    /** How far it is off by every measure by which anything is wanted of it, in the measure's unit. */
+    public Map<Measure, Double> deviations() {
+        Map<Measure, Double> off = new EnumMap<>(Measure.class);
+        wishes.byMeasure().forEach((measure, wanted) -> value(measure)
+                .ifPresent(value -> off.put(measure, wanted.deviationMeasureUnits(value))));
+        return off;
     }
 }

@@ -15,7 +15,7 @@ import org.bagwright.domain.units.Checks;
  * @param key text that names it uniquely in the book
  * @param setup the club with all its numbers; empty where the slot is left empty
  * @param changes how many items differ from today
- * @param terms its own part of the penalty
+ * @param terms what it costs by itself
  * @param barriers why a plan may not take it; empty if it may
  * @param takes how many pieces it takes of each item in limited number, in the order of the book's stock
  */
@@ -23,11 +23,11 @@ public record Option(
         String key,
         Optional<ClubSetup> setup,
         int changes,
-        OwnTerms terms,
+        Terms terms,
         Set<ClosedReason> barriers,
         List<Integer> takes) {
 
-    /** What stands in the place of a club's name where a slot is left empty. */
+    /** The name of a slot that is left empty, in place of a club's. */
     public static final String LEFT_OUT = "left out";
 
     public Option {
@@ -37,15 +37,21 @@ public record Option(
         takes = List.copyOf(takes);
     }
 
-    /** An option that is open or else closed as a setting that is not allowed. */
-    public Option(
-            String key, Optional<ClubSetup> setup, int changes, OwnTerms terms, boolean open, List<Integer> takes) {
-        this(key, setup, changes, terms, open ? Set.of() : Set.of(ClosedReason.SETTING), takes);
-    }
-
     /** Whether a plan may take it. */
     public boolean open() {
         return barriers.isEmpty();
+    }
+
+    /** The same option with nothing in its way. */
+    Option opened() {
+        return new Option(key, setup, changes, terms, Set.of(), takes);
+    }
+
+    /** The same option with the musts that a test keeps; what is broken of the others counts no more. */
+    Option keepingMusts(MustTest kept) {
+        Optional<Club> club = setup.map(ClubSetup::club);
+        Terms fewer = terms.keepingMusts(measure -> kept.keeps(measure, club));
+        return new Option(key, setup, changes, fewer, barriers, takes);
     }
 
     /**

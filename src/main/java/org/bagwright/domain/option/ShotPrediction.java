@@ -22,12 +22,6 @@ public record ShotPrediction(
         double landingDeg,
         double startClosedDeg,
         double sidewaysClosedM) {
-    /** A straight shot. */
-    public ShotPrediction(
-            double ballSpeedMps, double launchDeg, double spinRpm, double carryM, double apexM, double landingDeg) {
-        this(ballSpeedMps, launchDeg, spinRpm, carryM, apexM, landingDeg, 0, 0);
-    }
-
     /** The same shot started and come down on another line. */
     public ShotPrediction onLine(double newStartClosedDeg, double newSidewaysClosedM) {
         return new ShotPrediction(

@@ -2,6 +2,9 @@ package org.bagwright.domain.option;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.bagwright.domain.book.LiveChoice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.units.Checks;
@@ -30,7 +33,7 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
         return options.get(todayIndex);
     }
 
-    /** The club that stands for the slot: today's, or the first that may fill it. */
+    /** The club that gives the slot its name: today's, or the first that may fill it. */
     public Club main() {
         return today().setup().map(ClubSetup::club).orElse(clubs.get(0));
     }
@@ -45,6 +48,23 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
     /** Whether there is anything to choose but settings, weightings and bends of one club. */
     public boolean hasCandidates() {
         return clubs.size() > 1 || options.stream().anyMatch(Option::isEmpty);
+    }
+
+    /** The slot with other options open; with those that it has now if there would be none. */
+    SlotOptions withOpen(IntPredicate open) {
+        List<Integer> indexes =
+                IntStream.range(0, options.size()).filter(open).boxed().toList();
+        List<Option> opened = IntStream.range(0, options.size())
+                .mapToObj(index -> indexes.contains(index) && !openIndexes.contains(index)
+                        ? options.get(index).opened()
+                        : options.get(index))
+                .toList();
+        return new SlotOptions(slot, clubs, opened, todayIndex, indexes.isEmpty() ? openIndexes : indexes);
+    }
+
+    /** The slot with something changed in each option. */
+    SlotOptions mapped(UnaryOperator<Option> change) {
+        return new SlotOptions(slot, clubs, options.stream().map(change).toList(), todayIndex, openIndexes);
     }
 
     /** The option that a person has chosen on the sheet Plan; empty where it is none of these. */

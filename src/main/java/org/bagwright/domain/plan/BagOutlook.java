@@ -1,5 +1,6 @@
 package org.bagwright.domain.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.book.BallModelKind;
@@ -24,6 +25,6 @@ public record BagOutlook(
 
     /** The gap that is least likely to be inside its limits; the longest of equals. */
     public Optional<GapOutlook> leastSureGap() {
-        return gaps.stream().min(java.util.Comparator.comparingDouble(GapOutlook::chanceRatio));
+        return gaps.stream().min(Comparator.comparingDouble(GapOutlook::chanceRatio));
     }
 }

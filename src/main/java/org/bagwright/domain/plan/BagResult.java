@@ -1,10 +1,16 @@
 package org.bagwright.domain.plan;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.Terms;
 
 /**
  * One golfer's bag, as it is today and as planned.
@@ -57,5 +63,55 @@ public record BagResult(
     /** How many items a state changes from today. */
     public int changesOf(BagState state) {
         return optionsOf(state).stream().mapToInt(Option::changes).sum();
+    }
+
+    /** What the slot at this position costs in a state, by measure: its option by itself and together with others. */
+    public Terms termsAt(BagState state, int index) {
+        return optionsOf(state).get(index).terms().plus(state.termsWithOthers(index));
+    }
+
+    /** What a state costs by measure. */
+    public Terms terms(BagState state) {
+        return optionsOf(state).stream().map(Option::terms).reduce(state.termsWithOthers(), Terms::plus);
+    }
+
+    /**
+     * What a state breaks, in words: the measures whose musts it misses, then limits that belong to no measure. Empty if
+     * it breaks nothing.
+     */
+    public Set<String> broken(BagState state) {
+        Terms terms = terms(state);
+        Set<String> broken = new LinkedHashSet<>();
+        terms.broken().forEach(measure -> broken.add(measure.label()));
+        long orderBreaks = state.gaps().stream().mapToLong(GapTerm::orderBreaks).sum();
+        if (orderBreaks > 0) {
+            broken.add("order of carries");
+        }
+        if (state.score().hardBreaks() > terms.totalBreaks() + orderBreaks) {
+            broken.add("another limit");
+        }
+        return broken;
+    }
+
+    /** The worst of all misses of a state in what can be one; the first of equals, empty for a bag without a club. */
+    public Optional<Miss> worstMiss(BagState state) {
+        List<Miss> misses = new ArrayList<>();
+        List<Option> chosen = optionsOf(state);
+        for (int index = 0; index < chosen.size(); index++) {
+            int slot = index;
+            chosen.get(index).setup().ifPresent(setup -> setup.deviations().forEach((measure, off) -> {
+                if (measure.canBeWorstMiss()) {
+                    misses.add(Miss.of(options.aims().of(measure), slot, off));
+                }
+            }));
+        }
+        state.gaps().forEach(gap -> misses.add(Miss.of(options.gapAim(), gap.fromIndex(), gap.deviationM())));
+        return misses.stream()
+                .min(Comparator.comparingDouble(Miss::toleranceRatio).reversed());
+    }
+
+    /** What the greatest of all relaxations would bring, points; empty where none is known. */
+    public OptionalDouble headRoomPoints() {
+        return relaxations.stream().mapToDouble(Relaxation::gainPoints).max();
     }
 }

@@ -2,6 +2,9 @@ package org.bagwright.domain.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.bagwright.domain.option.Terms;
 
 /**
  * One choice of options for a whole bag, with its score.
@@ -27,5 +30,28 @@ public record BagState(List<Integer> chosen, BagScore score, List<GapTerm> gaps,
     /** How the club in the slot at this position of the bag differs from its group. */
     public Optional<SpreadTerm> spreadAt(int index) {
         return spreads.stream().filter(spread -> spread.index() == index).findFirst();
+    }
+
+    /** What the club in the slot at this position costs together with others: the gap after it and its group. */
+    public Terms termsWithOthers(int index) {
+        Terms gap = gapAfter(index).map(GapTerm::terms).orElse(Terms.NONE);
+        return gap.plus(spreadAt(index).map(SpreadTerm::terms).orElse(Terms.NONE));
+    }
+
+    /** What all clubs cost together with others. */
+    public Terms termsWithOthers() {
+        return Stream.concat(gaps.stream().map(GapTerm::terms), spreads.stream().map(SpreadTerm::terms))
+                .reduce(Terms.NONE, Terms::plus);
+    }
+
+    /**
+     * How uneven the gaps of a bag are: the root of the mean square of gap less wish, metres. Empty for a bag without a
+     * gap.
+     */
+    public OptionalDouble unevennessM() {
+        OptionalDouble meanSquare = gaps.stream()
+                .mapToDouble(gap -> gap.deviationM() * gap.deviationM())
+                .average();
+        return meanSquare.isPresent() ? OptionalDouble.of(Math.sqrt(meanSquare.getAsDouble())) : meanSquare;
     }
 }

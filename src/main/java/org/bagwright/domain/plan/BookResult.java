@@ -1,7 +1,10 @@
 package org.bagwright.domain.plan;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.option.StockLimit;
@@ -56,6 +59,16 @@ public record BookResult(
         return breaks(BagResult::today);
     }
 
+    /** What the plan breaks, in words, as {@link BagResult#broken} says it for each bag, and the stock. */
+    public Set<String> plannedBroken() {
+        Set<String> broken = new LinkedHashSet<>();
+        bags.forEach(bag -> broken.addAll(bag.broken(bag.planned())));
+        if (stockBreaks(BagResult::planned) > 0) {
+            broken.add("stock");
+        }
+        return broken;
+    }
+
     /** How many of an item, by its place in the stock, all bags together take in a state. */
     public int taken(int item, Function<BagResult, BagState> state) {
         return bags.stream()
@@ -70,13 +83,17 @@ public record BookResult(
     }
 
     private long breaks(Function<BagResult, BagState> state) {
-        long breaks = bags.stream()
-                .mapToLong(bag -> state.apply(bag).score().hardBreaks())
-                .sum();
-        for (int item = 0; item < stock.size(); item++) {
-            breaks += BREAK_THOUSANDTHS
-                    * Math.max(0, taken(item, state) - stock.get(item).available());
-        }
-        return breaks;
+        return stockBreaks(state)
+                + bags.stream()
+                        .mapToLong(bag -> state.apply(bag).score().hardBreaks())
+                        .sum();
+    }
+
+    private long stockBreaks(Function<BagResult, BagState> state) {
+        return BREAK_THOUSANDTHS
+                * IntStream.range(0, stock.size())
+                        .mapToLong(item ->
+                                Math.max(0, taken(item, state) - stock.get(item).available()))
+                        .sum();
     }
 }

@@ -2,6 +2,7 @@ package org.bagwright.domain.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -9,7 +10,7 @@ import java.util.stream.IntStream;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.units.Checks;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 
 /**
  * Planned books beside each other, golfer by golfer. Distances are shown in the unit of the first book.
@@ -39,7 +40,7 @@ public record Comparison(List<ComparedBook> books) {
         Checks.that(books.size() >= 2, "a comparison needs at least two books");
     }
 
-    public DistanceUnit distance() {
+    public LengthUnit distance() {
         return books.get(0).result().book().settings().units().distance();
     }
 
@@ -92,7 +93,7 @@ public record Comparison(List<ComparedBook> books) {
     private static boolean differs(Difference difference, List<Optional<BagResult>> bags) {
         return IntStream.range(0, bags.size())
                         .filter(index -> bags.get(index).isPresent())
-                        .mapToObj(index -> difference.choices().get(index).toLowerCase(java.util.Locale.ROOT))
+                        .mapToObj(index -> difference.choices().get(index).toLowerCase(Locale.ROOT))
                         .distinct()
                         .count()
                 > 1;

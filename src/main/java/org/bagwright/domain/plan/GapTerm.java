@@ -1,5 +1,8 @@
 package org.bagwright.domain.plan;
 
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.option.Terms;
+
 /**
  * The gap between two neighbouring carrying clubs and what it costs.
  *
@@ -8,6 +11,25 @@ package org.bagwright.domain.plan;
  * @param gapM carry of the first less carry of the second, metres
  * @param wishM the gap wanted, metres
  * @param penaltyPoints what the deviation costs, points
- * @param hardBreaks broken hard limits: the gap's must, and carries that do not fall
+ * @param mustBreaks how far the must of gaps is broken, thousandths of a tolerance
+ * @param orderBreaks 0 if the carry falls from the first club to the second, else 1000 and one for each millimetre missing
  */
-public record GapTerm(int fromIndex, int toIndex, double gapM, double wishM, double penaltyPoints, long hardBreaks) {}
+public record GapTerm(
+        int fromIndex,
+        int toIndex,
+        double gapM,
+        double wishM,
+        double penaltyPoints,
+        long mustBreaks,
+        long orderBreaks) {
+
+    /** The gap less the gap wanted, metres. */
+    public double deviationM() {
+        return gapM - wishM;
+    }
+
+    /** What it costs by measure. */
+    public Terms terms() {
+        return Terms.of(Measure.GAP, penaltyPoints, mustBreaks);
+    }
+}

@@ -2,6 +2,7 @@ package org.bagwright.domain.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.Option;
@@ -33,7 +34,7 @@ public record OptionChange(Option from, Option to) {
      */
     public Choice choiceBefore() {
         Club club = to.club();
-        return putsClubIn() ? new Choice(club.setting(), club.weighting(), club.todayBend()) : from.choice();
+        return putsClubIn() ? club.today() : from.choice();
     }
 
     /** Everything that is done, one item a text, such as {@code setting 1 -> 4} or {@code leave out}. */
@@ -48,21 +49,17 @@ public record OptionChange(Option from, Option to) {
         if (putsClubIn()) {
             items.add(from.isEmpty() ? "put in" : "in place of " + from.clubText());
         }
-        Choice before = choiceBefore();
-        Choice after = to.choice();
+        addSetUp(items, choiceBefore(), to.choice());
+        return items;
+    }
+
+    private static void addSetUp(List<String> items, Choice before, Choice after) {
+        Bend bent = before.bend();
+        Bend toBend = after.bend();
         add(items, "setting", before.settingText(), after.settingText());
         add(items, "weighting", before.weightingText(), after.weightingText());
-        add(
-                items,
-                "loft bend",
-                bendText(before.bend().loftDeg()),
-                bendText(after.bend().loftDeg()));
-        add(
-                items,
-                "lie bend",
-                bendText(before.bend().lieDeg()),
-                bendText(after.bend().lieDeg()));
-        return items;
+        add(items, "loft bend", bendText(bent.loftDeg()), bendText(toBend.loftDeg()));
+        add(items, "lie bend", bendText(bent.lieDeg()), bendText(toBend.lieDeg()));
     }
 
     /** The club and everything that is done to it, such as {@code Driver: setting 1 -> 4, weighting even -> heel}. */

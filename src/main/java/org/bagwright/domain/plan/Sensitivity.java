@@ -12,10 +12,7 @@ import org.bagwright.domain.units.Checks;
  * @param carryM planned carry, metres
  * @param carryPerLoftDegM carry gained by one more degree of presented loft, metres
  * @param carryPerHeadMpsM carry gained by one more m/s of head speed, metres
- * @param bestLoftDeg the presented loft of greatest carry at this head speed and path, degrees; empty where it lies
- *     farther away than was looked
- * @param mostCarryM the greatest carry among the lofts that were looked at, metres
- * @param advice which way that loft lies
+ * @param best the presented loft of greatest carry
  * @param facePerLieDegRatio degrees by which the face points off the line for one degree of lie error, leading edge
  *     square: {@code atan(tan(loft) sin(1 deg))}
  */
@@ -26,9 +23,7 @@ public record Sensitivity(
         double carryM,
         double carryPerLoftDegM,
         double carryPerHeadMpsM,
-        OptionalDouble bestLoftDeg,
-        double mostCarryM,
-        LoftAdvice advice,
+        LoftOptimum best,
         double facePerLieDegRatio) {
     public Sensitivity {
         Checks.named(club, "club");
@@ -36,4 +31,13 @@ public record Sensitivity(
         Checks.finite(carryPerHeadMpsM, "carry per head speed");
         Checks.finite(facePerLieDegRatio, "face per degree of lie");
     }
+
+    /**
+     * The presented loft of greatest carry at this head speed and path.
+     *
+     * @param loftDeg that loft, degrees; empty where it is farther away than was looked
+     * @param carryM the greatest carry among the lofts that were looked at, metres
+     * @param advice in which direction that loft is
+     */
+    public record LoftOptimum(OptionalDouble loftDeg, double carryM, LoftAdvice advice) {}
 }

@@ -1,6 +1,5 @@
 package org.bagwright.domain.plan;
 
-import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 
 /**
@@ -19,10 +18,6 @@ public record TodayChange(Club before, Club after, boolean otherClub) {
 
     /** Whether its setting, weighting or bends differ. */
     public boolean isSetOtherwise() {
-        return choice(before).itemsThatDiffer(choice(after)) > 0;
-    }
-
-    private static Choice choice(Club club) {
-        return new Choice(club.setting(), club.weighting(), club.todayBend());
+        return before.today().itemsThatDiffer(after.today()) > 0;
     }
 }

@@ -9,12 +9,21 @@ public final class ListText {
 
     /** {@code a, b or c}. */
     public static String oneOf(Collection<String> words) {
+        return joined(words, " or ");
+    }
+
+    /** {@code a, b and c}. */
+    public static String allOf(Collection<String> words) {
+        return joined(words, " and ");
+    }
+
+    private static String joined(Collection<String> words, String beforeLast) {
         List<String> list = List.copyOf(words);
         if (list.size() < 2) {
             return String.join("", list);
         }
         int last = list.size() - 1;
-        return String.join(", ", list.subList(0, last)) + " or " + list.get(last);
+        return String.join(", ", list.subList(0, last)) + beforeLast + list.get(last);
     }
 
     /** {@code "a", "b" or "c"}. */

@@ -1,7 +1,9 @@
 package org.bagwright.domain.units;
 
-/** The unit in which club lengths are written. */
+/** A unit of length: carries and gaps are written in yards or metres, clubs in inches or millimetres. */
 public enum LengthUnit {
+    YARD("yd", 0.9144),
+    METRE("m", 1),
     INCH("in", 0.0254),
     MILLIMETRE("mm", 0.001);
 

@@ -32,7 +32,9 @@ public record Limit(double leastMeasureUnits, double mostMeasureUnits, String un
     public static final Limit WIND_MPS = new Limit(-25, 25, "m/s");
 
     public Limit {
-        Checks.that(leastMeasureUnits <= mostMeasureUnits, "a limit needs its least value first");
+        if (!(leastMeasureUnits <= mostMeasureUnits)) {
+            throw new IllegalArgumentException("a limit needs its least value first");
+        }
     }
 
     /** Whether the value, in this limit's unit, lies inside; false for NaN. */

@@ -3,8 +3,8 @@ package org.bagwright.flight.golfer;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.bagwright.flight.Impact;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.Rebound;
 
 /** One club while a golfer is fitted: what is known of it, and the delivery as far as it is settled. */
 final class ClubFit {
@@ -74,6 +74,11 @@ final class ClubFit {
         return lenders.getOrDefault(part, List.of());
     }
 
+    /** Whether a part of the delivery is borrowed from other clubs. */
+    boolean borrows(Part part) {
+        return lenders.containsKey(part);
+    }
+
     String name() {
         return today.club().name();
     }
@@ -82,7 +87,7 @@ final class ClubFit {
         return delivery.launch(today, today.loftDeg());
     }
 
-    Impact.Rebound todayBlow() {
+    Rebound todayBlow() {
         return delivery.blow(today, today.loftDeg());
     }
 }

@@ -1,12 +1,14 @@
 package org.bagwright.flight.golfer;
 
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Values known for some clubs, lent to those between: linear along the places of the clubs, constant beyond the ends. */
-public final class ClubInterpolation {
+final class ClubInterpolation {
     private final NavigableMap<Double, Double> values = new TreeMap<>();
     private final NavigableMap<Double, String> names = new TreeMap<>();
 
@@ -41,8 +43,8 @@ public final class ClubInterpolation {
     /** Who lends at a place, the shorter club first. */
     public List<String> lendersAt(double placeM) {
         return Stream.of(names.floorEntry(placeM), names.ceilingEntry(placeM))
-                .filter(java.util.Objects::nonNull)
-                .map(java.util.Map.Entry::getValue)
+                .filter(Objects::nonNull)
+                .map(Map.Entry::getValue)
                 .distinct()
                 .toList();
     }

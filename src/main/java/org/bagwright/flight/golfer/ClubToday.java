@@ -1,9 +1,8 @@
 package org.bagwright.flight.golfer;
 
 import org.bagwright.domain.club.Club;
-import org.bagwright.domain.club.ClubDefaults;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.flight.Impact;
+import org.bagwright.flight.PointHead;
 import org.bagwright.flight.Restitution;
 
 /**
@@ -14,7 +13,7 @@ import org.bagwright.flight.Restitution;
  * @param lengthM its length, stated or assumed, m
  * @param headMassKg its head mass, stated or assumed, kg
  */
-public record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
+record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
     public ClubToday {
         if (!(Math.abs(loftDeg) <= 90)) {
             throw new IllegalArgumentException(club.name() + " presents " + loftDeg + " degrees of loft today");
@@ -22,9 +21,9 @@ public record ClubToday(Club club, double loftDeg, double lengthM, double headMa
     }
 
     public static ClubToday of(Club club, double todayLoftDeg) {
-        double lengthM = club.lengthM()
-                .orElseGet(() -> ClubDefaults.lengthM(club.kind(), club.head().loftDeg()));
-        double massKg = club.form().massKg().orElseGet(() -> ClubDefaults.headMassKg(club.kind(), lengthM));
+        double lengthM = club.parts().lengthM().orElseGet(() -> club.kind()
+                .usualLengthM(club.head().loftDeg()));
+        double massKg = club.form().massKg().orElseGet(() -> club.kind().usualHeadMassKg(lengthM));
         return new ClubToday(club, todayLoftDeg, lengthM, massKg);
     }
 
@@ -32,8 +31,8 @@ public record ClubToday(Club club, double loftDeg, double lengthM, double headMa
         return club.kind();
     }
 
-    Impact.Head head(double speedMps) {
-        return new Impact.Head(speedMps, headMassKg, Restitution.of(kind()));
+    PointHead head(double speedMps) {
+        return new PointHead(speedMps, headMassKg, Restitution.of(kind()));
     }
 
     /** Where the club stands among the others: by length, clubs of one length by loft, then by slot. */

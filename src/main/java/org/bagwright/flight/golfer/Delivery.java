@@ -5,10 +5,10 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.bagwright.flight.Ball;
 import org.bagwright.flight.BallStart;
-import org.bagwright.flight.Impact;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.Rebound;
 import org.bagwright.flight.Restitution;
-import org.bagwright.flight.RigidImpact;
+import org.bagwright.flight.RigidHead;
 
 /**
  * How one golfer brings one club to the ball, and how his ball answers.
@@ -34,9 +34,8 @@ record Delivery(
 
     /** The launch of a club that presents this loft at address. */
     Launch launch(ClubToday club, double presentedLoftDeg) {
-        Impact.Rebound blow = blow(club, presentedLoftDeg);
-        return new Impact.Rebound(
-                        blow.ballSpeedMps() * efficiencyRatio, blow.launchFromPathDeg(), blow.spinRpm() * spinRatio)
+        Rebound blow = blow(club, presentedLoftDeg);
+        return new Rebound(blow.ballSpeedMps() * efficiencyRatio, blow.launchFromPathDeg(), blow.spinRpm() * spinRatio)
                 .along(attackDeg);
     }
 
@@ -46,28 +45,19 @@ record Delivery(
      */
     BallStart start(ClubToday club, double presentedLoftDeg, double faceClosedDeg) {
         if (faceClosedDeg == 0) {
-            return BallStart.of(launch(club, presentedLoftDeg), 0, 0);
+            return BallStart.of(launch(club, presentedLoftDeg));
         }
         Vector3D normal = pointing(deliveredLoftDeg(presentedLoftDeg), faceClosedDeg);
-        RigidImpact.Head rigid = rigid(club, club.headMassKg(), ANY_INERTIA);
-        return RigidImpact.strike(rigid, Ball.STANDARD, new RigidImpact.Contact(normal, Vector3D.ZERO))
+        RigidHead rigid = rigid(club, club.headMassKg(), ANY_INERTIA);
+        return rigid.strike(Ball.STANDARD, new RigidHead.Contact(normal, Vector3D.ZERO))
                 .ball()
                 .scaled(efficiencyRatio, spinRatio);
     }
 
-    /**
-     * The start in space with another weighting of the head: that of {@link #start(ClubToday, double, double)} and the change
-     * that the weighting makes, with the same efficiency and spin ratio. Head speed is held.
-     */
-    BallStart start(ClubToday club, double presentedLoftDeg, double faceClosedDeg, WeightedHead head) {
-        BallStart change = new WeightedBlow(this, club, presentedLoftDeg, faceClosedDeg, head).change();
-        return start(club, presentedLoftDeg, faceClosedDeg).plus(change.scaled(efficiencyRatio, spinRatio));
-    }
-
     /** The head as it comes along the path, not turning, with this mass and inertia. */
-    RigidImpact.Head rigid(ClubToday club, double massKg, RealMatrix inertiaKgM2) {
+    RigidHead rigid(ClubToday club, double massKg, RealMatrix inertiaKgM2) {
         Vector3D centreMps = pointing(attackDeg, 0).scalarMultiply(headSpeedMps);
-        return new RigidImpact.Head(massKg, inertiaKgM2, centreMps, Vector3D.ZERO, Restitution.of(club.kind()));
+        return new RigidHead(massKg, inertiaKgM2, centreMps, Vector3D.ZERO, Restitution.of(club.kind()));
     }
 
     /** The loft of the face against the ground at the ball, degrees. */
@@ -84,8 +74,8 @@ record Delivery(
     }
 
     /** The same before efficiency and spin ratio, and seen from the path. */
-    Impact.Rebound blow(ClubToday club, double presentedLoftDeg) {
-        return Impact.strike(club.head(headSpeedMps), Ball.STANDARD, spinLoftDeg(presentedLoftDeg));
+    Rebound blow(ClubToday club, double presentedLoftDeg) {
+        return club.head(headSpeedMps).strike(Ball.STANDARD, spinLoftDeg(presentedLoftDeg));
     }
 
     private double spinLoftDeg(double presentedLoftDeg) {

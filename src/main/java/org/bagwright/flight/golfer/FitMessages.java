@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
-import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.golfer.ClubFit.Part;
@@ -67,7 +66,7 @@ final class FitMessages {
         if (ratio < 0.65 || ratio > 0.95) {
             warn(
                     input.golfer().cell(),
-                    "Iron speed is " + percent(ratio) + " of driver speed, usual is 75 to 85 %. Maybe one of them is in"
+                    "Iron speed is " + percent(ratio) + " of driver speed; usual is 75 to 85 %. Maybe one of them is in"
                             + " another unit or of another club.");
         }
     }
@@ -76,103 +75,67 @@ final class FitMessages {
         if (dragRatio < 0.75 || dragRatio > 1.25) {
             warn(
                     input.golfer().cell(),
-                    "The measured carries ask for " + percent(dragRatio)
-                            + " of the drag of the published ball, usual is"
+                    "The measured carries need " + percent(dragRatio)
+                            + " of the drag of the published ball; usual is"
                             + " 85 to 115 %. Maybe carry is total distance, or the air on the sheet Start is not that of"
                             + " the shots.");
         }
     }
 
     private void noteAssumed(ClubFit club) {
-        List<String> parts = new ArrayList<>();
-        Club stated = club.today().club();
-        boolean ballKnown = club.shots().ballSpeedMps().isPresent();
-        if (stated.lengthM().isEmpty() && !club.shots().fullLaunch()) {
-            parts.add("length " + words.length(club.today().lengthM()));
-        }
-        if (stated.form().massKg().isEmpty() && !ballKnown) {
-            parts.add("head mass " + Math.round(1000 * club.today().headMassKg()) + " g");
-        }
-        if (club.shots().attackDeg().isEmpty() && club.lenders(Part.ATTACK).isEmpty()) {
-            parts.add("path of the head " + FitterUnits.angle(club.delivery().attackDeg()));
-        }
-        addPlain(club, parts);
-        addBorrowed(club, parts);
+        List<String> parts = new AssumedParts(words, club).inWords();
         if (!parts.isEmpty()) {
             messages.add(Message.assumed(
-                    stated.cell(), "Assumed for the flight of " + club.name() + ": " + String.join("; ", parts) + "."));
+                    club.today().club().cell(),
+                    "Assumed for the flight of " + club.name() + ": " + String.join("; ", parts) + "."));
         }
-    }
-
-    /** The parts that neither its own shots nor another club's tell. */
-    private void addPlain(ClubFit club, List<String> parts) {
-        if (club.shots().launchDeg().isEmpty() && club.lenders(Part.LOFT).isEmpty()) {
-            double deliveredDeg = club.today().loftDeg() + club.delivery().offsetDeg();
-            parts.add("delivered loft " + FitterUnits.angle(deliveredDeg));
-        }
-        if (club.shots().spinRpm().isEmpty() && club.lenders(Part.SPIN).isEmpty()) {
-            parts.add("spin " + FitterUnits.spin(club.todayLaunch().spinRpm()));
-        }
-        boolean told =
-                club.shots().ballSpeedMps().isPresent() || club.shots().carryM().isPresent();
-        if (!told && club.lenders(Part.BALL_SPEED).isEmpty()) {
-            parts.add("ball speed " + words.speed(club.todayLaunch().ballSpeedMps()));
-        }
-    }
-
-    private static void addBorrowed(ClubFit club, List<String> parts) {
-        List<Part> borrowed = new ArrayList<>();
-        for (Part part : Part.values()) {
-            if (!club.lenders(part).isEmpty()
-                    && !(part == Part.CARRY && club.shots().carryM().isPresent())) {
-                borrowed.add(part);
-            }
-        }
-        borrowed.stream().map(club::lenders).distinct().forEach(lenders -> {
-            List<String> labels = borrowed.stream()
-                    .filter(part -> club.lenders(part).equals(lenders))
-                    .map(Part::label)
-                    .toList();
-            parts.add(FitterUnits.list(labels) + " borrowed from " + FitterUnits.list(lenders));
-        });
     }
 
     private void noteUnusual(ClubFit club) {
-        String cell = club.today().club().cell();
-        Delivery delivery = club.delivery();
-        Delivery plain = club.plain();
-        double efficiency = delivery.efficiencyRatio() / plain.efficiencyRatio();
-        double offsetDeg = delivery.offsetDeg() - plain.offsetDeg();
-        if (own(club, Part.BALL_SPEED) && (efficiency < 0.85 || efficiency > 1.12)) {
+        noteBallSpeed(club);
+        noteLoft(club);
+        noteRatio(club, Part.SPIN, club.delivery().spinRatio(), 0.6, 1.6, "spin", "its launch predicts");
+        noteRatio(
+                club,
+                Part.CARRY,
+                club.delivery().carryRatio(),
+                0.85,
+                1.15,
+                "carry",
+                "its launch and the golfer's other shots predict");
+    }
+
+    private void noteBallSpeed(ClubFit club) {
+        double efficiency = club.delivery().efficiencyRatio() / club.plain().efficiencyRatio();
+        if (!club.borrows(Part.BALL_SPEED) && (efficiency < 0.85 || efficiency > 1.12)) {
             warn(
-                    cell,
-                    "The shots with " + club.name() + " ask for " + percent(efficiency)
-                            + " of the ball speed expected at head speed " + words.speed(delivery.headSpeedMps())
-                            + ".");
-        }
-        if (own(club, Part.LOFT) && Math.abs(offsetDeg) > 8) {
-            warn(
-                    cell,
-                    "The launch with " + club.name() + " asks for a delivered loft of "
-                            + FitterUnits.angle(club.today().loftDeg() + delivery.offsetDeg()) + ", "
-                            + FitterUnits.angle(club.today().loftDeg() + plain.offsetDeg()) + " would be usual.");
-        }
-        if (own(club, Part.SPIN) && (delivery.spinRatio() < 0.6 || delivery.spinRatio() > 1.6)) {
-            warn(
-                    cell,
-                    "The spin with " + club.name() + " is " + percent(delivery.spinRatio())
-                            + " of what its launch asks for.");
-        }
-        if (own(club, Part.CARRY) && (delivery.carryRatio() < 0.85 || delivery.carryRatio() > 1.15)) {
-            warn(
-                    cell,
-                    "The carry with " + club.name() + " is " + percent(delivery.carryRatio())
-                            + " of what its launch and the golfer's other shots ask for.");
+                    club.today().club().cell(),
+                    "The shots with " + club.name() + " need " + percent(efficiency)
+                            + " of the ball speed expected at head speed "
+                            + words.speed(club.delivery().headSpeedMps()) + ".");
         }
     }
 
-    private static boolean own(ClubFit club, Part part) {
-        return club.lenders(part).isEmpty();
+    private void noteLoft(ClubFit club) {
+        double offsetDeg = club.delivery().offsetDeg();
+        double plainDeg = club.plain().offsetDeg();
+        if (!club.borrows(Part.LOFT) && Math.abs(offsetDeg - plainDeg) > 8) {
+            double presentedDeg = club.today().loftDeg();
+            warn(
+                    club.today().club().cell(),
+                    "The launch with " + club.name() + " needs a delivered loft of "
+                            + FitterUnits.angle(presentedDeg + offsetDeg) + ", "
+                            + FitterUnits.angle(presentedDeg + plainDeg) + " would be usual.");
+        }
+    }
+
+    private void noteRatio(
+            ClubFit club, Part part, double ratio, double least, double most, String what, String expected) {
+        if (!club.borrows(part) && (ratio < least || ratio > most)) {
+            warn(
+                    club.today().club().cell(),
+                    "The " + what + " with " + club.name() + " is " + percent(ratio) + " of what " + expected + ".");
+        }
     }
 
     private void noteExtension() {

@@ -7,9 +7,9 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.BallFlight;
-import org.bagwright.flight.Impact;
+import org.bagwright.flight.Bracket;
 import org.bagwright.flight.Launch;
-import org.bagwright.flight.Solve;
+import org.bagwright.flight.PointHead;
 import org.bagwright.flight.golfer.ClubFit.Part;
 
 /**
@@ -17,8 +17,7 @@ import org.bagwright.flight.golfer.ClubFit.Part;
  * it, else lent by the clubs next to it in length as a change from the plain amateur's value.
  */
 final class GolferFit {
-    private static final double LEAST_EFFICIENCY = 0.3;
-    private static final double MOST_EFFICIENCY = 1.6;
+    private static final Bracket EFFICIENCY_SHIFTS = new Bracket(0.3, 1.6);
 
     private final BallFlight flights;
     private final List<ClubFit> clubs;
@@ -35,7 +34,7 @@ final class GolferFit {
         settle(Part.LOFT, GolferFit::offsetShiftDeg, GolferFit::withOffsetShift);
         settle(Part.SPIN, GolferFit::spinRatio, (club, ratio) -> club.delivery().withSpinRatio(ratio));
         settle(Part.BALL_SPEED, GolferFit::efficiencyShift, GolferFit::withEfficiencyShift);
-        dragRatio = DragFit.ratio(flights, measuredFlights());
+        dragRatio = new DragFit(flights, measuredFlights()).ratio();
         settle(Part.CARRY, this::carryRatio, (club, ratio) -> club.delivery().withCarryRatio(ratio));
         settle(Part.BALL_SPEED, this::efficiencyShiftByAnyMeans, GolferFit::withEfficiencyShift);
         clubs.stream().filter(GolferFit::carryAlone).forEach(this::closeOnCarry);
@@ -94,9 +93,8 @@ final class GolferFit {
             return OptionalDouble.empty();
         }
         double attackDeg = club.delivery().attackDeg();
-        Impact.Head head = club.today().head(club.delivery().headSpeedMps());
-        OptionalDouble spinLoftDeg =
-                Solve.spinLoftDeg(head, club.shots().launchDeg().getAsDouble() - attackDeg);
+        PointHead head = club.today().head(club.delivery().headSpeedMps());
+        OptionalDouble spinLoftDeg = head.spinLoftDeg(club.shots().launchDeg().getAsDouble() - attackDeg);
         return spinLoftDeg.isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(spinLoftDeg.getAsDouble()
@@ -136,15 +134,12 @@ final class GolferFit {
         }
         double plainRatio = club.plain().efficiencyRatio();
         Delivery delivery = club.delivery();
-        return Solve.root(
-                efficiency -> {
-                    Delivery tried = delivery.withEfficiencyRatio(efficiency * plainRatio);
-                    Launch launch = tried.launch(club.today(), club.today().loftDeg());
-                    return flights.fly(launch, dragRatio).carryM() * delivery.carryRatio()
-                            - club.shots().carryM().getAsDouble();
-                },
-                LEAST_EFFICIENCY,
-                MOST_EFFICIENCY);
+        return EFFICIENCY_SHIFTS.root(efficiency -> {
+            Delivery tried = delivery.withEfficiencyRatio(efficiency * plainRatio);
+            Launch launch = tried.launch(club.today(), club.today().loftDeg());
+            return flights.fly(launch, dragRatio).carryM() * delivery.carryRatio()
+                    - club.shots().carryM().getAsDouble();
+        });
     }
 
     private void closeOnCarry(ClubFit club) {

@@ -52,11 +52,10 @@ public final class GolferFlight {
             List<Shot> shotsOfThisGolfer) {
         AirConditions air = golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
         BallFlight flights = new BallFlight(air, settings.ballModel());
-        FitInput input =
-                FitInput.of(flights, new FitterUnits(settings.units()), golfer, bag, todayLoftDeg, shotsOfThisGolfer);
+        FitterUnits words = new FitterUnits(settings.units());
+        FitInput input = FitInput.of(flights, words, golfer, bag, todayLoftDeg, shotsOfThisGolfer);
         double dragRatio = new GolferFit(flights, input.clubs()).settle();
-        List<Message> messages =
-                new FitMessages(new FitterUnits(settings.units()), flights, settings.ballModel(), input).all(dragRatio);
+        List<Message> messages = new FitMessages(words, flights, settings.ballModel(), input).all(dragRatio);
         return new GolferFlight(flights, input.clubs(), dragRatio, messages);
     }
 
@@ -110,7 +109,7 @@ public final class GolferFlight {
     public ShotPrediction predict(Club club, double presentedLoftDeg, double faceClosedDeg, WeightedHead head) {
         check(club, presentedLoftDeg, faceClosedDeg);
         ClubFit fit = fitOf(club);
-        BallStart start = fit.delivery().start(fit.today(), presentedLoftDeg, faceClosedDeg, head);
+        BallStart start = new WeightedBlow(fit.delivery(), fit.today(), presentedLoftDeg, faceClosedDeg, head).start();
         return shot(start.launch(), start, fit.delivery());
     }
 
@@ -170,7 +169,7 @@ public final class GolferFlight {
     }
 
     /** The golfer's factor on the drag of the published ball, fitted to his carries; 1 without any. */
-    public double dragRatio() {
+    double dragRatio() {
         return dragRatio;
     }
 

@@ -1,9 +1,12 @@
 package org.bagwright.flight.golfer;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.club.ClubDefaults;
+import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.book.Shot.Measured;
+import org.bagwright.domain.club.ClubKind;
 
 /**
  * Head speed by club: a straight line in club length through the golfer's driver and his 7 iron, bent to go through the
@@ -11,14 +14,18 @@ import org.bagwright.domain.club.ClubDefaults;
  * neither the golfer's row nor his shots say better. Beyond the two clubs the line goes on, but never under half of his
  * slowest speed nor over 1.15 of his quickest.
  */
-public final class HeadSpeeds {
+final class HeadSpeeds {
     static final double IRON_PER_DRIVER_RATIO = 0.80;
     private static final double ASSUMED_DRIVER_MPS = 93 * 0.44704;
     private static final double SHORTEST_LINE_M = 0.05;
     private static final double SAME_CLUB_M = 0.006;
+    private static final double DRIVER_M = ClubKind.DRIVER.usualLengthM(10);
+
+    /** The length of the 7 iron, of 30 degrees, to which a golfer's iron speed belongs. */
+    static final double SEVEN_IRON_M = ClubKind.IRON.usualLengthM(30);
 
     /** Where a 7 iron of 30 degrees stands among the clubs, see {@link ClubToday#placeM}. */
-    private static final double SEVEN_IRON_PLACE_M = ClubDefaults.SEVEN_IRON_M - 0.003;
+    private static final double SEVEN_IRON_PLACE_M = SEVEN_IRON_M - 0.003;
 
     private final double driverLengthM;
     private final double driverPlaceM;
@@ -33,23 +40,37 @@ public final class HeadSpeeds {
      * @param driver his driver; empty takes one of 45 in
      */
     public HeadSpeeds(Golfer.HeadSpeeds stated, Optional<ClubToday> driver) {
-        double lengthM = driver.map(ClubToday::lengthM).orElse(ClubDefaults.DRIVER_M);
-        this.driverLengthM = Math.max(lengthM, ClubDefaults.SEVEN_IRON_M + SHORTEST_LINE_M);
-        this.driverPlaceM = driver.map(ClubToday::placeM).orElse(ClubDefaults.DRIVER_M);
+        double lengthM = driver.map(ClubToday::lengthM).orElse(DRIVER_M);
+        this.driverLengthM = Math.max(lengthM, SEVEN_IRON_M + SHORTEST_LINE_M);
+        this.driverPlaceM = driver.map(ClubToday::placeM).orElse(DRIVER_M);
         this.driverMps = stated.driverMps()
                 .orElseGet(() ->
                         stated.ironMps().orElse(ASSUMED_DRIVER_MPS * IRON_PER_DRIVER_RATIO) / IRON_PER_DRIVER_RATIO);
         this.ironMps = stated.ironMps().orElse(driverMps * IRON_PER_DRIVER_RATIO);
     }
 
+    /** Head speeds from the golfer's row, his driver's length and his shots, one list of shots for each club. */
+    static HeadSpeeds of(Golfer golfer, List<ClubToday> clubs, List<List<Shot>> shots) {
+        Optional<ClubToday> driver =
+                clubs.stream().filter(club -> club.kind() == ClubKind.DRIVER).findFirst();
+        HeadSpeeds speeds = new HeadSpeeds(golfer.speeds(), driver);
+        for (int i = 0; i < clubs.size(); i++) {
+            ClubToday club = clubs.get(i);
+            OptionalDouble speed = ShotMedians.median(shots.get(i), Measured::headSpeedMps);
+            speed.ifPresent(mps -> speeds.measured(club, mps));
+        }
+        speeds.holdStated(golfer.speeds());
+        return speeds;
+    }
+
     /** Bends the line through a measured speed. */
-    void measured(ClubToday club, double speedMps) {
+    private void measured(ClubToday club, double speedMps) {
         measuredRatios.add(
                 club.placeM(), speedMps / lineMps(club.lengthM()), club.club().name());
     }
 
     /** Keeps the line where the golfer's row states it, unless a club of that length was measured. */
-    void holdStated(Golfer.HeadSpeeds stated) {
+    private void holdStated(Golfer.HeadSpeeds stated) {
         hold(stated.driverMps(), driverPlaceM);
         hold(stated.ironMps(), SEVEN_IRON_PLACE_M);
     }
@@ -72,7 +93,7 @@ public final class HeadSpeeds {
 
     /** Head speed with a 7 iron, m/s. */
     public double ironMps() {
-        return atMps(ClubDefaults.SEVEN_IRON_M, SEVEN_IRON_PLACE_M);
+        return atMps(SEVEN_IRON_M, SEVEN_IRON_PLACE_M);
     }
 
     private double atMps(double lengthM, double placeM) {
@@ -80,7 +101,7 @@ public final class HeadSpeeds {
     }
 
     private double lineMps(double lengthM) {
-        double share = (lengthM - ClubDefaults.SEVEN_IRON_M) / (driverLengthM - ClubDefaults.SEVEN_IRON_M);
+        double share = (lengthM - SEVEN_IRON_M) / (driverLengthM - SEVEN_IRON_M);
         double straight = ironMps + share * (driverMps - ironMps);
         double least = 0.5 * Math.min(ironMps, driverMps);
         double most = 1.15 * Math.max(ironMps, driverMps);

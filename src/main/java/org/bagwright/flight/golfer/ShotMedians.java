@@ -1,9 +1,11 @@
 package org.bagwright.flight.golfer;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.book.Shot.Measured;
 
 /**
  * What the shots of one club say together: the median of each quantity; empty where no shot tells it.
@@ -24,12 +26,12 @@ record ShotMedians(
         OptionalDouble carryM) {
     static ShotMedians of(List<Shot> shots) {
         return new ShotMedians(
-                median(shots, Shot::headSpeedMps),
-                median(shots, Shot::ballSpeedMps),
-                median(shots, Shot::launchDeg),
-                median(shots, Shot::spinRpm),
-                median(shots, Shot::attackDeg),
-                median(shots, Shot::carryM));
+                median(shots, Measured::headSpeedMps),
+                median(shots, Measured::ballSpeedMps),
+                median(shots, Measured::launchDeg),
+                median(shots, Measured::spinRpm),
+                median(shots, Measured::attackDeg),
+                median(shots, Measured::carryM));
     }
 
     boolean fullLaunch() {
@@ -37,8 +39,9 @@ record ShotMedians(
     }
 
     /** The middle value, of an even number the mean of the middle two. */
-    static OptionalDouble median(List<Shot> shots, Function<Shot, OptionalDouble> quantity) {
+    static OptionalDouble median(List<Shot> shots, Function<Measured, OptionalDouble> quantity) {
         return median(shots.stream()
+                .map(Shot::measured)
                 .map(quantity)
                 .flatMapToDouble(OptionalDouble::stream)
                 .toArray());
@@ -49,7 +52,7 @@ record ShotMedians(
             return OptionalDouble.empty();
         }
         double[] sorted = values.clone();
-        java.util.Arrays.sort(sorted);
+        Arrays.sort(sorted);
         int half = sorted.length / 2;
         return OptionalDouble.of(sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2);
     }

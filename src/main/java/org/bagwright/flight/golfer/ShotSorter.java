@@ -13,14 +13,14 @@ import org.bagwright.domain.club.ClubKind;
 final class ShotSorter {
     private final ShotChecks checks;
     private final Golfer golfer;
-    private final HeadSpeeds statedSpeeds;
+    private final PlainGolfer plain;
     private final List<Message> messages = new ArrayList<>();
 
     ShotSorter(ShotChecks checks, Golfer golfer, List<ClubToday> clubs) {
         this.checks = checks;
         this.golfer = golfer;
-        this.statedSpeeds = FitInput.speeds(
-                golfer, clubs, clubs.stream().map(club -> List.<Shot>of()).toList());
+        this.plain = new PlainGolfer(HeadSpeeds.of(
+                golfer, clubs, clubs.stream().map(club -> List.<Shot>of()).toList()));
     }
 
     List<Message> messages() {
@@ -29,15 +29,16 @@ final class ShotSorter {
 
     /** The shots with this club that are possible, flew, and belong with the others. */
     List<Shot> good(ClubToday club, List<Shot> shots) {
-        List<Shot> usable = shots.stream()
+        ClubShots usable = new ClubShots(shots.stream()
                 .filter(shot -> shot.club().equalsIgnoreCase(club.club().name()))
                 .filter(this::flew)
                 .filter(shot -> possible(shot, club))
-                .toList();
-        List<Shot> stray = StrayShots.among(usable);
-        stray.forEach(shot -> messages.add(Message.warning(
-                shot.cell(), "This shot lies far from the others with " + shot.club() + " and does not count.")));
-        return usable.stream().filter(shot -> !stray.contains(shot)).toList();
+                .toList());
+        usable.stray()
+                .forEach(shot -> messages.add(Message.warning(
+                        shot.cell(),
+                        "This shot is far from the others with " + shot.club() + " and does not count.")));
+        return usable.withoutStray();
     }
 
     /** Warns of shots with a putter or with a club that the bag does not hold. */
@@ -48,26 +49,27 @@ final class ShotSorter {
             if (!carries) {
                 messages.add(Message.warning(
                         shot.cell(),
-                        "This shot does not count: the bag holds no " + shot.club() + " that flies a ball."));
+                        "This shot does not count: the bag has no " + shot.club() + " that flies a ball."));
             }
         }
     }
 
     private boolean flew(Shot shot) {
-        boolean flew = shot.launchDeg().orElse(1) > 0;
+        boolean flew = shot.measured().launchDeg().orElse(1) > 0;
         if (!flew) {
             messages.add(Message.warning(
                     shot.cell(),
                     "This shot does not count: it never rose, at launch "
-                            + FitterUnits.angle(shot.launchDeg().getAsDouble()) + "."));
+                            + FitterUnits.angle(shot.measured().launchDeg().getAsDouble()) + "."));
         }
         return flew;
     }
 
     private boolean possible(Shot shot, ClubToday club) {
         OptionalDouble stated = club.kind() == ClubKind.DRIVER ? golfer.speeds().driverMps() : OptionalDouble.empty();
-        OptionalDouble known = shot.headSpeedMps().isPresent() ? shot.headSpeedMps() : stated;
-        List<Message> problems = checks.problems(shot, club, FitInput.plain(club, statedSpeeds), known);
+        OptionalDouble known =
+                shot.measured().headSpeedMps().isPresent() ? shot.measured().headSpeedMps() : stated;
+        List<Message> problems = checks.problems(shot, club, plain.delivery(club), known);
         messages.addAll(problems);
         return problems.isEmpty();
     }

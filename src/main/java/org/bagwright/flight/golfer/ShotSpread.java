@@ -1,5 +1,6 @@
 package org.bagwright.flight.golfer;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Shot;
@@ -16,19 +17,18 @@ public record ShotSpread(int carries, OptionalDouble carryM) {
 
     /** The spread of shots that were all hit with one club. */
     public static ShotSpread of(List<Shot> shots) {
-        List<Shot> stray = StrayShots.among(shots);
-        double[] carriesM = shots.stream()
-                .filter(shot -> !stray.contains(shot))
-                .flatMapToDouble(shot -> shot.carryM().stream())
-                .toArray();
+        double[] carriesM = new ClubShots(shots)
+                .withoutStray().stream()
+                        .flatMapToDouble(shot -> shot.measured().carryM().stream())
+                        .toArray();
         return new ShotSpread(
                 carriesM.length,
                 carriesM.length < ENOUGH ? OptionalDouble.empty() : OptionalDouble.of(spread(carriesM)));
     }
 
     private static double spread(double[] values) {
-        double mean = java.util.Arrays.stream(values).average().orElseThrow();
-        double squares = java.util.Arrays.stream(values)
+        double mean = Arrays.stream(values).average().orElseThrow();
+        double squares = Arrays.stream(values)
                 .map(value -> (value - mean) * (value - mean))
                 .sum();
         return Math.sqrt(squares / (values.length - 1));

@@ -8,14 +8,14 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.bagwright.domain.club.StatedHead;
 import org.bagwright.flight.Ball;
 import org.bagwright.flight.BallStart;
-import org.bagwright.flight.RigidImpact;
+import org.bagwright.flight.RigidHead;
 
 /**
  * What another weighting of a head changes of the blow. Frame as in {@link BallStart}.
  *
  * <p>With today's weighting the line of the impulse goes through the centre of gravity. With another the same point of the
  * face meets the ball, with the same speed, path, loft and heading, and the centre of gravity is elsewhere. Both blows are
- * struck by {@link RigidImpact}, both with the other weighting's inertia: today's hardly turns the head, so that an inertia
+ * struck by {@link RigidHead}, both with the other weighting's inertia: today's hardly turns the head, so that an inertia
  * a tenth off moves its ball speed by less than 0.03 %.
  */
 final class WeightedBlow {
@@ -26,6 +26,8 @@ final class WeightedBlow {
     private final Delivery delivery;
     private final ClubToday club;
     private final WeightedHead head;
+    private final double presentedLoftDeg;
+    private final double faceClosedDeg;
     private final Vector3D normal;
     private final RealMatrix turn;
 
@@ -33,9 +35,20 @@ final class WeightedBlow {
         this.delivery = delivery;
         this.club = club;
         this.head = head;
+        this.presentedLoftDeg = presentedLoftDeg;
+        this.faceClosedDeg = faceClosedDeg;
         double deliveredDeg = delivery.deliveredLoftDeg(presentedLoftDeg);
         this.normal = Delivery.pointing(deliveredDeg, faceClosedDeg);
         this.turn = turn(club.club().head(), deliveredDeg, faceClosedDeg);
+    }
+
+    /**
+     * The start in space with the other weighting: that with today's weighting and the change that the other makes, with the
+     * same efficiency and spin ratio. Head speed is held.
+     */
+    BallStart start() {
+        BallStart today = delivery.start(club, presentedLoftDeg, faceClosedDeg);
+        return today.plus(change().scaled(delivery.efficiencyRatio(), delivery.spinRatio()));
     }
 
     /** The start of the ball with the other weighting less that with today's, before efficiency and spin ratio. */
@@ -60,10 +73,8 @@ final class WeightedBlow {
         RealMatrix inertiaKgM2 = turn.multiply(
                         new Array2DRowRealMatrix(head.inertia().rows(), false))
                 .multiply(turn.transpose());
-        return RigidImpact.strike(
-                        delivery.rigid(club, massKg, inertiaKgM2),
-                        Ball.STANDARD,
-                        new RigidImpact.Contact(normal, fromCentreM))
+        return delivery.rigid(club, massKg, inertiaKgM2)
+                .strike(Ball.STANDARD, new RigidHead.Contact(normal, fromCentreM))
                 .ball();
     }
 

@@ -2,44 +2,22 @@ package org.bagwright.planning.gauge;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.gauge.GaugedClub;
-import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.geometry.ClubGeometry;
-import org.bagwright.geometry.Estimate;
-import org.bagwright.geometry.FittedClub;
-import org.bagwright.geometry.FittedClub.CheckedReading;
 import org.bagwright.geometry.GaugeFit;
-import org.bagwright.geometry.HeadDesign;
 
 /** Fits every club of a book that has gauge readings. */
 public final class BookFits {
     private final Book book;
     private final double repeatabilityDeg;
-    private final List<ClubFit> fits = new ArrayList<>();
+    private final List<GaugedClub> fits = new ArrayList<>();
     private final List<Message> messages = new ArrayList<>();
-
-    /**
-     * A club with what its readings told.
-     *
-     * @param club the club as stated
-     * @param found the fit
-     */
-    record ClubFit(Club club, FittedClub found) {
-        /** How many readings the fit used. */
-        long used() {
-            return found.readings().stream()
-                    .filter(reading -> !reading.flagged())
-                    .count();
-        }
-    }
 
     /**
      * @param book a book without problems
@@ -56,7 +34,7 @@ public final class BookFits {
     }
 
     /** The clubs that have readings, in the order of the book. */
-    List<ClubFit> fits() {
+    public List<GaugedClub> fits() {
         return fits;
     }
 
@@ -71,19 +49,19 @@ public final class BookFits {
             return;
         }
         try {
-            FittedClub found = GaugeFit.fit(club, book.sleeveOf(club), readings, repeatabilityDeg);
-            fits.add(new ClubFit(club, found));
-            found.readings().stream().filter(CheckedReading::flagged).forEach(reading -> warnOf(club, reading));
+            GaugedClub found = GaugeFit.fit(club, book.sleeveOf(club), readings, repeatabilityDeg);
+            fits.add(found);
+            found.readings().stream().filter(GaugedReading::flagged).forEach(reading -> warnOf(club, reading));
             found.notes().forEach(note -> messages.add(Message.warning(club.cell(), note)));
         } catch (IllegalArgumentException | IllegalStateException cannot) {
             messages.add(Message.warning(
                     readings.get(0).cell(),
-                    "the readings of " + club.name() + " fit no head that can be: read again, or mend what the book"
-                            + " states of it"));
+                    "the readings of " + club.name() + " fit no possible head: read again, or correct what the book"
+                            + " says of it"));
         }
     }
 
-    private void warnOf(Club club, CheckedReading reading) {
+    private void warnOf(Club club, GaugedReading reading) {
         List<String> off = new ArrayList<>();
         addOff(off, "loft", reading.loftResidualDeg());
         addOff(off, "lie", reading.lieResidualDeg());
@@ -96,44 +74,5 @@ public final class BookFits {
 
     private static void addOff(List<String> off, String what, OptionalDouble residualDeg) {
         residualDeg.ifPresent(value -> off.add(what + " " + Numbers.signed(value, 2)));
-    }
-
-    /** The fits as records for people and programs. */
-    public List<GaugedClub> gauged() {
-        return fits.stream().map(this::gauged).toList();
-    }
-
-    private GaugedClub gauged(ClubFit fit) {
-        FittedClub found = fit.found();
-        HeadDesign stated = ClubGeometry.design(fit.club(), book.sleeveOf(fit.club()));
-        return new GaugedClub(
-                fit.club(),
-                number(found.designLoft(), stated.loftDeg()),
-                number(found.designLie(), stated.lieDeg()),
-                number(found.designFace(), stated.faceDeg()),
-                number(found.gaugeLoft(), fit.club().head().loftDeg()),
-                number(found.gaugeLie(), fit.club().head().lieDeg()),
-                number(found.bend(), found.statedBendDeg()),
-                number(found.clockOffset(), 0),
-                found.readings().stream().map(BookFits::reading).toList(),
-                found.held(),
-                found.notes());
-    }
-
-    private static Optional<GaugedNumber> number(Optional<Estimate> found, double stated) {
-        return found.map(estimate -> number(estimate, stated));
-    }
-
-    private static GaugedNumber number(Estimate found, double stated) {
-        return new GaugedNumber(found.valueMeasureUnits(), found.standardErrorMeasureUnits(), stated);
-    }
-
-    private static GaugedReading reading(CheckedReading checked) {
-        return new GaugedReading(
-                checked.reading(),
-                checked.loftResidualDeg(),
-                checked.lieResidualDeg(),
-                checked.faceResidualDeg(),
-                checked.flagged());
     }
 }

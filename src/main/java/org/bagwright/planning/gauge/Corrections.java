@@ -1,7 +1,5 @@
 package org.bagwright.planning.gauge;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,9 +13,9 @@ import org.bagwright.domain.club.StatedHead;
 import org.bagwright.domain.gauge.Correction;
 import org.bagwright.domain.gauge.Correction.ClubRow;
 import org.bagwright.domain.gauge.Correction.Item;
-import org.bagwright.geometry.Estimate;
-import org.bagwright.geometry.FittedClub;
-import org.bagwright.planning.gauge.BookFits.ClubFit;
+import org.bagwright.domain.gauge.GaugedClub;
+import org.bagwright.domain.gauge.GaugedNumber;
+import org.bagwright.geometry.GaugeFit;
 
 /**
  * The numbers that a book should state after its gauge readings, to a hundredth of a degree or an hour. What the readings
@@ -46,22 +44,8 @@ public final class Corrections {
         return messages;
     }
 
-    static double rounded(double value) {
-        return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).doubleValue() + 0.0;
-    }
-
-    /** The readings of a club in words. */
-    static String source(ClubFit fit) {
-        long used = fit.used();
-        long out = fit.found().readings().size() - used;
-        return used
-                + (used == 1 ? " reading of " : " readings of ")
-                + fit.club().name()
-                + (out == 0 ? "" : " (" + out + " left out)");
-    }
-
     private List<Correction> sleeve(Sleeve sleeve, BookFits fits) {
-        List<ClubFit> sharing = fits.fits().stream()
+        List<GaugedClub> sharing = fits.fits().stream()
                 .filter(fit -> book.sleeveOf(fit.club()).equals(Optional.of(sleeve)))
                 .toList();
         if (sharing.isEmpty()) {
@@ -76,56 +60,56 @@ public final class Corrections {
         return correction.corrections();
     }
 
-    private void tellOfOthers(Sleeve sleeve, List<ClubFit> sharing) {
+    private void tellOfOthers(Sleeve sleeve, List<GaugedClub> sharing) {
         book.clubs().stream()
                 .filter(club -> book.sleeveOf(club).equals(Optional.of(sleeve)))
                 .filter(club -> sharing.stream().noneMatch(fit -> fit.club().equals(club)))
                 .forEach(club -> messages.add(Message.assumed(
                         club.cell(),
                         club.name() + " has the same sleeve " + sleeve.name()
-                                + " and no readings of its own: what is learnt of the sleeve counts for it too")));
+                                + " and no readings of its own: what they show of the sleeve counts for it too")));
     }
 
-    private void club(ClubFit fit) {
+    private void club(GaugedClub fit) {
         Club club = fit.club();
-        FittedClub found = fit.found();
         try {
-            StatedHead head = found.stated(
-                    club, book.sleeveOf(club).map(sleeve -> correctedSleeves.getOrDefault(sleeve.name(), sleeve)));
+            StatedHead head = GaugeFit.stated(
+                    fit, book.sleeveOf(club).map(sleeve -> correctedSleeves.getOrDefault(sleeve.name(), sleeve)));
             StatedHead stated = club.head();
-            add(fit, Item.LOFT, found.designLoft(), found.gaugeLoft(), head.loftDeg(), stated.loftDeg());
-            add(fit, Item.LIE, found.designLie(), found.gaugeLie(), head.lieDeg(), stated.lieDeg());
-            add(fit, Item.FACE, found.designFace(), found.designFace(), head.faceDeg(), stated.faceDeg());
-            boolean lieMoves = !found.designLie().held() && rounded(head.lieDeg()) != rounded(stated.lieDeg());
+            add(fit, Item.LOFT, fit.design().loft(), fit.gauge().loft(), head.loftDeg(), stated.loftDeg());
+            add(fit, Item.LIE, fit.design().lie(), fit.gauge().lie(), head.lieDeg(), stated.lieDeg());
+            add(fit, Item.FACE, fit.design().face(), fit.design().face(), head.faceDeg(), stated.faceDeg());
+            boolean lieMoves = !fit.design().lie().held() && Correction.rounded(head.lieDeg()) != Correction.rounded(stated.lieDeg());
             if (lieMoves) {
                 tellOfGolferLie(club);
             }
         } catch (IllegalArgumentException impossible) {
             messages.add(Message.warning(
                     club.cell(),
-                    "the readings of " + club.name() + " give numbers that no club has, so none is taken from them: "
+                    "the readings of " + club.name() + " give numbers that no club has, so none is used: "
                             + impossible.getMessage()));
         }
     }
 
     private void tellOfGolferLie(Club club) {
-        if (club.golferLieDeg().isEmpty() && club.targets().lieDeg().isEmpty()) {
+        if (club.targets().golferLieDeg().isEmpty() && club.targets().lieDeg().isEmpty()) {
             messages.add(Message.assumed(
                     club.cell(),
                     "the book gives no golfer's lie for " + club.name()
-                            + ", so it is the club's own and moves with it: fill in Golfer lie to hold it"));
+                            + ", so it is the club's own lie and moves with it: fill in Golfer lie to fix it"));
         }
     }
 
-    private void add(ClubFit fit, Item item, Estimate design, Estimate read, double valueDeg, double statedDeg) {
+    private void add(
+            GaugedClub fit, Item item, GaugedNumber design, GaugedNumber read, double valueDeg, double statedDeg) {
         if (!design.held()) {
             all.add(new Correction(
                     new ClubRow(fit.club().cell()),
                     item,
-                    rounded(valueDeg),
+                    Correction.rounded(valueDeg),
                     read.standardErrorMeasureUnits().orElseThrow(),
                     statedDeg,
-                    "From " + source(fit)));
+                    "From " + fit.source()));
         }
     }
 }

@@ -12,10 +12,11 @@ import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.domain.gauge.Correction;
 import org.bagwright.domain.gauge.Correction.Item;
 import org.bagwright.domain.gauge.Correction.SettingRow;
+import org.bagwright.domain.gauge.GaugedClub;
+import org.bagwright.domain.gauge.GaugedClub.GaugedSleeve;
+import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Limit;
-import org.bagwright.geometry.Estimate;
-import org.bagwright.planning.gauge.BookFits.ClubFit;
 
 /**
  * What the clubs that share a sleeve tell of it together: the mean of the bends and clock offsets that their readings
@@ -27,7 +28,7 @@ final class SleeveCorrection {
     private static final double DISAGREE = 3;
 
     private final Sleeve sleeve;
-    private final List<ClubFit> fits;
+    private final List<GaugedClub> fits;
     private final Optional<Mean> share;
     private final Optional<Mean> offsetH;
     private final List<Correction> corrections = new ArrayList<>();
@@ -38,18 +39,18 @@ final class SleeveCorrection {
     private record Mean(double valueMeasureUnits, double errorMeasureUnits, String source) {}
 
     /** One club's part of a mean. */
-    private record Part(ClubFit fit, double valueMeasureUnits, double errorMeasureUnits) {
+    private record Part(GaugedClub fit, double valueMeasureUnits, double errorMeasureUnits) {
         double weight() {
             return 1 / (errorMeasureUnits * errorMeasureUnits);
         }
     }
 
     /** @param fits the fits of the clubs that have this sleeve, at least one */
-    SleeveCorrection(Sleeve sleeve, List<ClubFit> fits) {
+    SleeveCorrection(Sleeve sleeve, List<GaugedClub> fits) {
         this.sleeve = sleeve;
         this.fits = fits.stream().filter(this::isUsable).toList();
-        share = mean("bend", fit -> fit.found().bend(), SleeveCorrection::bendPart);
-        offsetH = mean("clock", fit -> fit.found().clockOffset(), this::clockPart);
+        share = mean("bend", fit -> fit.sleeve().map(GaugedSleeve::bend), SleeveCorrection::bendPart);
+        offsetH = mean("clock", fit -> fit.sleeve().map(GaugedSleeve::clockOffset), this::clockPart);
         corrected = new Sleeve(
                 sleeve.name(), sleeve.settings().stream().map(this::corrected).toList());
         warnOfTables(fits);
@@ -68,21 +69,21 @@ final class SleeveCorrection {
         return corrected;
     }
 
-    /** A bend whose marks point the other way, the clock not determined, cannot be told by a bend alone. */
-    private boolean isUsable(ClubFit fit) {
-        Estimate clock = fit.found().clockOffset().orElseThrow();
+    /** A bend whose marks point the other way, the clock not determined, cannot be expressed by a bend alone. */
+    private boolean isUsable(GaugedClub fit) {
+        GaugedNumber clock = fit.sleeve().orElseThrow().clockOffset();
         boolean turned = clock.held() && Math.abs(clock.valueMeasureUnits()) > TURNED_H;
         if (turned) {
             messages.add(Message.warning(
                     fit.club().cell(),
-                    "the bend of " + fit.club().name() + " leans the other way than the marks of sleeve "
-                            + sleeve.name() + " say, so neither is corrected: look at the Clock cells"));
+                    "the bend of " + fit.club().name() + " leans the opposite way to the marks of sleeve "
+                            + sleeve.name() + ", so neither is corrected: check the Clock cells"));
         }
         return !turned;
     }
 
     private Optional<Mean> mean(
-            String what, Function<ClubFit, Optional<Estimate>> estimate, Function<ClubFit, Part> part) {
+            String what, Function<GaugedClub, Optional<GaugedNumber>> estimate, Function<GaugedClub, Part> part) {
         List<Part> parts = fits.stream()
                 .filter(fit ->
                         estimate.apply(fit).filter(found -> !found.held()).isPresent())
@@ -102,24 +103,24 @@ final class SleeveCorrection {
         return Optional.of(new Mean(value, 1 / Math.sqrt(weight), source(parts)));
     }
 
-    private static Part bendPart(ClubFit fit) {
-        Estimate bend = fit.found().bend().orElseThrow();
-        double scale = fit.found().statedBendDeg() > 0 ? fit.found().statedBendDeg() : 1;
+    private static Part bendPart(GaugedClub fit) {
+        GaugedNumber bend = fit.sleeve().orElseThrow().bend();
+        double scale = bend.statedMeasureUnits() > 0 ? bend.statedMeasureUnits() : 1;
         return new Part(
                 fit,
                 bend.valueMeasureUnits() / scale,
                 bend.standardErrorMeasureUnits().orElseThrow() / scale);
     }
 
-    /** Counted from the first club that tells it, so that 5.9 hours late and 5.9 hours early are near each other. */
-    private Part clockPart(ClubFit fit) {
+    /** Counted from the first club that has one, so that 5.9 hours late and 5.9 hours early are near each other. */
+    private Part clockPart(GaugedClub fit) {
         double firstH = fits.stream()
-                .map(each -> each.found().clockOffset().orElseThrow())
+                .map(each -> each.sleeve().orElseThrow().clockOffset())
                 .filter(clock -> !clock.held())
-                .mapToDouble(Estimate::valueMeasureUnits)
+                .mapToDouble(GaugedNumber::valueMeasureUnits)
                 .findFirst()
                 .orElse(0);
-        Estimate clock = fit.found().clockOffset().orElseThrow();
+        GaugedNumber clock = fit.sleeve().orElseThrow().clockOffset();
         double awayH = clock.valueMeasureUnits() - firstH;
         return new Part(
                 fit,
@@ -132,8 +133,8 @@ final class SleeveCorrection {
         String cell = parts.get(0).fit().club().cell();
         messages.add(Message.assumed(
                 cell,
-                "the " + what + " of sleeve " + sleeve.name() + " is the weighted mean of what " + names
-                        + " tell; they are taken to have the same sleeve"));
+                "the " + what + " of sleeve " + sleeve.name() + " is the weighted mean for " + names
+                        + ", which are assumed to have the same sleeve"));
         boolean disagree = parts.stream()
                 .anyMatch(part -> Math.abs(part.valueMeasureUnits() - mean) > DISAGREE * part.errorMeasureUnits());
         if (disagree) {
@@ -146,7 +147,7 @@ final class SleeveCorrection {
 
     private static String source(List<Part> parts) {
         String texts =
-                parts.stream().map(part -> Corrections.source(part.fit())).collect(Collectors.joining(", "));
+                parts.stream().map(part -> part.fit().source()).collect(Collectors.joining(", "));
         return parts.size() == 1 ? "From " + texts : "Weighted mean from " + texts;
     }
 
@@ -165,7 +166,7 @@ final class SleeveCorrection {
         Ring ring = setting.rings().get(index);
         boolean straight = ring.bendDeg() == 0 && statedBendDeg() > 0;
         double perShare = statedBendDeg() > 0 ? ring.bendDeg() : 1;
-        double bendDeg = share.map(mean -> Corrections.rounded(mean.valueMeasureUnits() * perShare))
+        double bendDeg = share.map(mean -> Correction.rounded(mean.valueMeasureUnits() * perShare))
                 .orElse(ring.bendDeg());
         if (!Limit.BEND_DEG.holds(bendDeg)) {
             messages.add(Message.warning(
@@ -198,25 +199,25 @@ final class SleeveCorrection {
 
     /** An hour above 0 to 12, to a hundredth. */
     private static double clock(double hour) {
-        double wrapped = Corrections.rounded(hour - 12 * Math.floor(hour / 12));
+        double wrapped = Correction.rounded(hour - 12 * Math.floor(hour / 12));
         return wrapped == 0 ? 12 : wrapped;
     }
 
     private double statedBendDeg() {
-        return fits.isEmpty() ? 0 : fits.get(0).found().statedBendDeg();
+        return fits.isEmpty() ? 0 : fits.get(0).sleeve().orElseThrow().bend().statedMeasureUnits();
     }
 
-    private void warnOfTables(List<ClubFit> all) {
+    private void warnOfTables(List<GaugedClub> all) {
         boolean table = sleeve.settings().stream()
                 .anyMatch(setting -> setting.ratedShaft().isPresent());
-        for (ClubFit fit : table ? all : List.<ClubFit>of()) {
-            Estimate bend = fit.found().bend().orElseThrow();
+        for (GaugedClub fit : table ? all : List.<GaugedClub>of()) {
+            GaugedNumber bend = fit.sleeve().orElseThrow().bend();
             if (!bend.held()) {
                 messages.add(Message.assumed(
                         fit.club().cell(),
-                        "sleeve " + sleeve.name() + " has its own table, which is kept: as one ring on "
+                        "sleeve " + sleeve.name() + " has its own table, which is used: as one ring on "
                                 + fit.club().name() + " it bends by "
-                                + Numbers.fixed(fit.found().statedBendDeg(), 2) + " degrees, the readings say "
+                                + Numbers.fixed(bend.statedMeasureUnits(), 2) + " degrees, but the readings give "
                                 + Numbers.fixed(bend.valueMeasureUnits(), 2) + " +- "
                                 + Numbers.fixed(bend.standardErrorMeasureUnits().orElseThrow(), 2)));
             }

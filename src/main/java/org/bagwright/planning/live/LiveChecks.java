@@ -44,12 +44,12 @@ public final class LiveChecks {
     private Optional<String> problem(LiveChoice choice) {
         Optional<SlotOptions> slot = slot(choice);
         if (slot.isEmpty()) {
-            return Optional.of("has no place: the sheet Clubs has no such slot any more; expected a row of a slot that"
+            return Optional.of("has no place: the sheet Clubs no longer has this slot; expected a row of a slot that"
                     + " the book has");
         }
         Optional<Option> meant = slot.get().chosenBy(choice);
         if (meant.isEmpty()) {
-            return Optional.of("is no option of this slot, found " + choice.inWords()
+            return Optional.of("is not an option of this slot, found " + choice.inWords()
                     + "; expected a club of the slot, a setting of its sleeve, a weighting of its kit and bends within"
                     + " its limit, as in the lists of these cells");
         }
@@ -59,7 +59,7 @@ public final class LiveChecks {
                 .filter(club -> choice.pinned() && !isAsPinned(meant.get(), club))
                 .map(club ->
                         "is not what the sheet Clubs pins, found " + choice.inWords() + " here and Pinned in the row"
-                                + " of " + club.name() + " (" + club.cell() + "); expected one of the two pins only");
+                                + " of " + club.name() + " (" + club.cell() + "); expected only one of the two pins");
     }
 
     private static boolean isAsPinned(Option option, Club club) {

@@ -11,13 +11,13 @@ import java.util.stream.Collectors;
 import org.bagwright.balance.ClubBalance;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.ClubWishes;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
@@ -38,7 +38,7 @@ public final class BagMaker {
 
     public BagMaker(Book book, WorkProgress work) {
         this.book = book;
-        this.stock = StockLimits.of(book);
+        this.stock = StockLimit.of(book);
         this.work = work;
     }
 
@@ -68,16 +68,13 @@ public final class BagMaker {
         List<SlotOptions> slots = bySlot(made.values()).parallelStream()
                 .map(inSlot -> workshop.maker().options(inSlot, pin(inSlot)))
                 .toList();
-        made.values().forEach(club -> messages.addAll(RatedMessages.of(club.club(), club.sleeve(), club.geometry())));
+        made.values().forEach(club -> messages.addAll(new RatedMessages(club).all()));
         slots.forEach(this::warnIfClosed);
-        SoleMessages.of(golfer, clubs).ifPresent(messages::add);
-        FaceMessages.of(golfer, slots).ifPresent(messages::add);
+        GolferMessages about = new GolferMessages(golfer);
+        about.soles(clubs).ifPresent(messages::add);
+        about.face(slots).ifPresent(messages::add);
         return new BagOptions(
-                golfer,
-                slots,
-                golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)),
-                book.aims().of(Measure.GAP),
-                book.aims().of(Measure.SPREAD));
+                golfer, slots, golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)), book.aims());
     }
 
     /** All by which the options of a golfer's clubs are computed. */
@@ -93,7 +90,7 @@ public final class BagMaker {
                 golfer,
                 clubs,
                 club -> OptionMaker.presentedLoftDeg(
-                        golfer, made.get(club).geometry().pose(OptionMaker.today(club))),
+                        golfer, made.get(club).geometry().pose(club.today())),
                 book.shots().stream()
                         .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
                         .toList());
@@ -119,7 +116,13 @@ public final class BagMaker {
     private SlotClub slotClub(Golfer golfer, Club club) {
         Optional<Sleeve> sleeve = book.sleeveOf(club);
         Optional<Kit> kit = book.kitOf(club);
-        return new SlotClub(club, sleeve, kit, ClubGeometry.of(club, sleeve, golfer), ClubBalance.of(club, kit));
+        return new SlotClub(
+                club,
+                ClubWishes.of(club, golfer.sitsRange()),
+                sleeve,
+                kit,
+                ClubGeometry.of(club, sleeve, golfer),
+                ClubBalance.of(club, kit));
     }
 
     private static Collection<List<SlotClub>> bySlot(Collection<SlotClub> clubs) {
@@ -133,13 +136,12 @@ public final class BagMaker {
         return SlotPin.of(inSlot, book.pinOf(first.golfer(), first.slot()));
     }
 
-    /** A pin that is no option is another matter, told as a problem. */
+    /** A pin that is no option is reported elsewhere, as a problem. */
     private void warnIfClosed(SlotOptions made) {
         boolean pinned = book.pinOf(made.main().golfer(), made.slot()).isPresent();
         if (!pinned && made.options().stream().noneMatch(Option::open)) {
             messages.add(Message.warning(
-                    made.main().cell(),
-                    "no setting of " + made.main().name() + " is allowed to a plan, so it stays as it is"));
+                    made.main().cell(), "no setting of " + made.main().name() + " is allowed, so it stays as it is"));
         }
     }
 

@@ -3,7 +3,8 @@ package org.bagwright.planning.options;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bagwright.balance.HeadLimits;
+import org.bagwright.balance.HeadInertiaCheck;
+import org.bagwright.balance.LengthCheck;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.text.Numbers;
 
@@ -23,7 +24,7 @@ public final class EquipmentRules {
         this.lengthLimitM = lengthLimitM;
     }
 
-    /** Whether a plan may use this set-up; what is inside a tolerance of measurement may be used, and is told. */
+    /** Whether a plan may use this set-up; what is within a tolerance of measurement may be used, with a message. */
     boolean allow(ClubSetup setup) {
         return !length(setup).tooShort()
                 && !length(setup).tooLong()
@@ -36,7 +37,7 @@ public final class EquipmentRules {
         List<String> checks = new ArrayList<>();
         lengthText(setup).ifPresent(checks::add);
         inertia(setup)
-                .filter(HeadLimits.InertiaCheck::overLimit)
+                .filter(HeadInertiaCheck::overLimit)
                 .ifPresent(check -> checks.add("head inertia " + gramsCm2(check.figureKgM2()) + " g cm2; the limit is "
                         + gramsCm2(check.limitKgM2()) + " with " + gramsCm2(check.toleranceKgM2())
                         + " for the measurement"));
@@ -48,19 +49,19 @@ public final class EquipmentRules {
     }
 
     private Optional<String> lengthText(ClubSetup setup) {
-        HeadLimits.LengthCheck check = length(setup);
+        LengthCheck check = length(setup);
         return check.tooShort() || check.tooLong()
                 ? Optional.of("length " + inches(check.figureM()) + " in; the limits are " + inches(check.shortestM())
                         + " in and " + inches(lengthLimitM) + " in (putters: no longest)")
                 : Optional.empty();
     }
 
-    private HeadLimits.LengthCheck length(ClubSetup setup) {
-        return HeadLimits.length(setup.club().kind(), setup.build(), lengthLimitM);
+    private LengthCheck length(ClubSetup setup) {
+        return LengthCheck.of(setup.club().kind(), setup.build(), lengthLimitM);
     }
 
-    private static Optional<HeadLimits.InertiaCheck> inertia(ClubSetup setup) {
-        return HeadLimits.inertia(setup.club().kind(), setup.build());
+    private static Optional<HeadInertiaCheck> inertia(ClubSetup setup) {
+        return HeadInertiaCheck.of(setup.club().kind(), setup.build());
     }
 
     private static boolean isUpright(ClubSetup setup) {

@@ -31,11 +31,11 @@ import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.flight.golfer.GolferFlight;
 
 /** Computes every option of a club once, before anything is searched. */
@@ -60,24 +60,22 @@ public final class OptionMaker {
         this.stock = stock;
     }
 
-    /** The choice that a club has today. */
-    public static Choice today(Club club) {
-        return new Choice(club.setting(), club.weighting(), club.todayBend());
-    }
-
     /** The choice that a club has today, with bends rounded as those of its options are. */
     public static Choice tidiedToday(Club club) {
-        return new Choice(club.setting(), club.weighting(), tidied(club.todayBend()));
+        Choice today = club.today();
+        return new Choice(today.setting(), today.weighting(), tidied(today.bend()));
     }
 
     /** The loft that a club presents to the ball: squared by the golfer, or as the head sits. */
     public static double presentedLoftDeg(Golfer golfer, PoseNumbers pose) {
-        return golfer.squaresFace() ? pose.addressLoftDeg() : pose.loftAsItSitsDeg();
+        return golfer.address().squaresFace()
+                ? pose.address().loftDeg()
+                : pose.resting().loftDeg();
     }
 
     /** The heading of the face at the ball, closed positive: squared by the golfer, or as the head sits. */
     static double presentedFaceDeg(Golfer golfer, PoseNumbers pose) {
-        return golfer.squaresFace() ? pose.faceHeadingDeg() : pose.sitsClosedDeg();
+        return golfer.address().squaresFace() ? pose.address().faceHeadingDeg() : pose.sitsClosedDeg();
     }
 
     /** Every way to fill a slot: each club that may fill it in every set-up, and nothing where that is allowed. */
@@ -106,19 +104,18 @@ public final class OptionMaker {
     }
 
     private static boolean mayBeEmpty(List<SlotClub> clubs) {
-        return clubs.stream().anyMatch(club -> club.club().optional())
+        return clubs.stream().anyMatch(club -> club.club().freedom().optional())
                 || clubs.stream().noneMatch(club -> club.club().inBag());
     }
 
     private Option none(List<SlotClub> clubs, SlotPin pin) {
         Club first = clubs.get(0).club();
         int changes = clubs.stream().anyMatch(club -> club.club().inBag()) ? 1 : 0;
-        double changePoints = changes * aims.of(Measure.CHANGE).penaltyPoints(1);
         return new Option(
                 Option.keyOfNone(first.golfer(), first.slot()),
                 Optional.empty(),
                 changes,
-                new OwnTerms(0, 0, 0, 0, 0, changePoints, 0),
+                Terms.of(aims.of(Measure.CHANGE), changes),
                 pin.allowsNone() ? Set.of() : Set.of(ClosedReason.PIN),
                 stock.stream().map(limit -> 0).toList());
     }
@@ -150,9 +147,9 @@ public final class OptionMaker {
         for (Optional<String> setting : settings) {
             for (Optional<String> weighting : weightings) {
                 for (double loftDeg :
-                        bendsDeg(club.bendRange(), club.todayBend().loftDeg())) {
-                    for (double lieDeg :
-                            bendsDeg(club.bendRange(), club.todayBend().lieDeg())) {
+                        bendsDeg(club.freedom().bendRange(), club.today().bend().loftDeg())) {
+                    for (double lieDeg : bendsDeg(
+                            club.freedom().bendRange(), club.today().bend().lieDeg())) {
                         choices.add(new Choice(setting, weighting, new Bend(loftDeg, lieDeg)));
                     }
                 }
@@ -194,8 +191,15 @@ public final class OptionMaker {
         int changes = (club.inBag() ? 0 : 1) + choice.itemsThatDiffer(tidiedToday(club));
         Optional<Weighting> weighting = slotClub.weighting(choice);
         BuildNumbers build = slotClub.build(weighting);
-        ClubSetup setup =
-                new ClubSetup(club, choice, pose, presentedFaceDeg(golfer, pose), shot, build, matchValue(club, build));
+        ClubSetup setup = new ClubSetup(
+                club,
+                slotClub.wishes(),
+                choice,
+                pose,
+                presentedFaceDeg(golfer, pose),
+                shot,
+                build,
+                matchValue(club, build));
         return new Option(
                 Option.keyOf(club, choice),
                 Optional.of(setup),
@@ -243,7 +247,7 @@ public final class OptionMaker {
         addUnless(held, barriers, ClosedReason.PIN);
         if (!held || pin.isFree()) {
             addUnless(isAllowed(club, setup.choice()), barriers, ClosedReason.SETTING);
-            addUnless(!golfer.keepsShaftAligned() || !turnsShaft(setup), barriers, ClosedReason.SHAFT);
+            addUnless(!golfer.address().keepsShaftAligned() || !turnsShaft(setup), barriers, ClosedReason.SHAFT);
             addUnless(rules.allow(setup), barriers, ClosedReason.RULE);
         }
         return barriers;
@@ -256,9 +260,9 @@ public final class OptionMaker {
     }
 
     private static boolean isAllowed(Club club, Choice choice) {
-        return club.allowed().isEmpty()
+        return club.freedom().allowed().isEmpty()
                 || choice.setting()
-                        .map(mark -> club.allowed().stream().anyMatch(mark::equalsIgnoreCase))
+                        .map(mark -> club.freedom().allowed().stream().anyMatch(mark::equalsIgnoreCase))
                         .orElse(true);
     }
 
@@ -267,22 +271,9 @@ public final class OptionMaker {
         return Math.abs(setup.pose().shaftTurnDeg()) >= SAME_TURN_DEG;
     }
 
-    private OwnTerms terms(ClubSetup setup, int changes) {
-        Map<Measure, Double> off = setup.deviations(golfer.sitsRange());
-        long hardBreaks = off.entrySet().stream()
-                .mapToLong(each -> aims.of(each.getKey()).hardBreakThousandths(each.getValue()))
-                .sum();
-        return new OwnTerms(
-                points(off, Measure.LOFT),
-                points(off, Measure.LIE),
-                points(off, Measure.SITS),
-                points(off, Measure.CARRY),
-                points(off, Measure.SWINGWEIGHT),
-                changes * aims.of(Measure.CHANGE).penaltyPoints(1),
-                hardBreaks);
-    }
-
-    private double points(Map<Measure, Double> off, Measure measure) {
-        return off.containsKey(measure) ? aims.of(measure).penaltyPoints(off.get(measure)) : 0;
+    private Terms terms(ClubSetup setup, int changes) {
+        Map<Measure, Double> deviations = setup.deviations();
+        deviations.put(Measure.CHANGE, (double) changes);
+        return Terms.of(aims, deviations);
     }
 }

@@ -12,13 +12,14 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.geometry.ClubGeometry;
 
 /** How far a sleeve's own table and the geometry are apart on one club. */
-final class RatedMessages {
+record RatedMessages(SlotClub made) {
     private static final double SHAFT_DEG = 0.3;
     private static final double FACE_DEG = 1;
 
-    private RatedMessages() {}
-
-    static List<Message> of(Club club, Optional<Sleeve> sleeve, ClubGeometry geometry) {
+    List<Message> all() {
+        Club club = made.club();
+        Optional<Sleeve> sleeve = made.sleeve();
+        ClubGeometry geometry = made.geometry();
         List<Message> messages = new ArrayList<>();
         for (SleeveSetting setting : sleeve.map(Sleeve::settings).orElse(List.of())) {
             List<String> off = new ArrayList<>();
@@ -29,7 +30,7 @@ final class RatedMessages {
                 messages.add(Message.warning(
                         club.cell(),
                         "sleeve " + sleeve.orElseThrow().name() + ", setting " + setting.mark() + " on " + club.name()
-                                + ": the table's " + String.join(", ", off) + "; the table is taken"));
+                                + ": the table's " + String.join(", ", off) + "; the table is used"));
             }
         }
         if (sleeve.isPresent() && hasTableOnly(sleeve.get())) {
@@ -37,7 +38,7 @@ final class RatedMessages {
                     .ifPresent(fit -> messages.add(Message.assumed(
                             club.cell(),
                             "sleeve " + sleeve.get().name() + " on " + club.name()
-                                    + ": read as one ring the table means a bend of "
+                                    + ": read as one ring, the table means a bend of "
                                     + Numbers.fixed(fit.commonBendDeg(), 1) + " degrees, misfit "
                                     + Numbers.fixed(fit.misfitDeg(), 1))));
         }

@@ -10,6 +10,7 @@ import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.ClubWishes;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.flight.golfer.GolferFlight;
 import org.bagwright.flight.golfer.WeightedHead;
@@ -19,12 +20,19 @@ import org.bagwright.geometry.ClubGeometry;
  * A club that may fill a slot, with everything by which its options are computed.
  *
  * @param club the club
+ * @param wishes what is wanted of it
  * @param sleeve its sleeve; empty for a glued shaft
  * @param kit its kit of weights; empty for a head without ports
  * @param geometry its geometry in the golfer's hands
  * @param balance its balance
  */
-record SlotClub(Club club, Optional<Sleeve> sleeve, Optional<Kit> kit, ClubGeometry geometry, ClubBalance balance) {
+record SlotClub(
+        Club club,
+        ClubWishes wishes,
+        Optional<Sleeve> sleeve,
+        Optional<Kit> kit,
+        ClubGeometry geometry,
+        ClubBalance balance) {
 
     /** The weighting of a choice. */
     Optional<Weighting> weighting(Choice choice) {
@@ -41,14 +49,14 @@ record SlotClub(Club club, Optional<Sleeve> sleeve, Optional<Kit> kit, ClubGeome
 
     /** The shot to expect with this loft, face and weighting. */
     ShotPrediction shot(GolferFlight flight, double loftDeg, double faceDeg, Optional<String> weighting) {
-        return weighting.equals(club.weighting())
+        return weighting.equals(club.today().weighting())
                 ? flight.predict(club, loftDeg, faceDeg)
                 : flight.predict(club, loftDeg, faceDeg, weighted(weighting));
     }
 
     /** The head in a weighting, seen from today's. */
     private WeightedHead weighted(Optional<String> weighting) {
-        HeadInertia today = balance.head(club.weighting().flatMap(this::weighting));
+        HeadInertia today = balance.head(club.today().weighting().flatMap(this::weighting));
         HeadInertia then = balance.head(weighting.flatMap(this::weighting));
         Vector3D shift = then.shiftM().subtract(today.shiftM());
         double depthM = club.form().centreOfGravityDepthMm().stream()

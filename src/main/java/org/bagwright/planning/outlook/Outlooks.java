@@ -1,5 +1,10 @@
 package org.bagwright.planning.outlook;
 
+import java.util.Optional;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.flight.golfer.ShotSpread;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +47,7 @@ public final class Outlooks {
         GolferFlight flight = fit(bag, book.settings());
         List<Sensitivity> answers = carrying.stream()
                 .map(planned::get)
-                .map(option -> Sensitivities.of(flight, option.club(), loftDeg(bag, option)))
+                .map(option -> new Sensitivities(flight, option.club()).at(loftDeg(bag, option)))
                 .toList();
         List<Spreads> spreads = new ArrayList<>();
         List<Uncertain> uncertain = new ArrayList<>();
@@ -52,12 +57,41 @@ public final class Outlooks {
             spreads.add(Spreads.of(club, book.shots(), answer.carryM()));
             uncertain.add(uncertain(answer, spreads.get(place), flight.headSpeedMps(club)));
         }
-        Sureness sureness = new Sureness(uncertain, Spreads.DAY_SPEED_RATIO, seed);
+        CarryDraws draws = new CarryDraws(uncertain, Spreads.DAY_SPEED_RATIO, seed);
         return bag.withOutlook(new BagOutlook(
                 answers,
-                bands(answers, spreads, sureness),
-                gaps(bag, carrying, planned, sureness),
+                bands(answers, spreads, draws),
+                gaps(bag, carrying, planned, draws),
                 book.settings().ballModel().other()));
+    }
+
+    /** What was assumed where it was worked out how certain a bag's gaps are; empty where nothing carries. */
+    public static Optional<Message> assumptions(BagResult bag) {
+        BagOutlook outlook = bag.outlook().orElseThrow();
+        if (outlook.clubs().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> assumed = outlook.bands().stream()
+                .filter(CarryBand::spreadAssumed)
+                .map(CarryBand::club)
+                .toList();
+        String shots = assumed.isEmpty()
+                ? ""
+                : " Single shots scatter by " + percent(Spreads.assumedRatio(ClubKind.DRIVER))
+                        + " of the carry for driver and irons and " + percent(Spreads.assumedRatio(ClubKind.WEDGE))
+                        + " for the others with fewer than " + ShotSpread.ENOUGH + " shots: "
+                        + String.join(", ", assumed) + ".";
+        return Optional.of(Message.assumed(
+                bag.golfer().cell(),
+                "How certain the gaps are depends on assumed spreads (standard deviations): "
+                        + Numbers.trimmed(Spreads.GAUGE_DEG) + " degrees of loft for gauge and setting, "
+                        + percent(Spreads.DAY_SPEED_RATIO) + " of head speed from day to day, at most "
+                        + percent(Spreads.UNTOLD_AVERAGE_RATIO)
+                        + " of the carry for an average of few or no shots." + shots));
+    }
+
+    private static String percent(double ratio) {
+        return Numbers.trimmed(100 * ratio, 1) + " %";
     }
 
     private static Uncertain uncertain(Sensitivity answer, Spreads spread, double headSpeedMps) {
@@ -70,21 +104,21 @@ public final class Outlooks {
                 spread.shotM());
     }
 
-    private static List<CarryBand> bands(List<Sensitivity> clubs, List<Spreads> spreads, Sureness sureness) {
+    private static List<CarryBand> bands(List<Sensitivity> clubs, List<Spreads> spreads, CarryDraws draws) {
         List<CarryBand> bands = new ArrayList<>();
         for (int place = 0; place < clubs.size(); place++) {
             bands.add(new CarryBand(
                     clubs.get(place).slot(),
                     clubs.get(place).club(),
-                    Math.max(0, sureness.lowM(place)),
-                    Math.max(0, sureness.highM(place)),
+                    Math.max(0, draws.lowM(place)),
+                    Math.max(0, draws.highM(place)),
                     spreads.get(place).shotM(),
                     spreads.get(place).assumed()));
         }
         return bands;
     }
 
-    private List<GapOutlook> gaps(BagResult bag, List<Integer> carrying, List<Option> planned, Sureness sureness) {
+    private List<GapOutlook> gaps(BagResult bag, List<Integer> carrying, List<Option> planned, CarryDraws draws) {
         GolferFlight other = fit(
                 bag, book.settings().withBallModel(book.settings().ballModel().other()));
         Map<Integer, Double> otherM = carrying.stream().collect(Collectors.toMap(index -> index, index -> other.predict(
@@ -99,7 +133,7 @@ public final class Outlooks {
                     gap.toIndex(),
                     limits.leastM(),
                     limits.mostM(),
-                    sureness.chanceRatio(
+                    draws.chanceRatio(
                             carrying.indexOf(gap.fromIndex()),
                             carrying.indexOf(gap.toIndex()),
                             limits.leastM(),
@@ -114,7 +148,7 @@ public final class Outlooks {
         for (SlotOptions slot : bag.options().slots()) {
             for (Club club : slot.clubs()) {
                 slot.optionsOf(club).stream()
-                        .filter(option -> option.choice().itemsThatDiffer(OptionMaker.today(club)) == 0)
+                        .filter(option -> option.choice().itemsThatDiffer(club.today()) == 0)
                         .forEach(option -> todayDeg.put(club, loftDeg(bag, option)));
             }
         }

@@ -7,18 +7,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.search.BagSearch;
 
 /**
- * The smallest set of musts of a bag that cannot all be met. Every plan that meets some musts leaves others broken, and a
- * conflict has to hold at least one of those: so the smallest set that meets all such lists of broken ones is asked for,
- * tried, and either cannot be met, which makes it the answer, or gives another list.
+ * The smallest set of musts of a bag that cannot all be met. A plan that keeps some musts breaks others, and the set that
+ * is sought contains at least one of the broken ones. So take the smallest set that has one of every such list, and plan
+ * with these musts only: either no plan keeps them, which makes the set the answer, or the plan breaks others, which are
+ * another list.
  */
 final class MustConflict {
     private static final int MOST_ROUNDS = 60;
@@ -26,44 +28,44 @@ final class MustConflict {
     private final BagSearch search;
     private final BagOptions bag;
     private final List<Integer> stockLeft;
-    private final OwnMusts musts;
-    private final Aims aims;
 
     /** A must: of one club and one measure, or of a measure of the whole bag, whose club is empty. */
     private record Must(Measure measure, Optional<Club> club) {
 
         String inWords() {
-            return club.map(of -> measure.label() + " of " + of.name())
-                    .orElse(measure == Measure.GAP ? "the gaps" : "the spread of clubs of a group");
+            return switch (measure.scope()) {
+                case NEIGHBOURS -> "the " + measure.label() + "s";
+                case GROUP -> "the " + measure.label() + " of clubs of a group";
+                case CLUB, ITEMS ->
+                    measure.label() + club.map(of -> " of " + of.name()).orElse("");
+            };
         }
     }
 
-    private MustConflict(BagSearch search, Aims aims, BagOptions bag, List<Integer> stockLeft) {
+    private MustConflict(BagSearch search, BagOptions bag, List<Integer> stockLeft) {
         this.search = search;
         this.bag = bag;
         this.stockLeft = stockLeft;
-        this.aims = aims;
-        this.musts = new OwnMusts(bag.golfer(), aims);
     }
 
     /** The conflict in words; empty where all musts can be met, or where none was settled in the rounds that are counted. */
-    static Optional<String> of(BagSearch search, Aims aims, BagOptions bag, List<Integer> stockLeft) {
-        return new MustConflict(search, aims, bag, stockLeft).smallest();
+    static Optional<String> of(BagSearch search, BagOptions bag, List<Integer> stockLeft) {
+        return new MustConflict(search, bag, stockLeft).smallest();
     }
 
     private Optional<String> smallest() {
         List<Set<Must>> broken = new ArrayList<>();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Set<Must> kept = smallestMeeting(broken);
-            Optional<BagState> best = keeping(kept);
+            BagOptions variant = bag.keepingMusts((measure, club) -> kept.contains(new Must(measure, club)));
+            Optional<BagPlan> best = search.best(variant, stockLeft);
             if (best.isEmpty()) {
                 return Optional.empty();
             }
-            BagState found = best.get();
-            if (found.score().hardBreaks() > 0) {
+            if (best.get().score().hardBreaks() > 0) {
                 return Optional.of(inWords(kept));
             }
-            Set<Must> missed = missed(found, kept);
+            Set<Must> missed = missed(best.get().chosen());
             if (missed.isEmpty()) {
                 return Optional.empty();
             }
@@ -79,58 +81,19 @@ final class MustConflict {
         List<String> words = kept.stream().map(Must::inWords).sorted().toList();
         return words.size() == 1
                 ? "this must cannot be met by any choice: " + words.get(0)
-                : "these musts cannot all be met together, though any of them left out would free the others: "
+                : "these musts cannot all be met together, but without any one of them the others can: "
                         + String.join("; ", words);
     }
 
-    /** The best plan that has only these musts to keep, scored by the bag's own terms. */
-    private Optional<BagState> keeping(Set<Must> kept) {
-        boolean gapMust = holds(kept, Measure.GAP);
-        boolean spreadMust = holds(kept, Measure.SPREAD);
-        BagOptions variant = BagEdits.withMusts(bag, option -> ownBreaks(option, kept), gapMust, spreadMust);
-        return search.best(variant, stockLeft).map(plan -> BagSearch.state(variant, plan.chosen()));
-    }
-
-    private static boolean holds(Set<Must> kept, Measure measure) {
-        return kept.contains(new Must(measure, Optional.empty()));
-    }
-
-    private long ownBreaks(Option option, Set<Must> kept) {
-        return kept.stream()
-                .filter(must -> must.club().isPresent() && isOf(option, must))
-                .mapToLong(must -> musts.breaks(option, must.measure()))
-                .sum();
-    }
-
-    private static boolean isOf(Option option, Must must) {
-        return !option.isEmpty() && option.club().equals(must.club().orElseThrow());
-    }
-
-    /** The musts, other than those kept, that a plan leaves broken. */
-    private Set<Must> missed(BagState found, Set<Must> kept) {
+    /** The musts that a plan leaves broken; none of those that it had to keep, since it broke nothing. */
+    private Set<Must> missed(List<Integer> chosen) {
+        BagState state = BagSearch.state(bag, chosen);
         Set<Must> missed = new LinkedHashSet<>();
-        for (int slot = 0; slot < bag.slots().size(); slot++) {
-            Option option = bag.slots().get(slot).options().get(found.chosen().get(slot));
-            for (Measure measure : OwnMusts.MEASURES) {
-                if (musts.breaks(option, measure) > 0) {
-                    missed.add(new Must(measure, Optional.of(option.club())));
-                }
-            }
+        for (Option option : bag.chosen(chosen)) {
+            Optional<Club> club = option.setup().map(ClubSetup::club);
+            option.terms().broken().forEach(measure -> missed.add(new Must(measure, club)));
         }
-        boolean gaps = aims.of(Measure.GAP).must()
-                && found.gaps().stream()
-                        .anyMatch(gap -> aims.of(Measure.GAP).hardBreakThousandths(gap.gapM() - gap.wishM()) > 0);
-        boolean spreads = aims.of(Measure.SPREAD).must()
-                && found.spreads().stream()
-                        .anyMatch(spread ->
-                                aims.of(Measure.SPREAD).hardBreakThousandths(spread.deviationMeasureUnits()) > 0);
-        if (gaps) {
-            missed.add(new Must(Measure.GAP, Optional.empty()));
-        }
-        if (spreads) {
-            missed.add(new Must(Measure.SPREAD, Optional.empty()));
-        }
-        missed.removeAll(kept);
+        state.termsWithOthers().broken().forEach(measure -> missed.add(new Must(measure, Optional.empty())));
         return missed;
     }
 

@@ -33,7 +33,7 @@ final class OtherPlans {
     }
 
     /**
-     * @param stockLeft the pieces of each item that the bag may take beside the plans of the others
+     * @param stockLeft the pieces of each item that the plans of the other bags leave to this one
      * @param steps the best plans by number of changes
      */
     static List<OtherPlan> of(
@@ -59,7 +59,9 @@ final class OtherPlans {
         conditions.put(
                 "no weights moved",
                 (slot, option) -> option.isEmpty()
-                        || option.choice().weighting().equals(option.club().weighting()));
+                        || option.choice()
+                                .weighting()
+                                .equals(option.club().today().weighting()));
         conditions.put(
                 "the clubs of today",
                 (slot, option) -> option.isEmpty()
@@ -83,7 +85,7 @@ final class OtherPlans {
         if (isMet(condition)) {
             return;
         }
-        BagOptions variant = BagEdits.opening(bag, (slot, index) -> isOpen(slot, index, condition));
+        BagOptions variant = bag.withOpen((slot, index) -> isOpen(slot, index, condition));
         if (canMeet(variant, condition)) {
             search.best(variant, stockLeft).ifPresent(plan -> keep(difference, BagSearch.state(bag, plan.chosen())));
         }

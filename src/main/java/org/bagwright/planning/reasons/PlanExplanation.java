@@ -65,7 +65,7 @@ public final class PlanExplanation {
     }
 
     private void conflict(BagResult bag, List<Integer> stockLeft) {
-        Optional<String> conflict = MustConflict.of(search, book.aims(), bag.options(), stockLeft);
+        Optional<String> conflict = MustConflict.of(search, bag.options(), stockLeft);
         conflict.ifPresent(text ->
                 messages.add(Message.warning(bag.golfer().cell(), bag.golfer().name() + ": " + text)));
     }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.LiveChoice;
 import org.bagwright.domain.book.Measure;
@@ -19,7 +18,7 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.search.BagSearch;
 
-/** What holds a plan back: each pin, limit and must by itself let go, and the bag planned again. */
+/** What holds a plan back: drops each pin, limit and must by itself and plans the bag again. */
 final class Relaxations {
     private static final double WORTH_SAYING_POINTS = 0.005;
 
@@ -27,8 +26,6 @@ final class Relaxations {
     private final BagOptions bag;
     private final BagState planned;
     private final List<Integer> stockLeft;
-    private final OwnMusts musts;
-    private final Aims aims;
     private final Book book;
     private final List<Relaxation> found = new ArrayList<>();
 
@@ -38,16 +35,14 @@ final class Relaxations {
         this.planned = planned;
         this.stockLeft = stockLeft;
         this.book = book;
-        this.aims = book.aims();
-        this.musts = new OwnMusts(bag.golfer(), aims);
     }
 
     /**
      * What would bring anything, the most first.
      *
-     * @param book the book, for its aims and the pins of its sheet Plan
+     * @param book the book, for the pins of its sheet Plan
      * @param stock what all bags share
-     * @param stockLeft the pieces of each item that the bag may take beside the plans of the others
+     * @param stockLeft the pieces of each item that the plans of the other bags leave to this one
      */
     static List<Relaxation> of(
             BagSearch search,
@@ -89,7 +84,8 @@ final class Relaxations {
     private void settings() {
         for (int slot = 0; slot < bag.slots().size(); slot++) {
             Optional<Club> limited = bag.slots().get(slot).clubs().stream()
-                    .filter(club -> !club.allowed().isEmpty() && club.sleeve().isPresent())
+                    .filter(club ->
+                            !club.freedom().allowed().isEmpty() && club.sleeve().isPresent())
                     .findFirst();
             int held = slot;
             limited.ifPresent(club -> lettingGo(
@@ -98,18 +94,15 @@ final class Relaxations {
     }
 
     private void lettingGo(String cell, String what, Set<ClosedReason> barriers, int slot) {
-        BagOptions free = BagEdits.opening(
-                bag,
+        BagOptions free = bag.withOpen(
                 (place, option) -> place == slot ? isOpenWithout(place, option, barriers) : isOpenNow(place, option));
         tell(cell, what, search.best(free, stockLeft));
     }
 
     private void shaft() {
-        if (bag.golfer().keepsShaftAligned()) {
-            BagOptions free = BagEdits.opening(
-                    bag,
-                    (place, option) ->
-                            isOpenNow(place, option) || isOpenWithout(place, option, Set.of(ClosedReason.SHAFT)));
+        if (bag.golfer().address().keepsShaftAligned()) {
+            BagOptions free = bag.withOpen((place, option) ->
+                    isOpenNow(place, option) || isOpenWithout(place, option, Set.of(ClosedReason.SHAFT)));
             tell(
                     bag.golfer().cell(),
                     "let settings turn the shaft of " + bag.golfer().name(),
@@ -127,7 +120,7 @@ final class Relaxations {
 
     private void changes() {
         if (bag.mostChanges().isPresent()) {
-            BagOptions free = BagEdits.withMostChanges(bag, OptionalInt.empty());
+            BagOptions free = bag.withMostChanges(OptionalInt.empty());
             tell(
                     bag.golfer().cell(),
                     "allow " + bag.golfer().name() + " more than "
@@ -156,19 +149,11 @@ final class Relaxations {
 
     private void measures() {
         for (Measure measure : Measure.values()) {
-            if (aims.of(measure).must() && measure != Measure.CHANGE) {
-                BagOptions free = without(measure);
+            if (bag.aims().of(measure).isHard()) {
+                BagOptions free = bag.keepingMusts((kept, club) -> kept != measure);
                 tell("Aims", "let " + measure.label() + " miss its must", search.best(free, stockLeft));
             }
         }
-    }
-
-    private BagOptions without(Measure measure) {
-        return BagEdits.withMusts(
-                bag,
-                option -> option.terms().hardBreaks() - musts.breaks(option, measure),
-                bag.gapAim().must() && measure != Measure.GAP,
-                bag.spreadAim().must() && measure != Measure.SPREAD);
     }
 
     /** Keeps what gains something; a plan that trades a must away is judged by its penalty alone. */

@@ -1,34 +1,26 @@
 package org.bagwright.search.exact;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.function.BiConsumer;
 import org.bagwright.search.score.LexCost;
 
 /**
- * Branch and bound for one bag whose limits are hard: boxes of group means, the one with the least bound first. In each
- * box a chain pass with multipliers bounds the plans and rules options out; what is left is settled by labels where it
- * is small enough, else the box is split, or, where its width is not what makes the bound loose, more labels are
- * allowed.
+ * Branch and bound for one bag whose limits are hard: intervals of group means, those with the least bound first. In
+ * each node a chain pass with multipliers bounds the plans and rules options out; labels settle what is left where it
+ * is small enough. If it is not, the node is split, or, where the width of its intervals is not what makes the bound
+ * loose, more labels are allowed.
  */
 public final class BagTree {
     private static final int FIRST_WIDTH = 300;
     private static final int WIDEN = 4;
     private static final int MOST_WIDTH = 200_000;
 
-    /** With less than this share of the distance to the best plan in the width of a box, splitting it is no help. */
-    private static final double LOOSE_SHARE = 0.25;
-
     private static final int ROOT_ROUNDS = 40;
     private static final int CHILD_ROUNDS = 8;
-    private static final double POINTS_PER_WEIGHT = 1e-6 / LexCost.WEIGHT_PER_MICROPOINT;
 
-    private final BestChoice best;
+    private final Incumbent incumbent;
     private final Meter meter;
-    private final BiConsumer<LexCost, List<ExactOption>> told;
-    private final boolean centreHolds;
     private final PriorityQueue<Node> open = new PriorityQueue<>(
             Comparator.comparing((Node node) -> node.bound()).thenComparingLong(Node::order));
     private final BagModel root;
@@ -38,90 +30,73 @@ public final class BagTree {
 
     private record Node(IntervalNode.State state, LexCost bound, int width, int rounds, long order) {}
 
-    public BagTree(
-            ExactBag bag,
-            BagLimits limits,
-            BestChoice best,
-            Meter meter,
-            boolean tellsTakes,
-            BiConsumer<LexCost, List<ExactOption>> told) {
-        this.best = best;
-        this.told = told;
+    /**
+     * @param incumbent what is known of the bag; takes every choice that is found
+     * @param stockMatters whether choices differ by what they take of the stock, whatever limits the bag has
+     */
+    public BagTree(Incumbent incumbent, Meter meter, boolean stockMatters) {
+        this.incumbent = incumbent;
         this.meter = meter;
-        root = new BagModel(bag, limits, tellsTakes);
-        centreHolds = SpreadBound.centreHolds(bag.spreadAim(), apart(bag));
+        root = new BagModel(incumbent.bag(), incumbent.limits(), stockMatters);
     }
 
-    private static double apart(ExactBag bag) {
-        double[] numbers = bag.slots().stream()
-                .flatMap(List::stream)
-                .filter(option -> option.group() >= 0)
-                .mapToDouble(ExactOption::matchMeasureUnits)
-                .sorted()
-                .toArray();
-        return numbers.length == 0 ? 0 : numbers[numbers.length - 1] - numbers[0];
-    }
-
-    /** Searches until the best choice is proven or the meter ends it. */
-    public void run() {
+    /**
+     * Searches until the incumbent is proven or the meter ends it.
+     *
+     * @return this tree, for its results
+     */
+    public BagTree run() {
         try {
             push(IntervalNode.State.root(root), LexCost.NONE, FIRST_WIDTH, ROOT_ROUNDS);
-            while (!open.isEmpty() && !open.peek().bound().reaches(best.value())) {
-                raise(open.peek().bound());
+            while (!open.isEmpty() && !open.peek().bound().reaches(incumbent.value())) {
                 Node node = open.poll();
+                bound = LexCost.min(LexCost.max(bound, node.bound()), incumbent.value());
                 if (node.width() > MOST_WIDTH) {
                     throw new Meter.Ended(ExactEnding.STEPS);
                 }
                 handle(node);
             }
-            bound = best.value();
+            bound = incumbent.value();
             ending = Optional.of(ExactEnding.PROVEN);
         } catch (Meter.Ended ended) {
             ending = Optional.of(ended.why());
         }
-    }
-
-    private void raise(LexCost to) {
-        bound = LexCost.min(LexCost.max(bound, to), best.value());
-        told.accept(bound, best.chosen());
+        return this;
     }
 
     private void handle(Node node) {
-        IntervalNode box = new IntervalNode(node.state(), best, meter, centreHolds);
-        if (!box.tighten(node.rounds(), node.bound())) {
+        IntervalNode part = new IntervalNode(node.state(), incumbent, meter);
+        if (!part.tighten(node.rounds(), node.bound())) {
             return;
         }
-        if (node.rounds() == ROOT_ROUNDS && !root.tellsTakes) {
-            box.improve();
-            if (!box.tighten(node.rounds(), node.bound())) {
+        if (node.rounds() == ROOT_ROUNDS && !root.stockMatters) {
+            part.improve();
+            if (!part.tighten(node.rounds(), node.bound())) {
                 return;
             }
         }
-        if (box.settle(node.width())) {
-            return;
+        if (!part.settle(node.width())) {
+            branch(node, part);
         }
-        branch(node, box);
     }
 
-    private void branch(Node node, IntervalNode box) {
-        int widest = box.widest();
-        LexCost least = LexCost.max(node.bound(), box.bound());
-        if (widest >= 0 && isLoose(node, box)) {
-            for (IntervalNode.State half : box.halves(widest)) {
+    private void branch(Node node, IntervalNode part) {
+        int loosest = part.loosest();
+        LexCost least = LexCost.max(node.bound(), part.bound());
+        if (loosest >= 0 && isLoose(node, part)) {
+            for (IntervalNode.State half : part.halves(loosest)) {
                 push(half, least, node.width(), CHILD_ROUNDS);
             }
         } else {
-            push(box.state(), least, node.width() * WIDEN, CHILD_ROUNDS);
+            push(part.state(), least, node.width() * WIDEN, CHILD_ROUNDS);
         }
     }
 
-    /** Whether it is the width of the box that keeps the bound low; where labels can be no more, that is what is left. */
-    private boolean isLoose(Node node, IntervalNode box) {
-        LexCost apart = best.value().minus(box.bound());
-        if (apart.breaks() > 0) {
-            return box.breakLooseness() > LOOSE_SHARE * apart.breaks() || node.width() * WIDEN > MOST_WIDTH;
-        }
-        return box.looseness() > LOOSE_SHARE * Math.max(0, apart.weight()) * POINTS_PER_WEIGHT;
+    /** Whether a split can help: where labels can be no more and musts break, that is all that is left. */
+    private boolean isLoose(Node node, IntervalNode part) {
+        boolean mostLabels = node.width() * WIDEN > MOST_WIDTH;
+        return part.isLoose()
+                || (mostLabels && incumbent.value().breaks() > part.bound().breaks());
     }
 
     private void push(IntervalNode.State state, LexCost least, int width, int rounds) {
@@ -129,9 +104,13 @@ public final class BagTree {
         open.add(new Node(state, least, width, rounds, made));
     }
 
-    /** What no choice within the limits can be below. */
+    /** What no choice within the limits can be below, as far as the search has come. */
     public LexCost bound() {
         return bound;
+    }
+
+    public Incumbent incumbent() {
+        return incumbent;
     }
 
     public ExactEnding ending() {

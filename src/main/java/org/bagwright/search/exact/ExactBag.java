@@ -1,10 +1,11 @@
 package org.bagwright.search.exact;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.LexCost;
+import org.bagwright.search.score.PenaltyRules;
 
 /**
  * One golfer's bag for the exact search.
@@ -23,10 +24,7 @@ public record ExactBag(List<List<ExactOption>> slots, OptionalInt mostChanges, A
         if (slots.stream().anyMatch(ExactBag::repeats)) {
             throw new IllegalArgumentException("the options of a slot need different indexes");
         }
-        int changes = slots.stream()
-                .mapToInt(slot ->
-                        slot.stream().mapToInt(ExactOption::changes).max().orElseThrow())
-                .sum();
+        int changes = slots.stream().mapToInt(ExactBag::mostChanges).sum();
         if (changes >= LexCost.WEIGHT_PER_MICROPOINT) {
             throw new IllegalArgumentException("too many changes to count: " + changes);
         }
@@ -36,12 +34,30 @@ public record ExactBag(List<List<ExactOption>> slots, OptionalInt mostChanges, A
         return slot.stream().mapToInt(ExactOption::index).distinct().count() < slot.size();
     }
 
+    /** The most changes of any option of a slot. */
+    public static int mostChanges(List<ExactOption> slot) {
+        return slot.stream().mapToInt(ExactOption::changes).max().orElseThrow();
+    }
+
+    /** The most items that may change; the largest whole number if there is no limit. */
+    public int changesLimit() {
+        return mostChanges.orElse(Integer.MAX_VALUE);
+    }
+
     /** Whether spread costs anything at all. */
     boolean matches() {
         return spreadAim.importancePoints() > 0 || spreadAim.must();
     }
 
-    public ExactBag withSlots(List<List<ExactOption>> other) {
+    /** The option of a slot that has an index. */
+    public ExactOption option(int slot, int index) {
+        return slots.get(slot).stream()
+                .filter(option -> option.index() == index)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    ExactBag withSlots(List<List<ExactOption>> other) {
         return new ExactBag(other, mostChanges, gapAim, spreadAim);
     }
 
@@ -49,26 +65,40 @@ public record ExactBag(List<List<ExactOption>> slots, OptionalInt mostChanges, A
         return new ExactBag(slots, OptionalInt.of(most), gapAim, spreadAim);
     }
 
-    /**
-     * The bag without the options that a test refuses.
-     *
-     * @throws IllegalArgumentException if a slot is left without an option
-     */
-    public ExactBag only(Allowed allowed) {
-        List<List<ExactOption>> left = new ArrayList<>();
-        for (int slot = 0; slot < slots.size(); slot++) {
-            int place = slot;
-            left.add(slots.get(slot).stream()
-                    .filter(option -> allowed.allows(place, option))
-                    .toList());
+    /** What a choice of one option for each slot costs, summed term by term. */
+    public LexCost cost(List<ExactOption> chosen) {
+        LexCost cost = LexCost.NONE;
+        ExactOption.Flight before = null;
+        for (ExactOption option : chosen) {
+            cost = cost.plus(option.own());
+            if (option.flies()) {
+                ExactOption.Flight flight = option.flight().orElseThrow();
+                cost = before == null ? cost : cost.plus(before.gap(gapAim, flight));
+                before = flight;
+            }
         }
-        return withSlots(left);
+        return matches() ? cost.plus(spread(chosen)) : cost;
     }
 
-    /** Whether a plan may take an option. */
-    @FunctionalInterface
-    public interface Allowed {
-        /** Whether a plan may take this option in the slot at this place. */
-        boolean allows(int slot, ExactOption option);
+    private LexCost spread(List<ExactOption> chosen) {
+        return chosen.stream()
+                .mapToInt(ExactOption::group)
+                .filter(group -> group >= 0)
+                .distinct()
+                .mapToObj(group -> spread(chosen, group))
+                .reduce(LexCost.NONE, LexCost::plus);
+    }
+
+    private LexCost spread(List<ExactOption> chosen, int group) {
+        return spreadOf(chosen.stream()
+                .filter(option -> option.group() == group)
+                .map(ExactOption::matchMeasureUnits)
+                .toList());
+    }
+
+    /** What it costs that the clubs of one group differ from their mean. */
+    LexCost spreadOf(List<Double> members) {
+        Cost cost = Cost.spread(spreadAim, members);
+        return new LexCost(cost.breaks(), LexCost.weight(cost.micropoints(), 0));
     }
 }

@@ -6,8 +6,13 @@ public enum ExactEnding {
     PROVEN,
     /** Its count of steps was used up: the same on every run. */
     STEPS,
-    /** The time cap struck: another run may differ. */
+    /** The time was used up: another run may differ. */
     CAP,
-    /** It was asked to stop. */
-    STOPPED
+    /** A request to stop came. */
+    STOPPED;
+
+    /** Whether it ended at a moment that differs from run to run. */
+    public boolean byClock() {
+        return this == CAP || this == STOPPED;
+    }
 }

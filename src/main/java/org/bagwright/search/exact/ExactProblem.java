@@ -7,17 +7,23 @@ import java.util.List;
  *
  * @param bags the bags
  * @param available the pieces in stock of each item, shared by all bags
+ * @param closed the slots in which every plan has an option that is not open; each one is an excess of 1
  */
-public record ExactProblem(List<ExactBag> bags, List<Integer> available) {
+public record ExactProblem(List<ExactBag> bags, List<Integer> available, long closed) {
     public ExactProblem {
         bags = List.copyOf(bags);
         available = List.copyOf(available);
         int items = available.size();
         boolean fits = bags.stream()
                 .flatMap(bag -> bag.slots().stream().flatMap(List::stream))
-                .allMatch(option -> option.takes().size() == items);
+                .allMatch(option -> option.needs().takes().size() == items);
         if (!fits) {
             throw new IllegalArgumentException("every option must say what it takes of each of " + items + " items");
         }
+    }
+
+    /** Bags whose slots all have open options. */
+    public ExactProblem(List<ExactBag> bags, List<Integer> available) {
+        this(bags, available, 0);
     }
 }

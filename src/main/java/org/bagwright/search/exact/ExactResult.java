@@ -11,10 +11,8 @@ import org.bagwright.search.score.Cost;
  * @param bound what no choice can be below; equal to the cost if proven
  * @param ending why the search ended
  * @param steps how many steps of work it took
- * @param elapsedS time taken, seconds
  */
-public record ExactResult(
-        List<List<Integer>> chosen, Cost cost, Cost bound, ExactEnding ending, long steps, double elapsedS) {
+public record ExactResult(List<List<Integer>> chosen, Cost cost, Cost bound, ExactEnding ending, long steps) {
     public ExactResult {
         chosen = chosen.stream().map(List::copyOf).toList();
     }

@@ -1,13 +1,11 @@
 package org.bagwright.search.exact;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bagwright.search.score.LexCost;
 
-/** The plans of one bag whose group means lie in one box: their bound, the options left, and the best found in it. */
+/** The plans of one bag whose group means are in given intervals: their lower bound, the options left, and the best found. */
 final class IntervalNode {
     private static final int MEAN_ROUNDS = 6;
     private static final int BEAM = 200;
@@ -17,53 +15,36 @@ final class IntervalNode {
     /** Ruling out fewer options than this share is not worth a new model. */
     private static final double WORTH_SHARE = 0.1;
 
-    private final BestChoice best;
+    private final Incumbent incumbent;
     private final Meter meter;
-    private final boolean centreHolds;
     private BagModel model;
-    private MeanIntervals box;
+    private SpreadBound spread;
     private Prices prices;
-    private boolean[] centred;
     private LexCost bound = LexCost.NONE;
 
     /**
-     * What a box hands on to its parts.
+     * What a node hands on to its parts.
      *
      * @param model the bag with the options left
-     * @param box where the means lie
+     * @param spread the intervals of the means, with the better kind of bound for each group
      * @param prices the multipliers that gave the best bound
-     * @param centred for which groups the bound by the centre was the better one
      */
-    record State(BagModel model, MeanIntervals box, Prices prices, List<Boolean> centred) {
+    record State(BagModel model, SpreadBound spread, Prices prices) {
         static State root(BagModel model) {
-            List<Boolean> centred =
-                    IntStream.of(model.groups).mapToObj(group -> false).toList();
-            return new State(model, MeanIntervals.all(model), Prices.none(model.resources.length), centred);
+            return new State(model, SpreadBound.over(model), Prices.none(model.resources.length));
         }
     }
 
-    IntervalNode(State state, BestChoice best, Meter meter, boolean centreHolds) {
-        this.best = best;
+    IntervalNode(State state, Incumbent incumbent, Meter meter) {
+        this.incumbent = incumbent;
         this.meter = meter;
-        this.centreHolds = centreHolds;
         model = state.model();
-        box = state.box();
+        spread = state.spread();
         prices = state.prices();
-        centred = new boolean[model.groups.length];
-        for (int group = 0; group < centred.length; group++) {
-            centred[group] = state.centred().get(group);
-        }
     }
 
     State state() {
-        return stateOf(box);
-    }
-
-    private State stateOf(MeanIntervals part) {
-        List<Boolean> kinds = IntStream.range(0, centred.length)
-                .mapToObj(group -> centred[group])
-                .toList();
-        return new State(model, part, prices, kinds);
+        return new State(model, spread, prices);
     }
 
     LexCost bound() {
@@ -73,48 +54,49 @@ final class IntervalNode {
     /**
      * Raises the bound by multipliers and rules options out.
      *
-     * @return whether a plan in this box can still beat the best
+     * @return whether a plan in these intervals can still beat the incumbent
      */
     boolean tighten(int rounds, LexCost known) {
         bound = LexCost.max(bound, known);
-        double step = 1;
-        int idle = 0;
-        Prices trial = prices;
-        for (int round = 0; round < rounds && step >= LEAST_STEP; round++) {
-            Optional<MeanIntervals> within = model.possible() ? box.within(model) : Optional.empty();
+        StepLength step = new StepLength(PATIENCE);
+        Optional<Prices> trial = Optional.of(prices);
+        for (int round = 0; round < rounds && step.length() >= LEAST_STEP && trial.isPresent(); round++) {
+            Optional<SpreadBound> within = model.isPossible() ? spread.within(model) : Optional.empty();
             if (within.isEmpty()) {
                 return false;
             }
-            box = within.orElseThrow();
-            PricedCosts terms = terms(trial);
-            ChainPass pass = new ChainPass(terms, meter);
-            LexCost reached = pass.bound();
-            if (reached.reaches(best.value())) {
+            spread = within.orElseThrow();
+            ChainPass pass = new ChainPass(new PricedCosts(model, spread, trial.orElseThrow()), meter);
+            if (pass.bound().reaches(incumbent.value())) {
                 return false;
             }
-            int[] path = pass.path();
-            List<ExactOption> chosen = model.chosen(path);
-            boolean improved = best.offer(chosen);
-            boolean higher = reached.compareTo(bound) > 0;
-            if (higher || round == 0) {
-                bound = LexCost.max(bound, reached);
-                prices = trial;
-                idle = 0;
-            } else if (++idle >= PATIENCE) {
-                step /= 2;
-                idle = 0;
-            }
-            boolean switched = switchKinds(terms, chosen);
-            if (higher || improved || round == 0) {
-                trial = ruleOut(pass, trial);
-            }
-            Prices next = model == terms.model ? moved(trial, path, reached, step) : trial;
-            if (next == trial && !switched && model == terms.model) {
-                return true;
-            }
-            trial = next;
+            trial = next(pass, trial.orElseThrow(), step, round == 0);
         }
         return true;
+    }
+
+    /** Takes what a pass has found; the multipliers for the next one, or nothing if it would find the same. */
+    private Optional<Prices> next(ChainPass pass, Prices trial, StepLength step, boolean first) {
+        BagModel before = model;
+        LexCost reached = pass.bound();
+        int[] path = pass.path();
+        List<ExactOption> chosen = model.chosen(path);
+        boolean improved = incumbent.offer(chosen);
+        boolean raised = first || reached.compareTo(bound) > 0;
+        step.after(raised);
+        if (raised) {
+            bound = LexCost.max(bound, reached);
+            prices = trial;
+        }
+        SpreadBound tighter = spread.tighter(model.groups, chosen);
+        boolean switched = tighter != spread;
+        spread = tighter;
+        Prices left = raised || improved ? ruleOut(pass, trial) : trial;
+        if (model != before) {
+            return Optional.of(left);
+        }
+        Prices moved = moved(trial, path, reached, step.length());
+        return moved == trial && !switched ? Optional.empty() : Optional.of(moved);
     }
 
     /** Multipliers one step further, or the same if the limits are kept and cost nothing beyond what they are worth. */
@@ -122,14 +104,13 @@ final class IntervalNode {
         int[] beyond = beyond(path);
         long square = IntStream.of(beyond).mapToLong(each -> (long) each * each).sum();
         boolean kept = IntStream.of(beyond).allMatch(each -> each <= 0);
-        if (square == 0 || (kept && trial.zero())) {
+        if (square == 0 || (kept && trial.areZero())) {
             return trial;
         }
-        boolean byBreaks = best.value().breaks() > reached.breaks();
-        double distance = byBreaks
-                ? best.value().breaks() - reached.breaks()
-                : best.value().weight() - reached.weight();
-        return trial.moved(step * distance / square, byBreaks, beyond);
+        LexCost distance = incumbent.value().minus(reached);
+        boolean byBreaks = distance.breaks() > 0;
+        double length = byBreaks ? distance.breaks() : distance.weight();
+        return trial.moved(step * length / square, byBreaks, beyond);
     }
 
     private int[] beyond(int[] path) {
@@ -143,23 +124,8 @@ final class IntervalNode {
         return beyond;
     }
 
-    /** Takes for each group the kind of bound that says more of the choice found. */
-    private boolean switchKinds(PricedCosts terms, List<ExactOption> chosen) {
-        boolean switched = false;
-        for (int group = 0; group < centred.length && centreHolds; group++) {
-            boolean[] other = centred.clone();
-            other[group] = !other[group];
-            PricedCosts trial = new PricedCosts(model, new SpreadBound(model.bag.spreadAim(), box, other), prices);
-            if (trial.spreadWeight(chosen, group) > terms.spreadWeight(chosen, group)) {
-                centred = other;
-                switched = true;
-            }
-        }
-        return switched;
-    }
-
     private Prices ruleOut(ChainPass pass, Prices trial) {
-        boolean[][] marked = pass.canBeat(best.value());
+        boolean[][] marked = pass.canBeat(incumbent.value());
         int left = 0;
         for (boolean[] slot : marked) {
             for (boolean mark : slot) {
@@ -175,85 +141,42 @@ final class IntervalNode {
         return trial.forResources(before.resources, model.resources);
     }
 
-    private PricedCosts terms(Prices at) {
-        return new PricedCosts(model, new SpreadBound(model.bag.spreadAim(), box, centred), at);
-    }
-
-    /** Labels with little width around the means of the best plan, moved to the new means as long as that helps. */
+    /** Labels with little width around the means of the incumbent, moved to the new means as long as that helps. */
     void improve() {
         boolean better = true;
         for (int round = 0; round < MEAN_ROUNDS && better; round++) {
-            MeanIntervals means = MeanIntervals.at(means(best.chosen()));
-            PricedCosts terms =
-                    new PricedCosts(model, new SpreadBound(model.bag.spreadAim(), means, centred(centreHolds)), prices);
-            LexCost before = best.value();
-            new LabelPass(new ChainPass(terms, meter), terms, best, meter, centreHolds, BEAM).run(true);
-            better = best.value().compareTo(before) < 0;
+            SpreadBound means = spread.at(model, incumbent.chosen()).byCentre();
+            LexCost before = incumbent.value();
+            ChainPass pass = new ChainPass(new PricedCosts(model, means, prices), meter);
+            new LabelPass(pass, incumbent, meter, BEAM).run(true);
+            better = incumbent.value().compareTo(before) < 0;
         }
     }
 
-    private double[] means(List<ExactOption> chosen) {
-        double[] means = new double[model.groups.length];
-        for (int group = 0; group < means.length; group++) {
-            int place = group;
-            means[group] = chosen.stream()
-                    .filter(option -> model.group(option) == place)
-                    .mapToDouble(ExactOption::matchMeasureUnits)
-                    .average()
-                    .orElse(box.centre(group));
-        }
-        return means;
-    }
-
-    private boolean[] centred(boolean all) {
-        boolean[] kinds = new boolean[model.groups.length];
-        Arrays.fill(kinds, all);
-        return kinds;
-    }
-
-    /** Settles the box by labels; whether there is no plan in it that could beat the best any more. */
+    /** Settles the node by labels; whether no plan in it can beat the incumbent any more. */
     boolean settle(int width) {
-        PricedCosts terms =
-                new PricedCosts(model, new SpreadBound(model.bag.spreadAim(), box, centred(centreHolds)), prices);
-        ChainPass pass = new ChainPass(terms, meter);
-        if (pass.bound().reaches(best.value())) {
+        ChainPass pass = new ChainPass(new PricedCosts(model, spread.byCentre(), prices), meter);
+        if (pass.bound().reaches(incumbent.value())) {
             return true;
         }
         bound = LexCost.max(bound, pass.bound());
-        return new LabelPass(pass, terms, best, meter, centreHolds, width).run(false);
+        return new LabelPass(pass, incumbent, meter, width).run(false);
     }
 
-    /** How far the bound can lie below the truth because of the width of the box, points (tolerances for musts). */
-    double looseness() {
-        return IntStream.range(0, centred.length).mapToDouble(this::looseness).sum();
+    /** Whether the width of the intervals keeps the bound far below the incumbent. */
+    boolean isLoose() {
+        return spread.isLoose(model.groups, incumbent.value().minus(bound));
     }
 
-    /** How far the breaks of the bound can lie below the truth because of the width of the box, thousandths. */
-    double breakLooseness() {
-        SpreadBound spread = new SpreadBound(model.bag.spreadAim(), box, centred);
-        return IntStream.range(0, centred.length)
-                .mapToDouble(group -> spread.breakLooseness(group, model.members[group]))
-                .sum();
+    /** The group whose interval makes the bound loosest, or {@link ExactOption#NO_GROUP} if none does. */
+    int loosest() {
+        return spread.loosest(model.groups);
     }
 
-    private double looseness(int group) {
-        return new SpreadBound(model.bag.spreadAim(), box, centred).looseness(group, model.members[group]);
-    }
-
-    /** The group whose interval makes the bound loosest, or -1 if none does. */
-    int widest() {
-        int widest = -1;
-        for (int group = 0; group < centred.length; group++) {
-            if (looseness(group) > 1e-9 && (widest < 0 || looseness(group) > looseness(widest))) {
-                widest = group;
-            }
-        }
-        return widest;
-    }
-
+    /** The two parts of the node across the interval of a group. */
     List<State> halves(int group) {
-        List<State> halves = new ArrayList<>();
-        box.halves(group).forEach(half -> halves.add(stateOf(half)));
-        return halves;
+        return spread.halves(group).stream()
+                .map(half -> new State(model, half, prices))
+                .toList();
     }
 }

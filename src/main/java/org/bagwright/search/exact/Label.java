@@ -2,7 +2,7 @@ package org.bagwright.search.exact;
 
 import java.util.Arrays;
 
-/** The first slots of a bag filled in one way, and all that the slots ahead need to know of it. */
+/** The first slots of a bag filled in one way, and all that the later slots need to know of it. */
 final class Label {
     final Label parent;
 
@@ -18,7 +18,7 @@ final class Label {
 
     long weight;
 
-    /** What these slots cost with every mean at the centre of its box, without prices; open groups' musts left out. */
+    /** What these slots cost with every mean at its centre, without prices and without the musts of open groups. */
     long centreBreaks;
 
     long centreWeight;
@@ -47,6 +47,11 @@ final class Label {
         members = parent == null ? new int[groups] : parent.members.clone();
         prints = parent == null ? new long[groups] : parent.prints.clone();
         breakers = parent == null ? new long[groups] : parent.breakers.clone();
+    }
+
+    /** No slot filled yet. */
+    static Label root(BagModel model) {
+        return new Label(null, -1, 0, 0, new int[model.resources.length], model.groups.count());
     }
 
     void join(int group, double number, boolean canBreak) {

@@ -1,14 +1,15 @@
 package org.bagwright.search.exact;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * For every matched group of a model the interval in which its mean lies. The whole span of means is split into such
- * boxes, and within a narrow box what spread costs is nearly an own term of each club.
+ * For every matched group of a model the interval that holds its mean. The search splits the whole range of means into
+ * such intervals; within a narrow one what spread costs is nearly an own term of each club.
  */
-public final class MeanIntervals {
+final class MeanIntervals {
     private final double[] least;
     private final double[] most;
 
@@ -18,17 +19,26 @@ public final class MeanIntervals {
     }
 
     /** All means that the clubs of a model can have. */
-    public static MeanIntervals all(BagModel model) {
-        double[] least = new double[model.groups.length];
-        double[] most = new double[model.groups.length];
-        java.util.Arrays.fill(least, Double.NEGATIVE_INFINITY);
-        java.util.Arrays.fill(most, Double.POSITIVE_INFINITY);
+    static MeanIntervals all(BagModel model) {
+        double[] least = new double[model.groups.count()];
+        double[] most = new double[model.groups.count()];
+        Arrays.fill(least, Double.NEGATIVE_INFINITY);
+        Arrays.fill(most, Double.POSITIVE_INFINITY);
         return new MeanIntervals(least, most).within(model).orElseThrow();
     }
 
-    /** A box of no width. */
-    static MeanIntervals at(double[] means) {
-        return new MeanIntervals(means.clone(), means.clone());
+    /** Intervals of no width at the means of a choice; at the centre where it has no club of a group. */
+    MeanIntervals means(BagModel model, List<ExactOption> chosen) {
+        double[] means = new double[model.groups.count()];
+        for (int group = 0; group < means.length; group++) {
+            int place = group;
+            means[group] = chosen.stream()
+                    .filter(option -> model.groups.of(option) == place)
+                    .mapToDouble(ExactOption::matchMeasureUnits)
+                    .average()
+                    .orElse(centre(group));
+        }
+        return new MeanIntervals(means, means);
     }
 
     double centre(int group) {
@@ -39,17 +49,17 @@ public final class MeanIntervals {
         return (most[group] - least[group]) / 2;
     }
 
-    /** How far a number lies outside the interval of its group, with its sign. */
+    /** How far a number is outside the interval of its group, with its sign. */
     double outside(int group, double number) {
         return number < least[group] ? number - least[group] : Math.max(0, number - most[group]);
     }
 
-    /** The part of the box that the means of this model can reach, or nothing. */
+    /** The part of the intervals that the means of a model can reach, or nothing. */
     Optional<MeanIntervals> within(BagModel model) {
         double[] low = least.clone();
         double[] high = most.clone();
         for (int group = 0; group < low.length; group++) {
-            if (model.members[group] == 0) {
+            if (model.groups.members(group) == 0) {
                 continue;
             }
             double[] span = span(model, group);
@@ -70,7 +80,7 @@ public final class MeanIntervals {
             double[] span = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
             boolean always = true;
             for (ExactOption option : layer.options) {
-                boolean member = model.group(option) == group;
+                boolean member = model.groups.of(option) == group;
                 always &= member;
                 if (member) {
                     span[0] = Math.min(span[0], option.matchMeasureUnits());

@@ -1,17 +1,11 @@
 package org.bagwright.search.exact;
 
-import java.util.function.BiConsumer;
-import java.util.function.BooleanSupplier;
-
-/** Counts the steps of one search and ends it by {@link Ended} when they, the time or the patience are used up. */
+/** Counts the steps of one search and ends it by {@link Ended} when they or the time are used up or a stop is requested. */
 public final class Meter {
     private static final long STEPS_PER_LOOK = 500_000;
-    private static final double NANOS_PER_S = 1e9;
 
+    private final SearchClock clock;
     private long mostSteps;
-    private final long startNanos;
-    private final double capS;
-    private final BooleanSupplier stop;
     private long steps;
     private long nextLook = STEPS_PER_LOOK;
     private Runnable report = () -> {};
@@ -32,20 +26,15 @@ public final class Meter {
         }
     }
 
-    private Meter(long mostSteps, long startNanos, double capS, BooleanSupplier stop) {
+    /** @param mostSteps the most steps of work */
+    public Meter(long mostSteps, SearchClock clock) {
         this.mostSteps = mostSteps;
-        this.startNanos = startNanos;
-        this.capS = capS;
-        this.stop = stop;
+        this.clock = clock;
     }
 
-    public static Meter of(ExactLimits limits) {
-        return new Meter(limits.mostSteps(), System.nanoTime(), limits.capS(), limits.stop());
-    }
-
-    /** A meter with steps of its own, the same clock and the same stop. */
+    /** A meter with steps of its own and the same clock. */
     public Meter share(long ownSteps) {
-        return new Meter(ownSteps, startNanos, capS, stop);
+        return new Meter(ownSteps, clock);
     }
 
     /** Ends at this many steps at the latest. */
@@ -54,6 +43,7 @@ public final class Meter {
         return this;
     }
 
+    /** What to run now and then while steps are counted. */
     public void reportBy(Runnable other) {
         report = other;
     }
@@ -64,10 +54,6 @@ public final class Meter {
 
     public long left() {
         return Math.max(0, mostSteps - steps);
-    }
-
-    public double elapsedS() {
-        return (System.nanoTime() - startNanos) / NANOS_PER_S;
     }
 
     /** Adds steps that another meter has counted. */
@@ -86,25 +72,11 @@ public final class Meter {
         }
     }
 
+    /** Reports, and ends the search if it is time. */
     public void look() {
         report.run();
-        if (stop.getAsBoolean()) {
-            throw new Ended(ExactEnding.STOPPED);
+        if (clock.isOver()) {
+            throw new Ended(clock.isStopped() ? ExactEnding.STOPPED : ExactEnding.CAP);
         }
-        if (elapsedS() > capS) {
-            throw new Ended(ExactEnding.CAP);
-        }
-    }
-
-    /** Passes the cost and the bound on at most four times a second. */
-    public static Runnable seldom(Meter meter, BiConsumer<Meter, Double> told) {
-        double[] nextS = {0};
-        return () -> {
-            double nowS = meter.elapsedS();
-            if (nowS >= nextS[0]) {
-                nextS[0] = nowS + 0.25;
-                told.accept(meter, nowS);
-            }
-        };
     }
 }

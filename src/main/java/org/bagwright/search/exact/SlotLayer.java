@@ -1,24 +1,27 @@
 package org.bagwright.search.exact;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.Optional;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.search.exact.ExactOption.Flight;
 import org.bagwright.search.score.LexCost;
-import org.bagwright.search.score.PenaltyRules;
 
 /**
- * One slot of a bag as arrays. A <em>front</em> is all that the slots ahead can tell of the slots behind: carry and
- * wish of the last club that flies. After a slot the fronts are first its own (one for each different carry and wish),
- * then, if it can be empty or hold a putter, the fronts before it.
+ * One slot of a bag as arrays. A <em>front</em> is all that the later slots depend on in the earlier ones: the last club
+ * that flies. After a slot the fronts are first its own (one for each different carry and wish), then, if it can be
+ * empty or hold a putter, the fronts before it.
  */
-public final class SlotLayer {
+final class SlotLayer {
     /** The front of an option that does not fly: the one before it stays. */
     static final int PASSES = -1;
 
-    private record Front(double carryM, double wishM) {}
+    /** The only front before the first slot. */
+    static final List<Optional<Flight>> NONE_FLIES = List.of(Optional.empty());
 
-    public final ExactOption[] options;
+    final ExactOption[] options;
 
     /** The changes of each option, or 0 where nothing limits them. */
     final int[] counted;
@@ -35,87 +38,80 @@ public final class SlotLayer {
     final int frontsBefore;
     final boolean passes;
 
-    /** What lies between each front before (row) and each own front (column). */
+    /** What the gap costs between each front before (row) and each own front (column). */
     private final long[] gapBreaks;
 
     private final long[] gapWeights;
-    private final List<Front> after;
+    private final List<Optional<Flight>> flightsAfter;
 
-    /** The layer before the first slot: nothing flies yet. */
-    private SlotLayer() {
-        options = new ExactOption[0];
-        counted = new int[0];
-        uses = new int[0][];
-        fronts = new int[0];
-        ownFronts = 1;
-        frontsBefore = 0;
-        passes = false;
-        gapBreaks = new long[0];
-        gapWeights = new long[0];
-        after = List.of(new Front(Double.NaN, 0));
-    }
-
-    SlotLayer(SlotLayer before, List<ExactOption> filled, boolean counts, int[] resources, Aim gapAim) {
+    SlotLayer(
+            List<Optional<Flight>> before,
+            List<ExactOption> filled,
+            boolean countsChanges,
+            int[] resources,
+            Aim gapAim) {
         options = filled.toArray(ExactOption[]::new);
         counted = filled.stream()
-                .mapToInt(option -> counts ? option.changes() : 0)
+                .mapToInt(option -> countsChanges ? option.changes() : 0)
                 .toArray();
-        uses = filled.stream()
-                .map(option -> IntStream.of(resources)
-                        .map(resource -> BagLimits.use(option, resource))
-                        .toArray())
-                .toArray(int[][]::new);
-        List<Front> own = filled.stream()
-                .filter(ExactOption::flies)
-                .map(SlotLayer::front)
+        uses = filled.stream().map(option -> uses(option, resources)).toArray(int[][]::new);
+        List<Optional<Flight>> own = filled.stream()
+                .map(ExactOption::flight)
+                .filter(Optional::isPresent)
                 .distinct()
                 .toList();
-        java.util.Map<Front, Integer> places = new java.util.HashMap<>();
-        own.forEach(front -> places.put(front, places.size()));
-        fronts = filled.stream()
-                .mapToInt(option -> option.flies() ? places.get(front(option)) : PASSES)
-                .toArray();
+        fronts = fronts(filled, own);
         ownFronts = own.size();
-        passes = filled.stream().anyMatch(option -> !option.flies());
-        after = new ArrayList<>(own);
-        if (passes) {
-            after.addAll(before.after);
-        }
-        frontsBefore = before.after.size();
+        passes = !filled.stream().allMatch(ExactOption::flies);
+        flightsAfter = new ArrayList<>(own);
+        flightsAfter.addAll(passes ? before : List.of());
+        frontsBefore = before.size();
         gapBreaks = new long[frontsBefore * ownFronts];
         gapWeights = new long[frontsBefore * ownFronts];
-        fillGaps(before.after, own, gapAim);
+        fillGaps(before, own, gapAim);
     }
 
-    static SlotLayer nothing() {
-        return new SlotLayer();
+    private static int[] uses(ExactOption option, int[] resources) {
+        int[] uses = new int[resources.length];
+        for (int place = 0; place < uses.length; place++) {
+            uses[place] = option.needs().of(resources[place]);
+        }
+        return uses;
     }
 
-    private static Front front(ExactOption option) {
-        return new Front(option.carryM(), option.wishM());
+    private static int[] fronts(List<ExactOption> filled, List<Optional<Flight>> own) {
+        Map<Optional<Flight>, Integer> places = new HashMap<>();
+        own.forEach(flight -> places.put(flight, places.size()));
+        return filled.stream()
+                .mapToInt(option -> places.getOrDefault(option.flight(), PASSES))
+                .toArray();
     }
 
-    private void fillGaps(List<Front> before, List<Front> own, Aim aim) {
+    private void fillGaps(List<Optional<Flight>> before, List<Optional<Flight>> own, Aim aim) {
         int cell = 0;
-        for (Front from : before) {
-            for (Front to : own) {
-                if (!Double.isNaN(from.carryM)) {
-                    double gapM = from.carryM - to.carryM;
-                    gapBreaks[cell] =
-                            PenaltyRules.gapMustBreaks(aim, gapM, from.wishM) + PenaltyRules.carryBreaks(gapM);
-                    gapWeights[cell] = LexCost.weight(PenaltyRules.gapMicropoints(aim, gapM, from.wishM), 0);
+        for (Optional<Flight> from : before) {
+            for (Optional<Flight> to : own) {
+                if (from.isPresent()) {
+                    LexCost gap = from.orElseThrow().gap(aim, to.orElseThrow());
+                    gapBreaks[cell] = gap.breaks();
+                    gapWeights[cell] = gap.weight();
                 }
                 cell++;
             }
         }
     }
 
-    public int size() {
+    int size() {
         return options.length;
     }
 
+    /** The last club that flies, for each front after the slot. */
+    List<Optional<Flight>> flightsAfter() {
+        return flightsAfter;
+    }
+
     int frontsAfter() {
-        return after.size();
+        return flightsAfter.size();
     }
 
     /** The front after an option where this front was before it. */
@@ -129,6 +125,15 @@ public final class SlotLayer {
 
     long gapWeight(int frontBefore, int ownFront) {
         return gapWeights[frontBefore * ownFronts + ownFront];
+    }
+
+    /** What the gap before an option breaks where this front was before it; nothing if the option does not fly. */
+    long gapBreaksTo(int option, int frontBefore) {
+        return fronts[option] == PASSES ? 0 : gapBreaks(frontBefore, fronts[option]);
+    }
+
+    long gapWeightTo(int option, int frontBefore) {
+        return fronts[option] == PASSES ? 0 : gapWeight(frontBefore, fronts[option]);
     }
 
     /** How many steps one pass through this slot takes for each count of changes. */

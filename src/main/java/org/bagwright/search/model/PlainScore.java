@@ -5,27 +5,45 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.plan.BagScore;
+import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.SpreadTerm;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
+import org.bagwright.search.score.WholeTerms;
 
-/** The score of one choice for one bag, summed without the planner: what its constraints are checked against. */
+/** One choice for one bag, its cost summed without the planner: what the planner's constraints are checked against. */
 public final class PlainScore {
-    private PlainScore() {}
+    private final BagOptions bag;
+    private final List<Integer> chosen;
+    private final List<Option> options;
+    private final List<GapTerm> gaps;
+    private final List<SpreadTerm> spreads;
+
+    /**
+     * @param chosen for each slot of the bag the index of its option
+     * @throws IllegalArgumentException if an option of a club that carries has no carry
+     */
+    public PlainScore(BagOptions bag, List<Integer> chosen) {
+        this.bag = bag;
+        this.chosen = chosen;
+        options = bag.chosen(chosen);
+        gaps = gaps();
+        spreads = spreads();
+    }
 
     public static Cost cost(BookOptions book, List<List<Integer>> chosen) {
         Cost cost = Cost.NONE;
         for (int bag = 0; bag < chosen.size(); bag++) {
-            cost = cost.plus(cost(book.bags().get(bag), chosen.get(bag)));
+            cost = cost.plus(new PlainScore(book.bags().get(bag), chosen.get(bag)).cost());
         }
         for (int item = 0; item < book.stock().size(); item++) {
             int taken = 0;
@@ -38,45 +56,47 @@ public final class PlainScore {
         return cost;
     }
 
-    static Cost cost(BagOptions bag, List<Integer> chosen) {
-        List<Option> options = bag.chosen(chosen);
-        Cost cost = new Cost(excess(bag, options), 0, 0);
+    Cost cost() {
+        Cost cost = new Cost(excess(), 0, 0);
         for (Option option : options) {
-            cost = cost.plus(ownCost(option));
+            cost = cost.plus(WholeTerms.of(option.terms()).cost());
         }
-        for (GapTerm gap : gaps(bag, chosen)) {
-            cost = cost.plus(new Cost(0, gap.hardBreaks(), PenaltyRules.micropoints(gap.penaltyPoints())));
+        for (GapTerm gap : gaps) {
+            cost = cost.plus(WholeTerms.of(gap.terms()).cost()).plus(new Cost(0, gap.orderBreaks(), 0));
         }
-        for (SpreadTerm spread : spreads(bag, chosen)) {
-            cost = cost.plus(new Cost(0, spread.hardBreaks(), PenaltyRules.micropoints(spread.penaltyPoints())));
+        for (SpreadTerm spread : spreads) {
+            cost = cost.plus(WholeTerms.of(spread.terms()).cost());
         }
         return cost;
     }
 
-    /** The score as it is told: the penalty as the plain sum of its terms, without the rounding that decides. */
-    public static BagScore score(BagOptions bag, List<Integer> chosen) {
-        double penaltyPoints = bag.chosen(chosen).stream()
+    /** The score that people see: the penalty is the plain sum of its terms, without the rounding of the search. */
+    public BagScore score() {
+        double penaltyPoints = options.stream()
                 .mapToDouble(option -> option.terms().totalPoints())
                 .sum();
-        for (GapTerm gap : gaps(bag, chosen)) {
+        for (GapTerm gap : gaps) {
             penaltyPoints += gap.penaltyPoints();
         }
-        for (SpreadTerm spread : spreads(bag, chosen)) {
+        for (SpreadTerm spread : spreads) {
             penaltyPoints += spread.penaltyPoints();
         }
-        return new BagScore(cost(bag, chosen).toldBreaks(), penaltyPoints);
+        return new BagScore(cost().toldBreaks(), penaltyPoints);
+    }
+
+    /** The choice with its score and all that its clubs cost together. */
+    public BagState state() {
+        return new BagState(chosen, score(), gaps, spreads);
     }
 
     /** The gaps between neighbouring clubs that are carried and fly. */
-    public static List<GapTerm> gaps(BagOptions bag, List<Integer> chosen) {
-        List<Option> options = bag.chosen(chosen);
+    private List<GapTerm> gaps() {
         List<GapTerm> terms = new ArrayList<>();
         int from = -1;
         for (int to = 0; to < options.size(); to++) {
             if (flies(options.get(to))) {
                 if (from >= 0) {
-                    double gapM = carryM(options.get(from)) - carryM(options.get(to));
-                    terms.add(gapTerm(bag, from, to, gapM, bag.wishAfterM(options.get(from))));
+                    terms.add(gap(from, to));
                 }
                 from = to;
             }
@@ -88,31 +108,40 @@ public final class PlainScore {
         return !option.isEmpty() && option.club().kind().carries();
     }
 
-    private static GapTerm gapTerm(BagOptions bag, int from, int to, double gapM, double wishM) {
-        double penaltyPoints = bag.gapAim().penaltyPoints(gapM - wishM);
-        long breaks = PenaltyRules.gapMustBreaks(bag.gapAim(), gapM, wishM) + PenaltyRules.carryBreaks(gapM);
-        return new GapTerm(from, to, gapM, wishM, penaltyPoints, breaks);
+    private GapTerm gap(int from, int to) {
+        double gapM = carryM(options.get(from)) - carryM(options.get(to));
+        double wishM = bag.wishAfterM(options.get(from));
+        return new GapTerm(
+                from,
+                to,
+                gapM,
+                wishM,
+                bag.gapAim().penaltyPoints(gapM - wishM),
+                PenaltyRules.gapMustBreaks(bag.gapAim(), gapM, wishM),
+                PenaltyRules.carryBreaks(gapM));
+    }
+
+    private static double carryM(Option option) {
+        return option.carryM()
+                .orElseThrow(() -> new IllegalArgumentException("option " + option.key() + " needs a carry"));
     }
 
     /** How each club differs from the mean of its group. */
-    public static List<SpreadTerm> spreads(BagOptions bag, List<Integer> chosen) {
-        List<Option> options = bag.chosen(chosen);
+    private List<SpreadTerm> spreads() {
         Map<String, List<Double>> groups = new HashMap<>();
         for (Option option : options) {
             match(option).ifPresent(match -> groups.computeIfAbsent(match.group(), group -> new ArrayList<>())
                     .add(match.valueMeasureUnits()));
         }
-        List<SpreadTerm> terms = new ArrayList<>();
-        for (int index = 0; index < options.size(); index++) {
-            int slot = index;
-            match(options.get(index))
-                    .ifPresent(match -> terms.add(
-                            spreadTerm(bag.spreadAim(), slot, match, PenaltyRules.mean(groups.get(match.group())))));
-        }
-        return terms;
+        return IntStream.range(0, options.size())
+                .boxed()
+                .flatMap(index -> match(options.get(index)).stream()
+                        .map(match -> spread(index, match, PenaltyRules.mean(groups.get(match.group())))))
+                .toList();
     }
 
-    private static SpreadTerm spreadTerm(Aim aim, int index, MatchValue match, double mean) {
+    private SpreadTerm spread(int index, MatchValue match, double mean) {
+        Aim aim = bag.spreadAim();
         double deviation = match.valueMeasureUnits() - mean;
         return new SpreadTerm(
                 index,
@@ -126,26 +155,13 @@ public final class PlainScore {
         return option.setup().flatMap(ClubSetup::match);
     }
 
-    private static Cost ownCost(Option option) {
-        OwnTerms terms = option.terms();
-        long micropoints = PenaltyRules.micropoints(terms.loftPoints())
-                + PenaltyRules.micropoints(terms.liePoints())
-                + PenaltyRules.micropoints(terms.sitsPoints())
-                + PenaltyRules.micropoints(terms.carryPoints())
-                + PenaltyRules.micropoints(terms.swingweightPoints())
-                + PenaltyRules.micropoints(terms.changePoints());
-        return new Cost(option.open() ? 0 : 1, PenaltyRules.breaks(terms.hardBreaks()), micropoints);
-    }
-
-    private static long excess(BagOptions bag, List<Option> options) {
+    /** What no plan trades against anything else: closed options, changes beyond the most, clubs beyond the most. */
+    private long excess() {
+        long closed = options.stream().filter(option -> !option.open()).count();
         int changes = options.stream().mapToInt(Option::changes).sum();
         int carried = (int) options.stream().filter(option -> !option.isEmpty()).count();
-        return (long) PenaltyRules.changesBeyond(changes, bag.mostChanges().orElse(Integer.MAX_VALUE))
+        return closed
+                + PenaltyRules.changesBeyond(changes, bag.mostChanges().orElse(Integer.MAX_VALUE))
                 + PenaltyRules.clubsBeyond(carried);
-    }
-
-    private static double carryM(Option option) {
-        return option.carryM()
-                .orElseThrow(() -> new IllegalArgumentException("option " + option.key() + " needs a carry"));
     }
 }

@@ -14,7 +14,7 @@ import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftL
 @PlanningSolution
 public final class PlanningProblem {
     @PlanningEntityCollectionProperty
-    private List<SlotAssignment> seats;
+    private List<SlotAssignment> assignments;
 
     @ProblemFactCollectionProperty
     private List<StockPile> stock;
@@ -22,17 +22,17 @@ public final class PlanningProblem {
     @PlanningScore
     private HardMediumSoftLongScore score;
 
-    /** For the planner, which copies benches field by field. */
+    /** For the planner, which copies problems field by field. */
     PlanningProblem() {}
 
-    PlanningProblem(List<SlotAssignment> seats, List<StockPile> stock) {
-        this.seats = seats;
+    PlanningProblem(List<SlotAssignment> assignments, List<StockPile> stock) {
+        this.assignments = assignments;
         this.stock = stock;
     }
 
-    /** The seats of one bag after another; the position of a seat is its number. */
-    public List<SlotAssignment> seats() {
-        return seats;
+    /** The slots of one bag after another; the position of an assignment is its number. */
+    public List<SlotAssignment> assignments() {
+        return assignments;
     }
 
     /** What all bags share. */
@@ -40,55 +40,59 @@ public final class PlanningProblem {
         return stock;
     }
 
-    /** The seats of the bag to which a seat belongs. */
-    public List<SlotAssignment> bagOf(SlotAssignment seat) {
-        return seats.subList(seat.firstId(), seat.firstId() + seat.bag().slotCount());
+    /** All slots of the bag to which a slot belongs. */
+    public List<SlotAssignment> bagOf(SlotAssignment assignment) {
+        return assignments.subList(
+                assignment.firstId(), assignment.firstId() + assignment.bag().slotCount());
     }
 
-    /** The seats of the bag at a place on the bench. */
+    /** The slots of the bag at a place among the bags. */
     public List<SlotAssignment> bag(int place) {
         return bagOf(firsts().skip(place).findFirst().orElseThrow());
     }
 
     private Stream<SlotAssignment> firsts() {
-        return seats.stream().filter(seat -> seat.id() == seat.firstId());
+        return assignments.stream().filter(assignment -> assignment.id() == assignment.firstId());
     }
 
-    /** Items that differ from today in the bag to which a seat belongs. */
-    public int changes(SlotAssignment seat) {
-        return bagOf(seat).stream().mapToInt(other -> other.choice().changes()).sum();
-    }
-
-    /** Pieces of a pile that all seats take. */
-    public int taken(StockPile pile) {
-        return taken(pile, seats);
-    }
-
-    /** Pieces of a pile that some seats take. */
-    public static int taken(StockPile pile, List<SlotAssignment> seats) {
-        return seats.stream()
-                .mapToInt(seat -> seat.choice().pieces(pile.item()))
+    /** Items that differ from today in the bag to which a slot belongs. */
+    public int changes(SlotAssignment assignment) {
+        return bagOf(assignment).stream()
+                .mapToInt(other -> other.choice().changes())
                 .sum();
     }
 
-    /** The seats that could take of a pile. */
+    /** Pieces of a pile that all slots take. */
+    public int taken(StockPile pile) {
+        return taken(pile, assignments);
+    }
+
+    /** Pieces of a pile that some slots take. */
+    public static int taken(StockPile pile, List<SlotAssignment> assignments) {
+        return assignments.stream()
+                .mapToInt(assignment -> assignment.choice().pieces(pile.item()))
+                .sum();
+    }
+
+    /** The slots that could take of a pile. */
     public List<SlotAssignment> takers(StockPile pile) {
-        return seats.stream()
-                .filter(seat -> !seat.taking(pile.item()).isEmpty())
+        return assignments.stream()
+                .filter(assignment -> !assignment.taking(pile.item()).isEmpty())
                 .toList();
     }
 
-    /** The seats but one that take of a pile now. */
+    /** The slots but one that take of a pile now. */
     public List<SlotAssignment> holders(StockPile pile, SlotAssignment but) {
-        return seats.stream()
-                .filter(seat -> seat != but && seat.choice().pieces(pile.item()) > 0)
+        return assignments.stream()
+                .filter(assignment -> assignment != but && assignment.choice().pieces(pile.item()) > 0)
                 .toList();
     }
 
     /** For each bag, for each of its slots, the index of the option chosen. */
     public List<List<Integer>> chosen() {
-        return firsts().map(first ->
-                        bagOf(first).stream().map(seat -> seat.choice().index()).toList())
+        return firsts().map(first -> bagOf(first).stream()
+                        .map(assignment -> assignment.choice().index())
+                        .toList())
                 .toList();
     }
 
@@ -101,25 +105,25 @@ public final class PlanningProblem {
         return new Cost(-score.hardScore(), -score.mediumScore(), -score.softScore());
     }
 
-    /** A bench with a seat for every slot, each with the option chosen for it by its index. */
+    /** With an option chosen for every slot, by its index. */
     public static PlanningProblem of(List<SearchBag> bags, List<StockPile> stock, List<List<Integer>> chosen) {
-        PlanningProblem bench = of(bags, stock);
+        PlanningProblem problem = of(bags, stock);
         List<Integer> options = chosen.stream().flatMap(List::stream).toList();
-        for (SlotAssignment seat : bench.seats) {
-            seat.choose(options.get(seat.id()));
+        for (SlotAssignment assignment : problem.assignments) {
+            assignment.choose(options.get(assignment.id()));
         }
-        return bench;
+        return problem;
     }
 
-    /** A bench with an empty seat for every slot. */
+    /** With nothing chosen yet. */
     static PlanningProblem of(List<SearchBag> bags, List<StockPile> stock) {
-        List<SlotAssignment> seats = new ArrayList<>();
+        List<SlotAssignment> assignments = new ArrayList<>();
         for (SearchBag bag : bags) {
-            int firstId = seats.size();
+            int firstId = assignments.size();
             for (int slot = 0; slot < bag.slotCount(); slot++) {
-                seats.add(new SlotAssignment(bag, firstId, slot));
+                assignments.add(new SlotAssignment(bag, firstId, slot));
             }
         }
-        return new PlanningProblem(seats, stock);
+        return new PlanningProblem(assignments, stock);
     }
 }

@@ -14,7 +14,7 @@ import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactOption;
 import org.bagwright.search.model.Candidate.Taken;
 
-/** What the search needs of a bag as a whole. Each is its own: two bags are equal only if they are the same object. */
+/** What the search needs of a bag as a whole. Two bags are equal only if they are the same object. */
 public final class SearchBag {
     private final List<List<Candidate>> openBySlot;
     private final List<Map<Integer, List<Candidate>>> takingBySlot;
@@ -70,7 +70,7 @@ public final class SearchBag {
     }
 
     /** For each slot in the order of the bag the options that a plan may take, in the order of the book. */
-    public List<List<Candidate>> openBySlot() {
+    List<List<Candidate>> openBySlot() {
         return openBySlot;
     }
 
@@ -122,18 +122,18 @@ public final class SearchBag {
         return spreadAim.must() || spreadAim.importancePoints() > 0;
     }
 
-    /** The slots for which a plan cannot but take a closed option. */
+    /** The slots that have closed options only. */
     long leastClosed() {
         return openBySlot.stream()
                 .filter(options -> options.stream().allMatch(Candidate::closed))
                 .count();
     }
 
-    /** What no choice costs less than, broken musts or not: every club at its own cheapest, every neighbour content. */
+    /** What no choice costs less than, broken musts or not: every club at its own cheapest, no cost between clubs. */
     long leastMicropoints() {
         return openBySlot.stream()
                 .mapToLong(options -> options.stream()
-                        .mapToLong(option -> option.own().total())
+                        .mapToLong(option -> option.own().cost().micropoints())
                         .min()
                         .orElseThrow())
                 .sum();

@@ -22,12 +22,12 @@ public final class SlotAssignment {
     @PlanningVariable
     private Candidate choice;
 
-    /** For the planner, which copies seats field by field. */
+    /** For the planner, which copies assignments field by field. */
     SlotAssignment() {}
 
     /**
      * @param bag whose slot
-     * @param firstId the number of the bag's first seat; those of its other slots follow
+     * @param firstId the number of the bag's first assignment; those of its other slots follow
      * @param slot the position of the slot in the bag
      */
     SlotAssignment(SearchBag bag, int firstId, int slot) {
@@ -46,12 +46,12 @@ public final class SlotAssignment {
         return bag;
     }
 
-    /** The number of the bag's first seat. */
+    /** The number of the bag's first assignment. */
     int firstId() {
         return firstId;
     }
 
-    /** The number of the last seat whose club can be the next one to fly after this one's. */
+    /** The number of the last assignment whose club can be the next one to fly after this one's. */
     public int reach() {
         return reach;
     }

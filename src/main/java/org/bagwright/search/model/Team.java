@@ -61,11 +61,7 @@ public record Team(List<Integer> places, List<SearchBag> bags, List<StockPile> s
     public ExactProblem exact() {
         return new ExactProblem(
                 bags.stream().map(bag -> bag.exact(scarce)).toList(),
-                scarce.stream().map(StockPile::available).toList());
-    }
-
-    /** The slots for which no plan can but take a closed option. */
-    public long leastClosed() {
-        return bags.stream().mapToLong(SearchBag::leastClosed).sum();
+                scarce.stream().map(StockPile::available).toList(),
+                bags.stream().mapToLong(SearchBag::leastClosed).sum());
     }
 }

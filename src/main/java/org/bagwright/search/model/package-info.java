@@ -1,5 +1,6 @@
 /**
- * A book ready for the search: slots, candidates, stock, limits and the clock. Bags with options come in. Imports
- * {@code score} and {@code exact}.
+ * A book ready for the search: bags, candidates, slot assignments, stock and the limits of the search. Bags with options
+ * come in; a planning problem for the planner and an exact problem for each team go out. Imports {@code exact},
+ * {@code score} and {@code domain}.
  */
 package org.bagwright.search.model;

@@ -26,8 +26,8 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
 
     @Override
     public long getSize(ScoreDirector<PlanningProblem> director) {
-        return director.getWorkingSolution().seats().stream()
-                .mapToLong(seat -> seat.open().size())
+        return director.getWorkingSolution().assignments().stream()
+                .mapToLong(assignment -> assignment.open().size())
                 .sum();
     }
 
@@ -38,35 +38,39 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
 
     @Override
     public Iterator<AssignmentMove> createRandomMoveIterator(ScoreDirector<PlanningProblem> director, Random random) {
-        PlanningProblem bench = director.getWorkingSolution();
-        return Stream.generate(() -> move(bench, random))
+        PlanningProblem problem = director.getWorkingSolution();
+        return Stream.generate(() -> move(problem, random))
                 .limit(MOST_DRAWS)
                 .filter(move -> move.isMoveDoable(director))
                 .iterator();
     }
 
-    private static AssignmentMove move(PlanningProblem bench, Random random) {
-        SlotAssignment first = drawn(bench.seats(), random);
-        return switch (random.nextInt(bench.stock().isEmpty() ? 3 : 4)) {
-            case 0 -> together(first, first.isLast() ? first : bench.seats().get(first.id() + 1), random);
-            case 1 -> together(first, drawn(bench.bagOf(first), random), random);
+    private static AssignmentMove move(PlanningProblem problem, Random random) {
+        SlotAssignment first = drawn(problem.assignments(), random);
+        return switch (random.nextInt(problem.stock().isEmpty() ? 3 : 4)) {
+            case 0 ->
+                together(first, first.isLast() ? first : problem.assignments().get(first.id() + 1), random);
+            case 1 -> together(first, drawn(problem.bagOf(first), random), random);
             case 2 -> together(first, first, random);
-            default -> exchange(bench, drawn(bench.stock(), random), random);
+            default -> exchange(problem, drawn(problem.stock(), random), random);
         };
     }
 
-    /** Moves two seats, or one that is given twice. */
+    /** Moves two slots, or one that is given twice. */
     private static AssignmentMove together(SlotAssignment first, SlotAssignment second, Random random) {
         List<SlotAssignment> moved = second == first ? List.of(first) : List.of(first, second);
         return new AssignmentMove(
-                moved, moved.stream().map(seat -> drawn(seat.open(), random)).toList());
+                moved,
+                moved.stream()
+                        .map(assignment -> drawn(assignment.open(), random))
+                        .toList());
     }
 
-    /** Lets a seat take of a pile, and another one that has of it take less. */
-    private static AssignmentMove exchange(PlanningProblem bench, StockPile pile, Random random) {
-        SlotAssignment taker = drawn(bench.takers(pile), random);
+    /** Lets a slot take of a pile, and another one that has of it take less. */
+    private static AssignmentMove exchange(PlanningProblem problem, StockPile pile, Random random) {
+        SlotAssignment taker = drawn(problem.takers(pile), random);
         Candidate taking = drawn(taker.taking(pile.item()), random);
-        List<SlotAssignment> holders = bench.holders(pile, taker);
+        List<SlotAssignment> holders = problem.holders(pile, taker);
         if (holders.isEmpty()) {
             return new AssignmentMove(List.of(taker), List.of(taking));
         }

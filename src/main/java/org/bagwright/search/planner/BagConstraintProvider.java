@@ -1,12 +1,13 @@
 package org.bagwright.search.planner;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToLongFunction;
-import org.bagwright.search.model.Candidate.OwnMicropoints;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.search.model.Candidate.Taken;
 import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.SlotAssignment;
 import org.bagwright.search.model.StockPile;
+import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.score.stream.Constraint;
@@ -25,24 +26,19 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     @Override
     public Constraint[] defineConstraints(ConstraintFactory factory) {
-        return new Constraint[] {
-            openOption(factory),
-            stock(factory),
-            mostClubs(factory),
-            mostChanges(factory),
-            ownMust(factory),
-            gapMust(factory),
-            carriesFall(factory),
-            spreadMust(factory),
-            loft(factory),
-            lie(factory),
-            sits(factory),
-            carry(factory),
-            swingweight(factory),
-            change(factory),
-            gap(factory),
-            spread(factory),
-        };
+        List<Constraint> rules = new ArrayList<>(List.of(
+                openOption(factory),
+                stock(factory),
+                mostClubs(factory),
+                mostChanges(factory),
+                ownMust(factory),
+                gapMust(factory),
+                carriesFall(factory),
+                spreadMust(factory)));
+        Measure.ofOptions().forEach(measure -> rules.add(own(factory, measure)));
+        rules.add(gap(factory));
+        rules.add(spread(factory));
+        return rules.toArray(Constraint[]::new);
     }
 
     Constraint openOption(ConstraintFactory factory) {
@@ -86,9 +82,10 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint ownMust(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
-                .filter(seat -> seat.choice().mustBreaks() > 0)
-                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), seat -> seat.choice()
-                        .mustBreaks())
+                .filter(seat -> seat.choice().own().cost().breaks() > 0)
+                .penalizeLong(
+                        HardMediumSoftLongScore.ofMedium(1),
+                        seat -> seat.choice().own().cost().breaks())
                 .asConstraint("own must");
     }
 
@@ -115,34 +112,19 @@ public final class BagConstraintProvider implements ConstraintProvider {
     Constraint spreadMust(ConstraintFactory factory) {
         return groups(factory)
                 .filter((bag, group, values) -> bag.spreadAim().must())
-                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), (bag, group, values) -> PenaltyRules.spread(
+                .penalizeLong(HardMediumSoftLongScore.ofMedium(1), (bag, group, values) -> Cost.spread(
                                 bag.spreadAim(), values)
                         .breaks())
                 .asConstraint("spread must");
     }
 
-    Constraint loft(ConstraintFactory factory) {
-        return own(factory, "loft", OwnMicropoints::loft);
-    }
-
-    Constraint lie(ConstraintFactory factory) {
-        return own(factory, "lie", OwnMicropoints::lie);
-    }
-
-    Constraint sits(ConstraintFactory factory) {
-        return own(factory, "sits", OwnMicropoints::sits);
-    }
-
-    Constraint carry(ConstraintFactory factory) {
-        return own(factory, "carry", OwnMicropoints::carry);
-    }
-
-    Constraint swingweight(ConstraintFactory factory) {
-        return own(factory, "swingweight", OwnMicropoints::swingweight);
-    }
-
-    Constraint change(ConstraintFactory factory) {
-        return own(factory, "change", OwnMicropoints::change);
+    /** What each option costs by itself by one measure. */
+    Constraint own(ConstraintFactory factory, Measure measure) {
+        return factory.forEach(SlotAssignment.class)
+                .penalizeLong(
+                        HardMediumSoftLongScore.ONE_SOFT,
+                        seat -> seat.choice().own().micropoints(measure))
+                .asConstraint(measure.label());
     }
 
     Constraint gap(ConstraintFactory factory) {
@@ -158,25 +140,16 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint spread(ConstraintFactory factory) {
         return groups(factory)
-                .penalizeLong(HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> PenaltyRules.spread(
-                                bag.spreadAim(), values)
-                        .micropoints())
-                .asConstraint("spread");
-    }
-
-    private static Constraint own(
-            ConstraintFactory factory, String measure, ToLongFunction<OwnMicropoints> micropoints) {
-        return factory.forEach(SlotAssignment.class)
                 .penalizeLong(
-                        HardMediumSoftLongScore.ONE_SOFT,
-                        seat -> micropoints.applyAsLong(seat.choice().own()))
-                .asConstraint(measure);
+                        HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> Cost.spread(bag.spreadAim(), values)
+                                .micropoints())
+                .asConstraint("spread");
     }
 
     /**
      * Each club that flies with the next one that does in the same bag. Pairs with a slot between them that always flies
      * are left out at once, which made the search four to five times faster; only where slots may be passed over does it
-     * take a look at what lies between.
+     * take a look at what is between.
      */
     private static BiConstraintStream<SlotAssignment, SlotAssignment> neighbours(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)

@@ -2,37 +2,35 @@ package org.bagwright.search.planner;
 
 import java.time.Duration;
 import java.util.List;
-import org.bagwright.search.model.Effort;
+import org.bagwright.search.exact.SearchClock;
 import org.bagwright.search.model.PlanningProblem;
-import org.bagwright.search.model.SearchClock;
+import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.Team;
 import org.bagwright.search.score.Cost;
 import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.solver.SolverConfig;
 
 /** The planner's own search for one team, which goes on where the exact search could not prove its plan. */
 public final class LocalSearch {
-    private final long seed;
-    private final Effort effort;
+    private final SearchLimits limits;
     private final SearchClock clock;
-    private final BagOptimizer relay;
+    private final BagOptimizer optimizer;
     private boolean capped;
     private volatile Solver<PlanningProblem> running;
 
     /**
-     * @param seed the seed of every random choice
-     * @param effort how hard to try
+     * @param limits the seed, and how hard to try
      * @param clock when to end at the latest
-     * @param relay what lays a whole bag of the team anew
+     * @param optimizer re-optimises a whole bag of the team
      */
-    public LocalSearch(long seed, Effort effort, SearchClock clock, BagOptimizer relay) {
-        this.seed = seed;
-        this.effort = effort;
+    public LocalSearch(SearchLimits limits, SearchClock clock, BagOptimizer optimizer) {
+        this.limits = limits;
         this.clock = clock;
-        this.relay = relay;
+        this.optimizer = optimizer;
     }
 
-    /** Whether the search ended by the cap of time or because it was asked to. */
+    /** Whether the search ended by the cap of time or by a request to stop. */
     public boolean capped() {
         return capped;
     }
@@ -45,11 +43,10 @@ public final class LocalSearch {
      * @param bound no choice costs less
      */
     public List<List<Integer>> improved(Team team, List<List<Integer>> start, Cost bound) {
-        ReoptimizeBagPhase relays = new ReoptimizeBagPhase(team, relay, this::ended);
-        Effort whole = effort.times(team.bags().size());
-        Solver<PlanningProblem> solver = SolverFactory.<PlanningProblem>create(
-                        SolverSettings.searching(seed, whole, capFromNow(), bound, relays))
-                .buildSolver();
+        ReoptimizeBagPhase phase = new ReoptimizeBagPhase(team, optimizer, this::ended);
+        SolverConfig config = new SolverSettings(limits).searching(team.bags().size(), capFromNow(), bound, phase);
+        Solver<PlanningProblem> solver =
+                SolverFactory.<PlanningProblem>create(config).buildSolver();
         running = solver;
         clock.whenStopped(solver::terminateEarly);
         PlanningProblem found = solver.solve(PlanningProblem.of(team.bags(), team.scarce(), start));

@@ -13,20 +13,20 @@ import org.optaplanner.core.impl.heuristic.move.Move;
 import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
 import org.optaplanner.core.impl.score.director.InnerScoreDirector;
 
-/** Lays the bags of a team anew, one after the other, round after round as long as a round improves the bench. */
+/** Re-optimises the bags of a team, one after the other, round after round as long as a round improves the choice. */
 final class ReoptimizeBagPhase implements CustomPhaseCommand<PlanningProblem> {
     private final Team team;
-    private final BagOptimizer relay;
+    private final BagOptimizer optimizer;
     private final BooleanSupplier ended;
 
     /**
-     * @param team whose bags are on the bench
-     * @param relay what lays one bag
+     * @param team the bags of the planning problem
+     * @param optimizer re-optimises one bag
      * @param ended whether to end after the bag at hand
      */
-    ReoptimizeBagPhase(Team team, BagOptimizer relay, BooleanSupplier ended) {
+    ReoptimizeBagPhase(Team team, BagOptimizer optimizer, BooleanSupplier ended) {
         this.team = team;
-        this.relay = relay;
+        this.optimizer = optimizer;
         this.ended = ended;
     }
 
@@ -41,16 +41,18 @@ final class ReoptimizeBagPhase implements CustomPhaseCommand<PlanningProblem> {
         }
     }
 
-    /** Lays one bag, and takes it back unless the bench is the better for it. */
+    /** Re-optimises one bag, and takes that back unless the choice gets better. */
     private boolean improves(InnerScoreDirector<PlanningProblem, ?> director, int bag) {
-        List<SlotAssignment> seats = director.getWorkingSolution().bag(bag);
-        List<Integer> chosen = seats.stream().map(seat -> seat.choice().index()).toList();
-        List<Integer> best = relay.best(bag, chosen, free(director.getWorkingSolution(), seats));
+        List<SlotAssignment> assignments = director.getWorkingSolution().bag(bag);
+        List<Integer> chosen = assignments.stream()
+                .map(assignment -> assignment.choice().index())
+                .toList();
+        List<Integer> best = optimizer.best(bag, free(director.getWorkingSolution(), assignments));
         if (best.equals(chosen)) {
             return false;
         }
         Cost before = cost(director);
-        Move<PlanningProblem> undo = new AssignmentMove(seats, candidates(seats, best)).doMove(director);
+        Move<PlanningProblem> undo = new AssignmentMove(assignments, candidates(assignments, best)).doMove(director);
         boolean better = cost(director).compareTo(before) < 0;
         if (!better) {
             undo.doMoveOnly(director);
@@ -63,15 +65,16 @@ final class ReoptimizeBagPhase implements CustomPhaseCommand<PlanningProblem> {
         return director.getWorkingSolution().cost();
     }
 
-    private List<Integer> free(PlanningProblem bench, List<SlotAssignment> seats) {
+    private List<Integer> free(PlanningProblem problem, List<SlotAssignment> assignments) {
         return team.scarce().stream()
-                .map(pile -> Math.max(0, pile.available() - bench.taken(pile) + PlanningProblem.taken(pile, seats)))
+                .map(pile ->
+                        Math.max(0, pile.available() - problem.taken(pile) + PlanningProblem.taken(pile, assignments)))
                 .toList();
     }
 
-    private static List<Candidate> candidates(List<SlotAssignment> seats, List<Integer> options) {
-        return IntStream.range(0, seats.size())
-                .mapToObj(slot -> seats.get(slot).option(options.get(slot)))
+    private static List<Candidate> candidates(List<SlotAssignment> assignments, List<Integer> options) {
+        return IntStream.range(0, assignments.size())
+                .mapToObj(slot -> assignments.get(slot).option(options.get(slot)))
                 .toList();
     }
 }

@@ -2,8 +2,8 @@ package org.bagwright.search.planner;
 
 import java.time.Duration;
 import java.util.List;
-import org.bagwright.search.model.Effort;
 import org.bagwright.search.model.PlanningProblem;
+import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.SlotAssignment;
 import org.bagwright.search.score.Cost;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
@@ -13,26 +13,27 @@ import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
 import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
 import org.optaplanner.core.config.phase.custom.CustomPhaseConfig;
-import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
-/** How the planner is set up, with the reason of each choice. */
-public final class SolverSettings {
+/**
+ * How the planner is set up, with the reason of each choice.
+ *
+ * @param limits its seed, how much it checks itself, and when it ends
+ */
+record SolverSettings(SearchLimits limits) {
     /**
-     * How many steps back a worse bench is still accepted. Measured on 16 made-up bags of 14 clubs with 30 or 100
+     * How many steps back a worse choice is still accepted. Measured on 16 made-up bags of 14 clubs with 30 or 100
      * options each, half of them with a limit of 6 changes, chain left out, 500,000 score calculations: with 50 the
      * search ended at most 5.5 % above the exact best; with 100 and 200 it broke a hard limit more in one or two bags;
      * with 400 it ended up to 30 % above.
      */
     private static final int LATE_ACCEPTANCE_STEPS = 50;
 
-    private SolverSettings() {}
-
     /** The planner that only scores. */
-    public static SolverConfig scoring(EnvironmentMode mode) {
+    SolverConfig scoring() {
         return new SolverConfig()
-                .withEnvironmentMode(mode)
+                .withEnvironmentMode(limits.mode())
                 .withSolutionClass(PlanningProblem.class)
                 .withEntityClasses(SlotAssignment.class)
                 .withConstraintProviderClass(BagConstraintProvider.class)
@@ -42,31 +43,31 @@ public final class SolverSettings {
     /**
      * The planner that searches.
      *
-     * @param seed the seed of its random choices
-     * @param effort when it ends
+     * @param bags how many bags it searches
      * @param cap the most time for it
-     * @param bound no bench costs less: the search stops when it gets there
-     * @param relays what lays whole bags anew: before the local search, for a good start that costs little, and after it,
-     *     since another bag may have left something of the stock meanwhile
+     * @param bound no choice costs less: the search stops when it gets there
+     * @param reoptimize re-optimises whole bags: before the local search, for a good start that costs little, and after
+     *     it, since another bag may have left something of the stock meanwhile
      */
-    static SolverConfig searching(long seed, Effort effort, Duration cap, Cost bound, ReoptimizeBagPhase relays) {
+    SolverConfig searching(int bags, Duration cap, Cost bound, ReoptimizeBagPhase reoptimize) {
         HardMediumSoftLongScore best =
                 HardMediumSoftLongScore.of(-bound.excess(), -bound.breaks(), -bound.micropoints());
         TerminationConfig termination =
                 new TerminationConfig().withBestScoreLimit(best.toString()).withSpentLimit(cap);
-        return scoring(effort.mode())
-                .withRandomSeed(seed)
+        return scoring()
+                .withRandomSeed(limits.seed())
                 .withTerminationConfig(termination)
-                .withPhases(relaying(relays), localSearch(effort), relaying(relays));
+                .withPhases(wholeBags(reoptimize), localSearch(bags), wholeBags(reoptimize));
     }
 
-    private static CustomPhaseConfig relaying(ReoptimizeBagPhase relays) {
-        return new CustomPhaseConfig().withCustomPhaseCommandList(List.of(relays));
+    private static CustomPhaseConfig wholeBags(ReoptimizeBagPhase reoptimize) {
+        return new CustomPhaseConfig().withCustomPhaseCommandList(List.of(reoptimize));
     }
 
     /** One move a step: with late acceptance the first accepted move is as good as the best of many and far cheaper. */
-    private static LocalSearchPhaseConfig localSearch(Effort effort) {
-        TerminationConfig end = new TerminationConfig().withScoreCalculationCountLimit(effort.scoreCalculations());
+    private LocalSearchPhaseConfig localSearch(int bags) {
+        TerminationConfig end =
+                new TerminationConfig().withScoreCalculationCountLimit(limits.scoreCalculations() * bags);
         return new LocalSearchPhaseConfig()
                 .withTerminationConfig(end)
                 .withMoveSelectorConfig(

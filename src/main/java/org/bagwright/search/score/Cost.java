@@ -1,5 +1,8 @@
 package org.bagwright.search.score;
 
+import java.util.List;
+import org.bagwright.domain.book.Aim;
+
 /**
  * What a choice costs, in whole numbers so that sums are the same in any order; less is better, excess first, then breaks.
  *
@@ -14,6 +17,17 @@ public record Cost(long excess, long breaks, long micropoints) implements Compar
     /** An excess with what the exact search counts below it. */
     public static Cost of(long excess, LexCost value) {
         return new Cost(excess, value.breaks(), value.micropoints());
+    }
+
+    /** What the deviations of all clubs of one group from their mean cost. */
+    public static Cost spread(Aim aim, List<Double> values) {
+        double mean = PenaltyRules.mean(values);
+        Cost cost = NONE;
+        for (double value : values) {
+            long breaks = PenaltyRules.breaks(aim.hardBreakThousandths(value - mean));
+            cost = cost.plus(new Cost(0, breaks, PenaltyRules.micropoints(aim.penaltyPoints(value - mean))));
+        }
+        return cost;
     }
 
     public Cost plus(Cost other) {

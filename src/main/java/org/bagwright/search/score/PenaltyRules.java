@@ -66,19 +66,4 @@ public final class PenaltyRules {
     public static double mean(List<Double> values) {
         return values.stream().sorted().mapToDouble(value -> value).reduce(0, Double::sum) / values.size();
     }
-
-    /** What one club's deviation from the mean of its group costs. */
-    static Cost spread(Aim aim, double deviation) {
-        return new Cost(0, breaks(aim.hardBreakThousandths(deviation)), micropoints(aim.penaltyPoints(deviation)));
-    }
-
-    /** What the deviations of all clubs of one group cost. */
-    public static Cost spread(Aim aim, List<Double> values) {
-        double mean = mean(values);
-        Cost cost = Cost.NONE;
-        for (double value : values) {
-            cost = cost.plus(spread(aim, value - mean));
-        }
-        return cost;
-    }
 }

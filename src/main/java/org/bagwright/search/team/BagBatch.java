@@ -9,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.BiFunction;
 import org.bagwright.search.exact.ExactEnding;
 import org.bagwright.search.exact.Meter;
 
@@ -20,11 +21,6 @@ final class BagBatch {
     private final int threads;
     private final Runnable waiting;
 
-    /** One bag's work with a meter of its own. */
-    interface Work<T> {
-        T with(int bag, Meter share);
-    }
-
     /**
      * @param threads how many bags are worked on at once
      * @param waiting run a few times a second while waiting
@@ -35,14 +31,18 @@ final class BagBatch {
         this.waiting = waiting;
     }
 
-    <T> List<T> run(int bags, Work<T> work) {
+    /**
+     * The results of all bags.
+     *
+     * @param work one bag's work with a meter of its own; it may change that bag
+     */
+    <T> List<T> run(List<TeamBag> bags, BiFunction<TeamBag, Meter, T> work) {
         List<Meter> shares = new ArrayList<>();
         List<Callable<T>> calls = new ArrayList<>();
-        for (int bag = 0; bag < bags; bag++) {
-            Meter share = meter.share(meter.left() / bags);
-            int place = bag;
+        for (TeamBag bag : bags) {
+            Meter share = meter.share(meter.left() / bags.size());
             shares.add(share);
-            calls.add(() -> work.with(place, share));
+            calls.add(() -> work.apply(bag, share));
         }
         ExecutorService pool = Executors.newFixedThreadPool(threads, BagBatch::daemon);
         try {

@@ -1,7 +1,7 @@
 package org.bagwright.search.team;
 
 import java.util.List;
-import org.bagwright.search.exact.ChoiceValue;
+import java.util.stream.IntStream;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactOption;
 import org.bagwright.search.score.LexCost;
@@ -15,12 +15,13 @@ import org.bagwright.search.score.LexCost;
  */
 record BagColumn(List<ExactOption> chosen, LexCost value, List<Integer> takes) {
     static BagColumn of(ExactBag bag, List<ExactOption> chosen, int items) {
-        List<Integer> takes = new java.util.ArrayList<>();
-        for (int item = 0; item < items; item++) {
-            int at = item;
-            takes.add(chosen.stream().mapToInt(option -> option.takes().get(at)).sum());
-        }
-        return new BagColumn(chosen, ChoiceValue.of(bag, chosen), List.copyOf(takes));
+        List<Integer> takes = IntStream.range(0, items)
+                .map(item -> chosen.stream()
+                        .mapToInt(option -> option.needs().takes().get(item))
+                        .sum())
+                .boxed()
+                .toList();
+        return new BagColumn(chosen, bag.cost(chosen), takes);
     }
 
     /** The cheaper of two, the first of equals. */

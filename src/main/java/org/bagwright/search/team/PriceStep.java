@@ -1,8 +1,8 @@
 package org.bagwright.search.team;
 
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
+import org.bagwright.search.exact.Prices;
+import org.bagwright.search.exact.StepLength;
 import org.bagwright.search.score.LexCost;
 
 /**
@@ -15,18 +15,18 @@ final class PriceStep {
     private static final int PATIENCE = 12;
 
     private final List<Integer> stock;
-    private final List<Map<List<Integer>, BagColumn>> columns;
+    private final List<List<BagColumn>> columns;
     private final LexCost value;
     private final boolean byBreaks;
 
-    PriceStep(List<Integer> stock, List<Map<List<Integer>, BagColumn>> columns, LexCost value, LexCost bound) {
+    PriceStep(List<Integer> stock, List<List<BagColumn>> columns, LexCost value, LexCost bound) {
         this.stock = stock;
         this.columns = columns;
         this.value = value;
         byBreaks = value.breaks() > bound.breaks();
     }
 
-    StockPrices from(StockPrices prices) {
+    Prices from(Prices prices) {
         double[] start = prices.level(byBreaks);
         double[] best = highest(start);
         double[] next = new double[start.length];
@@ -38,45 +38,56 @@ final class PriceStep {
 
     /** Subgradient steps on the bound that the known choices give. */
     private double[] highest(double[] start) {
-        double[] at = start.clone();
+        double[] at = start;
         double[] best = start;
         double highest = Double.NEGATIVE_INFINITY;
-        double step = 1;
-        int idle = 0;
+        double[] beyond = new double[at.length];
+        StepLength step = new StepLength(PATIENCE);
         for (int round = 0; round < ROUNDS; round++) {
-            double[] beyond = new double[at.length];
             double reached = reached(at, beyond);
+            step.after(reached > highest);
             if (reached > highest) {
                 highest = reached;
-                best = at.clone();
-                idle = 0;
-            } else if (++idle >= PATIENCE) {
-                step /= 2;
-                idle = 0;
+                best = at;
             }
-            double square = 0;
-            for (double each : beyond) {
-                square += each * each;
-            }
+            double square = square(beyond);
             if (square == 0) {
                 break;
             }
-            double length = step * Math.max(0, level(value) - reached) / square;
-            for (int item = 0; item < at.length; item++) {
-                at[item] = Math.max(0, at[item] + length * beyond[item]);
-            }
+            at = moved(at, beyond, step.length() * Math.max(0, level(value) - reached) / square);
         }
         return best;
     }
 
+    private static double square(double[] beyond) {
+        double square = 0;
+        for (double each : beyond) {
+            square += each * each;
+        }
+        return square;
+    }
+
+    private static double[] moved(double[] prices, double[] beyond, double length) {
+        double[] moved = prices.clone();
+        for (int item = 0; item < moved.length; item++) {
+            moved[item] = Math.max(0, moved[item] + length * beyond[item]);
+        }
+        return moved;
+    }
+
+    /**
+     * The bound at these prices.
+     *
+     * @param beyond takes how much of each item the cheapest choices use beyond what there is
+     */
     private double reached(double[] prices, double[] beyond) {
         double sum = 0;
         for (int item = 0; item < prices.length; item++) {
             beyond[item] = -stock.get(item);
             sum -= prices[item] * stock.get(item);
         }
-        for (Map<List<Integer>, BagColumn> bag : columns) {
-            BagColumn least = least(bag.values(), prices);
+        for (List<BagColumn> bag : columns) {
+            BagColumn least = least(bag, prices);
             sum += cost(least, prices);
             for (int item = 0; item < prices.length; item++) {
                 beyond[item] += least.takes().get(item);
@@ -85,7 +96,7 @@ final class PriceStep {
         return sum;
     }
 
-    private BagColumn least(Collection<BagColumn> bag, double[] prices) {
+    private BagColumn least(List<BagColumn> bag, double[] prices) {
         BagColumn least = null;
         double cost = Double.POSITIVE_INFINITY;
         for (BagColumn column : bag) {

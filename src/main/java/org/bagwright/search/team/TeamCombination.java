@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.bagwright.search.exact.Prices;
 import org.bagwright.search.score.LexCost;
 
 /** The best way to take one known choice for each bag of a team within the stock, by dynamic programming over bags. */
@@ -22,7 +23,7 @@ final class TeamCombination {
     }
 
     /** The best combination, one column for each bag; at least one combination must fit the stock. */
-    List<BagColumn> best(List<List<BagColumn>> byBag, StockPrices prices) {
+    List<BagColumn> best(List<List<BagColumn>> byBag, Prices prices) {
         List<State> states = List.of(new State(null, null, Collections.nCopies(stock.size(), 0), LexCost.NONE));
         for (List<BagColumn> columns : byBag) {
             Map<List<Integer>, State> next = new HashMap<>();
@@ -58,7 +59,7 @@ final class TeamCombination {
         }
     }
 
-    private List<State> kept(Map<List<Integer>, State> next, StockPrices prices) {
+    private List<State> kept(Map<List<Integer>, State> next, Prices prices) {
         List<State> states = new ArrayList<>(next.values());
         states.sort(Comparator.comparing((State state) -> state.value.plus(prices.of(state.used)))
                 .thenComparing(state -> state.used.toString()));

@@ -1,4 +1,5 @@
 /**
- * The exact search of several bags that share a stock: prices, columns and their combination. Imports {@code exact}.
+ * The exact search of bags that share a stock: prices, columns and their combination. A problem of exact bags comes in, a
+ * choice with its bound goes out. Imports {@code exact} and {@code score}.
  */
 package org.bagwright.search.team;

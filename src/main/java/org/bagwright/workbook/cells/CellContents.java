@@ -117,7 +117,7 @@ public final class CellContents {
     private static CellContent broken(byte code) {
         return new CellContent.Broken(
                 code == (byte) FormulaError.CIRCULAR_REF.getLongCode()
-                        ? "a formula that leads back to its own cell"
+                        ? "a formula that refers to its own cell"
                         : "the error " + errorName(code));
     }
 

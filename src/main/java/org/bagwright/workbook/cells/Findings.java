@@ -48,7 +48,7 @@ public final class Findings {
         if (more) {
             all.add(Message.problem(
                     "The book",
-                    "there are more problems than these " + MOST_PROBLEMS + "; mend them, then check again."));
+                    "there are more problems than these " + MOST_PROBLEMS + "; fix them, then check again."));
         }
         all.addAll(others);
         return all;

@@ -9,7 +9,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /**
  * Keeps the saved values of the fitter's formulas true while cells are written: a formula whose result moves gets the
@@ -46,7 +46,7 @@ public final class FormulaValues {
         Calculator calculator = new Calculator(workbook);
         Map<Cell, String> results = new LinkedHashMap<>();
         for (Sheet sheet : workbook) {
-            if (!ResultSheets.NAMES.contains(sheet.getSheetName())) {
+            if (!ResultSheet.NAMES.contains(sheet.getSheetName())) {
                 for (Row row : sheet) {
                     row.forEach(cell -> result(calculator, cell).ifPresent(text -> results.put(cell, text)));
                 }

@@ -12,16 +12,18 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.CellContent;
 
-/** The note that a fit of gauge readings leaves on a cell it has written, below the fitter's own words. */
-public final class GaugeNote {
+/**
+ * The note that a fit of gauge readings leaves on a cell it has written, below the fitter's own words.
+ *
+ * @param cell the cell
+ */
+public record GaugeNote(XSSFCell cell) {
     private static final String PHRASE = "Gauged by bagwright: ";
     private static final String PLUS_MINUS = " +- ";
     private static final String BEFORE = "Before: ";
     private static final String FIRST = "At first: ";
     private static final int COLUMNS = 4;
     private static final int ROWS = 7;
-
-    private GaugeNote() {}
 
     /** Whether a cell holds the number that its note says a fit has written there. */
     public static boolean isOn(InputRow row, Column column) {
@@ -38,10 +40,10 @@ public final class GaugeNote {
     /**
      * Writes the note, in place of the one of an earlier fit.
      *
-     * @param before what stood in the cell
+     * @param before what the cell held before
      */
-    public static void put(XSSFCell cell, Correction correction, String before) {
-        XSSFComment note = cell.getCellComment() == null ? made(cell) : cell.getCellComment();
+    public void write(Correction correction, String before) {
+        XSSFComment note = cell.getCellComment() == null ? made() : cell.getCellComment();
         XSSFRichTextString old = note.getString() == null ? new XSSFRichTextString() : note.getString();
         String all = plain(old);
         int end = all.indexOf(PHRASE);
@@ -88,8 +90,8 @@ public final class GaugeNote {
         return part;
     }
 
-    /** A new note beside the cell; its frame must not begin on a cell that has one already. */
-    private static XSSFComment made(XSSFCell cell) {
+    /** A new note next to the cell; its frame must not begin on a cell that has one already. */
+    private XSSFComment made() {
         XSSFSheet sheet = cell.getSheet();
         int row = cell.getRowIndex();
         int column = cell.getColumnIndex();

@@ -26,6 +26,35 @@ public final class NameIndex {
         return Optional.ofNullable(byKey.get(CloseNames.key(name))).map(Entry::name);
     }
 
+    /**
+     * The name as it was first written, for one that a row gives. One that is not there spoils the row; it is reported
+     * unless a name could not be read.
+     *
+     * @param mustBe what it must be, such as {@code a name on the sheet Sleeves}
+     */
+    public Optional<String> find(InputRow row, Column column, String name, String mustBe) {
+        return known(row, column, name, mustBe, ".");
+    }
+
+    /** As {@link #find(InputRow, Column, String, String)}, for names so few that all are listed. */
+    public Optional<String> pick(InputRow row, Column column, String name, String mustBe) {
+        return known(row, column, name, mustBe, "; expected " + ListText.quotedOneOf(names()) + ".");
+    }
+
+    private Optional<String> known(InputRow row, Column column, String name, String mustBe, String end) {
+        Optional<String> known = find(name);
+        if (known.isEmpty()) {
+            row.spoil();
+        }
+        if (known.isEmpty() && complete) {
+            row.problem(
+                    column,
+                    column.subject() + " must be " + mustBe + ", found \"" + name + "\"" + end
+                            + CloseNames.maybe(name, names()));
+        }
+        return known;
+    }
+
     public Collection<String> names() {
         return byKey.values().stream().map(Entry::name).toList();
     }
@@ -33,6 +62,11 @@ public final class NameIndex {
     /** A name could not be read, so one that is not found may still be there. */
     public void missesOne() {
         complete = false;
+    }
+
+    /** Whether every name could be read, so that one that is not found is really not there. */
+    public boolean isComplete() {
+        return complete;
     }
 
     public boolean isEmpty() {
@@ -45,26 +79,15 @@ public final class NameIndex {
             return onlyOne(row, column);
         }
         Optional<String> text = row.text(column);
-        Optional<String> known = text.flatMap(this::find);
-        if (known.isEmpty()) {
+        if (text.isEmpty() || isEmpty()) {
             row.spoil();
+            return Optional.empty();
         }
-        if (text.isPresent() && known.isEmpty() && isTelling()) {
-            row.problem(
-                    column,
-                    "golfer must be a name on the sheet Golfers, found \"" + text.get() + "\"."
-                            + CloseNames.maybe(text.get(), names()));
-        }
-        return known;
-    }
-
-    /** Whether a name that is not found is really not there; with no name at all that has been said already. */
-    private boolean isTelling() {
-        return complete && !isEmpty();
+        return find(row, column, text.get(), "a name on the sheet Golfers");
     }
 
     private Optional<String> onlyOne(InputRow row, Column column) {
-        if (!isTelling()) {
+        if (!complete || isEmpty()) {
             row.spoil();
             return Optional.empty();
         }

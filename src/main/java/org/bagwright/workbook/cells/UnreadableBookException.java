@@ -1,14 +1,34 @@
 package org.bagwright.workbook.cells;
 
+import java.nio.file.Path;
 import org.bagwright.domain.book.Message;
 
 /** A file that is no readable .xlsx workbook; says in plain words why. */
 public final class UnreadableBookException extends Exception {
+    private static final long serialVersionUID = 1;
     private final transient Message found;
 
-    UnreadableBookException(Message found) {
+    UnreadableBookException(Path file, String text) {
+        this(Message.problem(String.valueOf(file.getFileName() == null ? file : file.getFileName()), text));
+    }
+
+    private UnreadableBookException(Message found) {
         super(found.cell() + ": " + found.text());
         this.found = found;
+    }
+
+    static UnreadableBookException damaged(Path file) {
+        return new UnreadableBookException(
+                file,
+                "the file is damaged or incomplete, or is not an .xlsx workbook; use an"
+                        + " earlier copy, or repair it in a spreadsheet program.");
+    }
+
+    static UnreadableBookException otherKind(Path file) {
+        return new UnreadableBookException(
+                file,
+                "this is a file of another kind, not an .xlsx workbook."
+                        + " Open it in a spreadsheet program and save it as an .xlsx workbook.");
     }
 
     public Message found() {

@@ -8,8 +8,8 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
+import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.ResultSheets;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.bagwright.workbook.text.CellContent;
 
@@ -34,7 +34,7 @@ public final class LiveChoiceReader {
 
     /** The choices in the order of the sheet; none where the book has no sheet Plan that the tool has made. */
     public static List<LiveChoice> read(XSSFWorkbook workbook, BookContext context) {
-        if (workbook.getSheet(PlanSheet.NAME) == null || !ResultSheets.isMarked(workbook, PlanSheet.NAME)) {
+        if (workbook.getSheet(PlanSheet.NAME) == null || !new ResultSheets(workbook).isMarked(PlanSheet.NAME)) {
             return List.of();
         }
         return InputTable.on(workbook.getSheet(PlanSheet.NAME), SHEET, context).stream()
@@ -53,10 +53,8 @@ public final class LiveChoiceReader {
                 golfer.get(),
                 (int) Math.round(slot.valueMeasureUnits()),
                 shown(row, CLUB).orElse(""),
-                shown(row, SETTING),
-                shown(row, WEIGHTING),
-                shown(row, LOFT_BEND),
-                shown(row, LIE_BEND),
+                new LiveChoice.Written(
+                        shown(row, SETTING), shown(row, WEIGHTING), shown(row, LOFT_BEND), shown(row, LIE_BEND)),
                 row.yesNo(PIN).orElse(false),
                 row.cell(PIN)));
     }

@@ -5,11 +5,11 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Name;
 import org.bagwright.domain.book.Aim;
-import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The tolerances and importances on the sheet Plan, which its formulas use by name. */
 final class PlanAims {
@@ -19,23 +19,32 @@ final class PlanAims {
     private final BookSettings settings;
     private final PlanLayout layout;
 
-    private PlanAims(SheetPen pen, BookSettings settings, PlanLayout layout) {
+    PlanAims(SheetPen pen, BookSettings settings, PlanLayout layout) {
         this.pen = pen;
         this.settings = settings;
         this.layout = layout;
     }
 
+    /** The name of the cell with a measure's tolerance, such as {@code BW_loft_tolerance}. */
+    static String tolerance(Measure measure) {
+        return ResultSheet.NAME_PREFIX + measure.label() + "_tolerance";
+    }
+
+    /** The name of the cell with a measure's importance. */
+    static String importance(Measure measure) {
+        return ResultSheet.NAME_PREFIX + measure.label() + "_importance";
+    }
+
     /** Writes the aims from a row on and gives the last row used. */
-    static int write(SheetPen pen, Book book, PlanLayout layout, int row) {
-        PlanAims aims = new PlanAims(pen, book.settings(), layout);
+    int write(Aims aims, int row) {
         for (int place = 0; place < HEADINGS.size() + 2; place++) {
-            pen.blank(row, aims.column(place), Role.GROUP);
+            pen.blank(row, column(place), Role.GROUP);
         }
-        pen.text(row, aims.column(0), Role.GROUP, "What counts how much");
-        aims.headings(row + 1);
+        pen.text(row, column(0), Role.GROUP, "How much each measure counts");
+        headings(row + 1);
         int next = row + 2;
         for (Measure measure : Measure.values()) {
-            aims.aim(book.aims().of(measure), next++);
+            aim(aims.of(measure), next++);
         }
         return next - 1;
     }
@@ -60,31 +69,18 @@ final class PlanAims {
 
     private void aim(Aim aim, int row) {
         Measure measure = aim.measure();
-        DistanceUnit distance = settings.units().distance();
-        double tolerance =
-                measure.isDistance() ? distance.fromM(aim.toleranceMeasureUnits()) : aim.toleranceMeasureUnits();
         measure(row, Role.TEXT, measure.label());
-        pen.number(row, column(2), Role.INPUT, "0.0##", tolerance);
-        pen.text(row, column(3), Role.TEXT, unit(measure));
+        pen.number(row, column(2), Role.INPUT, "0.0##", measure.unit().shown(aim.toleranceMeasureUnits(), settings));
+        pen.text(row, column(3), Role.TEXT, measure.unit().label(settings));
         pen.number(row, column(4), Role.INPUT, "0.0##", aim.importancePoints());
         pen.text(row, column(5), Role.TEXT, aim.must() ? "yes" : "no");
-        name(PlanFormulas.tolerance(measure.label()), row, column(2));
-        name(PlanFormulas.importance(measure.label()), row, column(4));
-    }
-
-    private String unit(Measure measure) {
-        return switch (measure) {
-            case CARRY, GAP -> settings.units().distance().label();
-            case SWINGWEIGHT -> "points";
-            case SPREAD -> SettingsSheet.matchUnit(settings.matching());
-            case CHANGE -> "item";
-            case LOFT, LIE, SITS -> "deg";
-        };
+        name(tolerance(measure), row, column(2));
+        name(importance(measure), row, column(4));
     }
 
     private void name(String text, int row, int column) {
         Name name = pen.sheet().getWorkbook().createName();
         name.setNameName(text);
-        name.setRefersToFormula(PlanSheet.NAME + "!" + SheetPen.held(row, column));
+        name.setRefersToFormula(pen.sheet().getSheetName() + "!" + SheetPen.held(row, column));
     }
 }

@@ -8,35 +8,34 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
-import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCell;
 
 /** What a builder does to one slot on the sheet Plan: lengths, masses and swingweight of the live choice. */
 final class PlanBuild {
-    private final SheetPen pen;
+    private final PlanRowPen pen;
     private final PlanFormulas formulas;
     private final Units units;
     private final PlanPlace place;
     private final PlanRow values;
 
-    PlanBuild(SheetPen pen, PlanFormulas formulas, Units units, PlanPlace place, PlanRow values) {
+    PlanBuild(PlanRowPen pen) {
         this.pen = pen;
-        this.formulas = formulas;
-        this.units = units;
-        this.place = place;
-        this.values = values;
+        this.formulas = pen.formulas();
+        this.units = pen.units();
+        this.place = pen.place();
+        this.values = pen.values();
     }
 
     void write() {
         String length = units.length() == LengthUnit.INCH ? "0.00" : "0";
-        looked(PlanColumn.LIVE_LENGTH, SettingsColumn.LENGTH, length);
+        looked(PlanColumn.LIVE_LENGTH, length);
         change(PlanColumn.LENGTH_CHANGE, SettingsColumn.LENGTH, "+" + length + ";-" + length + ";0");
         change(PlanColumn.HEAD_MASS_CHANGE, SettingsColumn.HEAD_MASS, "+0.0;-0.0;0");
-        looked(PlanColumn.LIVE_TOTAL_MASS, SettingsColumn.TOTAL_MASS, "0");
-        looked(PlanColumn.LIVE_POINTS, SettingsColumn.SWINGWEIGHT, "0.00");
+        looked(PlanColumn.LIVE_TOTAL_MASS, "0");
+        looked(PlanColumn.LIVE_POINTS, "0.00");
         text(PlanColumn.TODAY_SWINGWEIGHT, PlanState.TODAY);
         text(PlanColumn.LIVE_SWINGWEIGHT, PlanState.LIVE);
-        number(
+        pen.number(
                 PlanColumn.HEAD_GRAMS,
                 "+0.0;-0.0;0.0",
                 SwingweightCell.gramsAtHead(
@@ -57,35 +56,24 @@ final class PlanBuild {
                 new SwingweightCell(target.scalePoints()).gramsAtHead(build.swingweight(), build.lengthM()));
     }
 
-    private void looked(PlanColumn column, SettingsColumn from, String format) {
-        number(column, format, formulas.looked(PlanState.LIVE, from, place), value(PlanState.LIVE, from));
+    private void looked(PlanColumn column, String format) {
+        SettingsColumn from = column.source().orElseThrow();
+        String formula = formulas.looked(PlanState.LIVE, from, place);
+        pen.number(column, format, formula, pen.value(PlanState.LIVE, from));
     }
 
     private void change(PlanColumn column, SettingsColumn of, String format) {
-        OptionalDouble live = value(PlanState.LIVE, of);
-        OptionalDouble today = value(PlanState.TODAY, of);
+        OptionalDouble live = pen.value(PlanState.LIVE, of);
+        OptionalDouble today = pen.value(PlanState.TODAY, of);
         OptionalDouble change = live.isPresent() && today.isPresent()
                 ? OptionalDouble.of(live.getAsDouble() - today.getAsDouble())
                 : OptionalDouble.empty();
-        number(column, format, formulas.change(of, place), change);
+        pen.number(column, format, formulas.change(of, place), change);
     }
 
     private void text(PlanColumn column, PlanState state) {
         Option option = values.option(state);
         String text = option.isEmpty() ? "" : option.build().swingweight().text();
-        pen.formula(
-                place.row(),
-                column.ordinal(),
-                Role.COUNT,
-                formulas.looked(state, SettingsColumn.SWINGWEIGHT_TEXT, place),
-                text);
-    }
-
-    private OptionalDouble value(PlanState state, SettingsColumn column) {
-        return column.number.of(values.option(state), units);
-    }
-
-    private void number(PlanColumn column, String format, String formula, OptionalDouble cached) {
-        pen.formula(place.row(), column.ordinal(), Role.NUMBER, format, formula, cached);
+        pen.text(column, Role.COUNT, formulas.looked(state, SettingsColumn.SWINGWEIGHT_TEXT, place), text);
     }
 }

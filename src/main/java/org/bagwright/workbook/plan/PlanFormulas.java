@@ -1,12 +1,9 @@
 package org.bagwright.workbook.plan;
 
 import org.bagwright.domain.option.Option;
-import org.bagwright.workbook.schema.ResultSheets;
 
 /** The formulas of the sheet Plan that look numbers up; a choice that is no option gives a question mark. */
 final class PlanFormulas {
-    static final String UNKNOWN = "?";
-
     private final SettingsSheet settings;
     private final boolean hasWildcards;
 
@@ -16,21 +13,13 @@ final class PlanFormulas {
         this.hasWildcards = hasWildcards;
     }
 
-    static String tolerance(String measure) {
-        return ResultSheets.NAME_PREFIX + measure + "_tolerance";
-    }
-
-    static String importance(String measure) {
-        return ResultSheets.NAME_PREFIX + measure + "_importance";
-    }
-
     /** The place of the live club among those of its slot; the first where it is none of them. */
     String liveList(PlanPlace place) {
         String club = sought(place.at(PlanColumn.LIVE_CLUB) + "&\"\"");
         return "IFERROR(MATCH(" + club + "," + settings.lists().clubs(place.slot()) + ",0),1)";
     }
 
-    /** Where the state's choice stands in the sheet Settings; 0 if it is no option. */
+    /** The row of the state's choice on the sheet Settings; 0 if it is no option. */
     String lookupRow(PlanState state, PlanPlace place) {
         return "IFERROR(MATCH(" + sought(key(state, place)) + "," + settings.lookup(SettingsColumn.KEY) + ",0),0)";
     }
@@ -38,28 +27,29 @@ final class PlanFormulas {
     private String key(PlanState state, PlanPlace place) {
         String golfer = place.at(PlanColumn.GOLFER);
         String slot = place.at(PlanColumn.SLOT);
-        String club = place.at(state, "CLUB");
+        String club = place.at(state, PlanQuantity.CLUB);
         String carried = SettingsSheet.key(
                 golfer,
                 slot,
                 club,
-                chosen(state, place, "SETTING", SettingsColumn.SETTING),
-                chosen(state, place, "WEIGHTING", SettingsColumn.WEIGHTING),
-                chosen(state, place, "LOFT_BEND", SettingsColumn.LOFT_BEND),
-                chosen(state, place, "LIE_BEND", SettingsColumn.LIE_BEND));
+                chosen(state, place, PlanQuantity.SETTING),
+                chosen(state, place, PlanQuantity.WEIGHTING),
+                chosen(state, place, PlanQuantity.LOFT_BEND),
+                chosen(state, place, PlanQuantity.LIE_BEND));
         return place.mayBeEmpty()
                 ? "IF(" + isLeftOut(club) + "," + SettingsSheet.key(golfer, slot, quoted(Option.LEFT_OUT)) + ","
                         + carried + ")"
                 : carried;
     }
 
-    /** A choice cell; left blank in the live choice of a slot with candidates it stands for what the club has in the book. */
-    private String chosen(PlanState state, PlanPlace place, String what, SettingsColumn column) {
-        String cell = place.at(state, what);
+    /** A choice cell; a blank one in the live choice of a slot with candidates means what the club has in the book. */
+    private String chosen(PlanState state, PlanPlace place, PlanQuantity choice) {
+        String cell = place.at(state, choice);
         if (state != PlanState.LIVE || place.fixed()) {
             return cell;
         }
-        return "IF(" + cell + "=\"\",INDEX(" + settings.lists().own(place.slot(), column) + ","
+        return "IF(" + cell + "=\"\",INDEX("
+                + settings.lists().own(place.slot(), choice.source().orElseThrow()) + ","
                 + place.at(PlanColumn.LIVE_LIST) + ")," + cell + ")";
     }
 
@@ -79,7 +69,7 @@ final class PlanFormulas {
 
     /** A number or text of the state's option. */
     String looked(PlanState state, SettingsColumn column, PlanPlace place) {
-        String found = place.at(state, "ROW");
+        String found = place.at(state, PlanQuantity.ROW);
         String value = index(state, column, place);
         String shown = place.fixed() ? value : "IF(" + value + "=\"\",\"\"," + value + ")";
         return "IF(" + found + "=0,\"?\"," + shown + ")";
@@ -87,7 +77,7 @@ final class PlanFormulas {
 
     /** As {@link #looked}, for use where the option is known to be found. */
     String index(PlanState state, SettingsColumn column, PlanPlace place) {
-        return "INDEX(" + settings.lookup(column) + "," + place.at(state, "ROW") + ")";
+        return "INDEX(" + settings.lookup(column) + "," + place.at(state, PlanQuantity.ROW) + ")";
     }
 
     /** Live less today; blank where either has no such number. */
@@ -98,17 +88,17 @@ final class PlanFormulas {
         return "IF(" + found + "=0,\"?\",IF(OR(" + live + "=\"\"," + today + "=\"\"),\"\"," + live + "-" + today + "))";
     }
 
-    /** What stands in the first row further down whose club carries, or blank. */
+    /** What the first row further down has whose club carries, or blank. */
     String next(PlanState state, PlanColumn wanted, PlanColumn here, PlanPlace place) {
         int below = place.row() + 1;
-        String carry = PlanColumn.of(state, "CARRY").at(below);
+        String carry = PlanColumn.of(state, PlanQuantity.CARRY).at(below);
         String further = below == place.lastRow() ? "\"\"" : here.at(below);
         return "IF(ISNUMBER(" + carry + ")," + wanted.at(below) + ",IF(" + carry + "=\"?\",\"?\"," + further + "))";
     }
 
     String gap(PlanState state, PlanPlace place) {
-        String carry = place.at(state, "CARRY");
-        String next = place.at(state, "NEXT");
+        String carry = place.at(state, PlanQuantity.CARRY);
+        String next = place.at(state, PlanQuantity.NEXT);
         String between = "IF(" + next + "=\"\",\"\",IFERROR(" + carry + "-" + next + ",\"?\"))";
         return place.fixed() ? between : "IF(" + carry + "=\"\",\"\"," + between + ")";
     }

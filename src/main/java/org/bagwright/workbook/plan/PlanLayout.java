@@ -1,5 +1,6 @@
 package org.bagwright.workbook.plan;
 
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -9,8 +10,13 @@ import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BookResult;
 
-/** Which columns of the sheet Plan a book needs: the others stay, so that no address moves, but are hidden. */
+/** The columns of the sheet Plan, and which of them a book needs: the others stay, so that no address moves, but hidden. */
 public final class PlanLayout {
+    private static final List<SheetColumn> COLUMNS = Stream.concat(
+                    Stream.of(PlanColumn.values()), TermColumn.all().stream())
+            .sorted(Comparator.comparingInt(SheetColumn::index))
+            .toList();
+
     private static final Set<PlanColumn> OF_CANDIDATES = EnumSet.of(
             PlanColumn.PLANNED_CLUB,
             PlanColumn.LIVE_CLUB,
@@ -50,7 +56,12 @@ public final class PlanLayout {
         return candidates;
     }
 
-    boolean isHidden(PlanColumn column) {
+    /** All columns in order. */
+    static List<SheetColumn> columns() {
+        return COLUMNS;
+    }
+
+    boolean isHidden(SheetColumn column) {
         boolean unused = column == PlanColumn.HEAD_MASS_CHANGE && !candidates && !kits;
         return unused
                 || (OF_CANDIDATES.contains(column) && !candidates)
@@ -65,9 +76,9 @@ public final class PlanLayout {
 
     /** The column in this place among those that are shown from one on, counted from 0. */
     int shown(PlanColumn from, int place) {
-        List<PlanColumn> shown = Stream.of(PlanColumn.values())
-                .filter(column -> column.compareTo(from) >= 0 && !isHidden(column))
+        List<SheetColumn> shown = COLUMNS.stream()
+                .filter(column -> column.index() >= from.index() && !isHidden(column))
                 .toList();
-        return shown.get(place).ordinal();
+        return shown.get(place).index();
     }
 }

@@ -4,7 +4,7 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 
 /**
- * Where a slot stands on the sheet Plan, and the bag around it.
+ * Where a slot is on the sheet Plan, and the bag around it.
  *
  * @param row its row, counted from 0
  * @param firstRow the first row of its golfer
@@ -23,15 +23,15 @@ record PlanPlace(int row, int firstRow, int lastRow, SlotOptions slot) {
     }
 
     /** The cells of a column for the golfer's whole bag. */
-    String bag(PlanColumn column) {
+    String bag(SheetColumn column) {
         return column.from(firstRow, lastRow);
     }
 
-    String at(PlanColumn column) {
+    String at(SheetColumn column) {
         return column.at(row);
     }
 
-    String at(PlanState state, String what) {
-        return PlanColumn.of(state, what).at(row);
+    String at(PlanState state, PlanQuantity quantity) {
+        return PlanColumn.of(state, quantity).at(row);
     }
 }

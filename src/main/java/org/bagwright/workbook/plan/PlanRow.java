@@ -3,6 +3,7 @@ package org.bagwright.workbook.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Golfer;
@@ -10,6 +11,7 @@ import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.SpreadTerm;
@@ -90,54 +92,36 @@ public final class PlanRow {
                 : OptionalDouble.empty();
     }
 
-    double points(PlanState state, PlanTerm term) {
-        return term.points(option(state), gap(state), spread(state));
+    /** What the slot costs by measure. */
+    Terms terms(PlanState state) {
+        return bag.termsAt(state.of(bag), index);
     }
 
-    double penaltyPoints(PlanState state) {
-        double points = 0;
-        for (PlanTerm term : PlanTerm.values()) {
-            points += points(state, term);
-        }
-        return points;
-    }
-
-    String fitWord(Aims aims) {
+    String fitWord() {
         if (option(PlanState.LIVE).isEmpty()) {
             return Option.LEFT_OUT;
         }
         boolean outOfOrder = gap(PlanState.LIVE).map(GapTerm::gapM).orElse(1.0) <= 0;
-        return PlanFormulas.fitWord(outOfOrder, worstTolerances(aims));
+        return PlanFormulas.fitWord(outOfOrder, worstTolerances());
     }
 
-    /** The greatest miss of the live choice, in tolerances. */
-    double worstTolerances(Aims aims) {
+    /** The greatest miss of the live choice, in tolerances; spread only where it counts. */
+    double worstTolerances() {
         return option(PlanState.LIVE)
                 .setup()
-                .map(setup -> Math.max(worstByItself(setup, aims), worstToOthers(aims)))
+                .map(setup -> misses(setup).max().orElse(0))
                 .orElse(0.0);
     }
 
-    private double worstByItself(ClubSetup setup, Aims aims) {
-        return setup.deviations(golfer().sitsRange()).entrySet().stream()
-                .mapToDouble(off -> tolerances(aims, off.getKey(), off.getValue()))
-                .max()
-                .orElse(0);
-    }
-
-    private double worstToOthers(Aims aims) {
-        double gap = gap(PlanState.LIVE)
-                .map(term -> tolerances(aims, Measure.GAP, term.gapM() - term.wishM()))
-                .orElse(0.0);
-        boolean spreadCounts = aims.of(Measure.SPREAD).importancePoints() > 0;
-        double spread = spread(PlanState.LIVE)
-                .filter(term -> spreadCounts)
-                .map(term -> tolerances(aims, Measure.SPREAD, term.deviationMeasureUnits()))
-                .orElse(0.0);
-        return Math.max(gap, spread);
-    }
-
-    private static double tolerances(Aims aims, Measure measure, double deviation) {
-        return Math.abs(deviation) / aims.of(measure).toleranceMeasureUnits();
+    private DoubleStream misses(ClubSetup setup) {
+        Aims aims = bag.options().aims();
+        DoubleStream byItself = setup.deviations().entrySet().stream()
+                .mapToDouble(off -> aims.of(off.getKey()).tolerances(off.getValue()));
+        DoubleStream gap = gap(PlanState.LIVE).stream()
+                .mapToDouble(term -> aims.of(Measure.GAP).tolerances(term.deviationM()));
+        DoubleStream spread = spread(PlanState.LIVE).stream()
+                .filter(term -> aims.of(Measure.SPREAD).importancePoints() > 0)
+                .mapToDouble(term -> aims.of(Measure.SPREAD).tolerances(term.deviationMeasureUnits()));
+        return DoubleStream.concat(byItself, DoubleStream.concat(gap, spread));
     }
 }

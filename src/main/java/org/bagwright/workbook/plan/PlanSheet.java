@@ -1,7 +1,5 @@
 package org.bagwright.workbook.plan;
 
-import static org.bagwright.workbook.pen.BookStyles.Role;
-
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -15,7 +13,6 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 
@@ -25,97 +22,72 @@ public final class PlanSheet {
     static final int HEADING_ROW = 4;
     public static final int FIRST_ROW = HEADING_ROW + 1;
 
+    /** What a pin does; a message at a cell can have 255 characters. */
+    private static final String PIN = "yes: the next plan of this book keeps your choice in this row (club, setting,"
+            + " weighting and bends) and plans the rest around it. Blank: the next plan is free to choose.";
+
     private final SheetPen pen;
     private final BookResult result;
     private final SettingsSheet settings;
     private final PlanLayout layout;
-    private final PlanFormulas formulas;
 
     private PlanSheet(SheetPen pen, BookResult result, SettingsSheet settings) {
         this.pen = pen;
         this.result = result;
         this.settings = settings;
         this.layout = new PlanLayout(result);
-        this.formulas = new PlanFormulas(settings, hasWildcards(result));
     }
 
-    private static boolean hasWildcards(BookResult result) {
-        return result.bags().stream()
-                .flatMap(bag -> bag.options().slots().stream())
-                .flatMap(club -> club.options().stream())
-                .anyMatch(option -> option.key().matches(".*[*?~].*"));
-    }
-
-    /** Writes the sheet, which stands before Settings but looks its numbers up there. */
+    /** Writes the sheet, which comes before Settings but looks its numbers up there. */
     public static void write(SheetPen pen, BookResult result, SettingsSheet settings) {
-        PlanSheet plan = new PlanSheet(pen, result, settings);
-        plan.headings();
+        new PlanSheet(pen, result, settings).write();
+    }
+
+    private void write() {
+        new PlanHeadings(pen, result, layout, HEADING_ROW).write();
         int slots = result.bags().stream()
                 .mapToInt(bag -> bag.options().slots().size())
                 .sum();
         int below = FIRST_ROW + slots + 1;
-        int lastAim = PlanAims.write(pen, result.book(), plan.layout, below);
-        plan.rows();
-        int end = Math.max(PlanTotals.write(pen, result, plan.layout, below), lastAim);
-        plan.finish(FIRST_ROW + slots - 1, end);
-    }
-
-    private void headings() {
-        pen.text(0, 0, Role.TITLE, result.book().settings().title().orElse("The plan"));
-        pen.text(1, 0, Role.PLAIN, PlanWords.verdict(result));
-        pen.text(2, 0, Role.SUBTITLE, PlanWords.howTo(layout.hasCandidates()) + ResultSheets.MADE_ANEW);
-        pen.merge(2, 2, 0, PlanColumn.PLANNED_PENALTY.ordinal());
-        pen.height(2, 26);
-        String group = "";
-        int groupStart = 0;
-        for (PlanColumn column : PlanColumn.values()) {
-            pen.heading(HEADING_ROW, column.ordinal(), heading(column), column.widthChars);
-            if (!column.group.equals(group)) {
-                group(group, groupStart, column.ordinal() - 1);
-                group = column.group;
-                groupStart = column.ordinal();
-            }
-        }
-        group(group, groupStart, PlanColumn.values().length - 1);
-        pen.height(HEADING_ROW, 54);
-    }
-
-    private String heading(PlanColumn column) {
-        Units units = result.book().settings().units();
-        String text = column == PlanColumn.TODAY_CLUB && layout.hasCandidates() ? "Club today" : column.heading;
-        return text.replace("DIST", units.distance().label())
-                .replace("LEN", units.length().label());
-    }
-
-    /** The title of a group stands in its first column that is shown, so that a hidden one does not swallow it. */
-    private void group(String title, int first, int last) {
-        if (!title.isEmpty()) {
-            int shown = first;
-            while (shown < last && layout.isHidden(PlanColumn.values()[shown])) {
-                shown++;
-            }
-            for (int column = first; column <= last; column++) {
-                pen.blank(HEADING_ROW - 1, column, Role.GROUP);
-            }
-            pen.text(HEADING_ROW - 1, shown, Role.GROUP, title);
-        }
+        int lastAim = new PlanAims(pen, result.book().settings(), layout)
+                .write(result.book().aims(), below);
+        rows();
+        int lastTotal = new PlanTotals(pen, layout, below).write(result.bags(), FIRST_ROW);
+        finish(FIRST_ROW + slots - 1, Math.max(lastTotal, lastAim));
     }
 
     private void rows() {
+        PlanFormulas formulas = new PlanFormulas(settings, hasWildcards());
+        PlanTermFormulas terms = new PlanTermFormulas(formulas);
+        Units units = result.book().settings().units();
         int first = FIRST_ROW;
         for (BagResult bag : result.bags()) {
             int last = first + bag.options().slots().size() - 1;
             for (int index = 0; index <= last - first; index++) {
                 SlotOptions slot = bag.options().slots().get(index);
                 PlanPlace place = new PlanPlace(first + index, first, last, slot);
-                new PlanRowWriter(pen, settings, formulas, result, place, new PlanRow(bag, index)).write();
+                row(new PlanRowPen(pen, formulas, units, place, new PlanRow(bag, index)), terms);
             }
             first = last + 1;
         }
     }
 
+    private boolean hasWildcards() {
+        return result.bags().stream()
+                .flatMap(bag -> bag.options().slots().stream())
+                .flatMap(club -> club.options().stream())
+                .anyMatch(option -> option.key().matches(".*[*?~].*"));
+    }
+
+    private void row(PlanRowPen row, PlanTermFormulas terms) {
+        new PlanWanted(row).write();
+        new PlanChoiceCells(row, settings.lists()).write(row.values().pinned(result.book()));
+        new PlanRowWriter(row, settings, terms).write();
+        new PlanBuild(row).write();
+    }
+
     private void finish(int lastSlotRow, int lastRow) {
-        pen.sheet().createFreezePane(PlanColumn.TODAY_SETTING.ordinal(), FIRST_ROW);
+        pen.sheet().createFreezePane(PlanColumn.TODAY_SETTING.index(), FIRST_ROW);
         hideAndGroup();
         colourFit(lastSlotRow);
         offerPins(lastSlotRow);
@@ -124,7 +96,7 @@ public final class PlanSheet {
 
     /** Three parts, each one page wide: today and planned with the totals, your choice and live, the build. */
     private void print(int lastSlotRow, int lastRow) {
-        pen.print(PageSetup.landscape(HEADING_ROW, lastRow, PlanColumn.PLANNED_PENALTY.ordinal()));
+        pen.print(PageSetup.landscape(HEADING_ROW, lastRow, PlanColumn.PLANNED_PENALTY.index()));
         XSSFWorkbook workbook = pen.sheet().getWorkbook();
         workbook.setPrintArea(
                 workbook.getSheetIndex(pen.sheet()),
@@ -135,11 +107,11 @@ public final class PlanSheet {
                         part(HEADING_ROW - 1, lastSlotRow, PlanColumn.LIVE_LENGTH, PlanColumn.HEAD_GRAMS)));
         pen.sheet()
                 .setRepeatingColumns(
-                        new CellRangeAddress(-1, -1, PlanColumn.GOLFER.ordinal(), PlanColumn.TODAY_CLUB.ordinal()));
+                        new CellRangeAddress(-1, -1, PlanColumn.GOLFER.index(), PlanColumn.TODAY_CLUB.index()));
     }
 
     private static String part(int firstRow, int lastRow, PlanColumn first, PlanColumn last) {
-        return new CellRangeAddress(firstRow, lastRow, first.ordinal(), last.ordinal()).formatAsString(null, true);
+        return new CellRangeAddress(firstRow, lastRow, first.index(), last.index()).formatAsString(null, true);
     }
 
     /**
@@ -149,11 +121,11 @@ public final class PlanSheet {
     private void hideAndGroup() {
         CTWorksheet sheet = pen.sheet().getCTWorksheet();
         for (CTCol entry : sheet.getColsArray(0).getColList()) {
-            PlanColumn column = PlanColumn.values()[(int) entry.getMin() - 1];
+            SheetColumn column = PlanLayout.columns().get((int) entry.getMin() - 1);
             if (layout.isHidden(column)) {
                 entry.setHidden(true);
             }
-            if (column.compareTo(PlanColumn.TODAY_LOFT_BEND) >= 0) {
+            if (column.index() >= PlanColumn.TODAY_LOFT_BEND.index()) {
                 entry.setOutlineLevel((short) 1);
             }
         }
@@ -162,12 +134,12 @@ public final class PlanSheet {
 
     private void offerPins(int last) {
         DataValidationHelper helper = pen.sheet().getDataValidationHelper();
-        int column = PlanColumn.PIN.ordinal();
+        int column = PlanColumn.PIN.index();
         DataValidation validation = helper.createValidation(
                 helper.createExplicitListConstraint(new String[] {"yes"}),
                 new CellRangeAddressList(FIRST_ROW, last, column, column));
         validation.setShowPromptBox(true);
-        validation.createPromptBox("Pin", PlanWords.PIN);
+        validation.createPromptBox("Pin", PIN);
         validation.setShowErrorBox(true);
         validation.setEmptyCellAllowed(true);
         validation.createErrorBox("Pin", "Write yes, or leave the cell blank.");
@@ -177,7 +149,7 @@ public final class PlanSheet {
     private void colourFit(int last) {
         XSSFSheetConditionalFormatting formatting = pen.sheet().getSheetConditionalFormatting();
         CellRangeAddress[] area = {
-            new CellRangeAddress(FIRST_ROW, last, PlanColumn.LIVE_FIT.ordinal(), PlanColumn.LIVE_FIT.ordinal())
+            new CellRangeAddress(FIRST_ROW, last, PlanColumn.LIVE_FIT.index(), PlanColumn.LIVE_FIT.index())
         };
         String cell = "$" + PlanColumn.LIVE_FIT.letters() + (FIRST_ROW + 1);
         colour(formatting, area, cell + "=\"close\"", "F6E3B8");

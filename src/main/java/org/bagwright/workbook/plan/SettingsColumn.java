@@ -12,7 +12,7 @@ import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
 
 /** The columns of the sheet Settings, in order. */
-public enum SettingsColumn {
+public enum SettingsColumn implements SheetColumn {
     GOLFER("Golfer", 14, "", OptionNumber.NONE),
     SLOT("Slot", 6, "0", OptionNumber.NONE),
     CLUB("Club", 16, "", OptionNumber.NONE),
@@ -26,14 +26,20 @@ public enum SettingsColumn {
             .lieDeg())),
     LOFT("Gauge loft [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::gaugeLoftDeg)),
     LIE("Gauge lie [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::gaugeLieDeg)),
-    ADDRESS_LOFT("Address loft [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::addressLoftDeg)),
-    START_LINE("Face heading at address [deg closed]", 11, "0.00", OptionNumber.pose(PoseNumbers::faceHeadingDeg)),
+    ADDRESS_LOFT("Address loft [deg]", 9, "0.00", OptionNumber.pose(pose -> pose.address()
+            .loftDeg())),
+    START_LINE("Face heading at address [deg closed]", 11, "0.00", OptionNumber.pose(pose -> pose.address()
+            .faceHeadingDeg())),
     DELIVERED_FACE("Delivered face [deg closed]", 11, "0.00", OptionNumber.setup(ClubSetup::deliveredFaceDeg)),
-    SOLE_TILT("Toe up [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::soleTiltDeg)),
-    TOE_GAP("Gap at the toe [mm]", 9, "0.0", OptionNumber.pose(PoseNumbers::toeGapMm)),
+    SOLE_TILT(
+            "Toe up [deg]", 9, "0.00", OptionNumber.pose(pose -> pose.address().soleTiltDeg())),
+    TOE_GAP("Gap at the toe [mm]", 9, "0.0", OptionNumber.pose(pose -> pose.address()
+            .toeGapMm())),
     SITS("Sits closed [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::sitsClosedDeg)),
-    LOFT_SITS("Loft as it sits [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::loftAsItSitsDeg)),
-    CONTACT("Contact shift [mm forward]", 10, "0.0", OptionNumber.pose(PoseNumbers::contactShiftMm)),
+    LOFT_SITS("Loft as it sits [deg]", 9, "0.00", OptionNumber.pose(pose -> pose.resting()
+            .loftDeg())),
+    CONTACT("Contact shift [mm forward]", 10, "0.0", OptionNumber.pose(pose -> pose.address()
+            .contactShiftMm())),
     SHAFT_TURN("Shaft turn [deg]", 9, "0", OptionNumber.pose(PoseNumbers::shaftTurnDeg)),
     LAUNCH("Launch [deg]", 9, "0.0", OptionNumber.shot(ShotPrediction::launchDeg)),
     SPIN("Spin [rpm]", 9, "0", OptionNumber.shot(ShotPrediction::spinRpm)),
@@ -69,8 +75,8 @@ public enum SettingsColumn {
     OPEN("May be planned", 9, "", OptionNumber.NONE),
     KEY("Option", 42, "", OptionNumber.NONE);
 
-    final String heading;
-    final double widthChars;
+    private final String heading;
+    private final double widthChars;
     final String format;
     public final OptionNumber number;
 
@@ -79,6 +85,21 @@ public enum SettingsColumn {
         this.widthChars = widthChars;
         this.format = format;
         this.number = number;
+    }
+
+    @Override
+    public int index() {
+        return ordinal();
+    }
+
+    @Override
+    public String heading() {
+        return heading;
+    }
+
+    @Override
+    public double widthChars() {
+        return widthChars;
     }
 
     private static OptionalDouble matchValue(Option option, Units units) {

@@ -36,12 +36,8 @@ final class SettingsLists {
     /** What one club of a slot may have of one thing. */
     private record ListRow(String club, List<Object> choices, Object own) {}
 
-    /** Where a block stands, and how many choices its first club has. */
-    private record Block(int firstRow, int lastRow, int firstChoices) {
-        String column(int column) {
-            return SettingsSheet.NAME + "!" + SheetPen.held(firstRow, column) + ":" + SheetPen.held(lastRow, column);
-        }
-    }
+    /** Where a block is, and how many choices its first club has. */
+    private record Block(int firstRow, int lastRow, int firstChoices) {}
 
     SettingsLists(SheetPen pen, Units units, int headingRow) {
         this.pen = pen;
@@ -70,7 +66,7 @@ final class SettingsLists {
         }
     }
 
-    /** What a club has in the book, which an empty choice cell stands for. */
+    /** What a club has in the book, which an empty choice cell means. */
     private Object own(SlotOptions slot, Club club, SettingsColumn column) {
         List<Option> options = slot.optionsOf(club);
         int least = options.stream().mapToInt(Option::changes).min().orElseThrow();
@@ -86,7 +82,7 @@ final class SettingsLists {
         return firstRow + rows.size() - 1;
     }
 
-    /** Writes the part of the lists that stands in a row, if any does. */
+    /** Writes the part of the lists that is in a row, if there is any. */
     void write(int row) {
         if (row > lastRow()) {
             return;
@@ -131,12 +127,12 @@ final class SettingsLists {
 
     /** The cells that name what may fill a slot. */
     String clubs(SlotOptions slot) {
-        return block(slot, SettingsColumn.SETTING).column(CLUB_COLUMN);
+        return column(block(slot, SettingsColumn.SETTING), CLUB_COLUMN);
     }
 
     /** What the clubs of a slot have in the book, in the order of {@link #clubs}. */
     String own(SlotOptions slot, SettingsColumn column) {
-        return block(slot, column).column(OWN_COLUMN);
+        return column(block(slot, column), OWN_COLUMN);
     }
 
     /**
@@ -146,11 +142,19 @@ final class SettingsLists {
      */
     String list(SlotOptions slot, SettingsColumn column, String place) {
         Block block = block(slot, column);
-        String first = SettingsSheet.NAME + "!" + SheetPen.held(block.firstRow(), FIRST_CHOICE_COLUMN);
+        String first = cell(block.firstRow(), FIRST_CHOICE_COLUMN);
         if (!slot.hasCandidates()) {
             return first + ":" + SheetPen.held(block.firstRow(), FIRST_CHOICE_COLUMN + block.firstChoices() - 1);
         }
-        return "OFFSET(" + first + "," + place + "-1,0,1,INDEX(" + block.column(COUNT_COLUMN) + "," + place + "))";
+        return "OFFSET(" + first + "," + place + "-1,0,1,INDEX(" + column(block, COUNT_COLUMN) + "," + place + "))";
+    }
+
+    private String column(Block block, int column) {
+        return cell(block.firstRow(), column) + ":" + SheetPen.held(block.lastRow(), column);
+    }
+
+    private String cell(int row, int column) {
+        return pen.sheet().getSheetName() + "!" + SheetPen.held(row, column);
     }
 
     private Block block(SlotOptions slot, SettingsColumn column) {

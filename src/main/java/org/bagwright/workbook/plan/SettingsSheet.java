@@ -20,7 +20,7 @@ import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCell;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Settings: every option of every slot with its numbers, which the sheet Plan looks up. */
 public final class SettingsSheet {
@@ -62,7 +62,7 @@ public final class SettingsSheet {
 
     /** The whole column that Plan looks up, such as {@code Settings!$H$5:$H$90}. */
     public String lookup(SettingsColumn column) {
-        int index = column.ordinal();
+        int index = column.index();
         return NAME + "!" + SheetPen.held(FIRST_ROW, index) + ":" + SheetPen.held(nextRow - 1, index);
     }
 
@@ -77,41 +77,36 @@ public final class SettingsSheet {
                 1,
                 0,
                 Role.FAINT,
-                "Every option of every slot. The sheet Plan looks its numbers up here. " + ResultSheets.MADE_ANEW);
+                "Every option of every slot. The sheet Plan looks its numbers up here. " + ResultSheet.REBUILT);
         for (SettingsColumn column : SettingsColumn.values()) {
-            pen.heading(HEADING_ROW, column.ordinal(), heading(column), column.widthChars);
+            pen.heading(HEADING_ROW, column.index(), heading(column), column.widthChars());
         }
         pen.height(HEADING_ROW, 54);
     }
 
     private String heading(SettingsColumn column) {
-        return column.heading
+        return column.heading()
                 .replace("SPEED", units.speed().label())
                 .replace("DIST", units.distance().label())
                 .replace("LEN", units.length().label())
-                .replace("MATCH", matchUnit(matching));
-    }
-
-    /** The unit in which clubs are matched. */
-    static String matchUnit(Matching matching) {
-        return matching.by() == Matching.By.SWINGWEIGHT ? "points" : "kg cm2";
+                .replace("MATCH", matching.by().unitLabel());
     }
 
     private void option(BagOptions bag, SlotOptions slot, Option option) {
         int row = nextRow++;
         rows.put(option.key(), row);
         text(row, SettingsColumn.GOLFER, bag.golfer().name());
-        pen.number(row, SettingsColumn.SLOT.ordinal(), Role.COUNT, "0", slot.slot());
+        pen.number(row, SettingsColumn.SLOT.index(), Role.COUNT, "0", slot.slot());
         text(row, SettingsColumn.CLUB, option.clubText());
         for (SettingsColumn column : SettingsColumn.values()) {
             OptionalDouble number = column.number.of(option, units);
             if (number.isPresent()) {
-                pen.number(row, column.ordinal(), Role.NUMBER, column.format, number.getAsDouble());
+                pen.number(row, column.index(), Role.NUMBER, column.format, number.getAsDouble());
             }
         }
         text(row, SettingsColumn.OPEN, option.open() ? "yes" : "no");
         option.setup().ifPresent(setup -> setup(row, bag, option, setup));
-        pen.formula(row, SettingsColumn.KEY.ordinal(), Role.FAINT, keyFormula(row, option), option.key());
+        pen.formula(row, SettingsColumn.KEY.index(), Role.FAINT, keyFormula(row, option), option.key());
         lists.write(row);
     }
 
@@ -125,19 +120,19 @@ public final class SettingsSheet {
                 .swingweight()
                 .map(Swingweight::scalePoints)
                 .map(SwingweightCell::new)
-                .ifPresent(cell -> cell.write(pen, row, SettingsColumn.TARGET_TEXT.ordinal(), Role.NUMBER));
+                .ifPresent(cell -> cell.write(pen, row, SettingsColumn.TARGET_TEXT.index(), Role.NUMBER));
         if (setup.club().kind().carries()) {
             double wish = units.distance().fromM(bag.wishAfterM(option));
-            pen.number(row, SettingsColumn.GAP_WISH.ordinal(), Role.NUMBER, SettingsColumn.GAP_WISH.format, wish);
+            pen.number(row, SettingsColumn.GAP_WISH.index(), Role.NUMBER, SettingsColumn.GAP_WISH.format, wish);
         }
     }
 
     private void text(int row, SettingsColumn column, String text) {
-        pen.text(row, column.ordinal(), Role.TEXT, text);
+        pen.text(row, column.index(), Role.TEXT, text);
     }
 
     private void mark(int row, SettingsColumn column, String mark) {
-        pen.mark(row, column.ordinal(), Role.NUMBER, mark);
+        pen.mark(row, column.index(), Role.NUMBER, mark);
     }
 
     private static String keyFormula(int row, Option option) {
@@ -151,9 +146,8 @@ public final class SettingsSheet {
                         SettingsColumn.WEIGHTING,
                         SettingsColumn.LOFT_BEND,
                         SettingsColumn.LIE_BEND);
-        return key(parts.stream()
-                .map(column -> SheetPen.ref(row, column.ordinal()))
-                .toArray(String[]::new));
+        return key(
+                parts.stream().map(column -> SheetPen.ref(row, column.index())).toArray(String[]::new));
     }
 
     /** The formula that joins its parts the way {@link Option#key} is written. */
@@ -167,7 +161,7 @@ public final class SettingsSheet {
         }
         int last = SettingsColumn.values().length - 1;
         pen.sheet().setAutoFilter(new CellRangeAddress(HEADING_ROW, nextRow - 1, 0, last));
-        pen.sheet().createFreezePane(SettingsColumn.SETTING.ordinal(), FIRST_ROW);
-        pen.print(PageSetup.landscape(HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.ordinal()));
+        pen.sheet().createFreezePane(SettingsColumn.SETTING.index(), FIRST_ROW);
+        pen.print(PageSetup.landscape(HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.index()));
     }
 }

@@ -91,11 +91,11 @@ final class AimReader {
     }
 
     private Quantity quantity(Measure measure) {
-        return switch (measure) {
-            case CARRY, GAP -> Quantity.DISTANCE;
-            case SWINGWEIGHT -> Quantity.POINTS;
-            case SPREAD -> matching.by() == Matching.By.INERTIA ? Quantity.CLUB_INERTIA : Quantity.POINTS;
-            default -> Quantity.PLAIN;
+        return switch (measure.unit()) {
+            case DISTANCE -> Quantity.DISTANCE;
+            case POINT -> Quantity.POINTS;
+            case MATCH -> matching.by() == Matching.By.INERTIA ? Quantity.CLUB_INERTIA : Quantity.POINTS;
+            case DEGREE, ITEM -> Quantity.PLAIN;
         };
     }
 }

@@ -3,11 +3,9 @@ package org.bagwright.workbook.read;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
-import org.apache.poi.ss.usermodel.SheetVisibility;
+import java.util.Set;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Aims;
@@ -18,24 +16,22 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.StockItem;
-import org.bagwright.domain.text.CloseNames;
+import org.bagwright.domain.club.Kit;
+import org.bagwright.domain.club.Sleeve;
 import org.bagwright.files.OtherProgram;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
-import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
+import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.UnreadableBookException;
 import org.bagwright.workbook.plan.LiveChoiceReader;
 import org.bagwright.workbook.schema.AimColumns;
 import org.bagwright.workbook.schema.ClubColumns;
-import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.GolferColumns;
 import org.bagwright.workbook.schema.ReadingColumns;
-import org.bagwright.workbook.schema.ResultSheets;
-import org.bagwright.workbook.schema.Schema;
-import org.bagwright.workbook.schema.SheetSchema;
+import org.bagwright.workbook.schema.StartSetting;
 import org.bagwright.workbook.schema.ShotColumns;
 import org.bagwright.workbook.schema.SleeveColumns;
 import org.bagwright.workbook.schema.StockColumns;
@@ -61,26 +57,32 @@ public final class BookReader {
     private record Parts(
             Optional<GolferReader> golfers,
             NameIndex names,
-            SleeveReader sleeves,
-            WeightReader kits,
-            Optional<ClubReader> clubs) {}
+            Drafts<SleeveDraft> sleeves,
+            Drafts<KitDraft> kits,
+            Optional<ClubSheet> clubs) {
 
-    private final XSSFWorkbook workbook;
+        private Book.Equipment equipment(List<StockItem> stock) {
+            List<Sleeve> soundSleeves =
+                    sleeves.all().stream().flatMap(draft -> draft.sleeve().stream()).toList();
+            List<Kit> soundKits =
+                    kits.all().stream().flatMap(draft -> draft.kit().stream()).toList();
+            return new Book.Equipment(soundSleeves, soundKits, stock);
+        }
+    }
+
     private final Findings findings = new Findings();
-    private final CellContents contents;
-    private BookContext context;
+    private BookSheets sheets;
 
     private BookReader(XSSFWorkbook workbook) {
-        this.workbook = workbook;
-        this.contents = new CellContents(workbook);
-        this.context = new BookContext(contents, BookSettings.DEFAULT.units(), findings);
+        BookContext context = new BookContext(new CellContents(workbook), BookSettings.DEFAULT.units(), findings);
+        this.sheets = new BookSheets(workbook, context);
     }
 
     /** Reads a book. The file is read once into memory and never opened for writing; no file makes this throw. */
     public static Result read(Path file) {
         try (XSSFWorkbook workbook = BookFile.open(file)) {
             BookReader reader = new BookReader(workbook);
-            OtherProgram.note(file).ifPresent(reader.findings::warning);
+            new OtherProgram(file).note().ifPresent(reader.findings::warning);
             return reader.read();
         } catch (UnreadableBookException unreadable) {
             return new Result(Optional.empty(), List.of(unreadable.found()), List.of());
@@ -90,60 +92,51 @@ public final class BookReader {
     }
 
     private Result read() {
-        Schema.READ.forEach(schema -> requireOnce(schema.name(), sheet -> schema.isCalled(sheet.getSheetName())));
-        requireOnce(Schema.START, BookReader::isStart);
-        tellHidden();
+        sheets.check();
         BookSettings settings = settings();
-        SheetNameTypos.warn(sheetNames(), findings);
-        context = context.in(settings.units());
+        sheets.warnOfTypos();
+        sheets = sheets.in(settings.units());
         Parts parts = parts();
-        List<Shot> shots = optional(ShotColumns.SHEET, "shots are assumed")
+        List<Shot> shots = sheets.optional(ShotColumns.SHEET, "flights are assumed")
                 .map(table -> ShotReader.read(table, parts.names(), parts.clubs()))
                 .orElse(List.of());
-        List<Reading> readings = table(ReadingColumns.SHEET)
+        List<Reading> readings = sheets.table(ReadingColumns.SHEET)
                 .map(table -> ReadingReader.read(table, parts.names(), parts.clubs(), parts.sleeves()))
                 .orElse(List.of());
-        Aims aims = optional(AimColumns.SHEET, "the usual tolerances and importances hold")
+        Aims aims = sheets.optional(AimColumns.SHEET, "the usual tolerances and importances are used")
                 .map(table -> AimReader.read(table, settings.matching()))
                 .orElseGet(() -> Aims.defaults(settings.matching()));
-        List<StockItem> stock = table(StockColumns.SHEET)
+        List<StockItem> stock = sheets.table(StockColumns.SHEET)
                 .map(table -> StockReader.read(table, new StockNames(parts.kits(), parts.sleeves(), parts.clubs())))
                 .orElse(List.of());
         parts.golfers().ifPresent(reader -> warnOfGolfersWithoutClubs(reader, parts.clubs()));
-        return result(settings, aims, parts, stock, shots, readings);
+        return result(settings, aims, parts, stock, new Book.Measurements(shots, readings, gauged(parts)));
     }
 
-    /** What nobody sees is easily forgotten, and counts all the same. */
-    private void tellHidden() {
-        for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
-            String name = workbook.getSheetName(index);
-            boolean read = isStart(workbook.getSheetAt(index))
-                    || Schema.READ.stream().anyMatch(schema -> schema.isCalled(name));
-            if (read && workbook.getSheetVisibility(index) != SheetVisibility.VISIBLE) {
-                findings.warning(name, "this sheet is hidden and is read all the same");
-            }
-        }
+    private static Set<String> gauged(Parts parts) {
+        return parts.clubs().map(ClubSheet::gauged).orElse(Set.of());
     }
 
     private Parts parts() {
-        Optional<GolferReader> golfers = needed(GolferColumns.SHEET, "every golfer has a row there")
-                .map(table -> GolferReader.read(table, context));
+        Optional<GolferReader> golfers = sheets.needed(GolferColumns.SHEET, "every golfer needs a row there")
+                .map(table -> GolferReader.read(table, findings));
         NameIndex names = golfers.map(GolferReader::names).orElseGet(NameIndex::new);
-        SleeveReader sleeves =
-                table(SleeveColumns.SHEET).map(SleeveReader::read).orElseGet(SleeveReader::none);
-        WeightReader kits = table(WeightColumns.SHEET)
-                .map(table -> WeightReader.read(table, context))
-                .orElseGet(WeightReader::none);
-        Optional<ClubReader> clubs = needed(ClubColumns.SHEET, "every club has a row there")
-                .map(table -> ClubReader.read(table, context, names, sleeves, kits));
-        requireNamed(
-                clubs.filter(ClubReader::anySleeveNamed),
-                SleeveColumns.SHEET,
-                "names a sleeve, whose settings stand there");
-        requireNamed(
-                clubs.filter(ClubReader::anyKitNamed),
-                WeightColumns.SHEET,
-                "names a kit of weights, whose weightings stand there");
+        Drafts<SleeveDraft> sleeves =
+                sheets.table(SleeveColumns.SHEET).map(SleeveReader::read).orElseGet(Drafts::withoutSheet);
+        Drafts<KitDraft> kits = sheets.table(WeightColumns.SHEET)
+                .map(table -> WeightReader.read(table, findings))
+                .orElseGet(Drafts::withoutSheet);
+        Optional<ClubSheet> clubs = sheets.needed(ClubColumns.SHEET, "every club needs a row there")
+                .map(table -> ClubSheet.read(table, findings, names, sleeves, kits));
+        if (clubs.filter(ClubSheet::anySleeveNamed).isPresent()) {
+            sheets.require(
+                    SleeveColumns.SHEET, "the sheet Clubs names a sleeve, and its settings belong there");
+        }
+        if (clubs.filter(ClubSheet::anyKitNamed).isPresent()) {
+            sheets.require(
+                    WeightColumns.SHEET,
+                    "the sheet Clubs names a kit of weights, and its weightings belong there");
+        }
         return new Parts(golfers, names, sleeves, kits, clubs);
     }
 
@@ -152,128 +145,42 @@ public final class BookReader {
             Aims aims,
             Parts parts,
             List<StockItem> stock,
-            List<Shot> shots,
-            List<Reading> readings) {
-        List<LiveChoice> live = LiveChoiceReader.read(workbook, context);
+            Book.Measurements measurements) {
+        List<LiveChoice> live = LiveChoiceReader.read(sheets.workbook(), sheets.context());
         List<Message> messages = findings.messages();
+        List<Message> clashes = new ResultSheets(sheets.workbook()).clashes();
         if (findings.anyProblem()) {
-            return new Result(Optional.empty(), messages, ResultSheets.clashes(workbook));
+            return new Result(Optional.empty(), messages, clashes);
         }
         Book book = new Book(
                 settings,
                 aims,
                 parts.golfers().orElseThrow().golfers(),
                 parts.clubs().orElseThrow().clubs(),
-                parts.sleeves().sleeves(),
-                parts.kits().kits(),
-                stock,
-                shots,
-                readings,
-                parts.clubs().orElseThrow().gauged(),
+                parts.equipment(stock),
+                measurements,
                 live,
                 messages);
-        return new Result(Optional.of(book), messages, ResultSheets.clashes(workbook));
+        return new Result(Optional.of(book), messages, clashes);
     }
 
     private BookSettings settings() {
-        Optional<XSSFSheet> start =
-                sheets().stream().filter(BookReader::isStart).findFirst();
+        Optional<XSSFSheet> start = sheets.start();
         if (start.isEmpty()) {
             findings.missing(
-                    Schema.START,
+                    StartSetting.SHEET,
                     "the sheet is missing; yards, mph and inches, 20 C at sea level and 50 % humidity, the"
                             + " Bearman-Harvey ball and a 48 in length limit are assumed.");
             return BookSettings.DEFAULT;
         }
-        return StartReader.read(start.get(), contents, findings);
+        return StartReader.read(start.get(), sheets.context().contents(), findings);
     }
 
-    private static boolean isStart(XSSFSheet sheet) {
-        return CloseNames.key(sheet.getSheetName()).equals(CloseNames.key(Schema.START));
-    }
-
-    private void requireOnce(String name, Predicate<XSSFSheet> called) {
-        sheets().stream()
-                .filter(called)
-                .skip(1)
-                .map(XSSFSheet::getSheetName)
-                .forEach(second -> findings.problem(
-                        second,
-                        "the sheet " + name + " is there twice, case and blanks in names do not count; rename or remove"
-                                + " one."));
-    }
-
-    private Optional<InputTable> needed(SheetSchema schema, String why) {
-        if (sheet(schema).isEmpty()) {
-            findings.problem(schema.name(), "the sheet is missing; " + why + "." + maybeSheet(schema));
-        }
-        return table(schema);
-    }
-
-    private Optional<InputTable> optional(SheetSchema schema, String otherwise) {
-        if (sheet(schema).isEmpty()) {
-            findings.missing(schema.name(), "the sheet is missing; " + otherwise + "." + maybeSheet(schema));
-        }
-        return table(schema);
-    }
-
-    private void requireNamed(Optional<ClubReader> naming, SheetSchema schema, String what) {
-        if (naming.isPresent() && sheet(schema).isEmpty()) {
-            findings.problem(schema.name(), "the sheet is missing; the sheet Clubs " + what + "." + maybeSheet(schema));
-        }
-    }
-
-    /** The table on a sheet; a sheet with content but without a heading that is known is a problem. */
-    private Optional<InputTable> table(SheetSchema schema) {
-        Optional<XSSFSheet> sheet = sheet(schema);
-        Optional<InputTable> table = sheet.flatMap(found -> InputTable.on(found, schema, context));
-        boolean needed = List.of(GolferColumns.SHEET, ClubColumns.SHEET).contains(schema);
-        if (sheet.isPresent() && table.isEmpty() && (needed || sheet.get().getPhysicalNumberOfRows() > 0)) {
-            findings.problem(
-                    sheet.get().getSheetName(),
-                    "the sheet has no headings, found none of its own in the first 10 rows; expected "
-                            + String.join(
-                                    ", ",
-                                    schema.columns().stream()
-                                            .map(Column::header)
-                                            .limit(6)
-                                            .toList())
-                            + " ...");
-        }
-        return table;
-    }
-
-    private void warnOfGolfersWithoutClubs(GolferReader golfers, Optional<ClubReader> clubs) {
+    private void warnOfGolfersWithoutClubs(GolferReader golfers, Optional<ClubSheet> clubs) {
         clubs.ifPresent(reader -> golfers.golfers().stream()
                 .filter(golfer -> reader.namesOf(golfer.name()).isEmpty()
                         && !reader.clubs().isEmpty())
                 .forEach(golfer ->
                         findings.warning(golfer.cell(), "\"" + golfer.name() + "\" has no club on the sheet Clubs.")));
-    }
-
-    private Optional<XSSFSheet> sheet(SheetSchema schema) {
-        return sheets().stream()
-                .filter(sheet -> schema.isCalled(sheet.getSheetName()))
-                .findFirst();
-    }
-
-    private List<XSSFSheet> sheets() {
-        List<XSSFSheet> sheets = new ArrayList<>();
-        workbook.sheetIterator().forEachRemaining(sheet -> {
-            if (sheet instanceof XSSFSheet cells) {
-                sheets.add(cells);
-            }
-        });
-        return sheets;
-    }
-
-    private List<String> sheetNames() {
-        return sheets().stream().map(XSSFSheet::getSheetName).toList();
-    }
-
-    private String maybeSheet(SheetSchema schema) {
-        return SheetNameTypos.slip(sheetNames(), schema.name())
-                .map(name -> " Maybe the sheet \"" + name + "\" is meant?")
-                .orElse("");
     }
 }

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.ClubColumns;
-import org.bagwright.workbook.schema.Column;
 
 /** Reads what a row of Clubs says of its kit of weights and of the weighting that is in the head today. */
 final class ClubKits {
@@ -22,10 +22,10 @@ final class ClubKits {
 
     private record Pair(KitDraft kit, String weighting) {}
 
-    private final WeightReader kits;
+    private final Drafts<KitDraft> kits;
     private boolean anyNamed;
 
-    ClubKits(WeightReader kits) {
+    ClubKits(Drafts<KitDraft> kits) {
         this.kits = kits;
     }
 
@@ -44,9 +44,10 @@ final class ClubKits {
     }
 
     private Fitted ofKit(InputRow row, String name, Optional<String> weighting) {
-        Optional<KitDraft> kit = kits.find(name);
+        Optional<KitDraft> kit = kits.names()
+                .find(row, ClubColumns.KIT, name, "a name on the sheet Weights")
+                .flatMap(kits::find);
         if (kit.isEmpty()) {
-            unknownKit(row, ClubColumns.KIT, "kit must be a name on the sheet Weights, found \"" + name + "\".", name);
             return Fitted.NOTHING;
         }
         if (!row.isGiven(ClubColumns.WEIGHTING)) {
@@ -56,9 +57,10 @@ final class ClubKits {
     }
 
     private static Fitted withoutWeighting(InputRow row, KitDraft kit) {
-        List<String> weightings = kit.weightings();
-        if (weightings.size() == 1 && kit.allWeightingsRead()) {
-            return new Fitted(Optional.of(kit.name()), Optional.of(weightings.get(0)));
+        NameIndex weightings = kit.weightings();
+        if (weightings.names().size() == 1 && weightings.isComplete()) {
+            return new Fitted(
+                    Optional.of(kit.name()), weightings.names().stream().findFirst());
         }
         row.problem(
                 ClubColumns.WEIGHTING,
@@ -69,7 +71,7 @@ final class ClubKits {
 
     /** A weighting alone, or with its kit again in front of it, where the column Kit names the kit. */
     private Fitted inKit(InputRow row, KitDraft kit, String text) {
-        Optional<Pair> pair = kit.weighting(text).isPresent() ? Optional.empty() : pair(text);
+        Optional<Pair> pair = kit.weightings().find(text).isPresent() ? Optional.empty() : pair(text);
         if (pair.isPresent() && pair.get().kit() != kit) {
             row.problem(
                     ClubColumns.WEIGHTING,
@@ -81,22 +83,12 @@ final class ClubKits {
     }
 
     private static Fitted fitted(InputRow row, KitDraft kit, String text) {
-        Optional<String> weighting = kit.weighting(text);
-        if (weighting.isPresent()) {
-            return new Fitted(Optional.of(kit.name()), weighting);
-        }
-        row.spoil();
-        if (kit.allWeightingsRead()) {
-            row.problem(
-                    ClubColumns.WEIGHTING,
-                    "weighting must be one of the kit \"" + kit.name() + "\", found \"" + text + "\"; " + expected(kit)
-                            + CloseNames.maybe(text, kit.weightings()));
-        }
-        return Fitted.NOTHING;
+        Optional<String> weighting = kit.weighting(row, ClubColumns.WEIGHTING, text);
+        return weighting.isPresent() ? new Fitted(Optional.of(kit.name()), weighting) : Fitted.NOTHING;
     }
 
     private static String expected(KitDraft kit) {
-        return "expected " + ListText.quotedOneOf(kit.weightings()) + ".";
+        return "expected " + ListText.quotedOneOf(kit.weightings().names()) + ".";
     }
 
     private Fitted ofPair(InputRow row, String text) {
@@ -104,43 +96,35 @@ final class ClubKits {
         if (pair.isPresent()) {
             return fitted(row, pair.get().kit(), pair.get().weighting());
         }
-        int colon = text.indexOf(':');
-        if (colon >= 0) {
-            String kit = text.substring(0, colon).strip();
-            unknownKit(
-                    row,
-                    ClubColumns.WEIGHTING,
-                    "the kit before the colon must be a name on the sheet Weights, found \"" + text + "\".",
-                    kit);
-        } else {
-            unknownKit(
-                    row,
-                    ClubColumns.WEIGHTING,
-                    "weighting needs its kit, found \"" + text + "\" and no kit; expected the kit in the column Kit, or"
-                            + " before the weighting as Kit: weighting." + maybePair(text),
-                    "");
+        row.spoil();
+        if (kits.names().isComplete()) {
+            row.problem(ClubColumns.WEIGHTING, noKit(text));
         }
         return Fitted.NOTHING;
     }
 
+    private String noKit(String text) {
+        int colon = text.indexOf(':');
+        return colon < 0
+                ? "weighting needs its kit, found \"" + text + "\" and no kit; expected the kit in the column Kit, or"
+                        + " before the weighting as Kit: weighting." + maybePair(text)
+                : "the kit before the colon must be a name on the sheet Weights, found \"" + text + "\"."
+                        + CloseNames.maybe(
+                                text.substring(0, colon).strip(),
+                                kits.names().names());
+    }
+
     private String maybePair(String text) {
-        List<KitDraft> having = kits.known().stream()
-                .filter(kit -> kit.weighting(text).isPresent())
+        List<KitDraft> having = kits.all().stream()
+                .filter(kit -> kit.weightings().find(text).isPresent())
                 .toList();
         return having.size() == 1
                 ? " Maybe \"" + having.get(0).name() + ": "
-                        + having.get(0).weighting(text).orElseThrow() + "\"?"
+                        + having.get(0).weightings().find(text).orElseThrow() + "\"?"
                 : "";
     }
 
-    private void unknownKit(InputRow row, Column column, String text, String kit) {
-        row.spoil();
-        if (kits.namesRead()) {
-            row.problem(column, text + CloseNames.maybe(kit, kits.names()));
-        }
-    }
-
-    /** The text cut at the colon behind a kit's name. */
+    /** The text cut at the colon after a kit's name. */
     private Optional<Pair> pair(String text) {
         for (int colon = text.indexOf(':'); colon >= 0; colon = text.indexOf(':', colon + 1)) {
             Optional<KitDraft> kit = kits.find(text.substring(0, colon));

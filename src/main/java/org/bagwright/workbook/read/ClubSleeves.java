@@ -1,12 +1,10 @@
 package org.bagwright.workbook.read;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.bagwright.domain.text.CloseNames;
-import org.bagwright.domain.text.ListText;
+import java.util.stream.Stream;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.schema.ClubColumns;
 import org.bagwright.workbook.schema.Column;
@@ -25,10 +23,10 @@ final class ClubSleeves {
         static final Fitted NOTHING = new Fitted(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
     }
 
-    private final SleeveReader sleeves;
+    private final Drafts<SleeveDraft> sleeves;
     private boolean anyNamed;
 
-    ClubSleeves(SleeveReader sleeves) {
+    ClubSleeves(Drafts<SleeveDraft> sleeves) {
         this.sleeves = sleeves;
     }
 
@@ -45,22 +43,11 @@ final class ClubSleeves {
             return Fitted.NOTHING;
         }
         anyNamed = true;
-        Optional<SleeveReader.KnownSleeve> sleeve = sleeves.find(name.get());
-        if (sleeve.isEmpty()) {
-            unknown(row, name.get());
-            return Fitted.NOTHING;
-        }
-        return fitted(row, sleeve.get());
-    }
-
-    private void unknown(InputRow row, String name) {
-        row.spoil();
-        if (sleeves.namesRead()) {
-            row.problem(
-                    ClubColumns.SLEEVE,
-                    "sleeve must be a name on the sheet Sleeves, found \"" + name + "\"."
-                            + CloseNames.maybe(name, sleeves.names()));
-        }
+        return sleeves.names()
+                .find(row, ClubColumns.SLEEVE, name.get(), "a name on the sheet Sleeves")
+                .flatMap(sleeves::find)
+                .map(sleeve -> fitted(row, sleeve))
+                .orElse(Fitted.NOTHING);
     }
 
     private static void nothingWithoutSleeve(InputRow row) {
@@ -75,64 +62,22 @@ final class ClubSleeves {
         }
     }
 
-    private static Fitted fitted(InputRow row, SleeveReader.KnownSleeve sleeve) {
-        if (!row.isGiven(ClubColumns.SETTING)) {
-            row.problem(
-                    ClubColumns.SETTING,
-                    "setting must be filled in for a club with a sleeve, found nothing; " + expected(sleeve));
-        }
-        return new Fitted(
-                Optional.of(sleeve.name()),
-                mark(row, ClubColumns.SETTING, sleeve),
-                mark(row, ClubColumns.STATED_AT, sleeve),
-                allowed(row, sleeve));
+    private static Fitted fitted(InputRow row, SleeveDraft sleeve) {
+        Optional<String> setting = sleeve.neededMark(row, ClubColumns.SETTING);
+        Optional<String> statedAt =
+                row.text(ClubColumns.STATED_AT).flatMap(text -> sleeve.mark(row, ClubColumns.STATED_AT, text));
+        List<String> allowed = pieces(row.text(ClubColumns.ALLOWED).orElse(""), sleeve)
+                .flatMap(piece -> sleeve.mark(row, ClubColumns.ALLOWED, piece).stream())
+                .distinct()
+                .toList();
+        return new Fitted(Optional.of(sleeve.name()), setting, statedAt, allowed);
     }
 
-    private static Optional<String> mark(InputRow row, Column column, SleeveReader.KnownSleeve sleeve) {
-        Optional<String> text = row.text(column);
-        Optional<String> mark = text.flatMap(sleeve.marks()::find);
-        if (text.isPresent() && mark.isEmpty()) {
-            notOnSleeve(row, column, sleeve, text.get());
-        }
-        return mark;
-    }
-
-    private static void notOnSleeve(InputRow row, Column column, SleeveReader.KnownSleeve sleeve, String found) {
-        row.spoil();
-        if (sleeve.allMarksRead()) {
-            row.problem(
-                    column,
-                    column.subject() + " must be a mark of the sleeve \"" + sleeve.name() + "\", found \"" + found
-                            + "\"; " + expected(sleeve)
-                            + CloseNames.maybe(found, sleeve.marks().names()));
-        }
-    }
-
-    private static String expected(SleeveReader.KnownSleeve sleeve) {
-        return "expected " + ListText.quotedOneOf(sleeve.marks().names()) + ".";
-    }
-
-    private static List<String> allowed(InputRow row, SleeveReader.KnownSleeve sleeve) {
-        List<String> allowed = new ArrayList<>();
-        for (String piece : pieces(row.text(ClubColumns.ALLOWED).orElse(""), sleeve)) {
-            Optional<String> mark = sleeve.marks().find(piece);
-            if (mark.isEmpty()) {
-                notOnSleeve(row, ClubColumns.ALLOWED, sleeve, piece);
-            } else if (!allowed.contains(mark.get())) {
-                allowed.add(mark.get());
-            }
-        }
-        return allowed;
-    }
-
-    /** The list cut at commas and semicolons, and at spaces where what stands between them is no mark. */
-    private static List<String> pieces(String list, SleeveReader.KnownSleeve sleeve) {
+    /** The list cut at commas and semicolons, and at spaces where a piece with spaces is no mark. */
+    private static Stream<String> pieces(String list, SleeveDraft sleeve) {
         return Arrays.stream(list.split("[,;]"))
                 .map(String::strip)
-                .flatMap(piece -> sleeve.marks().find(piece).isPresent()
-                        ? java.util.stream.Stream.of(piece)
-                        : Arrays.stream(piece.split("\\s+")))
-                .filter(Predicate.not(String::isBlank))
-                .toList();
+                .flatMap(piece -> sleeve.hasMark(piece) ? Stream.of(piece) : Arrays.stream(piece.split("\\s+")))
+                .filter(Predicate.not(String::isBlank));
     }
 }

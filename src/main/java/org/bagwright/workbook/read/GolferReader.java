@@ -11,7 +11,7 @@ import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.workbook.cells.BookContext;
+import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
@@ -31,17 +31,17 @@ final class GolferReader {
             "left-handed", Hand.LEFT);
 
     private final InputTable table;
-    private final BookContext context;
+    private final Findings findings;
     private final NameIndex names = new NameIndex();
     private final List<Golfer> golfers = new ArrayList<>();
 
-    private GolferReader(InputTable table, BookContext context) {
+    private GolferReader(InputTable table, Findings findings) {
         this.table = table;
-        this.context = context;
+        this.findings = findings;
     }
 
-    static GolferReader read(InputTable table, BookContext context) {
-        GolferReader reader = new GolferReader(table, context);
+    static GolferReader read(InputTable table, Findings findings) {
+        GolferReader reader = new GolferReader(table, findings);
         if (table.requireColumns(List.of(GolferColumns.GOLFER))) {
             reader.readRows();
         }
@@ -62,18 +62,16 @@ final class GolferReader {
         sayAssumed(GolferColumns.DRIVER_SPEED);
         List<InputRow> rows = table.rows();
         if (rows.isEmpty()) {
-            context.findings()
-                    .problem(
+            findings.problem(
                             table.cellUnder(GolferColumns.GOLFER),
-                            "the sheet has no golfer, found no filled row under the headings; expected a name here.");
+                            "No golfer: every row under the headings is empty. Enter a name here.");
         }
         rows.forEach(this::readRow);
     }
 
     private void sayAssumed(Column column) {
         if (!table.has(column)) {
-            context.findings()
-                    .missing(
+            findings.missing(
                             table.firstHeadingCell(),
                             "the column " + column.header() + " is missing; head speeds are assumed.");
         }
@@ -100,9 +98,9 @@ final class GolferReader {
         Golfer.GapAims gaps = gaps(row);
         OptionalInt changes = row.whole(GolferColumns.MOST_CHANGES);
         if (!row.isSpoilt()) {
+            Golfer.Address address = new Golfer.Address(leanDeg, squares, aligned, sits);
             String cell = row.cell(GolferColumns.GOLFER);
-            golfers.add(
-                    new Golfer(name.orElseThrow(), hand, speeds, leanDeg, squares, aligned, sits, gaps, changes, cell));
+            golfers.add(new Golfer(name.orElseThrow(), hand, speeds, address, gaps, changes, cell));
         }
     }
 

@@ -4,10 +4,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.bagwright.domain.club.ClubDefaults;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.HeadForm;
-import org.bagwright.domain.club.HeadInertiaLimit;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.cells.InputRow;
@@ -27,16 +25,23 @@ final class HeadFormReader {
         static final Sole ASSUMED = new Sole(OptionalDouble.empty(), OptionalDouble.empty());
     }
 
-    private HeadFormReader() {}
+    private final InputRow row;
+    private final OptionalDouble lengthM;
 
-    /** The form of a head; the kind and the length, m, of its club tell what it weighs where the row does not. */
-    static HeadForm form(InputRow row, Optional<ClubKind> kind, OptionalDouble lengthM) {
-        Sole sole = sole(row);
+    /** @param lengthM the length of the club, where its row gives one */
+    HeadFormReader(InputRow row, OptionalDouble lengthM) {
+        this.row = row;
+        this.lengthM = lengthM;
+    }
+
+    /** The form of a head; kind and length of its club decide what it weighs where the row does not give that. */
+    HeadForm form(Optional<ClubKind> kind) {
+        Sole sole = sole();
         OptionalDouble massKg = row.number(ClubColumns.HEAD_MASS);
         OptionalDouble inertiaKgM2 = row.number(ClubColumns.HEAD_INERTIA);
         if (kind.isPresent() && inertiaKgM2.isPresent()) {
-            OptionalDouble headKg = row.isGiven(ClubColumns.HEAD_MASS) ? massKg : usualMassKg(row, kind.get(), lengthM);
-            headKg.ifPresent(value -> checkInertia(row, kind.get(), value, inertiaKgM2.getAsDouble()));
+            OptionalDouble headKg = row.isGiven(ClubColumns.HEAD_MASS) ? massKg : usualMassKg(kind.get());
+            headKg.ifPresent(value -> checkInertia(kind.get(), value, inertiaKgM2.getAsDouble()));
         }
         return new HeadForm(
                 massKg,
@@ -47,37 +52,36 @@ final class HeadFormReader {
                 inertiaKgM2);
     }
 
-    private static OptionalDouble usualMassKg(InputRow row, ClubKind kind, OptionalDouble lengthM) {
+    private OptionalDouble usualMassKg(ClubKind kind) {
         OptionalDouble loftDeg = row.number(ClubColumns.LOFT);
         if (row.isGiven(ClubColumns.LENGTH) ? lengthM.isEmpty() : loftDeg.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double usualM = lengthM.orElseGet(() -> ClubDefaults.lengthM(kind, loftDeg.getAsDouble()));
-        return OptionalDouble.of(ClubDefaults.headMassKg(kind, usualM));
+        double usualM = lengthM.orElseGet(() -> kind.usualLengthM(loftDeg.getAsDouble()));
+        return OptionalDouble.of(kind.usualHeadMassKg(usualM));
     }
 
-    private static void checkInertia(InputRow row, ClubKind kind, double massKg, double inertiaKgM2) {
-        Limit limit = HeadInertiaLimit.limitKgM2(kind, massKg);
+    private void checkInertia(ClubKind kind, double massKg, double inertiaKgM2) {
+        Limit limit = kind.headInertiaLimitKgM2(massKg);
         if (!limit.holds(inertiaKgM2)) {
             Unit unit = row.unit(ClubColumns.HEAD_INERTIA);
-            String assumed = row.isGiven(ClubColumns.HEAD_MASS) ? "" : ", as assumed,";
+            String assumed = row.isGiven(ClubColumns.HEAD_MASS) ? "" : " (assumed)";
             row.problem(
                     ClubColumns.HEAD_INERTIA,
                     "head inertia must be " + unit.inWords(limit) + " for a head of "
                             + Numbers.trimmed(massKg * 1000, 1)
-                            + " g" + assumed + " and at most " + Numbers.trimmed(HeadInertiaLimit.mostHeelToeMm(kind))
+                            + " g" + assumed + " and at most " + Numbers.trimmed(kind.mostHeelToeMm())
                             + " mm from heel to toe, found "
                             + row.content(ClubColumns.HEAD_INERTIA).shown() + "."
-                            + NumberTypos.maybe(
-                                    inertiaKgM2 / unit.sizeMeasureUnits(), other -> limit.holds(unit.toDomain(other))));
+                            + new NumberTypos(limit, unit).maybe(inertiaKgM2 / unit.sizeMeasureUnits()));
         }
     }
 
-    private static Sole sole(InputRow row) {
+    private Sole sole() {
         if (row.content(ClubColumns.SOLE_RADIUS) instanceof CellContent.Words words) {
             Matcher two = TWO_RADII.matcher(words.text());
             if (two.matches()) {
-                return twoRadii(row, two.group(1), two.group(2));
+                return twoRadii(two.group(1), two.group(2));
             }
         }
         OptionalDouble one = row.number(ClubColumns.SOLE_RADIUS);
@@ -86,10 +90,10 @@ final class HeadFormReader {
                 : new Sole(one, OptionalDouble.of(one.getAsDouble() * HEEL_TOE_OVER_FORE_AFT));
     }
 
-    private static Sole twoRadii(InputRow row, String foreAft, String heelToe) {
+    private Sole twoRadii(String foreAft, String heelToe) {
         Unit usual = row.unit(ClubColumns.SOLE_RADIUS);
-        Optional<NumberText.Parsed> second = NumberText.parse(heelToe, Quantity.SMALL_LENGTH);
-        Unit written = second.flatMap(NumberText.Parsed::unit).orElse(usual);
+        Optional<NumberText> second = NumberText.parse(heelToe, Quantity.SMALL_LENGTH);
+        Unit written = second.flatMap(NumberText::unit).orElse(usual);
         OptionalDouble foreAftMm = radiusMm(NumberText.parse(foreAft, Quantity.SMALL_LENGTH), written);
         OptionalDouble heelToeMm = radiusMm(second, written);
         if (foreAftMm.isPresent() && heelToeMm.isPresent()) {
@@ -102,8 +106,8 @@ final class HeadFormReader {
         return Sole.ASSUMED;
     }
 
-    private static OptionalDouble radiusMm(Optional<NumberText.Parsed> parsed, Unit usual) {
-        return parsed.map(number -> number.unit().orElse(usual).toDomain(number.valueMeasureUnits()))
+    private static OptionalDouble radiusMm(Optional<NumberText> parsed, Unit usual) {
+        return parsed.map(number -> number.toDomain(usual))
                 .filter(limit()::holds)
                 .map(OptionalDouble::of)
                 .orElseGet(OptionalDouble::empty);

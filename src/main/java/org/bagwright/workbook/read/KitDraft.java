@@ -1,41 +1,34 @@
 package org.bagwright.workbook.read;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.PortPiece;
 import org.bagwright.domain.club.Weighting;
-import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
+import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.WeightColumns;
 
 /** A kit as far as it is known: its weightings and masses also from rows with something wrong in them. */
 final class KitDraft {
     private static final double SAME_MASS_KG = 5e-6;
 
-    private static final class KnownWeighting {
-        private final String name;
-        private final NameIndex ports = new NameIndex();
-        private final List<PortPiece> pieces = new ArrayList<>();
-
-        private KnownWeighting(String name) {
-            this.name = name;
+    private record WeightingDraft(String name, NameIndex ports, List<PortPiece> pieces) {
+        private WeightingDraft(String name) {
+            this(name, new NameIndex(), new ArrayList<>());
         }
     }
 
     private final String name;
-    private final Map<String, KnownWeighting> byKey = new LinkedHashMap<>();
+    private final Drafts<WeightingDraft> weightings = Drafts.ofSheet();
     private final TreeSet<Double> massesKg = new TreeSet<>();
     private final List<String> assumedPlaces = new ArrayList<>();
     private boolean sound = true;
-    private boolean allWeightingsRead = true;
     private boolean allMassesRead = true;
 
     KitDraft(String name) {
@@ -46,18 +39,14 @@ final class KitDraft {
         return name;
     }
 
-    List<String> weightings() {
-        return byKey.values().stream().map(weighting -> weighting.name).toList();
+    /** The names of its weightings. */
+    NameIndex weightings() {
+        return weightings.names();
     }
 
-    /** The weighting's name as it was first written. */
-    Optional<String> weighting(String text) {
-        return Optional.ofNullable(byKey.get(CloseNames.key(text))).map(weighting -> weighting.name);
-    }
-
-    /** Whether no weighting's name was unreadable, so that one not found is really not there. */
-    boolean allWeightingsRead() {
-        return allWeightingsRead;
+    /** The weighting's name as it was first written, for one that a row of Clubs gives; reports one that the kit has not. */
+    Optional<String> weighting(InputRow row, Column column, String found) {
+        return weightings.names().pick(row, column, found, "one of the kit \"" + name + "\"");
     }
 
     /** The masses above 0 of all its pieces, kg, the lightest first. */
@@ -65,7 +54,7 @@ final class KitDraft {
         return List.copyOf(massesKg);
     }
 
-    /** The mass of a piece of this kit that is as good as the one asked for. */
+    /** The mass of a piece of this kit that is as good as the one given. */
     OptionalDouble mass(double massKg) {
         return massesKg.stream()
                 .filter(known -> Math.abs(known - massKg) < SAME_MASS_KG)
@@ -80,25 +69,25 @@ final class KitDraft {
 
     /** Takes a row in and reports a port that is in its weighting already. */
     void take(InputRow row, Optional<String> weighting, Optional<String> port, OptionalDouble massKg) {
-        allWeightingsRead &= weighting.isPresent();
         allMassesRead &= massKg.isPresent();
         if (massKg.orElse(0) > 0) {
             massesKg.add(massKg.getAsDouble());
         }
         if (weighting.isEmpty()) {
+            weightings.names().missesOne();
             return;
         }
-        KnownWeighting known =
-                byKey.computeIfAbsent(CloseNames.key(weighting.get()), key -> new KnownWeighting(weighting.get()));
-        port.flatMap(text -> known.ports.add(text, row.cell(WeightColumns.PORT)))
+        WeightingDraft known =
+                weightings.named(weighting.get(), row.cell(WeightColumns.WEIGHTING), WeightingDraft::new);
+        port.flatMap(text -> known.ports().add(text, row.cell(WeightColumns.PORT)))
                 .ifPresent(first -> row.problem(
                         WeightColumns.PORT,
-                        "port must be there once in a weighting, found \"" + port.get() + "\" of \"" + name + ": "
-                                + known.name + "\" again, first in " + first + "."));
+                        "port must appear only once in a weighting, found \"" + port.get() + "\" of \"" + name + ": "
+                                + known.name() + "\" again, first in " + first + "."));
     }
 
     void add(String weighting, PortPiece piece) {
-        byKey.get(CloseNames.key(weighting)).pieces.add(piece);
+        weightings.find(weighting).orElseThrow().pieces().add(piece);
     }
 
     void placeAssumed(String cell) {
@@ -115,7 +104,7 @@ final class KitDraft {
             findings.assumed(
                     assumedPlaces.get(0),
                     "kit \"" + name + "\": where " + (count == 1 ? "a piece sits is" : count + " pieces sit is")
-                            + " not fully given; each blank X, Y or Z is taken as 0 mm, level with the centre of"
+                            + " not fully given; each blank X, Y or Z counts as 0 mm, level with the centre of"
                             + " gravity of the head.");
         }
     }
@@ -125,8 +114,8 @@ final class KitDraft {
         return sound
                 ? Optional.of(new Kit(
                         name,
-                        byKey.values().stream()
-                                .map(weighting -> new Weighting(weighting.name, weighting.pieces))
+                        weightings.all().stream()
+                                .map(weighting -> new Weighting(weighting.name(), weighting.pieces()))
                                 .toList()))
                 : Optional.empty();
     }

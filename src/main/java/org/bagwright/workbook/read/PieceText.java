@@ -27,9 +27,7 @@ record PieceText(String text, Optional<String> kit, double massKg, boolean hasUn
                 .map(mass -> new PieceText(
                         text,
                         kit,
-                        mass.unit()
-                                .orElse(Quantity.MASS.unit("g").orElseThrow())
-                                .toDomain(mass.valueMeasureUnits()),
+                        mass.toDomain(Quantity.MASS.unit("g").orElseThrow()),
                         mass.unit().isPresent()));
     }
 }

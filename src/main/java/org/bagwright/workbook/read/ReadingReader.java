@@ -7,59 +7,56 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.text.CloseNames;
-import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
-import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.ReadingColumns;
 
 /** Reads the sheet Readings. */
 final class ReadingReader {
     private final InputTable table;
-    private final NamedClub named;
-    private final Optional<ClubReader> clubs;
-    private final SleeveReader sleeves;
+    private final ClubRows rows;
+    private final Optional<ClubSheet> clubs;
+    private final Drafts<SleeveDraft> sleeves;
     private final List<Reading> readings = new ArrayList<>();
 
-    private ReadingReader(InputTable table, NameIndex golfers, Optional<ClubReader> clubs, SleeveReader sleeves) {
+    private ReadingReader(
+            InputTable table, NameIndex golfers, Optional<ClubSheet> clubs, Drafts<SleeveDraft> sleeves) {
         this.table = table;
-        this.named = new NamedClub(table, golfers, clubs, ReadingColumns.GOLFER, ReadingColumns.CLUB);
+        this.rows = new ClubRows(
+                table,
+                golfers,
+                clubs,
+                ReadingColumns.GOLFER,
+                ReadingColumns.CLUB,
+                List.of(ReadingColumns.LOFT, ReadingColumns.LIE));
         this.clubs = clubs;
         this.sleeves = sleeves;
     }
 
     /** The readings of a book; those of a club whose own row has something wrong are checked as far as can be. */
-    static List<Reading> read(InputTable table, NameIndex golfers, Optional<ClubReader> clubs, SleeveReader sleeves) {
+    static List<Reading> read(
+            InputTable table, NameIndex golfers, Optional<ClubSheet> clubs, Drafts<SleeveDraft> sleeves) {
         ReadingReader reader = new ReadingReader(table, golfers, clubs, sleeves);
-        List<InputRow> rows = table.rows();
-        List<Column> needed = new ArrayList<>();
-        if (golfers.names().size() > 1) {
-            needed.add(ReadingColumns.GOLFER);
-        }
-        needed.add(ReadingColumns.CLUB);
-        if (!table.has(ReadingColumns.LOFT) && !table.has(ReadingColumns.LIE)) {
-            needed.addAll(List.of(ReadingColumns.LOFT, ReadingColumns.LIE));
-        }
-        if (!rows.isEmpty()) {
-            table.requireColumns(needed);
-        }
-        rows.forEach(reader::readRow);
-        table.warnOfCloseHeadings(needed);
+        reader.rows.read(reader::readRow);
         return reader.readings;
     }
 
     private void readRow(InputRow row) {
         row.require(ReadingColumns.CLUB);
-        Optional<String> golfer = named.golferOf(row);
-        Optional<String> name = named.clubOf(row, golfer);
+        Optional<String> golfer = rows.golferOf(row);
+        Optional<String> name = rows.clubOf(row, golfer);
         Optional<Club> club = name.flatMap(text -> clubOf(row, golfer.orElseThrow(), text));
         Optional<String> setting = row.text(ReadingColumns.SETTING);
         Optional<String> mark = club.flatMap(known -> markOf(row, known, setting));
         OptionalDouble loftDeg = row.number(ReadingColumns.LOFT);
         OptionalDouble lieDeg = row.number(ReadingColumns.LIE);
         OptionalDouble faceDeg = row.number(ReadingColumns.FACE);
-        requireSomething(row);
+        rows.requireMeasured(
+                row,
+                table.has(ReadingColumns.LOFT) ? ReadingColumns.LOFT : ReadingColumns.LIE,
+                "a reading must have a loft or a lie, found neither; expected degrees in at least one of Loft and"
+                        + " Lie.");
         if (!row.isSpoilt()) {
             readings.add(new Reading(
                     golfer.orElseThrow(),
@@ -91,45 +88,12 @@ final class ReadingReader {
     }
 
     private Optional<String> markOf(InputRow row, Club club, Optional<String> setting) {
-        Optional<SleeveReader.KnownSleeve> sleeve = club.sleeve().flatMap(sleeves::find);
+        Optional<SleeveDraft> sleeve = club.sleeve().flatMap(sleeves::find);
         if (sleeve.isEmpty()) {
             setting.ifPresent(found -> row.problem(
                     ReadingColumns.SETTING,
                     "setting must be blank for a club without a sleeve, found \"" + found + "\"."));
-            return Optional.empty();
         }
-        List<String> marks = List.copyOf(sleeve.get().marks().names());
-        if (!row.isGiven(ReadingColumns.SETTING)) {
-            row.problem(
-                    ReadingColumns.SETTING,
-                    "setting must be filled in for a club with a sleeve, found nothing; expected "
-                            + ListText.quotedOneOf(marks) + ".");
-        }
-        Optional<String> mark = setting.flatMap(sleeve.get().marks()::find);
-        if (setting.isPresent() && mark.isEmpty()) {
-            row.spoil();
-        }
-        if (setting.isPresent() && mark.isEmpty() && sleeve.get().allMarksRead()) {
-            row.problem(
-                    ReadingColumns.SETTING,
-                    "setting must be a mark of the sleeve \"" + sleeve.get().name() + "\", found \"" + setting.get()
-                            + "\"; expected " + ListText.quotedOneOf(marks) + "."
-                            + CloseNames.maybe(setting.get(), marks));
-        }
-        return mark;
-    }
-
-    private void requireSomething(InputRow row) {
-        boolean something = row.isGiven(ReadingColumns.LOFT) || row.isGiven(ReadingColumns.LIE);
-        boolean askable = table.has(ReadingColumns.LOFT) || table.has(ReadingColumns.LIE);
-        if (!something && askable) {
-            row.problem(
-                    table.has(ReadingColumns.LOFT) ? ReadingColumns.LOFT : ReadingColumns.LIE,
-                    "a reading must have a loft or a lie, found neither; expected degrees in at least one of Loft and"
-                            + " Lie.");
-        }
-        if (!askable) {
-            row.spoil();
-        }
+        return sleeve.flatMap(known -> known.neededMark(row, ReadingColumns.SETTING));
     }
 }

@@ -5,42 +5,54 @@ import java.util.Optional;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.schema.AimColumns;
+import org.bagwright.workbook.schema.InputSheet;
 import org.bagwright.workbook.schema.ReadingColumns;
-import org.bagwright.workbook.schema.Schema;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.bagwright.workbook.schema.ShotColumns;
+import org.bagwright.workbook.schema.StartSetting;
 import org.bagwright.workbook.schema.StockColumns;
 import org.bagwright.workbook.schema.WeightColumns;
 
-/** Sheets that a book calls a little otherwise than they must be called to be read. */
-final class SheetNameTypos {
+/**
+ * Finds sheets whose name is probably a slip of one that is read.
+ *
+ * @param sheets the names of a book's sheets
+ */
+record SheetNameTypos(List<String> sheets) {
     private static final List<String> UNNEEDED = List.of(
-            Schema.START,
+            StartSetting.SHEET,
             ReadingColumns.SHEET.name(),
             ShotColumns.SHEET.name(),
             WeightColumns.SHEET.name(),
             StockColumns.SHEET.name(),
             AimColumns.SHEET.name());
 
-    private SheetNameTypos() {}
-
-    /** Warns of every sheet that is passed over though its name is a slip of one that the book can do without. */
-    static void warn(List<String> sheets, Findings findings) {
+    /** Warns of every sheet that is not read though its name is a slip of one that the book can do without. */
+    void warn(Findings findings) {
         for (String wanted : UNNEEDED) {
             boolean missing =
                     sheets.stream().noneMatch(name -> CloseNames.key(name).equals(CloseNames.key(wanted)));
-            Optional<String> slip = slip(sheets, wanted);
+            Optional<String> slip = slipOf(wanted);
             if (missing && slip.isPresent()) {
                 findings.warning(
-                        slip.get(), "no sheet is called so, and it is not read. Maybe \"" + wanted + "\" is meant?");
+                        slip.get(), "no input sheet has this name, so it is not read. Maybe \"" + wanted + "\"?");
             }
         }
     }
 
     /** The sheet whose name is probably a slip of a wanted one. */
-    static Optional<String> slip(List<String> sheets, String wanted) {
+    Optional<String> slipOf(String wanted) {
         return sheets.stream()
-                .filter(name -> !Schema.knows(name))
+                .filter(name -> !isKnown(name))
                 .filter(name -> CloseNames.closest(name, List.of(wanted)).isPresent())
                 .findFirst();
+    }
+
+    private static boolean isKnown(String sheetName) {
+        String key = CloseNames.key(sheetName);
+        return key.equals(CloseNames.key(StartSetting.SHEET))
+                || InputSheet.called(sheetName).isPresent()
+                || ResultSheet.NAMES.stream()
+                        .anyMatch(name -> CloseNames.key(name).equals(key));
     }
 }

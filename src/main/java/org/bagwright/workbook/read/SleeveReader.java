@@ -1,139 +1,64 @@
 package org.bagwright.workbook.read;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.bagwright.domain.club.RatedChange;
 import org.bagwright.domain.club.Ring;
-import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
-import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.SleeveColumns;
 
 /** Reads the sheet Sleeves. */
 final class SleeveReader {
-    /** A sleeve as far as it is known: its marks also from rows with something wrong in them. */
-    static final class KnownSleeve {
-        private final String name;
-        private final NameIndex marks = new NameIndex();
-        private final List<SleeveSetting> settings = new ArrayList<>();
-        private boolean sound = true;
-        private boolean allMarksRead = true;
+    private final InputTable table;
+    private final List<Column> needed;
+    private final Drafts<SleeveDraft> sleeves = Drafts.ofSheet();
 
-        private KnownSleeve(String name) {
-            this.name = name;
-        }
-
-        String name() {
-            return name;
-        }
-
-        NameIndex marks() {
-            return marks;
-        }
-
-        /** Whether no mark of it was unreadable, so that a mark not found is really not there. */
-        boolean allMarksRead() {
-            return allMarksRead;
-        }
-    }
-
-    private final Map<String, KnownSleeve> byKey = new LinkedHashMap<>();
-    private boolean namesRead = true;
-    private boolean ringsRead = true;
-    private boolean missing;
-
-    static SleeveReader read(InputTable table) {
-        SleeveReader reader = new SleeveReader();
-        List<Column> needed = new ArrayList<>(List.of(SleeveColumns.SLEEVE, SleeveColumns.SETTING));
+    private SleeveReader(InputTable table) {
+        this.table = table;
+        this.needed = new ArrayList<>(List.of(SleeveColumns.SLEEVE, SleeveColumns.SETTING));
         if (!table.has(SleeveColumns.LOFT_CHANGE)) {
             needed.addAll(List.of(SleeveColumns.CLOCK, SleeveColumns.BEND));
         }
-        List<InputRow> rows = table.rows();
-        if (!rows.isEmpty() && !table.requireColumns(needed)) {
-            reader.namesRead = table.has(SleeveColumns.SLEEVE) && table.has(SleeveColumns.SETTING);
-            reader.ringsRead = false;
-        }
-        rows.forEach(reader::readRow);
-        table.warnOfCloseHeadings(needed);
-        return reader;
     }
 
-    /** No sheet at all: nothing is known of any sleeve. */
-    static SleeveReader none() {
-        SleeveReader reader = new SleeveReader();
-        reader.missing = true;
-        reader.namesRead = false;
-        return reader;
-    }
-
-    boolean isMissing() {
-        return missing;
-    }
-
-    /** Whether every sleeve's name and marks could be read, so that a name not found is really not there. */
-    boolean namesRead() {
-        return namesRead;
-    }
-
-    Optional<KnownSleeve> find(String name) {
-        return Optional.ofNullable(byKey.get(CloseNames.key(name)));
-    }
-
-    List<String> names() {
-        return byKey.values().stream().map(KnownSleeve::name).toList();
-    }
-
-    List<Sleeve> sleeves() {
-        return byKey.values().stream()
-                .filter(known -> known.sound)
-                .map(known -> new Sleeve(known.name, known.settings))
-                .toList();
+    static Drafts<SleeveDraft> read(InputTable table) {
+        SleeveReader reader = new SleeveReader(table);
+        table.read(reader.needed, reader::readRow);
+        return reader.sleeves;
     }
 
     private void readRow(InputRow row) {
         row.require(SleeveColumns.SLEEVE, SleeveColumns.SETTING);
         Optional<String> name = row.text(SleeveColumns.SLEEVE);
         Optional<String> mark = row.text(SleeveColumns.SETTING);
-        namesRead &= name.isPresent();
-        Optional<KnownSleeve> sleeve =
-                name.map(text -> byKey.computeIfAbsent(CloseNames.key(text), key -> new KnownSleeve(text)));
-        sleeve.ifPresent(known -> addMark(row, known, mark));
-        if (!ringsRead) {
-            row.spoil();
-            sleeve.ifPresent(known -> known.sound = false);
-            return;
+        if (name.isEmpty() || !table.has(SleeveColumns.SETTING)) {
+            sleeves.names().missesOne();
+        }
+        Optional<SleeveDraft> sleeve =
+                name.map(text -> sleeves.named(text, row.cell(SleeveColumns.SLEEVE), SleeveDraft::new));
+        sleeve.ifPresent(known -> known.take(row, mark));
+        Optional<SleeveSetting> setting = setting(row, mark);
+        sleeve.ifPresent(known -> setting.ifPresentOrElse(known::add, known::spoil));
+    }
+
+    /** What a setting does; empty when something is wrong in its row, or a column that tells it is not there. */
+    private Optional<SleeveSetting> setting(InputRow row, Optional<String> mark) {
+        if (!needed.stream().allMatch(table::has)) {
+            return Optional.empty();
         }
         List<Ring> rings = rings(row);
         Optional<RatedChange> rated = rated(row);
         boolean turns = row.yesNo(SleeveColumns.TURNS_SHAFT).orElse(true);
         requireEither(row);
-        if (row.isSpoilt()) {
-            sleeve.ifPresent(known -> known.sound = false);
-        } else {
-            sleeve.orElseThrow().settings.add(new SleeveSetting(mark.orElseThrow(), rings, turns, rated));
-        }
-    }
-
-    private static void addMark(InputRow row, KnownSleeve known, Optional<String> mark) {
-        if (mark.isEmpty()) {
-            known.allMarksRead = false;
-            return;
-        }
-        known.marks
-                .add(mark.get(), row.cell(SleeveColumns.SETTING))
-                .ifPresent(first -> row.problem(
-                        SleeveColumns.SETTING,
-                        "setting must be unique within a sleeve, found \"" + mark.get() + "\" of \"" + known.name
-                                + "\" again, first in " + first + "."));
+        return row.isSpoilt()
+                ? Optional.empty()
+                : Optional.of(new SleeveSetting(mark.orElseThrow(), rings, turns, rated));
     }
 
     private static List<Ring> rings(InputRow row) {
@@ -201,15 +126,20 @@ final class SleeveReader {
         if (!any) {
             row.problem(
                     SleeveColumns.SETTING,
-                    "a setting must say what it does, found neither Clock and Bend nor a rated change; expected"
+                    "a setting must have Clock and Bend or a rated change, found neither; expected"
                             + " one of them in this row.");
         }
-        boolean shaft = Stream.of(SleeveColumns.CLOCK, SleeveColumns.BEND, SleeveColumns.LOFT_CHANGE)
+        requireShaft(row);
+    }
+
+    private static void requireShaft(InputRow row) {
+        boolean shaft = Stream.of(
+                        SleeveColumns.CLOCK, SleeveColumns.BEND, SleeveColumns.LOFT_CHANGE, SleeveColumns.LIE_CHANGE)
                 .anyMatch(row::isGiven);
-        if (row.isGiven(SleeveColumns.FACE_CHANGE) && !shaft && !row.isGiven(SleeveColumns.LIE_CHANGE)) {
+        if (row.isGiven(SleeveColumns.FACE_CHANGE) && !shaft) {
             row.problem(
                     SleeveColumns.FACE_CHANGE,
-                    "a face change alone does not say where the shaft points, found no other; expected Clock and Bend,"
+                    "a face change alone does not say where the shaft points; expected Clock and Bend,"
                             + " or Loft change and Lie change, in this row as well.");
         }
     }

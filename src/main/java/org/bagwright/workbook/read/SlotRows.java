@@ -27,14 +27,14 @@ final class SlotRows {
             slot.inBagCell.ifPresent(cell -> row.problem(
                     ClubColumns.IN_BAG,
                     "a slot must have one club in the bag today, found yes again, first in " + cell
-                            + "; expected no here or there."));
+                            + "; expected no in one of them."));
             slot.inBagCell = slot.inBagCell.or(() -> Optional.of(row.cell(ClubColumns.IN_BAG)));
         }
         if (pinned) {
             slot.pinnedCell.ifPresent(cell -> row.problem(
                     ClubColumns.PINNED,
-                    "a slot must have one pinned club at most, found yes again, first in " + cell
-                            + "; expected no here or there."));
+                    "a slot must have at most one pinned club, found yes again, first in " + cell
+                            + "; expected no in one of them."));
             slot.pinnedCell = slot.pinnedCell.or(() -> Optional.of(row.cell(ClubColumns.PINNED)));
         }
     }

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
  * @param sleeves the sleeves
  * @param clubs the clubs, without a readable sheet Clubs none
  */
-record StockNames(WeightReader kits, SleeveReader sleeves, Optional<ClubReader> clubs) {
+record StockNames(Drafts<KitDraft> kits, Drafts<SleeveDraft> sleeves, Optional<ClubSheet> clubs) {
 
     Optional<String> sleeve(String text) {
-        return sleeves.find(text).map(SleeveReader.KnownSleeve::name);
+        return sleeves.names().find(text);
     }
 
     /** The club's name as it was first written, of whichever golfer. */
@@ -24,21 +24,21 @@ record StockNames(WeightReader kits, SleeveReader sleeves, Optional<ClubReader> 
 
     List<String> sleevesAndHeads() {
         Stream<String> heads = clubs.stream().flatMap(reader -> reader.allNames().names().stream());
-        return Stream.concat(sleeves.names().stream(), heads).toList();
+        return Stream.concat(sleeves.names().names().stream(), heads).toList();
     }
 
     /** Whether every name could be read, so that an item not found is really not there. */
     boolean allRead() {
         boolean kitsRead =
-                kits.isMissing() ? clubs.filter(ClubReader::anyKitNamed).isEmpty() : kits.namesRead();
+                kits.isMissing() ? clubs.filter(ClubSheet::anyKitNamed).isEmpty() : kits.names().isComplete();
         boolean sleevesRead =
-                sleeves.isMissing() ? clubs.filter(ClubReader::anySleeveNamed).isEmpty() : sleeves.namesRead();
-        return kitsRead && sleevesRead && clubs.filter(ClubReader::allNamesRead).isPresent();
+                sleeves.isMissing() ? clubs.filter(ClubSheet::anySleeveNamed).isEmpty() : sleeves.names().isComplete();
+        return kitsRead && sleevesRead && clubs.filter(ClubSheet::allNamesRead).isPresent();
     }
 
     /** Whether every mass of a kit, or of all kits, could be read, so that one not found is really not there. */
     boolean allMassesRead(Optional<KitDraft> kit) {
         return kit.map(KitDraft::allMassesRead)
-                .orElseGet(() -> allRead() && kits.known().stream().allMatch(KitDraft::allMassesRead));
+                .orElseGet(() -> allRead() && kits.all().stream().allMatch(KitDraft::allMassesRead));
     }
 }

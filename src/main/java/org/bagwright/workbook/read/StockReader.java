@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bagwright.domain.book.StockItem;
 import org.bagwright.domain.text.CloseNames;
@@ -39,12 +38,7 @@ final class StockReader {
     /** The stock of a book, whose kits, sleeves and clubs are read already. */
     static List<StockItem> read(InputTable table, StockNames names) {
         StockReader reader = new StockReader(names);
-        List<InputRow> rows = table.rows();
-        if (!rows.isEmpty()) {
-            table.requireColumns(NEEDED);
-        }
-        rows.forEach(reader::readRow);
-        table.warnOfCloseHeadings(NEEDED);
+        table.read(NEEDED, reader::readRow);
         return reader.items;
     }
 
@@ -76,7 +70,7 @@ final class StockReader {
         if (sleeve.isPresent() && head.isPresent()) {
             row.problem(
                     StockColumns.ITEM,
-                    "item must be one thing, found \"" + text + "\", which is a sleeve and a club; expected different"
+                    "item must name one thing, found \"" + text + "\", which is a sleeve and a club; expected different"
                             + " names for the two.");
             return Optional.empty();
         }
@@ -96,7 +90,7 @@ final class StockReader {
     }
 
     private Optional<Named> piece(InputRow row, Optional<KitDraft> kit, PieceText piece) {
-        List<KitDraft> having = kit.map(List::of).orElseGet(names.kits()::known);
+        List<KitDraft> having = kit.map(List::of).orElseGet(names.kits()::all);
         OptionalDouble massKg = having.stream()
                 .map(known -> known.mass(piece.massKg()))
                 .flatMapToDouble(OptionalDouble::stream)
@@ -108,7 +102,7 @@ final class StockReader {
         if (massKg.isPresent()) {
             row.problem(
                     StockColumns.ITEM,
-                    "item must say in which unit the mass of a piece is, found \"" + piece.text() + "\". Maybe \""
+                    "item must give the unit of a piece's mass, found \"" + piece.text() + "\". Maybe \""
                             + inG(massKg.getAsDouble()) + "\"?");
         } else if (names.allMassesRead(kit)) {
             unknownMass(row, kit, having, piece);
@@ -126,7 +120,7 @@ final class StockReader {
         row.problem(
                 StockColumns.ITEM,
                 "a piece must have a mass that a weighting of "
-                        + kit.map(known -> "the kit \"" + known.name() + "\"").orElse("some kit on the sheet Weights")
+                        + kit.map(known -> "the kit \"" + known.name() + "\"").orElse("a kit on the sheet Weights")
                         + " uses, found \"" + piece.text() + "\""
                         + (masses.isEmpty() ? "." : "; expected " + ListText.oneOf(masses) + "."));
     }
@@ -134,12 +128,12 @@ final class StockReader {
     private void unknown(InputRow row, String text) {
         row.spoil();
         if (names.allRead()) {
-            List<String> pieces = names.kits().known().stream()
+            List<String> pieces = names.kits().all().stream()
                     .flatMap(kit -> kit.massesKg().stream().map(massKg -> kit.name() + ": " + inG(massKg)))
                     .toList();
             String example = pieces.stream().findFirst().orElse("Kit: 12 g");
             List<String> known = Stream.concat(pieces.stream(), names.sleevesAndHeads().stream())
-                    .collect(Collectors.toList());
+                    .toList();
             row.problem(
                     StockColumns.ITEM,
                     "item must be a piece of a kit such as " + example + ", a sleeve, or the name of a club, found \""

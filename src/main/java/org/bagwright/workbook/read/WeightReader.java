@@ -1,15 +1,11 @@
 package org.bagwright.workbook.read;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.PortPiece;
-import org.bagwright.domain.text.CloseNames;
-import org.bagwright.workbook.cells.BookContext;
+import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.schema.Column;
@@ -20,54 +16,18 @@ final class WeightReader {
     private static final List<Column> NEEDED =
             List.of(WeightColumns.KIT, WeightColumns.WEIGHTING, WeightColumns.PORT, WeightColumns.MASS);
 
-    private final Map<String, KitDraft> byKey = new LinkedHashMap<>();
-    private boolean namesRead = true;
-    private boolean missing;
+    private final Drafts<KitDraft> kits = Drafts.ofSheet();
 
-    static WeightReader read(InputTable table, BookContext context) {
+    static Drafts<KitDraft> read(InputTable table, Findings findings) {
         WeightReader reader = new WeightReader();
         List<InputRow> rows = table.rows();
         if (!rows.isEmpty()) {
             table.requireColumns(NEEDED);
         }
         rows.forEach(reader::readRow);
-        reader.byKey.values().forEach(kit -> kit.sayAssumedPlaces(context.findings()));
+        reader.kits.all().forEach(kit -> kit.sayAssumedPlaces(findings));
         table.warnOfCloseHeadings(NEEDED);
-        return reader;
-    }
-
-    /** No sheet at all: nothing is known of any kit. */
-    static WeightReader none() {
-        WeightReader reader = new WeightReader();
-        reader.missing = true;
-        reader.namesRead = false;
-        return reader;
-    }
-
-    boolean isMissing() {
-        return missing;
-    }
-
-    /** Whether every kit's name could be read, so that a name not found is really not there. */
-    boolean namesRead() {
-        return namesRead;
-    }
-
-    Optional<KitDraft> find(String name) {
-        return Optional.ofNullable(byKey.get(CloseNames.key(name)));
-    }
-
-    List<KitDraft> known() {
-        return List.copyOf(byKey.values());
-    }
-
-    List<String> names() {
-        return byKey.values().stream().map(KitDraft::name).toList();
-    }
-
-    /** The kits that have nothing wrong in their rows. */
-    List<Kit> kits() {
-        return byKey.values().stream().flatMap(kit -> kit.kit().stream()).toList();
+        return reader.kits;
     }
 
     private void readRow(InputRow row) {
@@ -79,11 +39,11 @@ final class WeightReader {
         OptionalDouble xMm = row.number(WeightColumns.X);
         OptionalDouble yMm = row.number(WeightColumns.Y);
         OptionalDouble zMm = row.number(WeightColumns.Z);
-        namesRead &= name.isPresent();
         if (name.isEmpty()) {
+            kits.names().missesOne();
             return;
         }
-        KitDraft kit = byKey.computeIfAbsent(CloseNames.key(name.get()), key -> new KitDraft(name.get()));
+        KitDraft kit = kits.named(name.get(), row.cell(WeightColumns.KIT), KitDraft::new);
         kit.take(row, weighting, port, massKg);
         if (row.isSpoilt()) {
             kit.spoil();

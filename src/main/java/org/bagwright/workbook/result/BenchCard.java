@@ -11,7 +11,7 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The bench card of one golfer. */
 final class BenchCard {
@@ -20,9 +20,9 @@ final class BenchCard {
             "Wear eye protection whenever you bend or drill.",
             "Bend a hosel only if its maker allows it; a degree weaker adds a degree of bounce (common practice).",
             "Tighten a sleeve bolt with a torque tool set to the maker's stated value, and stop at the click.",
-            "Epoxy: gloves and fresh air, and let it cure in full before a ball is hit.",
+            "Epoxy: wear gloves, work in fresh air, and let it cure fully before a ball is hit.",
             "After the first shots check that nothing has worked loose, and gauge again.",
-            "A club whose loft or lie was changed on purpose may not be used for the rest of a round already begun"
+            "A club whose loft or lie was changed on purpose during a round may not be used in the rest of it"
                     + " (Rules of Golf, 4.1a(3)).",
             "The makers' instructions, local rules and licensed practice come first.");
 
@@ -54,7 +54,7 @@ final class BenchCard {
         pen.text(row + 1, 0, Role.PLAIN, book.settings().title().orElse(""));
         toFillIn(row + 1, "Date");
         toFillIn(row + 2, "Done by");
-        pen.text(row + 2, 0, Role.FAINT, ResultSheets.MADE_ANEW);
+        pen.text(row + 2, 0, Role.FAINT, ResultSheet.REBUILT);
         pen.height(row + 1, 22);
         pen.height(row + 2, 22);
         pen.height(row + 3, 8);
@@ -101,12 +101,12 @@ final class BenchCard {
         if (clubs.isEmpty()) {
             return row;
         }
-        wrapped(row, "Stay as they are: " + String.join(", ", clubs) + ".");
+        wrapped(row, "No change: " + String.join(", ", clubs) + ".");
         return row + 1;
     }
 
     private int cautions(int row) {
-        table.band(row, BenchColumn.LAST, "Mind");
+        table.band(row, BenchColumn.LAST, "Cautions");
         int next = row + 1;
         for (String caution : CAUTIONS) {
             wrapped(next++, caution);

@@ -18,6 +18,7 @@ import org.bagwright.workbook.pen.ClockChart;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanColumn;
+import org.bagwright.workbook.plan.PlanQuantity;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
 import org.bagwright.workbook.plan.SettingsColumn;
@@ -81,7 +82,10 @@ final class ClockTable {
 
     /** Whether an option differs from what the club has in the book by its setting alone. */
     private boolean asInTheBook(Option option) {
-        Choice own = new Choice(option.choice().setting(), club.weighting(), club.todayBend());
+        Choice own = new Choice(
+                option.choice().setting(),
+                club.today().weighting(),
+                club.today().bend());
         return option.choice().itemsThatDiffer(own) == 0;
     }
 
@@ -115,13 +119,13 @@ final class ClockTable {
 
     /** Blank while another club, or none, is in the slot. */
     private String ofState(PlanState state, SettingsColumn column, String name) {
-        String looked = looked(column, onPlan(state, "ROW"));
+        String looked = looked(column, onPlan(state, PlanQuantity.ROW));
         return slot.hasCandidates()
-                ? "IF(" + onPlan(state, "CLUB") + "&\"\"=" + name + "," + looked + ",\"\")"
+                ? "IF(" + onPlan(state, PlanQuantity.CLUB) + "&\"\"=" + name + "," + looked + ",\"\")"
                 : looked;
     }
 
-    private String onPlan(PlanState state, String what) {
+    private String onPlan(PlanState state, PlanQuantity what) {
         return PlanSheet.NAME + "!" + PlanColumn.of(state, what).at(sleeved.planRow());
     }
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.plan.BagFigures;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
@@ -24,6 +24,7 @@ public final class CompareBook {
 
     private static final int FIRST_MEASURE = 9;
     private static final int LAST = FIRST_MEASURE + Measure.values().length;
+    private static final int LONG_LABEL_CHARS = 8;
 
     private final SheetPen pen;
     private final TablePen table;
@@ -53,8 +54,8 @@ public final class CompareBook {
     private void sheet() {
         table.title(
                 NAME,
-                "Each book planned anew from its own sheets. Distances in " + table.inDistance("the unit of the first")
-                        + ". Gap unevenness: root mean square of gap less wish.");
+                "Each book planned again from its own sheets. Distances in " + table.inDistance("the unit of the first")
+                        + ". Gap unevenness: root mean square of gap minus wish.");
         headings();
         int row = TablePen.HEADING_ROW + 1;
         for (String golfer : comparison.golfers()) {
@@ -75,15 +76,15 @@ public final class CompareBook {
                 "Changes [items]",
                 "Proven best"));
         for (Measure measure : Measure.values()) {
-            headings.add(capital(measure.label()) + " [points]");
+            headings.add(measure.heading() + " [points]");
         }
         headings.add("Above the best possible, at most [points]");
         table.headings(TablePen.HEADING_ROW, headings, 56);
-        table.widths(26, 10, 12, 12, 22, 11, 12, 10, 10, 10, 10, 10, 10, 10, 13, 10, 10, 13);
-    }
-
-    private static String capital(String label) {
-        return Character.toUpperCase(label.charAt(0)) + label.substring(1);
+        table.widths(26, 10, 12, 12, 22, 11, 12, 10, 10);
+        for (Measure measure : Measure.values()) {
+            pen.width(FIRST_MEASURE + measure.ordinal(), measure.label().length() > LONG_LABEL_CHARS ? 13 : 10);
+        }
+        pen.width(LAST, 13);
     }
 
     /** Writes one golfer from a row on and gives the row after it. */
@@ -94,7 +95,7 @@ public final class CompareBook {
             Optional<BagResult> bag = book.bagOf(golfer);
             if (bag.isEmpty()) {
                 pen.text(row, 0, Role.TEXT, book.name());
-                pen.text(row++, 1, Role.PLAIN, "has no bag of this golfer");
+                pen.text(row++, 1, Role.PLAIN, "has no bag for this golfer");
             } else {
                 state(row++, book, bag.get(), "today", bag.get().today());
                 state(row++, book, bag.get(), "planned", bag.get().planned());
@@ -104,22 +105,27 @@ public final class CompareBook {
     }
 
     private void state(int row, ComparedBook book, BagResult bag, String label, BagState state) {
-        WorstMiss worst = new WorstMiss(bag, state, book.result().book().aims());
+        WorstMiss worst = new WorstMiss(bag, state);
         pen.text(row, 0, Role.TEXT, book.name());
         pen.text(row, 1, Role.COUNT, label);
-        table.distance(row, 2, Role.NUMBER, BagFigures.unevennessM(state));
+        table.distance(row, 2, Role.NUMBER, state.unevennessM());
         table.number(row, 3, Role.NUMBER, "0.0", worst.toleranceRatio());
         pen.text(row, 4, Role.TEXT, worst.where());
         pen.number(row, 5, Role.NUMBER, TablePen.POINTS, state.score().penaltyPoints());
         table.breaks(row, 6, Role.NUMBER, state.score().hardBreaks());
         pen.number(row, 7, Role.COUNT, "0", bag.changesOf(state));
-        BagFigures.pointsByMeasure(bag, state)
-                .forEach((measure, points) ->
-                        pen.number(row, FIRST_MEASURE + measure.ordinal(), Role.NUMBER, TablePen.POINTS, points));
+        measures(row, bag.terms(state));
         proof(row, book.result(), label.equals("planned"));
     }
 
-    /** Whether a plan is proven best, and how far from it else; nothing of that is known of today's bag. */
+    private void measures(int row, Terms terms) {
+        for (Measure measure : Measure.values()) {
+            int column = FIRST_MEASURE + measure.ordinal();
+            pen.number(row, column, Role.NUMBER, TablePen.POINTS, terms.points(measure));
+        }
+    }
+
+    /** Whether a plan is proven best, and if not how far it is above the bound; both blank for today's bag. */
     private void proof(int row, BookResult result, boolean planned) {
         pen.text(row, 8, Role.COUNT, planned ? (result.proven() ? "yes" : "no") : "");
         if (planned && !result.proven()) {

@@ -27,7 +27,7 @@ import org.bagwright.workbook.cells.FormulaValues;
 import org.bagwright.workbook.cells.GaugeNote;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.cells.UserCellFormats;
+import org.bagwright.workbook.cells.UserCells;
 import org.bagwright.workbook.schema.ClubColumns;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.SheetSchema;
@@ -91,7 +91,7 @@ public final class GaugedCopy implements AutoCloseable {
 
     /** Writes the whole book. */
     public void writeTo(OutputStream target) throws IOException {
-        UserCellFormats.keepFormats(workbook);
+        new UserCells(workbook).keepFormats();
         workbook.write(target);
     }
 
@@ -126,7 +126,7 @@ public final class GaugedCopy implements AutoCloseable {
             cell.removeFormula();
         }
         cell.setCellValue(timeOfDay ? value / 24 : value);
-        GaugeNote.put(cell, correction, before);
+        new GaugeNote(cell).write(correction, before);
         changes.add(new CellChange(row.cell(column), correction.item().label(), before, GaugeNote.shown(value)));
     }
 

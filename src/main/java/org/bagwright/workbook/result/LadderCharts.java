@@ -7,7 +7,7 @@ import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.CarryBand;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
@@ -20,13 +20,13 @@ final class LadderCharts {
     private static final int ROWS = 21;
 
     private final SheetPen pen;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
     private final BagResult bag;
     private final int firstRow;
     private final int lastRow;
 
     /** Charts of the clubs in these rows. */
-    LadderCharts(SheetPen pen, DistanceUnit distance, BagResult bag, int firstRow, int lastRow) {
+    LadderCharts(SheetPen pen, LengthUnit distance, BagResult bag, int firstRow, int lastRow) {
         this.pen = pen;
         this.distance = distance;
         this.bag = bag;

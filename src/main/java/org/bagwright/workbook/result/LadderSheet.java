@@ -18,7 +18,7 @@ import org.bagwright.workbook.plan.PlanRow;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
 import org.bagwright.workbook.plan.SettingsSheet;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Ladder: for each golfer a table and two charts, of carries and of gaps, and a chart for each sleeve. */
 final class LadderSheet {
@@ -45,8 +45,7 @@ final class LadderSheet {
     }
 
     void write() {
-        table.title(
-                "Ladder", "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheets.MADE_ANEW);
+        table.title("Ladder", "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheet.REBUILT);
         int row = TablePen.HEADING_ROW;
         int planRow = PlanSheet.FIRST_ROW;
         for (BagResult bag : result.bags()) {

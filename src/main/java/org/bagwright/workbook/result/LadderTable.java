@@ -10,10 +10,11 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanColumn;
+import org.bagwright.workbook.plan.PlanQuantity;
 import org.bagwright.workbook.plan.PlanRow;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
@@ -29,7 +30,7 @@ final class LadderTable {
 
     private final SheetPen pen;
     private final TablePen table;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
     private final BagResult bag;
     private final boolean hasCandidates;
     private final int planRow;
@@ -73,7 +74,7 @@ final class LadderTable {
         name(row, index, values);
         for (PlanState state : PlanState.values()) {
             OptionalDouble carryM = values.option(state).carryM();
-            linked(row, CARRY_COLUMN + state.ordinal(), PlanColumn.of(state, "CARRY"), index, carryM);
+            linked(row, CARRY_COLUMN + state.ordinal(), PlanColumn.of(state, PlanQuantity.CARRY), index, carryM);
         }
         if (!last) {
             gap(row, index, values);
@@ -98,7 +99,12 @@ final class LadderTable {
     private void gap(int row, int index, PlanRow values) {
         gapName(row, index, values);
         for (PlanState state : PlanState.values()) {
-            linked(row, GAP_COLUMN + state.ordinal(), PlanColumn.of(state, "GAP"), index, gapM(values, state));
+            linked(
+                    row,
+                    GAP_COLUMN + state.ordinal(),
+                    PlanColumn.of(state, PlanQuantity.GAP),
+                    index,
+                    gapM(values, state));
         }
         String wish = plan(PlanColumn.GAP_WISH, index);
         OptionalDouble wishM = values.wishM(PlanState.LIVE);

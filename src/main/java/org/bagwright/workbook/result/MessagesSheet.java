@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Messages: everything assumed, surprising or to check, with its cell. */
 final class MessagesSheet {
@@ -24,7 +24,7 @@ final class MessagesSheet {
     }
 
     void write() {
-        table.title(NAME, "What was assumed, what may surprise, what to check. " + ResultSheets.MADE_ANEW);
+        table.title(NAME, "What was assumed, what may surprise, what to check. " + ResultSheet.REBUILT);
         pen.heading(TablePen.HEADING_ROW, 0, "Cell", 18);
         pen.heading(TablePen.HEADING_ROW, 1, "Kind", 12);
         pen.heading(TablePen.HEADING_ROW, 2, "Message", 110);

@@ -4,10 +4,8 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.bagwright.domain.book.Book;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
-import org.bagwright.domain.plan.BagFigures;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.OtherPlan;
@@ -23,14 +21,12 @@ final class OtherPlans {
 
     private final SheetPen pen;
     private final TablePen table;
-    private final Book book;
     private final BagResult bag;
     private final List<SlotOptions> slots;
 
-    OtherPlans(SheetPen pen, Book book, BagResult bag) {
+    OtherPlans(SheetPen pen, TablePen table, BagResult bag) {
         this.pen = pen;
-        this.table = new TablePen(pen, book.settings().units());
-        this.book = book;
+        this.table = table;
         this.bag = bag;
         this.slots = bag.options().slots();
     }
@@ -38,10 +34,9 @@ final class OtherPlans {
     /** Writes from a row on and gives the first free row. */
     int write(int row) {
         int firstSlot = labels(row);
-        plan(row, firstSlot, 1, "the plan", bag.planned());
-        for (int other = 0; other < bag.others().size(); other++) {
-            OtherPlan plan = bag.others().get(other);
-            plan(row, firstSlot, other + 2, plan.difference(), plan.state());
+        int column = 1;
+        for (OtherPlan plan : plans()) {
+            plan(row, firstSlot, column++, plan);
         }
         heights(row, firstSlot);
         int next = firstSlot + slots.size();
@@ -49,6 +44,16 @@ final class OtherPlans {
             pen.text(next++, 0, Role.FAINT, "No other plan is listed.");
         }
         return next;
+    }
+
+    /** The plan and then the other plans, in the order of the columns. */
+    private List<OtherPlan> plans() {
+        return Stream.concat(Stream.of(new OtherPlan("the plan", bag.planned())), bag.others().stream())
+                .toList();
+    }
+
+    private String difference(OtherPlan plan) {
+        return plan.difference() + TablePen.missed(bag.broken(plan.state()));
     }
 
     /** Writes what each row is and gives the row of the first slot. */
@@ -76,10 +81,10 @@ final class OtherPlans {
         return slot.slot() + "  " + slot.main().name();
     }
 
-    private void plan(int row, int firstSlot, int column, String difference, BagState state) {
-        pen.text(row, column, Role.CELL, difference);
-        figures(row + 1, column, state);
-        List<Option> chosen = bag.optionsOf(state);
+    private void plan(int row, int firstSlot, int column, OtherPlan plan) {
+        pen.text(row, column, Role.CELL, difference(plan));
+        figures(row + 1, column, plan.state());
+        List<Option> chosen = bag.optionsOf(plan.state());
         List<Option> planned = bag.optionsOf(bag.planned());
         for (int slot = 0; slot < chosen.size(); slot++) {
             boolean differs = !chosen.get(slot).key().equals(planned.get(slot).key());
@@ -95,21 +100,18 @@ final class OtherPlans {
         pen.number(row + 1, column, Role.NUMBER, TablePen.SIGNED_POINTS, morePoints);
         pen.number(row + 2, column, Role.NUMBER, "0", bag.changesOf(state));
         table.breaks(row + 3, column, Role.NUMBER, state.score().hardBreaks());
-        table.distance(row + 4, column, Role.NUMBER, BagFigures.unevennessM(state));
-        WorstMiss worst = new WorstMiss(bag, state, book.aims());
+        table.distance(row + 4, column, Role.NUMBER, state.unevennessM());
+        WorstMiss worst = new WorstMiss(bag, state);
         table.number(row + 5, column, Role.NUMBER, "0.0", worst.toleranceRatio());
     }
 
     private void heights(int row, int firstSlot) {
-        pen.height(row, heightPoints(bag.others().stream().map(OtherPlan::difference), PLAN_CHARS));
-        List<BagState> states = Stream.concat(
-                        Stream.of(bag.planned()), bag.others().stream().map(OtherPlan::state))
-                .toList();
+        pen.height(row, heightPoints(plans().stream().map(this::difference), PLAN_CHARS));
         for (int index = 0; index < slots.size(); index++) {
             int place = index;
             SlotOptions slot = slots.get(index);
-            Stream<String> choices = states.stream()
-                    .map(state -> slot.options().get(state.chosen().get(place)))
+            Stream<String> choices = plans().stream()
+                    .map(plan -> slot.options().get(plan.state().chosen().get(place)))
                     .map(option -> DIFFERS + new SlotChoice(slot, option).inWords());
             double labelPoints = TablePen.heightPoints(label(slot), LABEL_CHARS);
             pen.height(firstSlot + index, Math.max(labelPoints, heightPoints(choices, PLAN_CHARS - 1)));

@@ -5,7 +5,7 @@ import java.util.List;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Others: other good plans next to the plan, and what holds the plan back, golfer by golfer. */
 final class OthersSheet {
@@ -30,7 +30,7 @@ final class OthersSheet {
     void write() {
         table.title(
                 "Other plans",
-                "Nearly as good, but different. A star marks what is not as in the plan. " + ResultSheets.MADE_ANEW);
+                "Nearly as good, but different. A star marks what differs from the plan. " + ResultSheet.REBUILT);
         headings();
         table.finish(1, table.golfers(result.bags(), this::golfer), lastColumn);
     }
@@ -48,7 +48,7 @@ final class OthersSheet {
 
     private int golfer(BagResult bag, int row) {
         table.band(row, lastColumn, bag.golfer().name());
-        int next = new OtherPlans(pen, result.book(), bag).write(row + 1);
+        int next = new OtherPlans(pen, table, bag).write(row + 1);
         return new RelaxationTable(pen, table, bag.relaxations()).write(next + 1);
     }
 }

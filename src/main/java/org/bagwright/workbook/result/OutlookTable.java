@@ -37,7 +37,7 @@ final class OutlookTable {
      * row.
      */
     int write(List<SlotOptions> slots, int row) {
-        pen.text(row, 0, Role.FAINT, "At the planned setting; these numbers stand still when Live changes.");
+        pen.text(row, 0, Role.FAINT, "At the planned setting. These numbers do not change with Live.");
         headings(row + 1);
         int next = row + ROWS_ABOVE;
         for (SlotOptions slot : slots) {
@@ -79,13 +79,13 @@ final class OutlookTable {
         signed(row, 1, club.carryPerLoftDegM());
         double perSpeedM = units.speed().toMps(1) * club.carryPerHeadMpsM();
         pen.number(row, 2, Role.NUMBER, "0.0", units.distance().fromM(perSpeedM));
-        OptionalDouble best = club.bestLoftDeg();
+        OptionalDouble best = club.best().loftDeg();
         if (best.isPresent()) {
             pen.number(row, 3, Role.NUMBER, "0.0", best.getAsDouble());
         } else {
             pen.text(row, 3, Role.NUMBER, "far off");
         }
-        pen.text(row, 4, Role.TEXT, club.advice().words());
+        pen.text(row, 4, Role.TEXT, club.best().advice().words());
         pen.number(row, 5, Role.NUMBER, "0.00", club.facePerLieDegRatio());
         pen.number(row, LOW_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.lowM()));
         pen.number(row, HIGH_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.highM()));
@@ -100,8 +100,8 @@ final class OutlookTable {
                 "Best loft: as presented at address, for greatest carry; \"far off\" is more than 8 degrees away.",
                 "Band: 8 in 10 single shots. Model moves gap: how much wider the gap is with the ball model "
                         + outlook.otherModel().label() + ".",
-                "Sure: the chance that the gap between true average carries lies inside the golfer's limits (else the wish",
-                "and its tolerance), given loft, speed of the day and how few shots tell each average."
+                "Sure: the chance that the gap between true average carries is inside the golfer's limits (or the wish",
+                "and its tolerance), given loft, the day's speed and the number of shots."
                         + " Assumed spreads: sheet Messages.");
     }
 }

@@ -14,15 +14,15 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.workbook.cells.FormulaValues;
-import org.bagwright.workbook.cells.OldSettingsRemover;
+import org.bagwright.workbook.cells.OldSettings;
+import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.SheetTraits;
-import org.bagwright.workbook.cells.UserCellFormats;
-import org.bagwright.workbook.cells.UserReferences;
+import org.bagwright.workbook.cells.UserCells;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.SettingsSheet;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookView;
 
 /**
@@ -56,18 +56,18 @@ public record ResultBook(Path source, BookResult result) {
     public WrittenCells write(List<TodayChange> changes, OutputStream target) throws IOException {
         try (InputStream input = Files.newInputStream(source);
                 XSSFWorkbook workbook = opened(input)) {
-            boolean lookedAt = UserReferences.toResults(workbook);
+            boolean lookedAt = new UserCells(workbook).lookAtResults();
             boolean large = options() > MOST_OPTIONS_KEPT;
             Optional<FormulaValues> values = changes.isEmpty() && (large || !lookedAt)
                     ? Optional.empty()
                     : Optional.of(FormulaValues.of(workbook));
             WrittenCells written = new TodayCells(workbook).write(changes);
-            Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheets.NAMES);
-            ResultSheets.remove(workbook);
+            Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheet.NAMES);
+            new ResultSheets(workbook).remove();
             try (ResultRows rows = ResultRows.of(workbook, large || !lookedAt)) {
                 addSheets(workbook, rows, traits);
                 values.filter(known -> !(large && lookedAt)).ifPresent(FormulaValues::refresh);
-                UserCellFormats.keepFormats(workbook);
+                new UserCells(workbook).keepFormats();
                 rows.write(target);
             }
             return written;
@@ -77,7 +77,7 @@ public record ResultBook(Path source, BookResult result) {
     private static XSSFWorkbook opened(InputStream input) throws IOException {
         try {
             OPCPackage content = OPCPackage.open(input);
-            OldSettingsRemover.empty(content);
+            new OldSettings(content).empty();
             return new XSSFWorkbook(content);
         } catch (InvalidFormatException damaged) {
             throw new IOException("the book is damaged", damaged);
@@ -93,10 +93,10 @@ public record ResultBook(Path source, BookResult result) {
 
     private void addSheets(XSSFWorkbook workbook, ResultRows rows, Map<String, SheetTraits> traits) {
         workbook.setCellFormulaValidation(false);
-        List<String> names = ResultSheets.namesFor(result);
+        List<String> names = ResultSheet.namesFor(result.bags().size());
         names.forEach(rows::create);
         writeSheets(names, rows, new BookStyles(workbook));
-        ResultSheets.mark(workbook, names);
+        new ResultSheets(workbook).mark(names);
         traits.keySet().retainAll(names);
         traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
         workbook.setForceFormulaRecalculation(true);

@@ -25,7 +25,7 @@ record SlotChoice(SlotOptions slot, Option option) {
         addBend(words, "loft ", choice.bend().loftDeg());
         addBend(words, "lie ", choice.bend().lieDeg());
         if (words.isEmpty()) {
-            words.add(option.club().bendRange().limitDeg() > 0 ? "no bend" : "as it is");
+            words.add(option.club().freedom().bendRange().limitDeg() > 0 ? "no bend" : "as it is");
         }
         return String.join(", ", words);
     }

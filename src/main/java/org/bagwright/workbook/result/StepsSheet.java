@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.plan.BagFigures;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
@@ -16,7 +15,7 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Steps: what each further change brings, golfer by golfer, as a table and as a curve. */
 final class StepsSheet {
@@ -49,8 +48,7 @@ final class StepsSheet {
     void write() {
         table.title(
                 NAME,
-                "The best bag with at most so many changes: which turn of the wrench brings most. "
-                        + ResultSheets.MADE_ANEW);
+                "The best bag for each number of changes: which turn of the wrench helps most. " + ResultSheet.REBUILT);
         headings();
         table.finish(0, table.golfers(result.bags(), this::golfer), FRESH);
     }
@@ -108,7 +106,7 @@ final class StepsSheet {
     private static String apart(BagResult bag) {
         return "The plan, with a penalty of "
                 + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " points and "
-                + bag.changesOf(bag.planned()) + " changes, is none of these steps.";
+                + bag.changesOf(bag.planned()) + " changes, is not one of these steps.";
     }
 
     private void step(BagResult bag, int row, int index, boolean planned) {
@@ -116,7 +114,7 @@ final class StepsSheet {
         double points = state.score().penaltyPoints();
         pen.number(row, CHANGES, Role.COUNT, "0", bag.steps().get(index).changes());
         pen.number(row, PENALTY, Role.NUMBER, TablePen.POINTS, points);
-        table.distance(row, UNEVENNESS, Role.NUMBER, BagFigures.unevennessM(state));
+        table.distance(row, UNEVENNESS, Role.NUMBER, state.unevennessM());
         table.breaks(row, BREAKS, Role.COUNT, state.score().hardBreaks());
         if (planned) {
             pen.number(row, PLAN, Role.MARKED, "\"plan \"0.00", points);
@@ -124,7 +122,8 @@ final class StepsSheet {
             pen.blank(row, PLAN, Role.CELL);
         }
         gain(bag, row, index);
-        pen.text(row, ALL, Role.TEXT, done(bag, bag.today(), state));
+        String all = done(bag, bag.today(), state) + TablePen.missed(bag.broken(state));
+        pen.text(row, ALL, Role.TEXT, all);
     }
 
     /** What a step brings on the step before, and what is new in it. */
@@ -169,7 +168,7 @@ final class StepsSheet {
         chart.valueFormat(most < 10 ? "0.0" : "0");
         chart.startAt(0);
         chart.lines(List.of(
-                new BookChart.Series("Best with so many changes", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
+                new BookChart.Series("Best for so many changes", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
                 new BookChart.Series("The plan", first, last, CHANGES, PLAN, SeriesLook.PLANNED)));
         return row + CHART_ROWS + 1;
     }

@@ -2,10 +2,11 @@ package org.bagwright.workbook.result;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.units.DistanceUnit;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
@@ -30,7 +31,7 @@ final class TablePen {
     private static final double BREAK_THOUSANDTHS = 1000;
 
     private final SheetPen pen;
-    private final DistanceUnit distance;
+    private final LengthUnit distance;
 
     TablePen(SheetPen pen, Units units) {
         this.pen = pen;
@@ -109,6 +110,11 @@ final class TablePen {
 
     void breaks(int row, int column, Role role, long hardBreaks) {
         pen.number(row, column, role, BREAKS, hardBreaks / BREAK_THOUSANDTHS);
+    }
+
+    /** What a plan misses, to follow what is said of it; nothing if it misses nothing. */
+    static String missed(Collection<String> broken) {
+        return broken.isEmpty() ? "" : "; misses: " + String.join(", ", broken);
     }
 
     /** A text with an arrow in place of {@code ->}. */

@@ -2,19 +2,21 @@ package org.bagwright.workbook.result;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.bagwright.domain.plan.BagFigures;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Team: all golfers of a book, a row each, and the stock that they share. */
 final class TeamSheet {
@@ -46,7 +48,7 @@ final class TeamSheet {
     }
 
     void write() {
-        table.title(NAME, "All golfers of this book, today and as planned. " + ResultSheets.MADE_ANEW);
+        table.title(NAME, "All golfers of this book, today and as planned. " + ResultSheet.REBUILT);
         headings();
         int first = TablePen.HEADING_ROW + 1;
         int next = first;
@@ -81,19 +83,19 @@ final class TeamSheet {
     private void golfer(int row, BagResult bag) {
         pen.text(row, GOLFER, Role.TEXT, bag.golfer().name());
         pen.text(row, HAND, Role.COUNT, bag.golfer().hand().name().toLowerCase(Locale.ROOT));
-        table.distance(row, UNEVEN_TODAY, Role.NUMBER, BagFigures.unevennessM(bag.today()));
-        table.distance(row, UNEVEN_PLANNED, Role.NUMBER, BagFigures.unevennessM(bag.planned()));
+        table.distance(row, UNEVEN_TODAY, Role.NUMBER, bag.today().unevennessM());
+        table.distance(row, UNEVEN_PLANNED, Role.NUMBER, bag.planned().unevennessM());
         misses(row, bag);
         points(row, PENALTY_TODAY, bag.today());
         points(row, PENALTY_PLANNED, bag.planned());
         pen.number(row, CHANGES, Role.NUMBER, "0", bag.changesOf(bag.planned()));
-        table.number(row, HEAD_ROOM, Role.NUMBER, TablePen.POINTS, BagFigures.headRoomPoints(bag));
+        table.number(row, HEAD_ROOM, Role.NUMBER, TablePen.POINTS, bag.headRoomPoints());
         table.number(row, SURE, Role.NUMBER, "0", surePercent(bag));
     }
 
     private void misses(int row, BagResult bag) {
-        WorstMiss today = new WorstMiss(bag, bag.today(), result.book().aims());
-        WorstMiss planned = new WorstMiss(bag, bag.planned(), result.book().aims());
+        WorstMiss today = new WorstMiss(bag, bag.today());
+        WorstMiss planned = new WorstMiss(bag, bag.planned());
         boolean nothingOff = planned.toleranceRatio().equals(OptionalDouble.of(0));
         table.number(row, WORST_TODAY, Role.NUMBER, "0.0", today.toleranceRatio());
         table.number(row, WORST_PLANNED, Role.NUMBER, "0.0", planned.toleranceRatio());
@@ -133,12 +135,17 @@ final class TeamSheet {
                 row,
                 0,
                 Role.FAINT,
-                "Gap unevenness: root mean square of gap less wish. Worst miss: over loft, lie, sits, carry and gap.");
+                "Gap unevenness: root mean square of gap minus wish. Worst miss: over "
+                        + ListText.allOf(Arrays.stream(Measure.values())
+                                .filter(Measure::canBeWorstMiss)
+                                .map(Measure::label)
+                                .toList())
+                        + ".");
         pen.text(
                 row + 1,
                 0,
                 Role.FAINT,
-                "Head room: what the best single relaxation on the sheet Others would bring."
+                "Head room: the gain from the best single relaxation on the sheet Others."
                         + " Sureness: the chance of the least sure gap.");
         return row + 1;
     }

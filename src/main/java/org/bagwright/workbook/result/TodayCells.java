@@ -9,7 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.book.Message;
-import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.domain.text.Numbers;
@@ -41,19 +41,18 @@ final class TodayCells {
     }
 
     private void put(TodayChange change) {
-        Club before = change.before();
         Club after = change.after();
+        Choice was = change.before().today();
+        Choice is = after.today();
         InputRow row = row(after);
-        if (!before.setting().equals(after.setting())) {
-            text(row, ClubColumns.SETTING, after.setting().orElseThrow());
+        if (!was.setting().equals(is.setting())) {
+            text(row, ClubColumns.SETTING, is.setting().orElseThrow());
         }
-        if (!before.weighting().equals(after.weighting())) {
+        if (!was.weighting().equals(is.weighting())) {
             text(row, ClubColumns.WEIGHTING, weighting(row, after));
         }
-        Bend was = before.todayBend();
-        Bend now = after.todayBend();
-        bend(row, ClubColumns.LOFT_BEND, was.loftDeg(), now.loftDeg());
-        bend(row, ClubColumns.LIE_BEND, was.lieDeg(), now.lieDeg());
+        bend(row, ClubColumns.LOFT_BEND, was.bend().loftDeg(), is.bend().loftDeg());
+        bend(row, ClubColumns.LIE_BEND, was.bend().lieDeg(), is.bend().lieDeg());
         if (change.otherClub()) {
             inBag(row, after.inBag());
         }
@@ -74,7 +73,7 @@ final class TodayCells {
 
     /** The weighting alone, or with its kit where the row names the kit in no other place. */
     private static String weighting(InputRow row, Club club) {
-        String name = club.weighting().orElseThrow();
+        String name = club.today().weighting().orElseThrow();
         return row.isGiven(ClubColumns.KIT) ? name : club.kit().orElseThrow() + ": " + name;
     }
 
@@ -111,11 +110,11 @@ final class TodayCells {
     private Optional<XSSFCell> place(InputRow row, Column column, String value) {
         Optional<XSSFCell> cell = row.cellToWrite(column);
         if (cell.isEmpty()) {
-            skip(row, column, value, "the sheet has no column " + column.header() + "; add it and write it there");
+            skip(row, column, value, "the sheet has no column " + column.header() + "; add it and enter the value");
             return Optional.empty();
         }
         if (cell.get().getCellType() == CellType.FORMULA || cell.get().isPartOfArrayFormulaGroup()) {
-            skip(row, column, value, "the cell holds a formula, which is left as it is; mend it by hand");
+            skip(row, column, value, "the cell holds a formula, which is kept; change it by hand");
             return Optional.empty();
         }
         return cell;

@@ -3,6 +3,8 @@ package org.bagwright.workbook.schema;
 import java.util.Arrays;
 import java.util.List;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.book.MeasureUnit;
+import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.text.Quantity;
 
@@ -16,23 +18,28 @@ public final class AimColumns {
                     "Tolerance",
                     Quantity.PLAIN,
                     new Limit(0, 1000, ""),
-                    "How far off still counts as small: degrees for loft, lie and sits, the distance unit of Start for"
-                            + " carry and gap, points for swingweight and spread, items for change. Spread is kg cm2"
-                            + " where Match by on the sheet Start is inertia.")
-            .ifBlank("the tool's own figure; for spread 1 point, or 25 kg cm2, which is a little more than one"
+                    "How far off still counts as small: "
+                            + String.join(
+                                    ", ",
+                                    "degrees for " + with(MeasureUnit.DEGREE),
+                                    "the distance unit of Start for " + with(MeasureUnit.DISTANCE),
+                                    "points for " + with(MeasureUnit.POINT, MeasureUnit.MATCH),
+                                    "items for " + with(MeasureUnit.ITEM))
+                            + ". Spread is kg cm2 where Match by on the sheet Start is inertia.")
+            .ifBlank("the usual value; for spread 1 point, or 25 kg cm2, which is a little more than one"
                     + " swingweight point at the head of an iron");
     public static final Column IMPORTANCE = Column.number(
                     "Importance",
                     Quantity.POINTS,
                     new Limit(0, 1000, "points"),
                     "What one tolerance off costs, in points. 0 leaves the measure out.")
-            .ifBlank("the tool's own figure");
+            .ifBlank("the usual value");
     public static final Column MUST =
             Column.yesNo("Must", "yes: a plan must stay inside the tolerance.").ifBlank("no");
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Aims",
-            "One row a measure: how much it counts. Twice the tolerance off costs four times as much.",
+            "One row per measure: how much it counts. Being off by twice the tolerance costs four times as much.",
             List.of(MEASURE, TOLERANCE, IMPORTANCE, MUST),
             List.of(MEASURE));
 
@@ -40,5 +47,13 @@ public final class AimColumns {
 
     public static List<String> labels() {
         return Arrays.stream(Measure.values()).map(Measure::label).toList();
+    }
+
+    /** The measures in some units, such as {@code loft, lie and sits}. */
+    private static String with(MeasureUnit... units) {
+        return ListText.allOf(Arrays.stream(Measure.values())
+                .filter(measure -> List.of(units).contains(measure.unit()))
+                .map(Measure::label)
+                .toList());
     }
 }

@@ -16,13 +16,13 @@ public final class ClubColumns {
     private static final Limit SHAFT_BALANCE_M = new Limit(0.15, 1, "m");
     private static final Limit GRIP_MASS_KG = new Limit(0, 0.25, "kg");
 
-    public static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "Whose club, as on the sheet Golfers.")
-            .ifBlank("the golfer, when the book has exactly one");
+    public static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "The club's golfer, as on the sheet Golfers.")
+            .ifBlank("the golfer, if the book has only one");
     public static final Column SLOT = Column.whole(
                     "Slot", new Limit(1, MOST_SLOTS, ""), "The place in the bag: 1 is the longest club, then 2, 3, ...")
             .mustBeFilled();
     public static final Column CLUB =
-            Column.of(Column.Kind.TEXT, "Club", "What you call the club.").mustBeFilled();
+            Column.of(Column.Kind.TEXT, "Club", "Your name for the club.").mustBeFilled();
     public static final Column KIND = Column.of(
                     Column.Kind.CHOICE, "Kind", "driver, wood (or fairway), hybrid, iron, wedge or putter.")
             .offering("driver", "wood", "hybrid", "iron", "wedge", "putter")
@@ -57,28 +57,27 @@ public final class ClubColumns {
             .ifBlank("0");
     public static final Column KIT = Column.of(
                     Column.Kind.KIT, "Kit", "The kit of weights that fits the head, as on the sheet Weights.")
-            .ifBlank("a head without ports, unless Weighting names the kit as well");
+            .ifBlank("a head without ports, unless Weighting names the kit");
     public static final Column WEIGHTING = Column.of(
                     Column.Kind.MARK,
                     "Weighting",
-                    "The weighting in the head today, as on the sheet Weights: alone where Kit is filled in, else with"
+                    "The weighting in the head today, as on the sheet Weights. Where Kit is blank, write it with"
                             + " its kit, as Kit: weighting.")
             .ifBlank("no kit, or the only weighting of the kit");
     public static final Column IN_BAG = Column.yesNo(
                     "In bag",
-                    "yes: the club in the bag today; no: another one that might take its slot. Write one row for every"
+                    "yes: the club is in the bag today. no: it might take the slot. Write one row for every"
                             + " club that might fill a slot, with the same number in Slot. A slot whose rows all say no"
                             + " is empty today.")
             .ifBlank("yes for the first row of a slot, unless another row of it says yes; no for the others");
     public static final Column PINNED = Column.yesNo(
-                    "Pinned",
-                    "yes: the club stays exactly as this row says. Of several rows of a slot the pinned one is taken.")
+                    "Pinned", "yes: the club stays exactly as this row says. In its slot, the plan takes this row.")
             .ifBlank("no");
     public static final Column OPTIONAL = Column.yesNo(
-                    "Optional", "yes: the slot may stay empty. On any row of a slot it holds for the slot.")
+                    "Optional", "yes: the slot may stay empty. Yes on one of its rows is enough.")
             .ifBlank("no");
     public static final Column ALLOWED = Column.of(
-                    Column.Kind.MARKS, "Allowed", "The settings a plan may use, with commas between them.")
+                    Column.Kind.MARKS, "Allowed", "The settings a plan may use, separated by commas.")
             .ifBlank("all settings of the sleeve");
     public static final Column BEND_LIMIT = angle(
                     "Bend limit",
@@ -106,44 +105,41 @@ public final class ClubColumns {
             "The swingweight the club should have: a letter and points, such as D2 or C9.5.");
     public static final Column GOLFER_LIE = angle(
                     "Golfer lie", Limit.LIE_DEG, "The lie at which the golfer holds the shaft with this club, degrees.")
-            .ifBlank("the lie target, or else the club's lie");
+            .ifBlank("the lie target, or the club's lie");
     public static final Column HEAD_MASS = Column.number(
-                    "Head mass",
-                    Quantity.MASS,
-                    HEAD_MASS_KG,
-                    "Mass of the head in grams; of a head with ports, with its ports empty.")
+                    "Head mass", Quantity.MASS, HEAD_MASS_KG, "Mass of the head in grams, with any ports empty.")
             .ifBlank("assumed from kind and length");
     public static final Column SOLE_RADIUS = Column.number(
                     "Sole radius",
                     Quantity.SMALL_LENGTH,
                     SOLE_RADIUS_MM,
-                    "Radius of the sole in mm, from front to back. Two numbers as 200/250: front to back and heel to"
-                            + " toe. With one number heel to toe is 1.25 times it.")
+                    "Radius of the sole in mm, from front to back. Two numbers, such as 200/250: front to back, heel to"
+                            + " toe. With one number, heel to toe is 1.25 times that.")
             .as(Column.Kind.NUMBER_OR_WORD)
             .ifBlank("assumed from the kind");
     public static final Column CG_HEIGHT = Column.number(
                     "CG height",
                     Quantity.SMALL_LENGTH,
                     CG_HEIGHT_MM,
-                    "Height of the centre of gravity over the sole, mm.")
+                    "Height of the centre of gravity above the sole, mm.")
             .ifBlank("assumed from the kind");
     public static final Column CG_DEPTH = Column.number(
                     "CG depth",
                     Quantity.SMALL_LENGTH,
                     CG_DEPTH_MM,
-                    "Depth of the centre of gravity behind the face, mm; of a head with ports, with its ports empty.")
+                    "Depth of the centre of gravity behind the face, mm, with any ports empty.")
             .ifBlank("assumed from the kind");
     public static final Column HEAD_INERTIA = Column.number(
                     "Head inertia",
                     Quantity.INERTIA,
                     HEAD_INERTIA_KG_M2,
-                    "Inertia of the head about the vertical axis through its centre of gravity, g cm2; of a head with"
-                            + " ports, with its ports empty.")
+                    "Inertia of the head about the vertical axis through its centre of gravity, g cm2, with any"
+                            + " ports empty.")
             .ifBlank("assumed from the kind");
     public static final Column SWINGWEIGHT = Column.of(
                     Column.Kind.MARK,
                     "Swingweight",
-                    "The swingweight read on a scale, of the club exactly as this row says: a letter and points, such"
+                    "The swingweight read on a scale, with the club exactly as in this row: a letter and points, such"
                             + " as D2 or C9.5.")
             .ifBlank("worked out from length, head, shaft and grip");
     public static final Column SHAFT_MASS = Column.number(
@@ -158,8 +154,7 @@ public final class ClubColumns {
     public static final Column GRIP_MASS = Column.number(
                     "Grip mass", Quantity.MASS, GRIP_MASS_KG, "Mass of the grip in grams.")
             .ifBlank("assumed from the kind");
-    public static final Column NOTE =
-            Column.of(Column.Kind.TEXT, "Note", "Your own words. The tool does not read them.");
+    public static final Column NOTE = Column.of(Column.Kind.TEXT, "Note", "Your own notes. Bagwright does not read them.");
 
     private static final List<Column> COLUMNS = List.of(
             GOLFER,
@@ -202,8 +197,8 @@ public final class ClubColumns {
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Clubs",
-            "One row a club as it is today, or another club that might fill its slot. At least Slot, Club, Kind, Loft and"
-                    + " Lie; with an adjustable sleeve also Stated at, Sleeve and Setting.",
+            "One row per club as it is today, or per club that might fill its slot. Fill in at least Slot, Club, Kind,"
+                    + " Loft and Lie; with an adjustable sleeve also Stated at, Sleeve and Setting.",
             COLUMNS,
             List.of(GOLFER, CLUB));
 

@@ -8,8 +8,7 @@ import org.bagwright.workbook.text.Quantity;
 public final class GolferColumns {
     static final Limit GAP_M = new Limit(0.1, 150, "m");
 
-    public static final Column GOLFER = Column.of(
-                    Column.Kind.TEXT, "Golfer", "The golfer's name, as the other sheets call him or her.")
+    public static final Column GOLFER = Column.of(Column.Kind.TEXT, "Golfer", "The golfer's name, the same on every sheet.")
             .mustBeFilled();
     public static final Column HAND = Column.of(Column.Kind.CHOICE, "Hand", "R for right-handed, L for left-handed.")
             .offering("R", "L")
@@ -34,24 +33,24 @@ public final class GolferColumns {
             .ifBlank("0");
     public static final Column SQUARES_FACE = Column.yesNo(
                     "Squares face",
-                    "yes: the golfer brings the leading edge square at address. no: the head lies as it wants to.")
+                    "yes: the golfer brings the leading edge square at address. no: the head sits as it comes to rest.")
             .ifBlank("yes");
     public static final Column KEEP_SHAFT_TURNED = Column.yesNo(
                     "Keep shaft turned",
                     "yes: any setting is fine, even one that turns the shaft. no: settings that turn the shaft away"
-                            + " from how it is today are not allowed.")
+                            + " from today's position are not allowed.")
             .ifBlank("yes");
     public static final Column MOST_OPEN = Column.number(
                     "Most open",
                     Quantity.ANGLE,
                     Limit.SITS_DEG,
-                    "The most open look the golfer accepts as the club sits, degrees, closed positive: 1 deg open is -1.")
+                    "The most open look the golfer accepts, degrees, closed is positive: 1 deg open is -1.")
             .ifBlank("no limit");
     public static final Column MOST_CLOSED = Column.number(
                     "Most closed",
                     Quantity.ANGLE,
                     Limit.SITS_DEG,
-                    "The most closed look the golfer accepts as the club sits, degrees, closed positive.")
+                    "The most closed look the golfer accepts, degrees, closed is positive.")
             .ifBlank("no limit");
     public static final Column GAP_WISH = Column.number(
                     "Gap wish",
@@ -70,12 +69,13 @@ public final class GolferColumns {
     public static final Column MOST_CHANGES = Column.whole(
                     "Most changes", new Limit(0, 1000, ""), "The most items a plan may change for this golfer.")
             .ifBlank("no limit");
-    static final Column NOTE = Column.of(Column.Kind.TEXT, "Note", "Your own words. The tool does not read them.");
+    static final Column NOTE = Column.of(Column.Kind.TEXT, "Note", "Your own notes. Bagwright does not read them.");
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Golfers",
-            "One row a golfer; at least the name. Hold the pointer over a heading to see what to enter and what a blank cell"
-                    + " means.",
+            "One row per golfer, with at least the name. Hold the pointer over a heading to see what to enter and"
+                    + " what a"
+                    + " blank cell means.",
             List.of(
                     GOLFER,
                     HAND,

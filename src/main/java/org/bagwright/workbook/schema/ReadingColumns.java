@@ -6,9 +6,9 @@ import org.bagwright.workbook.text.Quantity;
 
 /** The sheet Readings. */
 public final class ReadingColumns {
-    public static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "Whose club, as on the sheet Golfers.")
-            .ifBlank("the golfer, when the book has exactly one");
-    public static final Column CLUB = Column.of(Column.Kind.TEXT, "Club", "Which club, as on the sheet Clubs.")
+    public static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "The club's golfer, as on the sheet Golfers.")
+            .ifBlank("the golfer, if the book has only one");
+    public static final Column CLUB = Column.of(Column.Kind.TEXT, "Club", "The club, as on the sheet Clubs.")
             .mustBeFilled();
     public static final Column SETTING = Column.of(
                     Column.Kind.MARK, "Setting", "The setting at which it was read: the mark, as on the sheet Sleeves.")
@@ -21,13 +21,13 @@ public final class ReadingColumns {
     public static final Column FACE = angle(
                     "Face",
                     Limit.FACE_DEG,
-                    "Face angle of the head soled as designed as it was read, degrees, closed is positive.")
+                    "Face angle as read with the head soled as designed, degrees, closed is positive.")
             .ifBlank("not read");
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Readings",
-            "One row a reading of a loft-and-lie gauge: loft, lie or both. Read a club in settings far apart on the"
-                    + " clock, some of them twice. bagwright gauge says what the readings tell.",
+            "One row per reading of a loft-and-lie gauge: loft, lie or both. Read a club in settings far apart on the"
+                    + " clock, some of them twice. bagwright gauge shows what the readings mean.",
             List.of(GOLFER, CLUB, SETTING, LOFT, LIE, FACE),
             List.of(GOLFER, CLUB));
 

@@ -7,8 +7,8 @@ import org.bagwright.workbook.text.Quantity;
 /** The sheet Shots. */
 public final class ShotColumns {
     public static final Column GOLFER = Column.of(Column.Kind.GOLFER, "Golfer", "Who hit it, as on the sheet Golfers.")
-            .ifBlank("the golfer, when the book has exactly one");
-    public static final Column CLUB = Column.of(Column.Kind.TEXT, "Club", "With which club, as on the sheet Clubs.")
+            .ifBlank("the golfer, if the book has only one");
+    public static final Column CLUB = Column.of(Column.Kind.TEXT, "Club", "The club, as on the sheet Clubs.")
             .mustBeFilled();
     public static final Column HEAD_SPEED = Column.number(
                     "Head speed", Quantity.SPEED, Limit.HEAD_SPEED_MPS, "Head speed, in the unit of the sheet Start.")
@@ -29,7 +29,7 @@ public final class ShotColumns {
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Shots",
-            "One row a shot, or an average of shots, hit with the club as it is today. Fill in what you measured:"
+            "One row per shot, or per average of shots, hit with the club as it is today. Fill in what you measured:"
                     + " at least one of Ball speed, Launch, Spin and Carry.",
             List.of(GOLFER, CLUB, HEAD_SPEED, BALL_SPEED, LAUNCH, SPIN, ATTACK, CARRY),
             List.of(GOLFER, CLUB));

@@ -9,8 +9,7 @@ public final class SleeveColumns {
     private static final Limit RATED_DEG = new Limit(-8, 8, "degrees");
     private static final String HOURS = " as an hour of the clock on the sheet Start: 1.5 or 1:30.";
 
-    public static final Column SLEEVE = Column.of(
-                    Column.Kind.TEXT, "Sleeve", "What you call the sleeve, on every row of it.")
+    public static final Column SLEEVE = Column.of(Column.Kind.TEXT, "Sleeve", "Your name for the sleeve, on each of its rows.")
             .mustBeFilled();
     public static final Column SETTING = Column.of(
                     Column.Kind.MARK, "Setting", "The mark on the sleeve. One row for every mark.")
@@ -26,22 +25,20 @@ public final class SleeveColumns {
                     "Bend 2", Limit.BEND_DEG, "Sleeves with two rings: the angle of the second ring, degrees.")
             .ifBlank("one ring");
     public static final Column TURNS_SHAFT = Column.yesNo(
-                    "Turns shaft", "yes: the sleeve is glued to the shaft, so that another setting turns the shaft.")
+                    "Turns shaft", "yes: the sleeve is glued to the shaft, so another setting turns the shaft.")
             .ifBlank("yes");
     public static final Column LOFT_CHANGE = angle(
                     "Loft change",
                     RATED_DEG,
-                    "What the sleeve's own table says: change of loft, degrees. Needs Lie change too.")
+                    "Change of loft in the sleeve's own table, degrees. Needs Lie change too.")
             .ifBlank("no table; then Clock and Bend are needed");
     public static final Column LIE_CHANGE = angle(
-                    "Lie change",
-                    RATED_DEG,
-                    "What the sleeve's own table says: change of lie, degrees. Needs Loft change too.")
+                    "Lie change", RATED_DEG, "Change of lie in the sleeve's own table, degrees. Needs Loft change too.")
             .ifBlank("no table; then Clock and Bend are needed");
     public static final Column FACE_CHANGE = angle(
                     "Face change",
                     RATED_DEG,
-                    "What the sleeve's own table says: change of the face as it sits, degrees, closed is positive.")
+                    "Change of the face as it sits, in the sleeve's own table, degrees, closed is positive.")
             .ifBlank("worked out from how the head comes to rest");
 
     public static final SheetSchema SHEET = new SheetSchema(

@@ -1,5 +1,6 @@
 package org.bagwright.workbook.schema;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.text.CloseNames;
@@ -11,7 +12,7 @@ public enum StartSetting {
     SPEED("Speed", "mph", "Unit of head and ball speeds: mph, m/s or km/h.", "mph", "mph", "m/s", "km/h"),
     LENGTH("Length", "in", "Unit of club lengths: in or mm.", "in", "in", "mm"),
     TEMPERATURE("Temperature", "C", "Unit of the air temperature: C or F.", "C", "C", "F"),
-    AIR_TEMPERATURE("Air temperature", "20", "Where the shots fly, in the unit above.", "20 C (68 F)"),
+    AIR_TEMPERATURE("Air temperature", "20", "Temperature where the shots fly, in the unit above.", "20 C (68 F)"),
     ALTITUDE("Altitude", "0", "Height above sea level in metres, or in feet written as 300 ft.", "sea level"),
     HUMIDITY("Humidity", "50", "Relative humidity in percent.", "50"),
     HEAD_WIND("Head wind", "0", "Wind against the shot in the speed unit above; negative is a tail wind.", "0"),
@@ -19,7 +20,7 @@ public enum StartSetting {
     BALL_MODEL(
             "Ball model",
             "Bearman-Harvey",
-            "Which published ball model flies: Bearman-Harvey or Smits-Smith.",
+            "The published ball model: Bearman-Harvey or Smits-Smith.",
             "Bearman-Harvey",
             "Bearman-Harvey",
             "Smits-Smith"),
@@ -40,11 +41,14 @@ public enum StartSetting {
     MATCH_OVER(
             "Match over",
             "kind",
-            "Over which clubs: kind (each by itself), irons (with wedges) or bag. Never the putter.",
+            "Among which clubs: kind (each kind by itself), irons (with wedges) or bag. Never the putter.",
             "kind",
             "kind",
             "irons",
             "bag");
+
+    /** The name of the sheet. */
+    public static final String SHEET = "Start";
 
     private final String label;
     private final String usual;
@@ -87,7 +91,7 @@ public enum StartSetting {
 
     public static Optional<StartSetting> labelled(String text) {
         String key = CloseNames.key(text);
-        return java.util.Arrays.stream(values())
+        return Arrays.stream(values())
                 .filter(setting -> CloseNames.key(setting.label).equals(key))
                 .findFirst();
     }

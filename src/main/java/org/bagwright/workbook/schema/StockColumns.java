@@ -10,19 +10,19 @@ public final class StockColumns {
     public static final Column ITEM = Column.of(
                     Column.Kind.TEXT,
                     "Item",
-                    "What lies on the bench: a piece by its kit and mass, such as Kit: 12 g, or 12 g for that mass in"
-                            + " any kit; a sleeve by its name; or a head by its club's name.")
+                    "What is on the bench: a piece by its kit and mass, such as Kit: 12 g (or 12 g for that mass in"
+                            + " any kit), a sleeve by its name, or a head by its club's name.")
             .mustBeFilled();
     public static final Column COUNT = Column.whole(
                     "Count",
                     PIECES,
-                    "How many lie on the bench beside those that are in the clubs today. All golfers of the book"
-                            + " share them, with what is taken out of their clubs.")
+                    "How many are on the bench, without those in the clubs today. All golfers of the book"
+                            + " share them, and whatever comes out of their clubs.")
             .mustBeFilled();
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Stock",
-            "One row a kind of piece of which only so many lie on the bench. What is not listed is never short.",
+            "One row per kind of piece, sleeve or head that is limited. What is not listed is never short.",
             List.of(ITEM, COUNT),
             List.of(ITEM));
 

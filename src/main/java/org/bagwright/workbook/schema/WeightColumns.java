@@ -10,14 +10,14 @@ public final class WeightColumns {
     private static final Limit POSITION_MM = new Limit(-130, 130, "mm");
     private static final String ORIGIN = ", mm from the centre of gravity of the head with its ports empty.";
 
-    public static final Column KIT = Column.of(Column.Kind.TEXT, "Kit", "What you call the kit, on every row of it.")
+    public static final Column KIT = Column.of(Column.Kind.TEXT, "Kit", "Your name for the kit, on each of its rows.")
             .mustBeFilled();
     public static final Column WEIGHTING = Column.of(
                     Column.Kind.MARK,
                     "Weighting",
-                    "What you call this way to fill the ports, on one row for every port that has a piece in it.")
+                    "Your name for this way to fill the ports: one row for every port that holds a piece.")
             .mustBeFilled();
-    public static final Column PORT = Column.of(Column.Kind.MARK, "Port", "The port, once in a weighting.")
+    public static final Column PORT = Column.of(Column.Kind.MARK, "Port", "The port, only once in a weighting.")
             .mustBeFilled();
     public static final Column MASS = Column.number(
                     "Mass",
@@ -29,13 +29,13 @@ public final class WeightColumns {
             position("X", "Where the piece sits: toward the target" + ORIGIN + " Back is negative.");
     public static final Column Y = position(
             "Y",
-            "Where the piece sits: toward the golfer, which is the heel side for both hands" + ORIGIN
+            "Where the piece sits: toward the golfer (the heel side, right- or left-handed)" + ORIGIN
                     + " The toe side is negative.");
     public static final Column Z = position("Z", "Where the piece sits: upward" + ORIGIN + " Below is negative.");
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Weights",
-            "One row a port of a weighting. A weighting is one way to fill the ports of a head; a kit is all the"
+            "One row per port of a weighting. A weighting is one way to fill the ports of a head; a kit is all the"
                     + " weightings that heads with these ports may have.",
             List.of(KIT, WEIGHTING, PORT, MASS, X, Y, Z),
             List.of(KIT));
@@ -43,6 +43,6 @@ public final class WeightColumns {
     private WeightColumns() {}
 
     private static Column position(String header, String help) {
-        return Column.number(header, Quantity.SMALL_LENGTH, POSITION_MM, help).ifBlank("0, which is said in Messages");
+        return Column.number(header, Quantity.SMALL_LENGTH, POSITION_MM, help).ifBlank("0, with a message");
     }
 }

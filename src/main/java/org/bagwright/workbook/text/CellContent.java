@@ -19,7 +19,7 @@ public sealed interface CellContent {
     /**
      * A number.
      *
-     * @param valueMeasureUnits the number as it stands in the cell, days for a date or a time
+     * @param valueMeasureUnits the number in the cell, days for a date or a time
      * @param dated whether the cell shows it as a date or a time
      */
     record Amount(double valueMeasureUnits, boolean dated) implements CellContent {}

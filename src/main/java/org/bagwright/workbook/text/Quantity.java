@@ -3,23 +3,25 @@ package org.bagwright.workbook.text;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.bagwright.domain.units.LengthUnit;
+import org.bagwright.domain.units.SpeedUnit;
 import org.bagwright.domain.units.Units;
 
 /** What a number in a book measures, and the units that may be written for it, the usual one first. */
 public enum Quantity {
     ANGLE(Unit.of("degrees", 1, "degrees", "degree", "deg", "\u00b0", "\u00ba")),
     LENGTH(
-            Unit.of("in", 0.0254, "in", "inch", "inches", "\"", "\u201d", "\u2033", "''"),
-            Unit.of("mm", 0.001, "mm"),
+            Unit.of(LengthUnit.INCH, "in", "inch", "inches", "\"", "\u201d", "\u2033", "''"),
+            Unit.of(LengthUnit.MILLIMETRE, "mm"),
             Unit.of("cm", 0.01, "cm"),
             Unit.of("m", 1, "m")),
     DISTANCE(
-            Unit.of("yd", 0.9144, "yd", "yds", "yard", "yards"),
-            Unit.of("m", 1, "m", "metre", "metres", "meter", "meters")),
+            Unit.of(LengthUnit.YARD, "yd", "yds", "yard", "yards"),
+            Unit.of(LengthUnit.METRE, "m", "metre", "metres", "meter", "meters")),
     SPEED(
-            Unit.of("mph", 0.44704, "mph", "mi/h"),
-            Unit.of("m/s", 1, "m/s", "mps"),
-            Unit.of("km/h", 1 / 3.6, "km/h", "kmh", "kph")),
+            Unit.of(SpeedUnit.MILES_PER_HOUR, "mph", "mi/h"),
+            Unit.of(SpeedUnit.METRES_PER_SECOND, "m/s", "mps"),
+            Unit.of(SpeedUnit.KILOMETRES_PER_HOUR, "km/h", "kmh", "kph")),
     SPIN(Unit.of("rpm", 1, "rpm", "r/min", "1/min")),
     MASS(
             Unit.of("g", 0.001, "g", "gram", "grams"),

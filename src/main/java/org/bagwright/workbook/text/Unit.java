@@ -5,7 +5,9 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Limit;
+import org.bagwright.domain.units.SpeedUnit;
 
 /**
  * One way to write a quantity.
@@ -21,6 +23,14 @@ public record Unit(String label, double sizeMeasureUnits, List<String> names) {
 
     public static Unit of(String label, double sizeMeasureUnits, String... names) {
         return new Unit(label, sizeMeasureUnits, List.of(names));
+    }
+
+    static Unit of(LengthUnit unit, String... names) {
+        return of(unit.label(), unit.toM(1), names);
+    }
+
+    static Unit of(SpeedUnit unit, String... names) {
+        return of(unit.label(), unit.toMps(1), names);
     }
 
     boolean isCalled(String name) {

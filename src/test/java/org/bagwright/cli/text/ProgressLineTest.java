@@ -53,7 +53,7 @@ class ProgressLineTest {
         line.at(Stage.SEARCH, 0, 0);
         tickAtS(6);
         assertEquals("6 s  Searching (hint)", lastLine());
-        line.told(0, 3.25, 1.5, 0.1);
+        line.report(0, 3.25, 1.5, 0.1);
         tickAtS(7);
         assertEquals("7 s  Searching: best 3.25 points, none below 1.50 (hint)", lastLine());
         line.at(Stage.WRITING, 0, 0);
@@ -80,7 +80,7 @@ class ProgressLineTest {
     @Test
     void everyLine_fitsATerminalAndCoversTheOneBefore() {
         line.at(Stage.SEARCH, 0, 0);
-        line.told(123_456_789, 123_456.78, 12_345.67, 1);
+        line.report(123_456_789, 123_456.78, 12_345.67, 1);
         tickAtS(3);
         assertEquals(1 + 78, said.toString().length());
     }

@@ -1,13 +1,14 @@
 package org.bagwright.flight.golfer;
 
-import static org.bagwright.flight.TestBags.MPS_PER_MPH;
-import static org.bagwright.flight.TestBags.M_PER_YD;
+import static org.bagwright.flight.golfer.TestBags.MPS_PER_MPH;
+import static org.bagwright.flight.golfer.TestBags.M_PER_YD;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.AirConditions;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
@@ -16,8 +17,7 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.ShotPrediction;
-import org.bagwright.flight.TestBags;
-import org.bagwright.flight.TestBags.ShotOf;
+import org.bagwright.flight.golfer.TestBags.ShotOf;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +56,7 @@ class GolferFlightTest {
     void plainAmateur_hasTheUsualSmash(String name, double smash) {
         Club club = TestBags.find(BAG, name);
         GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of());
-        double headMph = 95 + (club.lengthM().getAsDouble() / 0.0254 - 45.25) * 19 / 8.25;
+        double headMph = 95 + (club.parts().lengthM().getAsDouble() / 0.0254 - 45.25) * 19 / 8.25;
         double ballMph = flight.predict(club, club.head().loftDeg()).ballSpeedMps() / MPS_PER_MPH;
         assertEquals(smash, ballMph / headMph, 0.02);
     }
@@ -216,23 +216,14 @@ class GolferFlightTest {
     @CsvSource({"RIGHT, -1", "LEFT, 1"})
     void windFromTheLeft_isClosedOnlyForALeftHander(Hand hand, int sign) {
         Golfer golfer = TestBags.golfer(95);
-        Golfer handed = new Golfer(
-                golfer.name(),
-                hand,
-                golfer.speeds(),
-                0,
-                true,
-                false,
-                golfer.sitsRange(),
-                golfer.gaps(),
-                golfer.mostChanges(),
-                golfer.cell());
+        Golfer handed = GolferSketch.like(golfer).hand(hand).golfer();
         BookSettings windy = new BookSettings(
                 BookSettings.DEFAULT.title(),
                 BookSettings.DEFAULT.units(),
                 new AirConditions(20, 0, 0.5, 0, 5),
                 BookSettings.DEFAULT.ballModel(),
-                BookSettings.DEFAULT.lengthLimitM());
+                BookSettings.DEFAULT.lengthLimitM(),
+                BookSettings.DEFAULT.matching());
         ShotPrediction shot = GolferFlight.fit(
                         windy, handed, BAG, club -> club.head().loftDeg(), List.of())
                 .predict(BAG.get(0), 10.5);

@@ -1,22 +1,22 @@
 package org.bagwright.flight.golfer;
 
-import static org.bagwright.flight.TestBags.MPS_PER_MPH;
-import static org.bagwright.flight.TestBags.M_PER_YD;
+import static org.bagwright.flight.golfer.TestBags.MPS_PER_MPH;
+import static org.bagwright.flight.golfer.TestBags.M_PER_YD;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.bagwright.domain.book.AirConditions;
 import org.bagwright.domain.book.BallModelKind;
+import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
-import org.bagwright.domain.club.ClubDefaults;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.Launch;
-import org.bagwright.flight.TestBags;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -100,13 +100,15 @@ class TwinCheckTest {
     private Hidden hidden(Club club, double driverMph, double dragRatio) {
         ClubToday today = ClubToday.of(club, club.head().loftDeg());
         double driverMps = driverMph * MPS_PER_MPH;
-        double share = (today.lengthM() - ClubDefaults.SEVEN_IRON_M) / (45.25 * 0.0254 - ClubDefaults.SEVEN_IRON_M);
+        double share = (today.lengthM() - HeadSpeeds.SEVEN_IRON_M) / (45.25 * 0.0254 - HeadSpeeds.SEVEN_IRON_M);
+        Golfer.HeadSpeeds speeds = new Golfer.HeadSpeeds(OptionalDouble.of(driverMps), OptionalDouble.empty());
+        Delivery plain = new PlainGolfer(new HeadSpeeds(speeds, Optional.empty())).delivery(today);
         double headMps = driverMps * (0.8 + 0.2 * share);
         Delivery delivery = new Delivery(
                 near(headMps, 0.02 * headMps),
-                near(DeliveryDefaults.attackDeg(club.kind(), today.loftDeg()), 1),
-                near(DeliveryDefaults.offsetDeg(club.kind(), today.loftDeg(), driverMps), 1.5),
-                near(DeliveryDefaults.efficiencyRatio(club.kind()), 0.02),
+                near(plain.attackDeg(), 1),
+                near(plain.offsetDeg(), 1.5),
+                near(plain.efficiencyRatio(), 0.02),
                 near(1, 0.12),
                 1);
         return new Hidden(today, delivery, dragRatio);
@@ -126,12 +128,13 @@ class TwinCheckTest {
         return new Shot(
                 "Ann",
                 hidden.club().club().name(),
-                read(swing.headSpeedMps(), 0.01 * swing.headSpeedMps()),
-                read(launch.ballSpeedMps(), 0.005 * launch.ballSpeedMps()),
-                read(launch.launchDeg(), 0.3),
-                read(launch.spinRpm(), 0.04 * launch.spinRpm()),
-                attackGiven ? read(swing.attackDeg(), 0.5) : OptionalDouble.empty(),
-                read(carryM, 0.015 * carryM),
+                new Shot.Measured(
+                        read(swing.headSpeedMps(), 0.01 * swing.headSpeedMps()),
+                        read(launch.ballSpeedMps(), 0.005 * launch.ballSpeedMps()),
+                        read(launch.launchDeg(), 0.3),
+                        read(launch.spinRpm(), 0.04 * launch.spinRpm()),
+                        attackGiven ? read(swing.attackDeg(), 0.5) : OptionalDouble.empty(),
+                        read(carryM, 0.015 * carryM)),
                 "Shots!B2");
     }
 

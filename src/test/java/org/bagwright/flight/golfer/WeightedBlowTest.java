@@ -14,11 +14,10 @@ import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.StatedHead;
 import org.bagwright.flight.Ball;
 import org.bagwright.flight.BallStart;
-import org.bagwright.flight.Impact;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.PointHead;
 import org.bagwright.flight.Restitution;
-import org.bagwright.flight.RigidImpact;
-import org.bagwright.flight.TestBags;
+import org.bagwright.flight.RigidHead;
 import org.bagwright.flight.golfer.WeightedHead.Inertia;
 import org.bagwright.flight.golfer.WeightedHead.Shift;
 import org.junit.jupiter.api.Tag;
@@ -61,7 +60,7 @@ class WeightedBlowTest {
     }
 
     private static BallStart level(WeightedHead head) {
-        return LEVEL.start(driver(0), 0, 0, head);
+        return new WeightedBlow(LEVEL, driver(0), 0, 0, head).start();
     }
 
     @Tag("analytic")
@@ -69,7 +68,9 @@ class WeightedBlowTest {
     @CsvSource({"0, 0", "10, 0", "10, -3", "56, 2"})
     void noChange_isTheStartWithoutIt(double loftDeg, double faceDeg) {
         WeightedHead same = new WeightedHead(0.212, 0.212, Shift.NONE, INERTIA, DEPTH_M);
-        assertEquals(UPWARD.start(driver(10), loftDeg, faceDeg), UPWARD.start(driver(10), loftDeg, faceDeg, same));
+        assertEquals(
+                UPWARD.start(driver(10), loftDeg, faceDeg),
+                new WeightedBlow(UPWARD, driver(10), loftDeg, faceDeg, same).start());
     }
 
     /** Upright face, level path: ball over head speed is (1 + e) / (1 + m / M). */
@@ -103,14 +104,16 @@ class WeightedBlowTest {
         double awayMps = (1 + 0.86 - 0.0029 * outMps) * outMps / massTerm;
         double alongMps = 45 * Math.sin(loftRad) / (massTerm + 2.5);
         Shift none = Shift.NONE;
-        BallStart still =
-                LEVEL.start(driver(loftDeg), loftDeg, 0, new WeightedHead(MASS_KG, massKg, none, UNMOVED, DEPTH_M));
+        BallStart still = new WeightedBlow(
+                        LEVEL, driver(loftDeg), loftDeg, 0, new WeightedHead(MASS_KG, massKg, none, UNMOVED, DEPTH_M))
+                .start();
         Launch launch = still.launch();
         assertEquals(Math.hypot(awayMps, alongMps), launch.ballSpeedMps(), 1e-7);
         assertEquals(loftDeg - Math.toDegrees(Math.atan2(alongMps, awayMps)), launch.launchDeg(), 1e-7);
         assertEquals(2.5 * alongMps / BALL.radiusM(), still.ballRadPerS().getNorm(), 1e-5);
-        Launch free = LEVEL.start(
-                        driver(loftDeg), loftDeg, 0, new WeightedHead(MASS_KG, massKg, none, INERTIA, DEPTH_M))
+        Launch free = new WeightedBlow(
+                        LEVEL, driver(loftDeg), loftDeg, 0, new WeightedHead(MASS_KG, massKg, none, INERTIA, DEPTH_M))
+                .start()
                 .launch();
         assertEquals(1, free.ballSpeedMps() / launch.ballSpeedMps(), 3e-4);
     }
@@ -187,7 +190,8 @@ class WeightedBlowTest {
         for (double ratio = 1; ratio < 1e9; ratio *= 1.5) {
             WeightedHead head =
                     new WeightedHead(MASS_KG, MASS_KG, new Shift(xM, yM, zM), times(INERTIA, ratio), DEPTH_M);
-            BallStart change = UPWARD.start(driver(10), 10, 0, head).minus(plain);
+            BallStart change =
+                    new WeightedBlow(UPWARD, driver(10), 10, 0, head).start().minus(plain);
             assertTrue(change.ballMps().getNorm() < mpsBefore, "at " + ratio);
             assertTrue(change.ballRadPerS().getNorm() < spinBefore, "at " + ratio);
             mpsBefore = change.ballMps().getNorm();
@@ -208,8 +212,8 @@ class WeightedBlowTest {
             @ForAll @DoubleRange(min = -8, max = 8) double downMm) {
         WeightedHead one = mixed(-backMm, towardHeelMm, -downMm, 1);
         WeightedHead other = mixed(-backMm, -towardHeelMm, -downMm, -1);
-        BallStart start = UPWARD.start(faced(designFaceDeg), loftDeg, faceDeg, one);
-        BallStart mirrored = UPWARD.start(faced(-designFaceDeg), loftDeg, -faceDeg, other);
+        BallStart start = new WeightedBlow(UPWARD, faced(designFaceDeg), loftDeg, faceDeg, one).start();
+        BallStart mirrored = new WeightedBlow(UPWARD, faced(-designFaceDeg), loftDeg, -faceDeg, other).start();
         Vector3D mps = mirrored.ballMps();
         Vector3D spin = mirrored.ballRadPerS();
         assertEquals(0, start.ballMps().distance(new Vector3D(mps.getX(), mps.getY(), -mps.getZ())), 1e-9);
@@ -257,7 +261,7 @@ class WeightedBlowTest {
     @Test
     void pathAndHeadTurnedUp_turnTheWholeStart() {
         WeightedHead head = mixed(-3, 4, -2, 1);
-        BallStart start = new Delivery(45, 12, 12, 1, 1, 1).start(driver(0), 0, 0, head);
+        BallStart start = new WeightedBlow(new Delivery(45, 12, 12, 1, 1, 1), driver(0), 0, 0, head).start();
         assertEquals(0, start.ballMps().distance(turnedUp(level(head).ballMps())), 1e-9);
         assertEquals(0, start.ballRadPerS().distance(turnedUp(level(head).ballRadPerS())), 1e-7);
     }
@@ -279,17 +283,17 @@ class WeightedBlowTest {
     @CsvSource({"DRIVER, 10, 0.2, 1", "WOOD, 18, 0.22, 0.55", "HYBRID, 22, 0.24, 0.5", "WEDGE, 58, 0.295, 0.5"})
     void todaysBlow_hardlyFeelsTheInertia(ClubKind kind, double loftDeg, double massKg, double inertiaRatio) {
         Vector3D normal = Delivery.pointing(loftDeg, 0);
-        Impact.Head head = new Impact.Head(40, massKg, Restitution.of(kind));
-        double launchDeg = Impact.strike(head, BALL, loftDeg).launchFromPathDeg();
+        PointHead head = new PointHead(40, massKg, Restitution.of(kind));
+        double launchDeg = head.strike(BALL, loftDeg).launchFromPathDeg();
         Vector3D line = Delivery.pointing(launchDeg, 0);
         Vector3D armM = line.scalarMultiply(WeightedHead.assumedDepthM(kind) / line.dotProduct(normal));
         double[] ballMps = new double[2];
         for (int i = 0; i < 2; i++) {
             RealMatrix inertia = MatrixUtils.createRealDiagonalMatrix(new double[] {2.8e-4, 4.8e-4, 3e-4})
                     .scalarMultiply(inertiaRatio * (1 + 0.1 * i));
-            RigidImpact.Head rigid =
-                    new RigidImpact.Head(massKg, inertia, new Vector3D(40, 0, 0), Vector3D.ZERO, Restitution.of(kind));
-            ballMps[i] = RigidImpact.strike(rigid, BALL, new RigidImpact.Contact(normal, armM))
+            RigidHead rigid =
+                    new RigidHead(massKg, inertia, new Vector3D(40, 0, 0), Vector3D.ZERO, Restitution.of(kind));
+            ballMps[i] = rigid.strike(BALL, new RigidHead.Contact(normal, armM))
                     .ball()
                     .ballMps()
                     .getNorm();

@@ -6,31 +6,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.bagwright.ClubSketch;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
-import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.SitsRange;
-import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.ClubParts;
-import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.PortPiece;
 import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
-import org.bagwright.domain.club.StatedHead;
-import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.SlotOptions;
@@ -38,13 +33,13 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.domain.plan.BookResult;
-import org.bagwright.domain.units.Swingweight;
 import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.model.SearchLimits;
 
 /** An invented book with everything that a builder may choose, planned. */
 public final class BuildBook {
+    private static final BendRange BENDS = new BendRange(1, 0.5);
     private static final double M_PER_IN = 0.0254;
 
     private BuildBook() {}
@@ -71,12 +66,10 @@ public final class BuildBook {
                 aims(),
                 List.of(golfer("Golfer A", Hand.RIGHT), golfer("Golfer B", Hand.LEFT)),
                 clubs(),
-                List.of(sleeve("Sleeve P", 4, 1.5), sleeve("Sleeve Q", 3, 1)),
-                List.of(kit()),
+                new Book.Equipment(
+                        List.of(sleeve("Sleeve P", 4, 1.5), sleeve("Sleeve Q", 3, 1)), List.of(kit()), List.of()),
+                new Book.Measurements(List.of(), List.of(), Set.of()),
                 List.of(),
-                List.of(),
-                List.of(),
-                Set.of(),
                 List.of());
     }
 
@@ -87,17 +80,11 @@ public final class BuildBook {
     }
 
     private static Golfer golfer(String name, Hand hand) {
-        return new Golfer(
-                name,
-                hand,
-                new Golfer.HeadSpeeds(OptionalDouble.of(43), OptionalDouble.of(36)),
-                0,
-                true,
-                false,
-                new SitsRange(OptionalDouble.of(-2), OptionalDouble.of(2)),
-                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
-                OptionalInt.empty(),
-                "Golfers!A2");
+        return new GolferSketch(name)
+                .hand(hand)
+                .speeds(OptionalDouble.of(43), OptionalDouble.of(36))
+                .sits(new SitsRange(OptionalDouble.of(-2), OptionalDouble.of(2)))
+                .golfer();
     }
 
     private static Sleeve sleeve(String name, int settings, double bendDeg) {
@@ -122,127 +109,51 @@ public final class BuildBook {
 
     private static List<Club> clubs() {
         return List.of(
-                new Draft("Golfer A", 1, "Driver", ClubKind.DRIVER, 10.5, 58, 45)
+                draft("Golfer A", 1, "Driver", ClubKind.DRIVER, 10.5, 58, 45)
                         .sleeve("Sleeve P", "1")
-                        .kit("back")
+                        .kit("Kit W", "back")
                         .swingweight(32.5)
-                        .club(),
-                new Draft("Golfer A", 2, "3 wood", ClubKind.WOOD, 15, 57.5, 43)
+                        .made(),
+                draft("Golfer A", 2, "3 wood", ClubKind.WOOD, 15, 57.5, 43)
                         .sleeve("Sleeve P", "2")
-                        .club(),
-                new Draft("Golfer A", 2, "4 wood", ClubKind.WOOD, 17, 58, 42.5)
+                        .made(),
+                draft("Golfer A", 2, "4 wood", ClubKind.WOOD, 17, 58, 42.5)
                         .sleeve("Sleeve Q", "1")
-                        .kit("light")
-                        .candidate()
+                        .kit("Kit W", "light")
+                        .onBench()
                         .swingweight(31)
-                        .club(),
-                new Draft("Golfer A", 3, "5 wood", ClubKind.WOOD, 18.5, 58, 42)
+                        .made(),
+                draft("Golfer A", 3, "5 wood", ClubKind.WOOD, 18.5, 58, 42)
                         .sleeve("Sleeve P", "1")
                         .optional()
-                        .club(),
-                new Draft("Golfer A", 3, "3 hybrid", ClubKind.HYBRID, 19.5, 58.5, 40.5)
-                        .candidate()
-                        .club(),
-                new Draft("Golfer A", 4, "6 iron", ClubKind.IRON, 28, 61.5, 37.5)
-                        .bends()
+                        .made(),
+                draft("Golfer A", 3, "3 hybrid", ClubKind.HYBRID, 19.5, 58.5, 40.5)
+                        .onBench()
+                        .made(),
+                draft("Golfer A", 4, "6 iron", ClubKind.IRON, 28, 61.5, 37.5)
+                        .bends(BENDS)
                         .swingweight(31)
-                        .club(),
-                new Draft("Golfer A", 5, "8 iron", ClubKind.IRON, 36, 63, 36.5)
-                        .bends()
-                        .club(),
-                new Draft("Golfer A", 6, "Wedge", ClubKind.WEDGE, 48, 64, 35.5)
-                        .bends()
-                        .club(),
-                new Draft("Golfer A", 7, "Putter", ClubKind.PUTTER, 3, 70, 34).club(),
-                new Draft("Golfer B", 1, "Driver", ClubKind.DRIVER, 12, 58, 44.5).club(),
-                new Draft("Golfer B", 2, "5 wood", ClubKind.WOOD, 19, 58, 42)
-                        .candidate()
-                        .club(),
-                new Draft("Golfer B", 3, "7 iron", ClubKind.IRON, 32, 62.5, 37)
-                        .bends()
-                        .club());
+                        .made(),
+                draft("Golfer A", 5, "8 iron", ClubKind.IRON, 36, 63, 36.5)
+                        .bends(BENDS)
+                        .made(),
+                draft("Golfer A", 6, "Wedge", ClubKind.WEDGE, 48, 64, 35.5)
+                        .bends(BENDS)
+                        .made(),
+                draft("Golfer A", 7, "Putter", ClubKind.PUTTER, 3, 70, 34).made(),
+                draft("Golfer B", 1, "Driver", ClubKind.DRIVER, 12, 58, 44.5).made(),
+                draft("Golfer B", 2, "5 wood", ClubKind.WOOD, 19, 58, 42)
+                        .onBench()
+                        .made(),
+                draft("Golfer B", 3, "7 iron", ClubKind.IRON, 32, 62.5, 37)
+                        .bends(BENDS)
+                        .made());
     }
 
-    /** A club in the making. */
-    private static final class Draft {
-        private final String golfer;
-        private final int slot;
-        private final String name;
-        private final ClubKind kind;
-        private final StatedHead head;
-        private final double lengthIn;
-        private Optional<String> sleeve = Optional.empty();
-        private Optional<String> setting = Optional.empty();
-        private Optional<String> weighting = Optional.empty();
-        private Optional<Swingweight> target = Optional.empty();
-        private BendRange bends = BendRange.NONE;
-        private boolean inBag = true;
-        private boolean optional;
-
-        Draft(String golfer, int slot, String name, ClubKind kind, double loftDeg, double lieDeg, double lengthIn) {
-            this.golfer = golfer;
-            this.slot = slot;
-            this.name = name;
-            this.kind = kind;
-            this.head = new StatedHead(loftDeg, lieDeg, 0, Optional.empty());
-            this.lengthIn = lengthIn;
-        }
-
-        Draft sleeve(String sleeveName, String mark) {
-            sleeve = Optional.of(sleeveName);
-            setting = Optional.of(mark);
-            return this;
-        }
-
-        Draft kit(String today) {
-            weighting = Optional.of(today);
-            return this;
-        }
-
-        Draft swingweight(double scalePoints) {
-            target = Optional.of(new Swingweight(scalePoints));
-            return this;
-        }
-
-        Draft bends() {
-            bends = new BendRange(1, 0.5);
-            return this;
-        }
-
-        Draft candidate() {
-            inBag = false;
-            return this;
-        }
-
-        Draft optional() {
-            optional = true;
-            return this;
-        }
-
-        Club club() {
-            OptionalDouble none = OptionalDouble.empty();
-            return new Club(
-                    golfer,
-                    slot,
-                    name,
-                    kind,
-                    head,
-                    OptionalDouble.of(lengthIn * M_PER_IN),
-                    sleeve,
-                    setting,
-                    Bend.NONE,
-                    bends,
-                    false,
-                    List.of(),
-                    new Targets(none, none, none, none, target),
-                    none,
-                    HeadForm.ASSUMED,
-                    ClubParts.ASSUMED,
-                    weighting.map(today -> "Kit W"),
-                    weighting,
-                    inBag,
-                    optional,
-                    "Clubs!C2");
-        }
+    private static ClubSketch draft(
+            String golfer, int slot, String name, ClubKind kind, double loftDeg, double lieDeg, double lengthIn) {
+        return new ClubSketch(golfer, slot, name, kind, "Clubs!C2")
+                .head(loftDeg, lieDeg)
+                .lengthM(lengthIn * M_PER_IN);
     }
 }

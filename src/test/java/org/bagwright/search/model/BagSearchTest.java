@@ -12,9 +12,10 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BagOptions;
-import org.bagwright.domain.option.OwnTerms;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagScore;
 import org.bagwright.domain.plan.BookPlan;
@@ -30,7 +31,7 @@ class BagSearchTest {
     private static final SearchLimits LIMITS = new SearchLimits(1, 60);
     private static final Comparator<BagScore> BY_SCORE =
             Comparator.comparingLong(BagScore::hardBreaks).thenComparingDouble(BagScore::penaltyPoints);
-    private static final OwnTerms BROKEN = new OwnTerms(9, 0, 0, 0, 0, 2500);
+    private static final Terms BROKEN = TestBags.loft(9, 2500);
 
     private static BagPlan plan(BagOptions bag) {
         return TestBags.plan(new BagSearch(LIMITS), List.of(bag)).bags().get(0);
@@ -57,7 +58,7 @@ class BagSearchTest {
         for (int place = 0; place < bags.size(); place++) {
             BagPlan found = plans.get(place);
             List<Integer> best = Enumeration.best(bags.get(place));
-            BagScore score = PlainScore.score(bags.get(place), best);
+            BagScore score = new PlainScore(bags.get(place), best).score();
             assertEquals(new BagPlan(best, score), found, "bag " + place);
         }
     }
@@ -97,9 +98,9 @@ class BagSearchTest {
         BagPlan plan = book.bags().get(0);
         assertTrue(book.proven());
         assertFalse(search.cappedByTime());
-        assertEquals(PlainScore.score(bag, plan.chosen()), plan.score());
+        assertEquals(new PlainScore(bag, plan.chosen()).score(), plan.score());
         assertTrue(mostChanges < 0 || TestBags.changes(bag, plan.chosen()) <= mostChanges);
-        assertTrue(BY_SCORE.compare(plan.score(), PlainScore.score(bag, TestBags.today(bag))) <= 0);
+        assertTrue(BY_SCORE.compare(plan.score(), new PlainScore(bag, TestBags.today(bag)).score()) <= 0);
     }
 
     /** More changes can only help; a bag with as many as the free plan takes gets the free plan. */
@@ -153,7 +154,7 @@ class BagSearchTest {
                         1,
                         TestBags.option(150, 0, TestBags.FREE, false),
                         TestBags.option(150, 2, TestBags.FREE, true),
-                        TestBags.option(150, 1, new OwnTerms(5, 0, 0, 0, 0.05, 0), true))));
+                        TestBags.option(150, 1, TestBags.loft(5, 0).plus(Terms.of(Measure.CHANGE, 0.05, 0)), true))));
         assertEquals(new BagPlan(List.of(2), new BagScore(1000, 5.05)), proven(bag));
     }
 
@@ -161,9 +162,9 @@ class BagSearchTest {
     void plan_breaksAsLittleAsItCanWhereItMustBreak() {
         BagOptions bag = TestBags.bag(TestBags.iron(
                 1,
-                TestBags.option(150, 0, new OwnTerms(0, 0, 0, 0, 0, 300), true),
-                TestBags.option(150, 1, new OwnTerms(8, 0, 0, 0, 0, 200), true),
-                TestBags.option(150, 1, new OwnTerms(7, 0, 0, 0, 0, 200), true)));
+                TestBags.option(150, 0, TestBags.loft(0, 300), true),
+                TestBags.option(150, 1, TestBags.loft(8, 200), true),
+                TestBags.option(150, 1, TestBags.loft(7, 200), true)));
         assertEquals(new BagPlan(List.of(2), new BagScore(200, 7)), proven(bag));
     }
 
@@ -171,7 +172,7 @@ class BagSearchTest {
     void plan_prefersFewerChangesThenTheEarlierOption() {
         BagOptions bag = TestBags.bag(TestBags.iron(
                 1,
-                TestBags.option(150, 0, new OwnTerms(1, 0, 0, 0, 0, 0), true),
+                TestBags.option(150, 0, TestBags.loft(1, 0), true),
                 TestBags.option(151, 2, TestBags.FREE, true),
                 TestBags.option(152, 1, TestBags.FREE, true),
                 TestBags.option(153, 1, TestBags.FREE, true)));
@@ -184,7 +185,7 @@ class BagSearchTest {
                 ClubKind.PUTTER,
                 1,
                 List.of(
-                        TestBags.option(Double.NaN, 0, new OwnTerms(0, 1, 0, 0, 0, 0), true),
+                        TestBags.option(Double.NaN, 0, Terms.of(Measure.LIE, 1, 0), true),
                         TestBags.option(Double.NaN, 1, TestBags.FREE, true))));
         assertEquals(new BagPlan(List.of(1), new BagScore(0, 0)), proven(bag));
     }

@@ -2,33 +2,35 @@ package org.bagwright.search.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
+import org.bagwright.ClubSketch;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Aim;
-import org.bagwright.domain.book.GapWish;
+import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.club.Bend;
-import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.HeadForm;
-import org.bagwright.domain.club.StatedHead;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.ClubWishes;
+import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.search.BagSearch;
@@ -37,27 +39,61 @@ import org.bagwright.search.BagSearch;
 public final class TestBags {
     public static final Aim GAP_AIM = new Aim(Measure.GAP, 3, 2, false);
     public static final Aim GAP_MUST = new Aim(Measure.GAP, 3, 2, true);
-    public static final OwnTerms FREE = new OwnTerms(0, 0, 0, 0, 0, 0);
+    public static final Terms FREE = Terms.NONE;
 
-    private static final PoseNumbers POSE = new PoseNumbers(30, 62, 30, 0, 0, 0, 0, 30, 0, 0, 0);
+    private static final PoseNumbers POSE = new PoseNumbers(
+            new PoseNumbers.Gauge(30, 62),
+            new PoseNumbers.Address(30, 0, 0, 0, 0, 0),
+            new PoseNumbers.Resting(0, 30),
+            0);
 
     private static final BuildNumbers BUILD =
-            new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4, BuildNumbers.CentreShift.NONE);
+            new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4);
     static final Aim NO_SPREAD = new Aim(Measure.SPREAD, 1, 0, false);
 
     private TestBags() {}
 
-    public static Option option(double carryM, int changes, OwnTerms terms, boolean open) {
+    public static Option option(double carryM, int changes, Terms terms, boolean open) {
         return option(club(Double.isNaN(carryM) ? ClubKind.PUTTER : ClubKind.IRON, 1), carryM, changes, terms, open);
     }
 
-    public static Option option(Club club, double carryM, int changes, OwnTerms terms, boolean open) {
-        Optional<ShotPrediction> shot =
-                Double.isNaN(carryM) ? Optional.empty() : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45));
+    public static Option option(Club club, double carryM, int changes, Terms terms, boolean open) {
+        Optional<ShotPrediction> shot = Double.isNaN(carryM)
+                ? Optional.empty()
+                : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45, 0, 0));
         String key = "carry " + carryM + ", changes " + changes;
-        ClubSetup setup =
-                new ClubSetup(club, new Choice(Optional.empty(), Bend.NONE), POSE, 0, shot, BUILD, Optional.empty());
-        return new Option(key, Optional.of(setup), changes, terms, open, List.of());
+        ClubSetup setup = setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
+        return new Option(key, Optional.of(setup), changes, terms, barriers(open), List.of());
+    }
+
+    /** A club of which nothing is wanted. */
+    static ClubSetup setup(Club club, Choice choice, Optional<ShotPrediction> shot, Optional<MatchValue> match) {
+        return new ClubSetup(club, ClubWishes.NONE, choice, POSE, 0, shot, BUILD, match);
+    }
+
+    /** What is in the way of an option that is open or not. */
+    static Set<ClosedReason> barriers(boolean open) {
+        return open ? Set.of() : Set.of(ClosedReason.SETTING);
+    }
+
+    /** Points by measure, and what is broken of the must of loft. */
+    public static Terms terms(Map<Measure, Double> points, long breaks) {
+        Terms terms = loft(0, breaks);
+        for (Map.Entry<Measure, Double> each : points.entrySet()) {
+            terms = terms.plus(Terms.of(each.getKey(), each.getValue(), 0));
+        }
+        return terms;
+    }
+
+    /** Points of loft, and what it breaks of it. */
+    public static Terms loft(double points, long breaks) {
+        return Terms.of(Measure.LOFT, points, breaks);
+    }
+
+    public static Aims aims(Aim gapAim, Aim spreadAim) {
+        return Aims.defaults()
+                .mapped(aim ->
+                        aim.measure() == Measure.GAP ? gapAim : aim.measure() == Measure.SPREAD ? spreadAim : aim);
     }
 
     public static Option carrying(double carryM) {
@@ -83,7 +119,7 @@ public final class TestBags {
     }
 
     public static BagOptions bag(Aim gapAim, OptionalInt mostChanges, double wishM, List<SlotOptions> clubs) {
-        return new BagOptions(golfer(mostChanges), clubs, wishM, gapAim, NO_SPREAD);
+        return new BagOptions(golfer(mostChanges), clubs, wishM, aims(gapAim, NO_SPREAD));
     }
 
     public static BagOptions bag(SlotOptions... clubs) {
@@ -91,17 +127,7 @@ public final class TestBags {
     }
 
     static Golfer golfer(OptionalInt mostChanges) {
-        return new Golfer(
-                "Golfer",
-                Hand.RIGHT,
-                new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
-                0,
-                true,
-                false,
-                SitsRange.ANY,
-                new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
-                mostChanges,
-                "Golfers!A2");
+        return new GolferSketch("Golfer").mostChanges(mostChanges).golfer();
     }
 
     private static Club club(ClubKind kind, int slot) {
@@ -110,23 +136,9 @@ public final class TestBags {
 
     /** @param gapWishM the gap that its own row asks for, metres */
     public static Club club(ClubKind kind, int slot, OptionalDouble gapWishM) {
-        return new Club(
-                "Golfer",
-                slot,
-                "Club " + slot,
-                kind,
-                new StatedHead(30, 62, 0, Optional.empty()),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Bend.NONE,
-                BendRange.NONE,
-                false,
-                List.of(),
-                TestBooks.wishing(gapWishM),
-                OptionalDouble.empty(),
-                HeadForm.ASSUMED,
-                "Clubs!A" + (slot + 1));
+        return new ClubSketch("Golfer", slot, "Club " + slot, kind, "Clubs!A" + (slot + 1))
+                .targets(TestBooks.wishing(gapWishM))
+                .made();
     }
 
     /** Random numbers that differ from the first draw on, which those of neighbouring seeds do not. */
@@ -164,11 +176,18 @@ public final class TestBags {
         return options;
     }
 
-    private static OwnTerms smallTerms(Random random, int changes, boolean coarse) {
+    private static Terms smallTerms(Random random, int changes, boolean coarse) {
         double[] points =
                 random.doubles(4, 0, 3).map(x -> coarse ? Math.floor(x) : x).toArray();
         long breaks = random.nextInt(4) == 0 ? random.nextInt(2500) : 0;
-        return new OwnTerms(points[0], points[1], points[2], points[3], changes * 0.05, breaks);
+        return terms(
+                Map.of(
+                        Measure.LOFT, points[0],
+                        Measure.LIE, points[1],
+                        Measure.SITS, points[2],
+                        Measure.CARRY, points[3],
+                        Measure.CHANGE, changes * 0.05),
+                breaks);
     }
 
     /** Thirteen clubs that carry and a putter, each with this many options, carries all different. */
@@ -191,7 +210,17 @@ public final class TestBags {
             double carryM = kind.carries() ? middleM - 3 * loftDeg + 0.1 * lieDeg : Double.NaN;
             int changes = index == 0 ? 0 : 1 + random.nextInt(2);
             double carryPoints = Math.pow(loftDeg / 2, 2) / 3;
-            OwnTerms terms = new OwnTerms(loftDeg * loftDeg, lieDeg * lieDeg / 2, 0, carryPoints, changes * 0.05, 0);
+            Terms terms = terms(
+                    Map.of(
+                            Measure.LOFT,
+                            loftDeg * loftDeg,
+                            Measure.LIE,
+                            lieDeg * lieDeg / 2,
+                            Measure.CARRY,
+                            carryPoints,
+                            Measure.CHANGE,
+                            changes * 0.05),
+                    0);
             options.add(option(carryM, changes, terms, true));
         }
         return options;
@@ -215,25 +244,25 @@ public final class TestBags {
         return bag.slots().stream().map(SlotOptions::todayIndex).toList();
     }
 
-    /** A bench with these bags, each with the options chosen for it, open or not. */
-    static PlanningProblem bench(List<BagOptions> bags, List<List<Integer>> chosen) {
-        return bench(new BookOptions(bags, List.of()), chosen);
+    /** A problem with these bags, each with the options chosen for it, open or not. */
+    static PlanningProblem problem(List<BagOptions> bags, List<List<Integer>> chosen) {
+        return problem(new BookOptions(bags, List.of()), chosen);
     }
 
-    /** A bench with the bags and the stock of a book. */
-    public static PlanningProblem bench(BookOptions book, List<List<Integer>> chosen) {
+    /** A problem with the bags and the stock of a book. */
+    public static PlanningProblem problem(BookOptions book, List<List<Integer>> chosen) {
         List<BagOptions> bags = book.bags();
-        PlanningProblem bench =
+        PlanningProblem problem =
                 PlanningProblem.of(bags.stream().map(SearchBag::new).toList(), TestBooks.piles(book));
-        int seat = 0;
+        int place = 0;
         for (int bag = 0; bag < bags.size(); bag++) {
             for (int slot = 0; slot < bags.get(bag).slots().size(); slot++) {
                 SlotOptions options = bags.get(bag).slots().get(slot);
                 int index = chosen.get(bag).get(slot);
-                bench.seats().get(seat++).choose(SearchBag.candidate(bags.get(bag), options, index));
+                problem.assignments().get(place++).choose(SearchBag.candidate(bags.get(bag), options, index));
             }
         }
-        return bench;
+        return problem;
     }
 
     /** The plans of bags that share nothing. */

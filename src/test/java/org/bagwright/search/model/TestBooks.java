@@ -2,11 +2,14 @@ package org.bagwright.search.model;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Measure;
@@ -19,9 +22,9 @@ import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.option.Terms;
 
 /**
  * Books for tests, drawn from a seed: several bags whose slots have several clubs or may be left empty, whose clubs are
@@ -101,7 +104,8 @@ public final class TestBooks {
         Aim spreadAim = matched
                 ? new Aim(Measure.SPREAD, 0.7 + random.nextInt(2), random.nextInt(3), random.nextInt(3) == 0)
                 : TestBags.NO_SPREAD;
-        return new BagOptions(TestBags.golfer(mostChanges), slots, 4 + random.nextInt(9), gapAim, spreadAim);
+        return new BagOptions(
+                TestBags.golfer(mostChanges), slots, 4 + random.nextInt(9), TestBags.aims(gapAim, spreadAim));
     }
 
     private static SlotOptions slot(Random random, Sort sort, ClubKind kind, int slot, boolean matched) {
@@ -134,8 +138,7 @@ public final class TestBooks {
 
     /** A slot left empty. */
     public static Option none(int slot, int changes) {
-        OwnTerms terms = new OwnTerms(0, 0, 0, 0, 0, 0, 0);
-        return new Option(Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, true, List.of());
+        return new Option(Option.keyOfNone("Golfer", slot), Optional.empty(), changes, Terms.NONE, Set.of(), List.of());
     }
 
     /** A slot with one iron that is matched to others; slots are 10 m apart. */
@@ -145,7 +148,8 @@ public final class TestBooks {
     }
 
     public static BagOptions matched(Aim spreadAim, SlotOptions... slots) {
-        return new BagOptions(TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.GAP_AIM, spreadAim);
+        return new BagOptions(
+                TestBags.golfer(OptionalInt.empty()), List.of(slots), 10, TestBags.aims(TestBags.GAP_AIM, spreadAim));
     }
 
     /** A bag of one iron, or of several, that take these pieces of the stock. */
@@ -159,16 +163,16 @@ public final class TestBooks {
 
     public static Option with(Option bare, Optional<MatchValue> match, List<Integer> takes) {
         ClubSetup made = bare.setup().orElseThrow();
-        ClubSetup setup = new ClubSetup(
-                made.club(), made.choice(), made.pose(), made.deliveredFaceDeg(), made.shot(), made.build(), match);
-        return new Option(bare.key(), Optional.of(setup), bare.changes(), bare.terms(), bare.open(), takes);
+        ClubSetup setup = TestBags.setup(made.club(), made.choice(), made.shot(), match);
+        return new Option(bare.key(), Optional.of(setup), bare.changes(), bare.terms(), bare.barriers(), takes);
     }
 
     private static Option none(Sort sort, int slot, int index, boolean open) {
         int changes = index == 0 ? 0 : 1;
-        OwnTerms terms = new OwnTerms(0, 0, 0, 0, 0, changes * 0.05, 0);
+        Terms terms = Terms.of(Measure.CHANGE, changes * 0.05, 0);
         List<Integer> takes = Collections.nCopies(sort.items(), 0);
-        return new Option(Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, open, takes);
+        return new Option(
+                Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, TestBags.barriers(open), takes);
     }
 
     private static Option option(Random random, Sort sort, Club club, int index, boolean open, boolean matched) {
@@ -192,16 +196,25 @@ public final class TestBooks {
         return Optional.of(new MatchValue(group, sort.coarse() ? Math.rint(value * 2) / 2 : value));
     }
 
-    private static OwnTerms terms(Random random, Sort sort, int changes) {
+    private static Terms terms(Random random, Sort sort, int changes) {
         double[] points = random.doubles(5, 0, 3)
                 .map(x -> sort.coarse() ? Math.floor(x) : x)
                 .toArray();
         long breaks = random.nextInt(5) == 0 ? random.nextInt(2500) : 0;
-        return new OwnTerms(points[0], points[1], points[2], points[3], points[4], changes * 0.05, breaks);
+        return TestBags.terms(
+                Map.of(
+                        Measure.LOFT, points[0],
+                        Measure.LIE, points[1],
+                        Measure.SITS, points[2],
+                        Measure.CARRY, points[3],
+                        Measure.SWINGWEIGHT, points[4],
+                        Measure.CHANGE, changes * 0.05),
+                breaks);
     }
 
     static Targets wishing(OptionalDouble gapWishM) {
-        return new Targets(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), gapWishM);
+        OptionalDouble none = OptionalDouble.empty();
+        return new Targets(none, none, none, gapWishM, Optional.empty(), none);
     }
 
     /** Any option of every slot, open or not. */
@@ -214,8 +227,29 @@ public final class TestBooks {
     }
 
     public static List<StockPile> piles(BookOptions book) {
-        return IntStream.range(0, book.stock().size())
-                .mapToObj(item -> new StockPile(item, book.stock().get(item).available()))
+        return StockPile.all(book.stock().stream().map(StockLimit::available).toList());
+    }
+
+    /** A problem that starts with the fewest changes of every slot, or with its last options. */
+    public static PlanningProblem start(BookOptions book, boolean least) {
+        List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
+        List<List<Integer>> first = bags.stream()
+                .map(bag -> least
+                        ? eachOwnBest(bag)
+                        : bag.openBySlot().stream()
+                                .map(options -> options.get(options.size() - 1).index())
+                                .toList())
+                .toList();
+        return PlanningProblem.of(bags, piles(book), first);
+    }
+
+    /** The fewest changes first, so that it is within the most changes; of those the cheapest by themselves. */
+    private static List<Integer> eachOwnBest(SearchBag bag) {
+        Comparator<Candidate> order = Comparator.comparingInt(Candidate::changes)
+                .thenComparing(Candidate::closed)
+                .thenComparing(option -> option.own().cost());
+        return bag.openBySlot().stream()
+                .map(options -> options.stream().min(order).orElseThrow().index())
                 .toList();
     }
 }

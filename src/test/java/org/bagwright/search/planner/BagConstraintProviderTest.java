@@ -1,6 +1,7 @@
 package org.bagwright.search.planner;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
@@ -12,9 +13,9 @@ import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.search.model.PlanningProblem;
 import org.bagwright.search.model.SlotAssignment;
 import org.bagwright.search.model.TestBags;
@@ -43,13 +44,13 @@ class BagConstraintProviderTest {
 
     private void assertPenalty(
             BiFunction<BagConstraintProvider, ConstraintFactory, Constraint> rule, long expected, BookOptions book) {
-        PlanningProblem bench = TestBags.bench(book, TestBooks.today(book));
-        Object[] facts =
-                Stream.concat(bench.seats().stream(), bench.stock().stream()).toArray();
+        PlanningProblem problem = TestBags.problem(book, TestBooks.today(book));
+        Object[] facts = Stream.concat(problem.assignments().stream(), problem.stock().stream())
+                .toArray();
         verifier.verifyThat(rule).given(facts).penalizesBy(expected);
     }
 
-    private static BagOptions withTerms(OwnTerms... terms) {
+    private static BagOptions withTerms(Terms... terms) {
         return TestBags.bag(IntStream.range(0, terms.length)
                 .mapToObj(place -> TestBags.iron(place + 1, TestBags.option(200 - 10 * place, 0, terms[place], true)))
                 .toArray(SlotOptions[]::new));
@@ -80,9 +81,13 @@ class BagConstraintProviderTest {
 
     @Test
     void ownMust_breaksWhatTheOptionsBreak() {
-        assertPenalty(BagConstraintProvider::ownMust, 0, withTerms(new OwnTerms(9, 9, 9, 9, 9, 0)));
-        assertPenalty(BagConstraintProvider::ownMust, 1, withTerms(new OwnTerms(0, 0, 0, 0, 0, 1)));
-        OwnTerms broken = new OwnTerms(0, 0, 0, 0, 0, 1250);
+        assertPenalty(
+                BagConstraintProvider::ownMust,
+                0,
+                withTerms(TestBags.terms(
+                        Map.of(Measure.LOFT, 9.0, Measure.LIE, 9.0, Measure.SITS, 9.0, Measure.CARRY, 9.0), 0)));
+        assertPenalty(BagConstraintProvider::ownMust, 1, withTerms(TestBags.loft(0, 1)));
+        Terms broken = Terms.of(Measure.LOFT, 0, 1000).plus(Terms.of(Measure.SITS, 0, 250));
         assertPenalty(BagConstraintProvider::ownMust, 2500, withTerms(broken, TestBags.FREE, broken));
     }
 
@@ -134,14 +139,33 @@ class BagConstraintProviderTest {
     @Test
     void ownMeasures_costTheirMicropointsRoundedEach() {
         BagOptions bag = withTerms(
-                new OwnTerms(1, 0.5, 0.25, 2, 0.3, 0.05, 7),
-                new OwnTerms(0.0000004, 0.0000006, 0, 0.1234567, 0.0000016, 0.1, 0));
-        assertPenalty(BagConstraintProvider::loft, 1_000_000, bag);
-        assertPenalty(BagConstraintProvider::lie, 500_001, bag);
-        assertPenalty(BagConstraintProvider::sits, 250_000, bag);
-        assertPenalty(BagConstraintProvider::carry, 2_123_457, bag);
-        assertPenalty(BagConstraintProvider::swingweight, 300_002, bag);
-        assertPenalty(BagConstraintProvider::change, 150_000, bag);
+                TestBags.terms(
+                        Map.of(
+                                Measure.LOFT, 1.0,
+                                Measure.LIE, 0.5,
+                                Measure.SITS, 0.25,
+                                Measure.CARRY, 2.0,
+                                Measure.SWINGWEIGHT, 0.3,
+                                Measure.CHANGE, 0.05),
+                        7),
+                TestBags.terms(
+                        Map.of(
+                                Measure.LOFT, 0.0000004,
+                                Measure.LIE, 0.0000006,
+                                Measure.CARRY, 0.1234567,
+                                Measure.SWINGWEIGHT, 0.0000016,
+                                Measure.CHANGE, 0.1),
+                        0));
+        Map<Measure, Long> micropoints = Map.of(
+                Measure.LOFT, 1_000_000L,
+                Measure.LIE, 500_001L,
+                Measure.SITS, 250_000L,
+                Measure.CARRY, 2_123_457L,
+                Measure.SWINGWEIGHT, 300_002L,
+                Measure.CHANGE, 150_000L);
+        for (Measure measure : Measure.ofOptions()) {
+            assertPenalty((rules, factory) -> rules.own(factory, measure), micropoints.getOrDefault(measure, 0L), bag);
+        }
     }
 
     @ParameterizedTest(name = "a gap of {0} m, wish 10, tolerance 3, importance 2: {1}")
@@ -228,7 +252,7 @@ class BagConstraintProviderTest {
         assertPenalty(BagConstraintProvider::mostChanges, 1, bag);
     }
 
-    @ParameterizedTest(name = "{0} on the bench, 3 taken by one bag and 2 by another: {1} too many")
+    @ParameterizedTest(name = "{0} in stock, 3 taken by one bag and 2 by another: {1} too many")
     @CsvSource({"6, 0", "5, 0", "4, 1", "0, 5"})
     void stock_countsThePiecesBeyondItOverAllBags(int available, long excess) {
         BagOptions first = TestBooks.taking(List.of(2, 0), List.of(1, 0));

@@ -17,7 +17,6 @@ import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.Enumeration;
-import org.bagwright.search.model.Effort;
 import org.bagwright.search.model.PlainScore;
 import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.TestBags;
@@ -33,17 +32,15 @@ import org.optaplanner.core.config.solver.EnvironmentMode;
 /** The planner's own search, left to itself: the exact search gets no steps, so that it proves nothing. */
 class LocalSearchTest {
     private static final SearchLimits LIMITS = new SearchLimits(1, 600);
-    private static final long RELAYING = 2_000_000;
+    private static final long BAG_STEPS = 2_000_000;
     private static final long ENDLESS = 1L << 40;
 
     private static BagSearch searching(long seed, long scoreCalculations) {
         return searching(seed, 0, scoreCalculations);
     }
 
-    private static BagSearch searching(long seed, long relaySteps, long scoreCalculations) {
-        return new BagSearch(
-                new SearchLimits(seed, 600),
-                new Effort(0, relaySteps, scoreCalculations, EnvironmentMode.REPRODUCIBLE));
+    private static BagSearch searching(long seed, long bagSteps, long scoreCalculations) {
+        return new BagSearch(new SearchLimits(seed, 600, 0, bagSteps, scoreCalculations, EnvironmentMode.REPRODUCIBLE));
     }
 
     private static List<List<Integer>> chosen(BookPlan plan) {
@@ -80,16 +77,16 @@ class LocalSearchTest {
         books.add(TestBooks.full(1, 2, 10));
         books.add(TestBooks.crowded(1));
         for (BookOptions book : books) {
-            BagSearch checked = new BagSearch(LIMITS, new Effort(0, RELAYING, 300, EnvironmentMode.FULL_ASSERT));
+            BagSearch checked = new BagSearch(new SearchLimits(1, 600, 0, BAG_STEPS, 300, EnvironmentMode.FULL_ASSERT));
             BookPlan plan = checked.plan(book);
             assertEquals(PlainScore.cost(book, chosen(plan)), cost(book, plan));
         }
     }
 
-    /** With no local search to speak of, laying each bag anew must do all the work where bags share nothing. */
+    /** With nearly no local search, re-optimising each bag must do all the work where bags share nothing. */
     @Test
     @Tag("analytic")
-    void relay_aloneSolvesBagsThatShareNothing() {
+    void reoptimising_aloneSolvesBagsThatShareNothing() {
         int searched = 0;
         for (BookOptions book : smallBooks(30)) {
             BookOptions apart = new BookOptions(
@@ -98,10 +95,10 @@ class LocalSearchTest {
                             .map(limit -> new StockLimit(limit.item(), 1000))
                             .toList());
             Cost best = Enumeration.best(apart).cost();
-            assertEquals(best, cost(apart, searching(1, RELAYING, 1).plan(apart)));
+            assertEquals(best, cost(apart, searching(1, BAG_STEPS, 1).plan(apart)));
             searched += best.equals(cost(apart, searching(1, 1).plan(apart))) ? 0 : 1;
         }
-        assertTrue(searched > 10, "books that need the relay: " + searched);
+        assertTrue(searched > 10, "books that need whole bags re-optimised: " + searched);
     }
 
     @ParameterizedTest
@@ -152,8 +149,7 @@ class LocalSearchTest {
     @Tag("analytic")
     void cappedByTime_tellsWhichEndDecided() {
         BookOptions book = TestBooks.full(11, 2, 60);
-        BagSearch hurried =
-                new BagSearch(new SearchLimits(1, 0.001), new Effort(0, 0, ENDLESS, EnvironmentMode.REPRODUCIBLE));
+        BagSearch hurried = new BagSearch(new SearchLimits(1, 0.001, 0, 0, ENDLESS, EnvironmentMode.REPRODUCIBLE));
         BookPlan plan = hurried.plan(book);
         BagSearch counted = searching(1, 500);
         counted.plan(book);
@@ -166,7 +162,7 @@ class LocalSearchTest {
     @Test
     @Tag("analytic")
     void stop_endsASearchWithoutEnd() {
-        BagSearch endless = new BagSearch(LIMITS, new Effort(0, 0, ENDLESS, EnvironmentMode.REPRODUCIBLE));
+        BagSearch endless = searching(1, ENDLESS);
         endless.stop();
         BookOptions book = TestBooks.full(12, 2, 20);
         assertEquals(2, endless.plan(book).bags().size());

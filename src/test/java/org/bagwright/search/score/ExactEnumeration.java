@@ -83,7 +83,7 @@ public final class ExactEnumeration {
         for (int item = 0; item < problem.available().size(); item++) {
             int used = 0;
             for (ExactOption option : chosen) {
-                used += option.takes().get(item);
+                used += option.needs().takes().get(item);
             }
             pieces += Math.max(0, used - problem.available().get(item));
         }
@@ -97,7 +97,7 @@ public final class ExactEnumeration {
                 breaks += option.breaks();
                 micropoints += option.micropoints();
                 changes += option.changes();
-                clubs += option.carried() ? 1 : 0;
+                clubs += option.needs().carried() ? 1 : 0;
             }
             pieces += Math.max(0, changes - bag.mostChanges().orElse(changes)) + Math.max(0, clubs - 14);
             long[] gaps = gaps(bag.gapAim(), own);
@@ -110,10 +110,11 @@ public final class ExactEnumeration {
 
     private static long[] gaps(Aim aim, List<ExactOption> own) {
         long[] sum = new long[2];
-        List<ExactOption> flying = own.stream().filter(ExactOption::flies).toList();
-        for (int at = 1; at < flying.size(); at++) {
-            double wishM = flying.get(at - 1).wishM();
-            double gapM = flying.get(at - 1).carryM() - flying.get(at).carryM();
+        List<ExactOption.Flight> flights =
+                own.stream().flatMap(option -> option.flight().stream()).toList();
+        for (int at = 1; at < flights.size(); at++) {
+            double wishM = flights.get(at - 1).wishM();
+            double gapM = flights.get(at - 1).carryM() - flights.get(at).carryM();
             sum[0] += PenaltyRules.gapMustBreaks(aim, gapM, wishM) + PenaltyRules.carryBreaks(gapM);
             sum[1] += PenaltyRules.gapMicropoints(aim, gapM, wishM);
         }
@@ -122,20 +123,20 @@ public final class ExactEnumeration {
 
     private static long[] spread(Aim aim, List<ExactOption> own) {
         long[] sum = new long[2];
-        for (ExactOption member : own) {
-            if (member.carried() && member.group() >= 0) {
-                double total = 0;
-                int count = 0;
-                for (ExactOption other : own) {
-                    if (other.carried() && other.group() == member.group()) {
-                        total += other.matchMeasureUnits();
-                        count++;
-                    }
+        List<ExactOption.Match> matched =
+                own.stream().flatMap(option -> option.match().stream()).toList();
+        for (ExactOption.Match member : matched) {
+            double total = 0;
+            int count = 0;
+            for (ExactOption.Match other : matched) {
+                if (other.group() == member.group()) {
+                    total += other.valueMeasureUnits();
+                    count++;
                 }
-                double apart = member.matchMeasureUnits() - total / count;
-                sum[0] += PenaltyRules.breaks(aim.hardBreakThousandths(apart));
-                sum[1] += PenaltyRules.micropoints(aim.penaltyPoints(apart));
             }
+            double apart = member.valueMeasureUnits() - total / count;
+            sum[0] += PenaltyRules.breaks(aim.hardBreakThousandths(apart));
+            sum[1] += PenaltyRules.micropoints(aim.penaltyPoints(apart));
         }
         return sum;
     }

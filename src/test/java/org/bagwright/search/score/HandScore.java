@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.OwnTerms;
+import org.bagwright.domain.option.Terms;
 
 /**
  * The score straight from the formula, importance x (deviation / tolerance)^2 a term, each term rounded to micropoints,
@@ -63,19 +64,11 @@ public final class HandScore {
     }
 
     private void addOwn(Option option) {
-        OwnTerms terms = option.terms();
+        Terms terms = option.terms();
         hard += option.open() ? 0 : 1;
-        medium += terms.hardBreaks();
-        double[] points = {
-            terms.loftPoints(),
-            terms.liePoints(),
-            terms.sitsPoints(),
-            terms.carryPoints(),
-            terms.swingweightPoints(),
-            terms.changePoints()
-        };
-        for (double each : points) {
-            soft += Math.round(each * 1e6);
+        for (Measure measure : Measure.values()) {
+            medium += terms.breaks(measure);
+            soft += Math.round(terms.points(measure) * 1e6);
         }
     }
 

@@ -9,10 +9,10 @@ import java.util.Random;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactEnding;
 import org.bagwright.search.exact.ExactInstances;
-import org.bagwright.search.exact.ExactLimits;
 import org.bagwright.search.exact.ExactOption;
 import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.exact.ExactResult;
+import org.bagwright.search.exact.SearchClock;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.ExactEnumeration;
 import org.junit.jupiter.api.Tag;
@@ -21,7 +21,16 @@ import org.junit.jupiter.api.Test;
 /** Against looking at every choice. */
 @Tag("analytic")
 class ExactSearchTest {
-    private static final ExactLimits AMPLE = ExactLimits.steps(5_000_000_000L);
+    private static final long AMPLE_STEPS = 5_000_000_000L;
+    private static final double NO_CAP_S = 1e9;
+
+    private static ExactSearch searching(int threads) {
+        return new ExactSearch(new SearchClock(NO_CAP_S), threads);
+    }
+
+    private static ExactResult best(ExactProblem problem) {
+        return searching(1).best(problem, AMPLE_STEPS);
+    }
 
     @Test
     void small_problems_equal_enumeration_and_are_proven() {
@@ -38,9 +47,9 @@ class ExactSearchTest {
     }
 
     private static void assertProvenBest(String name, ExactProblem problem) {
-        ExactResult result = ExactSearch.book(problem, AMPLE);
+        ExactResult result = best(problem);
         assertEquals(ExactEnumeration.best(problem), result.cost(), name);
-        assertEquals(result.cost(), ExactEnumeration.cost(result.chosen(), problem), name + ": said and true cost");
+        assertEquals(result.cost(), ExactEnumeration.cost(result.chosen(), problem), name + ": reported and true cost");
         assertEquals(result.cost(), result.bound(), name + ": bound");
         assertTrue(result.proven(), name + ": proven");
         assertEquals(ExactEnding.PROVEN, result.ending(), name);
@@ -53,8 +62,8 @@ class ExactSearchTest {
         for (long seed = 0; seed < 500; seed++) {
             ExactProblem problem = ExactInstances.small(seed);
             Cost best = ExactEnumeration.best(problem);
-            long whole = ExactSearch.book(problem, AMPLE).steps();
-            ExactResult result = ExactSearch.book(problem, ExactLimits.steps(random.nextLong(whole + 1)));
+            long whole = best(problem).steps();
+            ExactResult result = searching(1).best(problem, random.nextLong(whole + 1));
             assertTrue(result.bound().compareTo(best) <= 0, "bound above the best, seed " + seed);
             assertEquals(result.cost(), ExactEnumeration.cost(result.chosen(), problem), "true cost, seed " + seed);
             assertTrue(!result.proven() || result.cost().equals(best), "wrongly proven, seed " + seed);
@@ -69,7 +78,7 @@ class ExactSearchTest {
         for (long seed = 0; seed < 300; seed++) {
             ExactProblem problem = ExactInstances.small(seed);
             ExactBag bag = problem.bags().get(0);
-            List<ExactResult> curve = ExactSearch.steps(bag, problem.available(), AMPLE);
+            List<ExactResult> curve = searching(1).steps(bag, problem.available(), AMPLE_STEPS);
             for (int changes = 0; changes < curve.size(); changes++) {
                 ExactProblem limited = new ExactProblem(List.of(bag.withMostChanges(changes)), problem.available());
                 if (changes <= bag.mostChanges().orElse(Integer.MAX_VALUE)) {
@@ -92,7 +101,7 @@ class ExactSearchTest {
             if (problem.bags().size() == 1) {
                 assertEquals(
                         ExactEnumeration.fewestChanges(problem),
-                        changes(problem, ExactSearch.book(problem, AMPLE).chosen()),
+                        changes(problem, best(problem).chosen()),
                         "seed " + seed);
             }
         }
@@ -101,11 +110,8 @@ class ExactSearchTest {
     private static int changes(ExactProblem problem, List<List<Integer>> chosen) {
         int changes = 0;
         for (int slot = 0; slot < chosen.get(0).size(); slot++) {
-            int index = chosen.get(0).get(slot);
-            changes += problem.bags().get(0).slots().get(slot).stream()
-                    .filter(option -> option.index() == index)
-                    .mapToInt(ExactOption::changes)
-                    .sum();
+            changes +=
+                    problem.bags().get(0).option(slot, chosen.get(0).get(slot)).changes();
         }
         return changes;
     }
@@ -115,7 +121,12 @@ class ExactSearchTest {
         for (long seed = 0; seed < 200; seed++) {
             ExactProblem problem = ExactInstances.small(seed);
             ExactBag bag = problem.bags().get(0);
-            ExactBag half = bag.only((slot, option) -> option.index() % 2 == 0);
+            List<List<ExactOption>> even = bag.slots().stream()
+                    .map(slot -> slot.stream()
+                            .filter(option -> option.index() % 2 == 0)
+                            .toList())
+                    .toList();
+            ExactBag half = new ExactBag(even, bag.mostChanges(), bag.gapAim(), bag.spreadAim());
             assertProvenBest("even options, seed " + seed, new ExactProblem(List.of(half), problem.available()));
         }
     }
@@ -124,9 +135,9 @@ class ExactSearchTest {
     void another_run_and_another_number_of_threads_find_the_same() {
         for (long seed = 0; seed < 150; seed++) {
             ExactProblem problem = ExactInstances.small(seed);
-            ExactResult one = ExactSearch.book(problem, AMPLE);
-            ExactResult again = ExactSearch.book(problem, AMPLE);
-            ExactResult two = ExactSearch.book(problem, AMPLE.withThreads(2));
+            ExactResult one = best(problem);
+            ExactResult again = best(problem);
+            ExactResult two = searching(2).best(problem, AMPLE_STEPS);
             assertEquals(one.chosen(), again.chosen(), "seed " + seed);
             assertEquals(one.chosen(), two.chosen(), "two threads, seed " + seed);
             assertEquals(one.steps(), two.steps(), "steps on two threads, seed " + seed);
@@ -135,14 +146,15 @@ class ExactSearchTest {
 
     @Test
     void stopping_at_once_still_gives_a_plan_and_a_true_bound() {
-        List<Cost> told = new ArrayList<>();
-        ExactLimits stopped =
-                new ExactLimits(Long.MAX_VALUE, 1e9, 2, () -> true, (best, bound, elapsedS) -> told.add(best));
+        List<Double> reported = new ArrayList<>();
+        SearchClock clock = new SearchClock(NO_CAP_S);
+        clock.onProgress((breaks, points, bound, elapsedS) -> reported.add(points));
+        clock.stop();
         ExactProblem problem = ExactInstances.team(3, 3, new ExactInstances.Shape(9, 8, 3));
-        ExactResult result = ExactSearch.book(problem, stopped);
+        ExactResult result = new ExactSearch(clock, 2).best(problem, Long.MAX_VALUE);
         assertEquals(ExactEnding.STOPPED, result.ending());
         assertEquals(result.cost(), ExactEnumeration.cost(result.chosen(), problem));
         assertTrue(result.bound().compareTo(result.cost()) <= 0);
-        assertTrue(!told.isEmpty());
+        assertTrue(!reported.isEmpty());
     }
 }

@@ -32,7 +32,7 @@ import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.workbook.RichParts;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /** A small bag whose book a fitter has filled with all he likes; the library makes most of it, {@link RichParts} the rest. */
 public final class RichBook {
@@ -84,7 +84,7 @@ public final class RichBook {
     public static List<String> sheets(XSSFWorkbook book) {
         return IntStream.range(0, book.getNumberOfSheets())
                 .mapToObj(book::getSheetName)
-                .filter(name -> !ResultSheets.NAMES.contains(name))
+                .filter(name -> !ResultSheet.NAMES.contains(name))
                 .toList();
     }
 

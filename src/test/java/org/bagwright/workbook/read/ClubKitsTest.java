@@ -30,7 +30,7 @@ class ClubKitsTest {
     void kitAndWeighting_areReadInTheKitsOwnSpelling(String kit, String weighting, String readKit, String read) {
         Club club = driver(kit, weighting).book().clubs().get(0);
         assertEquals(Optional.ofNullable(readKit), club.kit());
-        assertEquals(Optional.ofNullable(read), club.weighting());
+        assertEquals(Optional.ofNullable(read), club.today().weighting());
     }
 
     @Test
@@ -41,7 +41,7 @@ class ClubKitsTest {
         }
         Club club = book.set("Stock!A2", "Front: two: 12").book().clubs().get(0);
         assertEquals(Optional.of("Front: two"), club.kit());
-        assertEquals(Optional.of("Light"), club.weighting());
+        assertEquals(Optional.of("Light"), club.today().weighting());
     }
 
     @ParameterizedTest

@@ -11,15 +11,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bagwright.ClubSketch;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.club.ClubParts;
 import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.club.StatedHead;
-import org.bagwright.domain.club.Targets;
 import org.bagwright.workbook.TestBook;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -79,15 +78,15 @@ class ClubReaderTest {
         assertEquals(2, club.slot());
         assertEquals(ClubKind.IRON, club.kind());
         assertEquals(new StatedHead(31, 62.5, -0.5, Optional.empty()), club.head());
-        assertEquals(37 * 0.0254, club.lengthM().orElseThrow(), 1e-12);
-        assertEquals(new Bend(1, -0.5), club.todayBend());
-        assertEquals(new BendRange(2, 0.5), club.bendRange());
+        assertEquals(37 * 0.0254, club.parts().lengthM().orElseThrow(), 1e-12);
+        assertEquals(new Bend(1, -0.5), club.today().bend());
+        assertEquals(new BendRange(2, 0.5), club.freedom().bendRange());
         assertTrue(club.pinned());
         assertEquals(30, club.targets().loftDeg().orElseThrow());
         assertEquals(62, club.targets().lieDeg().orElseThrow());
         assertEquals(160 * 0.9144, club.targets().carryM().orElseThrow(), 1e-12);
         assertEquals(11 * 0.9144, club.targets().gapWishM().orElseThrow(), 1e-12);
-        assertEquals(OptionalDouble.of(61.5), club.golferLieDeg());
+        assertEquals(OptionalDouble.of(61.5), club.targets().golferLieDeg());
         assertEquals(0.270, club.form().massKg().orElseThrow(), 1e-12);
         assertEquals(OptionalDouble.of(180), club.form().soleForeAftRadiusMm());
         assertEquals(OptionalDouble.of(240), club.form().soleHeelToeRadiusMm());
@@ -95,9 +94,9 @@ class ClubReaderTest {
         assertEquals(OptionalDouble.of(9.5), club.form().centreOfGravityDepthMm());
         assertEquals(2600e-7, club.form().inertiaKgM2().orElseThrow(), 1e-15);
         assertEquals(Optional.of("Front"), club.kit(), "the kit's own spelling");
-        assertEquals(Optional.of("Heavy"), club.weighting(), "the kit's own spelling");
+        assertEquals(Optional.of("Heavy"), club.today().weighting(), "the kit's own spelling");
         assertTrue(club.inBag());
-        assertTrue(club.optional());
+        assertTrue(club.freedom().optional());
         assertEquals(29.5, club.targets().swingweight().orElseThrow().scalePoints(), 1e-12, "C9.5 is 29.5 above A0");
         assertEquals(31.5, club.parts().measured().orElseThrow().scalePoints(), 1e-12, "D1.5 is 31.5 above A0");
         assertEquals(0.105, club.parts().shaftMassKg().orElseThrow(), 1e-12);
@@ -112,17 +111,17 @@ class ClubReaderTest {
                 clubs(row(null, 1, "Driver", "Driver", 10.5, 58)).book().clubs().get(0);
         assertEquals("Ann", club.golfer(), "the only golfer");
         assertEquals(new StatedHead(10.5, 58, 0, Optional.empty()), club.head());
-        assertEquals(OptionalDouble.empty(), club.lengthM());
+        assertEquals(OptionalDouble.empty(), club.parts().lengthM());
         assertEquals(Optional.empty(), club.sleeve());
-        assertEquals(Bend.NONE, club.todayBend());
-        assertEquals(BendRange.NONE, club.bendRange());
-        assertEquals(Targets.NONE, club.targets());
-        assertEquals(HeadForm.ASSUMED, club.form());
-        assertEquals(ClubParts.ASSUMED, club.parts());
+        assertEquals(Bend.NONE, club.today().bend());
+        assertEquals(BendRange.NONE, club.freedom().bendRange());
+        assertEquals(ClubSketch.NO_TARGETS, club.targets());
+        assertEquals(ClubSketch.ASSUMED_FORM, club.form());
+        assertEquals(ClubSketch.ASSUMED_PARTS, club.parts());
         assertEquals(Optional.empty(), club.kit());
-        assertEquals(Optional.empty(), club.weighting());
+        assertEquals(Optional.empty(), club.today().weighting());
         assertTrue(club.inBag());
-        assertFalse(club.optional());
+        assertFalse(club.freedom().optional());
     }
 
     @ParameterizedTest
@@ -209,7 +208,7 @@ class ClubReaderTest {
     }
 
     private static BendRange range(TestBook book) {
-        return book.book().clubs().get(0).bendRange();
+        return book.book().clubs().get(0).freedom().bendRange();
     }
 
     @Test
@@ -245,8 +244,7 @@ class ClubReaderTest {
     @Test
     void headingsWithoutAClub_isAProblem() {
         assertEquals(
-                List.of(
-                        "Clubs!C2: the sheet has no club, found no filled row under the headings; expected a club here."),
+                List.of("Clubs!C2: No club: every row under the headings is empty. Enter a club here."),
                 clubs().problems());
     }
 }

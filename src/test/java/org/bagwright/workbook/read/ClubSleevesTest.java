@@ -22,9 +22,9 @@ class ClubSleevesTest {
                 .clubs()
                 .get(0);
         assertEquals(Optional.of("Two degree"), club.sleeve());
-        assertEquals(Optional.of("H"), club.setting());
+        assertEquals(Optional.of("H"), club.today().setting());
         assertEquals(Optional.of("N"), club.head().statedAt());
-        assertEquals(List.of("N", "L", "H"), club.allowed());
+        assertEquals(List.of("N", "L", "H"), club.freedom().allowed());
     }
 
     @Test
@@ -34,7 +34,7 @@ class ClubSleevesTest {
                 .book()
                 .clubs()
                 .get(0);
-        assertEquals(List.of("High draw", "N", "L"), club.allowed());
+        assertEquals(List.of("High draw", "N", "L"), club.freedom().allowed());
     }
 
     @Test

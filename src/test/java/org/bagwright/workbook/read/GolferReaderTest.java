@@ -53,10 +53,7 @@ class GolferReaderTest {
                         "Ann",
                         Hand.RIGHT,
                         new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
-                        0,
-                        true,
-                        false,
-                        SitsRange.ANY,
+                        new Golfer.Address(0, true, false, SitsRange.ANY),
                         new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
                         OptionalInt.empty(),
                         "Golfers!A2"),
@@ -72,9 +69,9 @@ class GolferReaderTest {
         assertEquals(Hand.LEFT, ann.hand());
         assertEquals(44.704, ann.speeds().driverMps().orElseThrow(), 1e-9);
         assertEquals(35.7632, ann.speeds().ironMps().orElseThrow(), 1e-9);
-        assertEquals(2.5, ann.leanDeg());
-        assertFalse(ann.squaresFace());
-        assertTrue(ann.keepsShaftAligned(), "no: the shaft must stay as it is");
+        assertEquals(2.5, ann.address().leanDeg());
+        assertFalse(ann.address().squaresFace());
+        assertTrue(ann.address().keepsShaftAligned(), "no: the shaft must stay as it is");
         assertEquals(new SitsRange(OptionalDouble.of(-2), OptionalDouble.of(0.5)), ann.sitsRange());
         assertEquals(12 * 0.9144, ann.gaps().wish().fixedM().orElseThrow(), 1e-12);
         assertEquals(8 * 0.9144, ann.gaps().leastM().orElseThrow(), 1e-12);
@@ -110,8 +107,7 @@ class GolferReaderTest {
     @Test
     void noGolfer_isOneProblemAndClubsAreNotBlamed() {
         assertEquals(
-                List.of("Golfers!A2: the sheet has no golfer, found no filled row under the headings; expected a name"
-                        + " here."),
+                List.of("Golfers!A2: No golfer: every row under the headings is empty. Enter a name" + " here."),
                 golfers(HEADINGS).problems());
     }
 

@@ -71,7 +71,8 @@ class ReadingReaderTest {
                         "Readings!E7: lie must be 40 to 80 degrees, found 158. Maybe 58?",
                         "Readings!D8: a reading must have a loft or a lie, found neither; expected degrees in at least one"
                                 + " of Loft and Lie.",
-                        "Readings!B9: club must be filled in, found nothing; expected which club, as on the sheet Clubs."),
+                        "Readings!B9: club must be filled in, found nothing; expected the club, as on the sheet"
+                                + " Clubs."),
                 readings()
                         .row("Anne", "Driver", "N", 10, 58)
                         .row("Ann", "Drivr", "N", 10, 58)

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bagwright.domain.club.RatedChange;
 import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.Sleeve;
@@ -59,10 +60,16 @@ class SleeveReaderTest {
                 .sleeves()
                 .get(0)
                 .settings();
-        assertEquals(new SleeveSetting("+1", List.of(), true, Optional.of(RatedChange.of(1, 0))), settings.get(1));
         assertEquals(
-                new SleeveSetting("H", List.of(new Ring(3, 1.7)), true, Optional.of(RatedChange.of(2, 0, 3))),
+                new SleeveSetting("+1", List.of(), true, Optional.of(rated(1, 0, OptionalDouble.empty()))),
+                settings.get(1));
+        assertEquals(
+                new SleeveSetting("H", List.of(new Ring(3, 1.7)), true, Optional.of(rated(2, 0, OptionalDouble.of(3)))),
                 settings.get(2));
+    }
+
+    private static RatedChange rated(double loftDeg, double lieDeg, OptionalDouble faceDeg) {
+        return new RatedChange(OptionalDouble.of(loftDeg), OptionalDouble.of(lieDeg), faceDeg);
     }
 
     @Test
@@ -73,7 +80,7 @@ class SleeveReaderTest {
                                 + " for no change.",
                         "Sleeves!H4: loft change must be filled in where Lie change is, found nothing; expected degrees, 0"
                                 + " for no change.",
-                        "Sleeves!J5: a face change alone does not say where the shaft points, found no other; expected"
+                        "Sleeves!J5: a face change alone does not say where the shaft points; expected"
                                 + " Clock and Bend, or Loft change and Lie change, in this row as well."),
                 sleeves()
                         .row("Two degree", "A", null, null, null, null, null, 1)
@@ -100,7 +107,7 @@ class SleeveReaderTest {
     void halfFilledRows_areProblems() {
         assertEquals(
                 List.of(
-                        "Sleeves!B3: a setting must say what it does, found neither Clock and Bend nor a rated change;"
+                        "Sleeves!B3: a setting must have Clock and Bend or a rated change, found neither;"
                                 + " expected one of them in this row.",
                         "Sleeves!D4: bend must be filled in where Clock is, found nothing; expected degrees, 0 for no"
                                 + " bend.",
@@ -112,8 +119,8 @@ class SleeveReaderTest {
                                 + " well.",
                         "Sleeves!B8: setting must be filled in, found nothing; expected the mark on the sleeve. One row for"
                                 + " every mark.",
-                        "Sleeves!A9: sleeve must be filled in, found nothing; expected what you call the sleeve, on every"
-                                + " row of it."),
+                        "Sleeves!A9: sleeve must be filled in, found nothing; expected your name for the sleeve, on"
+                                + " each of its rows."),
                 sleeves()
                         .row("Two degree", "A")
                         .row("Two degree", "B", 3)

@@ -10,7 +10,6 @@ import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Message;
-import org.bagwright.domain.units.DistanceUnit;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.SpeedUnit;
 import org.bagwright.workbook.TestBook;
@@ -55,7 +54,7 @@ class StartReaderTest {
                 .book()
                 .settings();
         assertEquals(Optional.of("Spring fitting"), settings.title());
-        assertEquals(DistanceUnit.METRE, settings.units().distance());
+        assertEquals(LengthUnit.METRE, settings.units().distance());
         assertEquals(SpeedUnit.KILOMETRES_PER_HOUR, settings.units().speed());
         assertEquals(LengthUnit.MILLIMETRE, settings.units().length());
         assertEquals(30, settings.air().temperatureC(), 1e-9);
@@ -94,7 +93,7 @@ class StartReaderTest {
         book.rowAt(4, 2, "Altitude [ft]", 1000, "feet above the sea").rowAt(5, 0, "Phone", "555", "Distance", "m");
         BookSettings settings = book.book().settings();
         assertEquals(304.8, settings.air().altitudeM(), 1e-9);
-        assertEquals(DistanceUnit.METRE, settings.units().distance());
+        assertEquals(LengthUnit.METRE, settings.units().distance());
     }
 
     @ParameterizedTest
@@ -204,7 +203,7 @@ class StartReaderTest {
     @Test
     void sheetName_mayHaveOtherCase() {
         TestBook book = TestBook.sound().rename("Start", "START").set("START!B1", "m");
-        assertEquals(DistanceUnit.METRE, book.book().settings().units().distance());
+        assertEquals(LengthUnit.METRE, book.book().settings().units().distance());
         assertTrue(book.lines(Message.Severity.MISSING).stream().noneMatch(line -> line.contains("sheet is missing")));
     }
 }

@@ -69,9 +69,9 @@ class StockReaderTest {
                         + " expected 4 g or 12 g.",
                 "Rear: 12|a piece must have a mass that a weighting of the kit \"Rear\" uses, found \"Rear: 12\"; expected"
                         + " 7 g.",
-                "13 g|a piece must have a mass that a weighting of some kit on the sheet Weights uses, found \"13 g\";"
+                "13 g|a piece must have a mass that a weighting of a kit on the sheet Weights uses, found \"13 g\";"
                         + " expected 4 g, 7 g or 12 g.",
-                "12|item must say in which unit the mass of a piece is, found \"12\". Maybe \"12 g\"?",
+                "12|item must give the unit of a piece's mass, found \"12\". Maybe \"12 g\"?",
                 "Fron: 12 g|item must be a piece of a kit such as Front: 4 g, a sleeve, or the name of a club, found"
                         + " \"Fron: 12 g\". Maybe \"Front: 12 g\"?",
                 "Two degre|item must be a piece of a kit such as Front: 4 g, a sleeve, or the name of a club, found"
@@ -91,10 +91,9 @@ class StockReaderTest {
                 List.of("Stock!B2: count must be a whole number, found 1.5."),
                 stock("12 g", 1.5).problems());
         assertEquals(
-                List.of(
-                        "Stock!B2: count must be filled in, found nothing; expected how many lie on the bench beside those"
-                                + " that are in the clubs today. All golfers of the book share them, with what is taken out of"
-                                + " their clubs."),
+                List.of("Stock!B2: count must be filled in, found nothing; expected how many are on the bench,"
+                        + " without those in the clubs today. All golfers of the book share them, and"
+                        + " whatever comes out of their clubs."),
                 stock("12 g", null).problems());
     }
 
@@ -113,8 +112,8 @@ class StockReaderTest {
     @Test
     void itemThatIsASleeveAndAClub_isAProblem() {
         assertEquals(
-                List.of("Stock!A2: item must be one thing, found \"Two degree\", which is a sleeve and a club; expected"
-                        + " different names for the two."),
+                List.of("Stock!A2: item must name one thing, found \"Two degree\", which is a sleeve and a club;"
+                        + " expected different names for the two."),
                 stock("Two degree", 1).set("Clubs!C4", "Two degree").problems());
     }
 

@@ -72,10 +72,10 @@ class WeightReaderTest {
                 0, book.book().kits().get(1).weightings().get(0).pieces().get(0).zMm());
         assertEquals(
                 List.of(
-                        "Weights!F4: kit \"Front\": where 2 pieces sit is not fully given; each blank X, Y or Z is taken as"
-                                + " 0 mm, level with the centre of gravity of the head.",
-                        "Weights!G6: kit \"Rear\": where a piece sits is not fully given; each blank X, Y or Z is taken as"
-                                + " 0 mm, level with the centre of gravity of the head."),
+                        "Weights!F4: kit \"Front\": where 2 pieces sit is not fully given; each blank X, Y or Z"
+                                + " counts as 0 mm, level with the centre of gravity of the head.",
+                        "Weights!G6: kit \"Rear\": where a piece sits is not fully given; each blank X, Y or Z"
+                                + " counts as 0 mm, level with the centre of gravity of the head."),
                 book.lines(Message.Severity.ASSUMED).stream()
                         .filter(line -> line.startsWith("Weights"))
                         .toList());
@@ -85,7 +85,8 @@ class WeightReaderTest {
     void wrongCells_areProblemsAtTheirCells() {
         assertEquals(
                 List.of(
-                        "Weights!C3: port must be there once in a weighting, found \"a\" of \"Front: Light\" again, first in"
+                        "Weights!C3: port must appear only once in a weighting, found \"a\" of \"Front: Light\""
+                                + " again, first in"
                                 + " Weights!C2.",
                         "Weights!D4: mass must be filled in, found nothing; expected mass of the piece in this port in"
                                 + " grams, 0 where the port stays empty.",
@@ -93,11 +94,12 @@ class WeightReaderTest {
                         "Weights!D6: mass must be 0 to 100 g, found -7. Maybe 7?",
                         "Weights!D7: mass must be a number in g, found \"heavy\".",
                         "Weights!D8: mass must be 0 to 100 g, found 120. Maybe 12?",
-                        "Weights!B9: weighting must be filled in, found nothing; expected what you call this way to fill the"
-                                + " ports, on one row for every port that has a piece in it.",
-                        "Weights!C9: port must be filled in, found nothing; expected the port, once in a weighting.",
-                        "Weights!A10: kit must be filled in, found nothing; expected what you call the kit, on every row of"
-                                + " it."),
+                        "Weights!B9: weighting must be filled in, found nothing; expected your name for this way to"
+                                + " fill the ports: one row for every port that holds a piece.",
+                        "Weights!C9: port must be filled in, found nothing; expected the port, only once in a"
+                                + " weighting.",
+                        "Weights!A10: kit must be filled in, found nothing; expected your name for the kit, on each"
+                                + " of its rows."),
                 KitBook.sound()
                         .set("Weights!C3", "a")
                         .set("Weights!D4", null)
@@ -122,8 +124,8 @@ class WeightReaderTest {
     @Test
     void missingSheet_isAProblemWhereAClubNamesAKit() {
         assertEquals(
-                List.of("Weights: the sheet is missing; the sheet Clubs names a kit of weights, whose weightings stand"
-                        + " there."),
+                List.of("Weights: the sheet is missing; the sheet Clubs names a kit of weights, and its weightings"
+                        + " belong there."),
                 KitBook.sound().without("Weights").without("Stock").problems());
     }
 }

@@ -20,7 +20,7 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.Cells;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
+import org.bagwright.workbook.schema.ResultSheet;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -214,7 +214,7 @@ class NewSheetsTest {
                 rows.contains(
                         List.of("Lie bend", "0 deg", "-0.5 deg", "0.5 deg flatter; only if the maker allows bending")),
                 rows.toString());
-        assertTrue(rows.contains(List.of("Stay as they are: Putter.")), rows.toString());
+        assertTrue(rows.contains(List.of("No change: Putter.")), rows.toString());
         assertTrue(rows.contains(List.of("Nothing to change: today's bag is the plan.")), rows.toString());
     }
 
@@ -299,7 +299,7 @@ class NewSheetsTest {
     @Test
     void everySheet_saysThatItIsMadeAnew() {
         for (XSSFSheet sheet : List.of(steps(), others(), benchCard(), team())) {
-            assertTrue(Cells.shown(sheet).toString().contains(ResultSheets.MADE_ANEW), sheet.getSheetName());
+            assertTrue(Cells.shown(sheet).toString().contains(ResultSheet.REBUILT), sheet.getSheetName());
         }
     }
 }

@@ -34,9 +34,9 @@ import org.bagwright.domain.plan.Step;
 import org.bagwright.planning.Planning;
 import org.bagwright.search.BagSearch;
 import org.bagwright.workbook.Cells;
+import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheets;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -148,7 +148,7 @@ class ResultSheetsTest {
             assertEquals(2, charts(workbook, "Steps"));
             assertEquals(1, charts(workbook, "Team"));
             assertTrue(chartParts(workbook) >= 3);
-            ResultSheets.remove(workbook);
+            new ResultSheets(workbook).remove();
             assertEquals(0, chartParts(workbook));
             assertEquals(OWN.size(), workbook.getNumberOfSheets());
             assertTrue(workbook.getAllNames().isEmpty(), "names of sheets that are gone");
@@ -183,7 +183,7 @@ class ResultSheetsTest {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             workbook.createSheet("Team");
             workbook.createSheet("bench Card");
-            assertEquals(2, ResultSheets.clashes(workbook).size());
+            assertEquals(2, new ResultSheets(workbook).clashes().size());
         } catch (IOException impossible) {
             throw new AssertionError(impossible);
         }

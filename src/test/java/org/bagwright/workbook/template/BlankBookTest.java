@@ -27,7 +27,7 @@ import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.read.BookReader;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.Schema;
+import org.bagwright.workbook.schema.InputSheet;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -52,10 +52,8 @@ class BlankBookTest {
         BookReader.Result result = BookReader.read(fresh);
         assertEquals(
                 List.of(
-                        "PROBLEM Golfers!A5: the sheet has no golfer, found no filled row under the headings; expected a"
-                                + " name here.",
-                        "PROBLEM Clubs!C5: the sheet has no club, found no filled row under the headings; expected a club"
-                                + " here."),
+                        "PROBLEM Golfers!A5: No golfer: every row under the headings is empty. Enter a name" + " here.",
+                        "PROBLEM Clubs!C5: No club: every row under the headings is empty. Enter a club" + " here."),
                 result.messages().stream()
                         .map(message -> message.severity() + " " + message.cell() + ": " + message.text())
                         .toList());
@@ -87,7 +85,7 @@ class BlankBookTest {
         assertEquals(
                 List.of("Driver", "3 wood", "4 hybrid"),
                 book.clubs().stream().map(c -> c.name()).toList());
-        assertEquals(Optional.of("Heavy"), book.clubs().get(1).weighting());
+        assertEquals(Optional.of("Heavy"), book.clubs().get(1).today().weighting());
         assertEquals(2, book.kits().get(0).weightings().size());
         assertEquals(1, book.stock().get(0).count());
         assertEquals(BookSettings.DEFAULT, book.settings());
@@ -149,7 +147,8 @@ class BlankBookTest {
     @Test
     void everyHeading_hasItsNote() throws IOException {
         try (XSSFWorkbook workbook = open()) {
-            for (SheetSchema schema : Schema.READ) {
+            for (InputSheet sheet : InputSheet.values()) {
+            SheetSchema schema = sheet.schema();
                 TemplateLayout layout = TemplateLayout.of(schema);
                 XSSFRow headings = workbook.getSheet(schema.name()).getRow(TemplateLayout.HEADING_ROW);
                 for (int index = 0; index < layout.columns().size(); index++) {
@@ -164,7 +163,8 @@ class BlankBookTest {
     @Test
     void headings_areTheColumnsThatTheReaderKnows() throws IOException {
         try (XSSFWorkbook workbook = open()) {
-            for (SheetSchema schema : Schema.READ) {
+            for (InputSheet sheet : InputSheet.values()) {
+            SheetSchema schema = sheet.schema();
                 List<String> headings = StreamSupport.stream(
                                 workbook.getSheet(schema.name())
                                         .getRow(TemplateLayout.HEADING_ROW)
@@ -228,7 +228,8 @@ class BlankBookTest {
 
     @Test
     void schema_neverHasOneHeadingTwiceOnASheet() {
-        for (SheetSchema schema : Schema.READ) {
+        for (InputSheet sheet : InputSheet.values()) {
+            SheetSchema schema = sheet.schema();
             List<String> keys = schema.columns().stream()
                     .map(column -> CloseNames.key(column.header()))
                     .toList();

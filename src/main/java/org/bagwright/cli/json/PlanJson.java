@@ -1,0 +1,103 @@
+package org.bagwright.cli.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.Terms;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.units.Units;
+
+/** A plan as a machine-readable document. Distances and speeds are in the book's units. */
+public final class PlanJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private final BookResult result;
+    private final Units units;
+
+    public PlanJson(BookResult result) {
+        this.result = result;
+        this.units = result.book().settings().units();
+    }
+
+    public ObjectNode document() {
+        ObjectNode document = NODES.objectNode();
+        document.set("units", new UnitsJson(units).node());
+        document.put("penalty", result.plannedPoints());
+        document.put("bound", result.boundPoints());
+        document.put("proven", result.proven());
+        document.put("brokenMusts", result.plannedBreaks());
+        ObjectNode today = document.putObject("today");
+        today.put("penalty", result.todayPoints());
+        today.put("brokenMusts", result.todayBreaks());
+        document.put("seed", result.seed());
+        document.put("seconds", result.searchS());
+        ArrayNode golfers = document.putArray("golfers");
+        result.bags().forEach(bag -> golfers.add(golfer(bag)));
+        new ExplanationJson(result, PlanJson::choices).put(document);
+        document.set("messages", new MessagesJson(result.messages()).array());
+        return document;
+    }
+
+    private ObjectNode golfer(BagResult bag) {
+        ObjectNode node = NODES.objectNode();
+        node.put("golfer", bag.golfer().name());
+        node.put("penalty", bag.planned().score().penaltyPoints());
+        node.put("brokenMusts", bag.planned().score().hardBreaks());
+        ObjectNode today = node.putObject("today");
+        today.put("penalty", bag.today().score().penaltyPoints());
+        today.put("brokenMusts", bag.today().score().hardBreaks());
+        today.set("gaps", gaps(bag, bag.today()));
+        node.set("choices", choices(bag, bag.planned()));
+        node.set("gaps", gaps(bag, bag.planned()));
+        new OutlookJson(units).put(node, bag);
+        return node;
+    }
+
+    private static ArrayNode choices(BagResult bag, BagState state) {
+        ArrayNode choices = NODES.arrayNode();
+        List<Option> options = bag.optionsOf(state);
+        for (int index : IntStream.range(0, options.size()).toArray()) {
+            ObjectNode choice = choices.addObject();
+            choice.put("slot", bag.options().slots().get(index).slot());
+            choice.put("club", options.get(index).clubText());
+            choice.put("option", options.get(index).key());
+            choice.put("changes", options.get(index).changes());
+            choice.set("penalty", penalty(options.get(index), state, index));
+        }
+        return choices;
+    }
+
+    /** What a club costs by measure, and the musts that it breaks by itself; gaps have their own cost with them. */
+    private static ObjectNode penalty(Option option, BagState state, int index) {
+        Terms terms = option.terms().plus(state.termsWithOthers(index));
+        ObjectNode node = NODES.objectNode();
+        for (Measure measure : Measure.values()) {
+            if (measure.scope() != Measure.Scope.NEIGHBOURS) {
+                node.put(measure.label(), terms.points(measure));
+            }
+        }
+        node.put("brokenMusts", option.terms().totalBreaks());
+        return node;
+    }
+
+    private ArrayNode gaps(BagResult bag, BagState state) {
+        ArrayNode gaps = NODES.arrayNode();
+        List<Option> options = bag.optionsOf(state);
+        for (GapTerm term : state.gaps()) {
+            ObjectNode gap = gaps.addObject();
+            gap.put("from", options.get(term.fromIndex()).clubText());
+            gap.put("to", options.get(term.toIndex()).clubText());
+            gap.put("gap", units.distance().fromM(term.gapM()));
+            gap.put("wish", units.distance().fromM(term.wishM()));
+            gap.put("penalty", term.penaltyPoints());
+        }
+        return gaps;
+    }
+}

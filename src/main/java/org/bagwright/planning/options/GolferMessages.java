@@ -1,0 +1,104 @@
+package org.bagwright.planning.options;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.HeadForm;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.PoseNumbers;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.geometry.SoleForm;
+
+/**
+ * What was assumed of one golfer: what it means that he squares the face at address or lets the head sit, and the forms of
+ * soles from which follows how his clubs sit.
+ *
+ * @param golfer whom the messages are about
+ */
+record GolferMessages(Golfer golfer) {
+
+    /** One message on the driver, or on the first other club with a sleeve; none without a sleeve. */
+    Optional<Message> face(List<SlotOptions> slots) {
+        return slots.stream()
+                .filter(made -> made.main().sleeve().isPresent())
+                .min(Comparator.comparing(made -> made.main().kind() != ClubKind.DRIVER))
+                .flatMap(made -> strongest(made).map(option -> message(made, option)));
+    }
+
+    /** The setting, with today's bends, that changes the squared loft most; empty when none changes anything. */
+    private static Optional<Option> strongest(SlotOptions made) {
+        if (made.today().isEmpty()) {
+            return Optional.empty();
+        }
+        Option today = made.today();
+        return made.optionsOf(made.main()).stream()
+                .filter(option -> option.choice().bend().equals(today.choice().bend()))
+                .filter(option ->
+                        option.choice().weighting().equals(today.choice().weighting()))
+                .filter(option -> option.changes() > 0)
+                .max(Comparator.comparingDouble(
+                        option -> Math.abs(option.pose().address().loftDeg()
+                                - today.pose().address().loftDeg())));
+    }
+
+    private Message message(SlotOptions made, Option option) {
+        PoseNumbers now = made.today().pose();
+        PoseNumbers then = option.pose();
+        String squared = changes(
+                then.address().faceHeadingDeg() - now.address().faceHeadingDeg(),
+                then.address().loftDeg() - now.address().loftDeg());
+        String sitting = changes(
+                then.sitsClosedDeg() - now.sitsClosedDeg(),
+                then.resting().loftDeg() - now.resting().loftDeg());
+        String setting = "setting " + option.choice().settingText() + " of "
+                + made.main().name() + " changes ";
+        return Message.assumed(
+                golfer.cell(),
+                golfer.address().squaresFace()
+                        ? golfer.name() + " squares the face: " + setting + squared
+                                + "; if the head is left to sit, it would change " + sitting
+                        : golfer.name() + " lets the head sit: " + setting + sitting + "; if squared, it would change "
+                                + squared);
+    }
+
+    private static String changes(double faceDeg, double loftDeg) {
+        return "the face by " + Numbers.signed(faceDeg, 1) + " degrees (closed is positive) and the loft by "
+                + Numbers.signed(loftDeg, 1);
+    }
+
+    /** One message for a bag; empty when every club states its form. */
+    Optional<Message> soles(List<Club> clubs) {
+        List<ClubKind> kinds = clubs.stream()
+                .filter(club -> assumes(club.form()))
+                .map(Club::kind)
+                .distinct()
+                .toList();
+        if (kinds.isEmpty()) {
+            return Optional.empty();
+        }
+        String forms = kinds.stream().map(GolferMessages::form).collect(Collectors.joining("; "));
+        return Optional.of(Message.assumed(
+                golfer.cell(),
+                "Assumed by kind for how clubs sit, where Sole radius or CG height is blank: sole radius fore-aft and"
+                        + " heel-toe, and CG height: " + forms + "."));
+    }
+
+    private static boolean assumes(HeadForm form) {
+        return form.soleForeAftRadiusMm().isEmpty()
+                || form.soleHeelToeRadiusMm().isEmpty()
+                || form.centreOfGravityHeightMm().isEmpty();
+    }
+
+    private static String form(ClubKind kind) {
+        SoleForm form = SoleForm.assumedFor(kind);
+        return kind.label() + " " + Numbers.trimmed(form.foreAftRadiusMm()) + " and "
+                + Numbers.trimmed(form.heelToeRadiusMm()) + " mm, "
+                + Numbers.trimmed(form.centreOfGravityHeightMm()) + " mm";
+    }
+}

@@ -1,0 +1,81 @@
+package org.bagwright.search.exact;
+
+import org.bagwright.search.score.Cost;
+import org.bagwright.search.score.PenaltyRules;
+
+/** The cap of time, the request to stop and the reports of progress that all searches of one run share. */
+public final class SearchClock {
+    private static final double NS_PER_S = 1e9;
+    /** About thirty years: a longer cap is none, and would not fit. */
+    private static final double NO_CAP_S = 1e9;
+
+    private static final double REPORT_EVERY_S = 0.25;
+
+    private final double mostS;
+    private volatile boolean stopped;
+    private volatile Runnable onStop = () -> {};
+    private SearchProgress progress = (breaks, points, bound, elapsedS) -> {};
+    private long startNs;
+    private double nextReportS;
+
+    /** @param mostS the most time, seconds */
+    public SearchClock(double mostS) {
+        this.mostS = Math.min(mostS, NO_CAP_S);
+        startNs = System.nanoTime();
+    }
+
+    public void onProgress(SearchProgress other) {
+        progress = other;
+    }
+
+    /** Starts the time again. */
+    public void start() {
+        startNs = System.nanoTime();
+        nextReportS = 0;
+    }
+
+    double elapsedS() {
+        return (System.nanoTime() - startNs) / NS_PER_S;
+    }
+
+    public double leftS() {
+        return stopped ? 0 : Math.max(0, mostS - elapsedS());
+    }
+
+    public boolean isOver() {
+        return leftS() <= 0;
+    }
+
+    public boolean isStopped() {
+        return stopped;
+    }
+
+    /** Ends what runs and what is still to come, from any thread. */
+    public void stop() {
+        stopped = true;
+        onStop.run();
+    }
+
+    /** What else to do on a request to stop. */
+    public void whenStopped(Runnable also) {
+        onStop = also;
+        if (stopped) {
+            also.run();
+        }
+    }
+
+    /** Passes on what the best plan of a search costs and what no plan can be below, at most four times a second. */
+    public void report(Cost best, Cost bound) {
+        double nowS = elapsedS();
+        if (nowS < nextReportS) {
+            return;
+        }
+        nextReportS = nowS + REPORT_EVERY_S;
+        boolean asFew = best.excess() == bound.excess() && best.breaks() == bound.breaks();
+        progress.report(
+                best.toldBreaks(),
+                PenaltyRules.points(best.micropoints()),
+                asFew ? PenaltyRules.points(Math.max(0, bound.micropoints())) : 0,
+                nowS);
+    }
+}

@@ -1,0 +1,108 @@
+package org.bagwright.workbook.cells;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.PackagePartName;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackagingURIHelper;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
+
+/**
+ * What the library does not notice when it opens a book: another kind of file, a wrong name, missing or doubled content.
+ *
+ * @param workbook the book as the library has opened it
+ * @param file its file
+ */
+record DamageCheck(XSSFWorkbook workbook, Path file) {
+    private static final Set<String> WORKBOOKS = Set.of(
+            XSSFRelation.WORKBOOK.getContentType(),
+            XSSFRelation.MACROS_WORKBOOK.getContentType(),
+            XSSFRelation.TEMPLATE_WORKBOOK.getContentType(),
+            XSSFRelation.MACRO_TEMPLATE_WORKBOOK.getContentType());
+
+    /** @throws UnreadableBookException for the first thing that is wrong */
+    void check() throws UnreadableBookException, InvalidFormatException {
+        if (!WORKBOOKS.contains(workbook.getPackagePart().getContentType())) {
+            throw UnreadableBookException.otherKind(file);
+        }
+        checkSheets();
+        workbook.getProperties();
+        if (workbook.getNumCellStyles() == 0) {
+            throw UnreadableBookException.damaged(file);
+        }
+        checkName();
+        for (Sheet sheet : workbook) {
+            checkPlaces((XSSFSheet) sheet);
+        }
+    }
+
+    private void checkSheets() throws UnreadableBookException, InvalidFormatException {
+        Map<PackagePartName, String> contents = new HashMap<>();
+        for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
+            PackageRelationship relation = workbook.getPackagePart().getRelationship(sheet.getId());
+            PackagePartName content =
+                    relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
+            if (content == null || !workbook.getPackage().containPart(content)) {
+                throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
+                        + "\" is missing; use an earlier copy.");
+            }
+            String other = contents.putIfAbsent(content, sheet.getName());
+            if (other != null) {
+                throw bad("the file is damaged: its sheets \"" + other + "\" and \"" + sheet.getName()
+                        + "\" share the same content; use an earlier copy.");
+            }
+        }
+    }
+
+    /** Spreadsheet programs refuse a book with macros under the name of one without, and the other way round. */
+    private void checkName() throws UnreadableBookException {
+        String name = String.valueOf(file.getFileName());
+        String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        boolean macros = workbook.getPackagePart().getContentType().contains("macroEnabled");
+        if (!ending.matches(macros ? "xlsx|xltx" : "xlsm|xltm")) {
+            return;
+        }
+        String right = ending.substring(0, 3) + (macros ? "m" : "x");
+        String renamed = name.substring(0, name.length() - ending.length()) + right;
+        throw bad("this is a workbook " + (macros ? "with" : "without") + " macros; spreadsheet programs refuse to open"
+                + " it under a name ending in ." + ending + ". Rename it " + renamed + ".");
+    }
+
+    /** POI takes rows and columns beyond the last, and of two rows or cells in one place it drops the first. */
+    private void checkPlaces(XSSFSheet sheet) throws UnreadableBookException {
+        if (sheet.getFirstRowNum() < -1 || sheet.getLastRowNum() > SpreadsheetVersion.EXCEL2007.getLastRowIndex()) {
+            throw damaged(sheet, "a row outside the limits of a sheet");
+        }
+        if (sheet.getCTWorksheet().getSheetData().sizeOfRowArray() > sheet.getPhysicalNumberOfRows()) {
+            throw damaged(sheet, "a row twice");
+        }
+        for (Row row : sheet) {
+            if (row.getLastCellNum() > SpreadsheetVersion.EXCEL2007.getMaxColumns()) {
+                throw damaged(sheet, "a column outside the limits of a sheet");
+            }
+            if (((XSSFRow) row).getCTRow().sizeOfCArray() > row.getPhysicalNumberOfCells()) {
+                throw damaged(sheet, "a cell twice in row " + (row.getRowNum() + 1));
+            }
+        }
+    }
+
+    private UnreadableBookException damaged(Sheet sheet, String has) {
+        return bad("the file is damaged: its sheet \"" + sheet.getSheetName() + "\" has " + has
+                + "; use an earlier copy.");
+    }
+
+    private UnreadableBookException bad(String text) {
+        return new UnreadableBookException(file, text);
+    }
+}

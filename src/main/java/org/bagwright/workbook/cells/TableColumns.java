@@ -1,0 +1,137 @@
+package org.bagwright.workbook.cells;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFComment;
+import org.apache.poi.xssf.usermodel.XSSFRichTextString;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.bagwright.workbook.schema.Column;
+import org.bagwright.workbook.schema.SheetSchema;
+import org.bagwright.workbook.text.CellContent;
+import org.bagwright.workbook.text.Quantity;
+import org.bagwright.workbook.text.Unit;
+
+/** Which column of an input sheet is where, in which unit; finds the cells of a row by their column. */
+final class TableColumns {
+    private record Place(int index, Optional<Unit> unit) {}
+
+    private final XSSFSheet sheet;
+    private final BookContext context;
+    private final int headingRow;
+    private final Map<Column, Place> places = new HashMap<>();
+    private final List<Heading> foreign = new ArrayList<>();
+
+    /** Finds the columns; reports one that is there twice, and a unit that is none. */
+    TableColumns(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
+        this.sheet = sheet;
+        this.context = context;
+        this.headingRow = headingRow;
+        for (Heading heading : Heading.allOf(sheet.getRow(headingRow), context.contents())) {
+            schema.column(heading.name())
+                    .ifPresentOrElse(column -> place(column, heading), () -> foreign.add(heading));
+        }
+    }
+
+    private void place(Column column, Heading heading) {
+        if (places.containsKey(column)) {
+            context.findings()
+                    .problem(
+                            cell(heading),
+                            "the column " + column.header() + " appears twice, first in "
+                                    + cell(headingRow, column) + "; expected once.");
+        } else {
+            places.put(column, new Place(heading.index(), unitOf(column, heading)));
+        }
+    }
+
+    private Optional<Unit> unitOf(Column column, Heading heading) {
+        if (column.quantity() == Quantity.PLAIN || heading.unit().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Unit> unit = column.quantity().unit(heading.unit().get());
+        if (unit.isEmpty() && heading.squareBrackets()) {
+            context.findings()
+                    .problem(
+                            cell(heading),
+                            "the unit of " + column.header() + " must be one of "
+                                    + column.quantity().labels() + ", found \""
+                                    + heading.unit().get() + "\".");
+        }
+        return unit;
+    }
+
+    boolean has(Column column) {
+        return places.containsKey(column);
+    }
+
+    /** The headings that are no column's. */
+    List<Heading> foreign() {
+        return foreign;
+    }
+
+    int headingRow() {
+        return headingRow;
+    }
+
+    /** Where the columns are, from 0, but for one of notes. */
+    IntStream placesWithoutNotes() {
+        return places.entrySet().stream()
+                .filter(place -> !place.getKey().header().equals("Note"))
+                .mapToInt(place -> place.getValue().index());
+    }
+
+    /** The unit in which numbers of a column are written, the quantity's own where the row says so. */
+    Unit unit(Column column, Quantity quantity) {
+        return Optional.ofNullable(places.get(column))
+                .flatMap(Place::unit)
+                .orElseGet(() -> quantity.usual(context.units()));
+    }
+
+    CellContent content(int row, Column column) {
+        Place place = places.get(column);
+        XSSFRow cells = sheet.getRow(row);
+        return place == null || cells == null
+                ? CellContent.blank()
+                : context.contents().of(cells.getCell(place.index()));
+    }
+
+    /** The text of the note on a cell, if it has one. */
+    Optional<String> note(int row, Column column) {
+        return Optional.ofNullable(places.get(column))
+                .map(place -> sheet.getCellComment(new CellAddress(row, place.index())))
+                .map(XSSFComment::getString)
+                .map(XSSFRichTextString::getString);
+    }
+
+    /** A cell to write into, made if need be; empty where the book lacks the column. */
+    Optional<XSSFCell> cellToWrite(int row, Column column) {
+        return Optional.ofNullable(places.get(column))
+                .map(place -> sheet.getRow(row).getCell(place.index(), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK));
+    }
+
+    /** The address of a column's cell in a row; where the book lacks the column, the row's first known column. */
+    String cell(int row, Column column) {
+        Place place = places.get(column);
+        return BookContext.address(sheet, row, place == null ? firstIndex() : place.index());
+    }
+
+    String cell(Heading heading) {
+        return BookContext.address(sheet, headingRow, heading.index());
+    }
+
+    String firstHeadingCell() {
+        return BookContext.address(sheet, headingRow, firstIndex());
+    }
+
+    private int firstIndex() {
+        return places.values().stream().mapToInt(Place::index).min().orElse(0);
+    }
+}

@@ -1,0 +1,40 @@
+package org.bagwright.workbook.plan;
+
+import java.util.Optional;
+
+/** What the sheet Plan has in a column for each state of a slot. */
+public enum PlanQuantity {
+    CLUB(SettingsColumn.CLUB),
+    SETTING(SettingsColumn.SETTING),
+    WEIGHTING(SettingsColumn.WEIGHTING),
+    LOFT_BEND(SettingsColumn.LOFT_BEND),
+    LIE_BEND(SettingsColumn.LIE_BEND),
+    LOFT(SettingsColumn.LOFT),
+    CARRY(SettingsColumn.CARRY),
+    GAP,
+    PENALTY,
+    /** The row of the option on the sheet Settings. */
+    ROW,
+    /** The carry of the next club that flies. */
+    NEXT,
+    /** The group with which the club is matched. */
+    GROUP(SettingsColumn.MATCH_GROUP),
+    /** The number by which it is matched. */
+    MATCH(SettingsColumn.MATCH_VALUE),
+    CHANGES(SettingsColumn.CHANGES);
+
+    private final Optional<SettingsColumn> source;
+
+    PlanQuantity() {
+        source = Optional.empty();
+    }
+
+    PlanQuantity(SettingsColumn source) {
+        this.source = Optional.of(source);
+    }
+
+    /** The column of the sheet Settings that has it for each option; empty if the sheet Plan computes it itself. */
+    Optional<SettingsColumn> source() {
+        return source;
+    }
+}

@@ -1,0 +1,74 @@
+package org.bagwright.workbook.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.SleeveSetting;
+import org.bagwright.domain.text.ListText;
+import org.bagwright.workbook.cells.InputRow;
+import org.bagwright.workbook.cells.NameIndex;
+import org.bagwright.workbook.schema.Column;
+import org.bagwright.workbook.schema.SleeveColumns;
+
+/** A sleeve as far as it is known: its marks also from rows with something wrong in them. */
+final class SleeveDraft {
+    private final String name;
+    private final NameIndex marks = new NameIndex();
+    private final List<SleeveSetting> settings = new ArrayList<>();
+    private boolean sound = true;
+
+    SleeveDraft(String name) {
+        this.name = name;
+    }
+
+    String name() {
+        return name;
+    }
+
+    boolean hasMark(String text) {
+        return marks.find(text).isPresent();
+    }
+
+    /** Takes the mark of a row in and reports one that the sleeve has already. */
+    void take(InputRow row, Optional<String> mark) {
+        if (mark.isEmpty()) {
+            marks.missesOne();
+            return;
+        }
+        marks.add(mark.get(), row.cell(SleeveColumns.SETTING))
+                .ifPresent(first -> row.problem(
+                        SleeveColumns.SETTING,
+                        "setting must be unique within a sleeve, found \"" + mark.get() + "\" of \"" + name
+                                + "\" again, first in " + first + "."));
+    }
+
+    void add(SleeveSetting setting) {
+        settings.add(setting);
+    }
+
+    void spoil() {
+        sound = false;
+    }
+
+    /** The mark as it was first written; reports one that the sleeve has not. */
+    Optional<String> mark(InputRow row, Column column, String found) {
+        return marks.pick(row, column, found, "a mark of the sleeve \"" + name + "\"");
+    }
+
+    /** The mark in a cell of another sheet; reports a blank one too. */
+    Optional<String> neededMark(InputRow row, Column column) {
+        if (!row.isGiven(column)) {
+            row.problem(
+                    column,
+                    column.subject() + " must be filled in for a club with a sleeve, found nothing; expected "
+                            + ListText.quotedOneOf(marks.names()) + ".");
+        }
+        return row.text(column).flatMap(text -> mark(row, column, text));
+    }
+
+    /** The sleeve itself; empty when something is wrong in its rows. */
+    Optional<Sleeve> sleeve() {
+        return sound ? Optional.of(new Sleeve(name, settings)) : Optional.empty();
+    }
+}

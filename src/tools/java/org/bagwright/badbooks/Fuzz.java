@@ -1,0 +1,155 @@
+package org.bagwright.badbooks;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
+
+/**
+ * Spoils valid books at random and runs the commands on them. Each try depends on the seed and its own number only, so one
+ * alone can be run again: {@code seed=1 from=4711 tries=1}.
+ */
+public final class Fuzz {
+    /** Time on the processor, so that other work on the machine does not count. */
+    private static final double MOST_CPU_S = 10;
+
+    private static final long MOST_WAIT_S = 120;
+    private static final int REPORT_EVERY = 100;
+
+    private final long seed;
+    private final int planEvery;
+    private int sound;
+    private int planned;
+
+    /** @param planEvery one in so many tries is planned too where its book is still valid */
+    Fuzz(long seed, int planEvery) {
+        this.seed = seed;
+        this.planEvery = planEvery;
+    }
+
+    /** Arguments: {@code seed=1 from=0 tries=20000 planEvery=1}. */
+    public static void main(String[] args) throws IOException {
+        List<String> faults = new ArrayList<>();
+        Fuzz fuzz = new Fuzz(argument(args, "seed", 1), argument(args, "planEvery", 1));
+        int from = argument(args, "from", 0);
+        int tries = argument(args, "tries", 20_000);
+        for (int done = 0; done < tries; done += REPORT_EVERY) {
+            List<String> found = fuzz.run(from + done, Math.min(REPORT_EVERY, tries - done));
+            found.forEach(System.out::println);
+            faults.addAll(found);
+            System.out.printf(
+                    "%d tries, %d books still valid, %d planned, %d faults%n",
+                    Math.min(tries, done + REPORT_EVERY), fuzz.sound, fuzz.planned, faults.size());
+        }
+        System.exit(faults.isEmpty() ? 0 : 1);
+    }
+
+    private static int argument(String[] args, String name, int usual) {
+        return Stream.of(args)
+                .filter(text -> text.startsWith(name + "=") && text.length() > name.length() + 1)
+                .map(text -> Integer.parseInt(text.substring(name.length() + 1)))
+                .findFirst()
+                .orElse(usual);
+    }
+
+    int sound() {
+        return sound;
+    }
+
+    int planned() {
+        return planned;
+    }
+
+    /** Every fault of some tries, with what is needed to see it again. */
+    List<String> run(int from, int tries) throws IOException {
+        Path folder = Files.createTempDirectory("bagwright-fuzz");
+        ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+            Thread thread = new Thread(work, "try");
+            thread.setDaemon(true);
+            return thread;
+        });
+        List<String> faults = new ArrayList<>();
+        try {
+            FuzzBooks books = new FuzzBooks(folder);
+            for (int number = from; number < from + tries; number++) {
+                one(books, folder, worker, number, faults);
+            }
+        } finally {
+            worker.shutdownNow();
+            remove(folder);
+        }
+        return faults;
+    }
+
+    private void one(FuzzBooks books, Path folder, ExecutorService worker, int number, List<String> faults)
+            throws IOException {
+        boolean planning = number % planEvery == 0;
+        Random random = new Random(seed * 1_000_003 + number);
+        List<String> changes = new CopyOnWriteArrayList<>();
+        Callable<FuzzTry.Outcome> task = () -> FuzzTry.run(books, random, folder, changes, planning);
+        Future<FuzzTry.Outcome> running = worker.submit(task);
+        String where = "seed=" + seed + " from=" + number + " tries=1: ";
+        try {
+            FuzzTry.Outcome outcome = running.get(MOST_WAIT_S, TimeUnit.SECONDS);
+            sound += outcome.sound() ? 1 : 0;
+            planned += outcome.sound() && planning ? 1 : 0;
+            if (outcome.cpuS() > MOST_CPU_S) {
+                faults.add(where + changes + "\n    took " + outcome.cpuS() + " s");
+            }
+            if (!outcome.fault().isEmpty()) {
+                faults.add(where + changes + "\n    " + outcome.fault());
+            }
+        } catch (TimeoutException hung) {
+            faults.add(where + changes + "\n    more than " + MOST_WAIT_S + " s, now at " + place());
+            finish(running);
+        } catch (ExecutionException thrown) {
+            faults.add(where + changes + "\n    threw " + thrown.getCause() + " at "
+                    + List.of(thrown.getCause().getStackTrace()).stream()
+                            .limit(8)
+                            .toList());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+        clear(folder);
+    }
+
+    private static void finish(Future<?> running) {
+        try {
+            running.get(60, TimeUnit.SECONDS);
+        } catch (InterruptedException | ExecutionException | TimeoutException still) {
+            running.cancel(true);
+        }
+    }
+
+    private static String place() {
+        return Thread.getAllStackTraces().entrySet().stream()
+                .filter(entry -> entry.getKey().getName().equals("try"))
+                .map(entry -> Stream.of(entry.getValue()).limit(25).toList().toString())
+                .findFirst()
+                .orElse("?");
+    }
+
+    private static void clear(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                Files.deleteIfExists(file);
+            }
+        }
+    }
+
+    private static void remove(Path folder) throws IOException {
+        clear(folder);
+        Files.delete(folder);
+    }
+}
