@@ -5,7 +5,6 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -134,8 +133,8 @@ class ArchitectureTest {
         List<String> silent = OnlyStatics.topLevel(classes)
                 .map(JavaClass::getPackageName)
                 .distinct()
-                .filter(name -> !Files.exists(Path.of("src/main/java", name.split("\\."))
-                        .resolve("package-info.java")))
+                .filter(name -> !Files.exists(
+                        Path.of("src/main/java", name.split("\\.")).resolve("package-info.java")))
                 .toList();
         assertThat(silent, "package-info.java says what comes in, what goes out and what may be imported");
     }
@@ -143,7 +142,9 @@ class ArchitectureTest {
     @ArchTest
     static void classes_depend_on_each_other_at_most_in_pairs(JavaClasses classes) {
         assertThat(
-                Circles.among(classes).stream().filter(circle -> circle.size() > 2).toList(),
+                Circles.among(classes).stream()
+                        .filter(circle -> circle.size() > 2)
+                        .toList(),
                 "a circle can only be read, tested and changed as a whole");
     }
 

@@ -261,8 +261,7 @@ public final class SampleBags {
         Optional<ShotPrediction> shot = Double.isNaN(carryM)
                 ? Optional.empty()
                 : Optional.of(new ShotPrediction(60, 12, 3000, carryM, 30, 40, 0, 0));
-        BuildNumbers build = new BuildNumbers(
-                1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4);
+        BuildNumbers build = new BuildNumbers(1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4);
         ClubSetup setup =
                 new ClubSetup(club, ClubWishes.of(club, SitsRange.ANY), choice, pose, 0, shot, build, Optional.empty());
         Optional<Weighting> weighting = choice.weighting().flatMap(KIT::weighting);

@@ -125,7 +125,7 @@ final class BenchReport {
                         + " time in %d.",
                 both.size(), counts[0], counts[1], counts[2], none);
         line(
-                "A bound of one solver lies above a plan of another in %d (must be 0).",
+                "A bound of one solver is above a plan of another in %d (must be 0).",
                 results.stream().filter(Compared::contradicts).count());
         line("");
     }

@@ -29,7 +29,7 @@ import org.optaplanner.core.api.solver.SolverFactory;
  * {@code capS} (for each solver on each bag), {@code teamCapS} (for the team of 12 and that of 40), {@code plannerBags}
  * (on how many of the bags OptaPlanner runs too), {@code out} (the file, or nothing to print only).
  */
-final class SearchBench {
+public final class SearchBench {
     private static final int SMALL_BAGS = 5;
     private static final double SMALL_CAP_S = 5;
 
@@ -129,8 +129,8 @@ final class SearchBench {
                         -Dexec.mainClass=org.bagwright.search.SearchBench \\
                         -Dexec.args="bags=%s capS=%s teamCapS=%s plannerBags=%s sizes=%s"
 
-                Without arguments it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Ours tells of a better
-                plan at most four times a second, so it has its best plan somewhat earlier than told here.
+                Without arguments it takes 30 full bags with 60 s for CP-SAT on each, about 40 minutes in all. Ours reports a better
+                plan at most four times a second, so it has its best plan somewhat earlier than shown here.
 
                 How the problems are made the same: all three start from the same options with the same numbers, and every
                 plan is priced by one plain sum that none of them uses. For OptaPlanner the options are made into clubs of
@@ -141,8 +141,8 @@ final class SearchBench {
                 bound here is its own less the most that this rounding can make, so it holds for the true penalty (but
                 for a plan that keeps a must by less than the rounding, which it can rule out). Its "proven" is for its
                 rounded numbers. It keeps of all plans it passes the one that is truly best. Stock,
-                most changes and most clubs are constraints there; broken musts come first: it is asked for the fewest
-                (with half of the time at most), then for the least
+                most changes and most clubs are constraints there; it minimises broken musts first
+                (with half of the time at most), then the
                 penalty with no more of them. One family of its presolve rules is switched off, since with it this version calls plans best that are not
                 (or-tools issue 5293).
 

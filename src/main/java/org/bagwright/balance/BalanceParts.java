@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.ClubParts;
 
 /**
  * The parts of one club, as stated or else assumed. What is assumed is common practice, without a source: a graphite shaft in
@@ -39,20 +40,31 @@ public record BalanceParts(
     /** The parts of this club. */
     public static BalanceParts of(Club club) {
         ClubKind kind = club.kind();
+        ClubParts own = club.parts();
         Stated stated = new Stated();
-        double lengthM = stated.or(
-                BalanceFigure.LENGTH,
-                club.parts().lengthM(),
-                kind.usualLengthM(club.head().loftDeg()));
+        double usualM = kind.usualLengthM(club.head().loftDeg());
+        double lengthM = stated.or(BalanceFigure.LENGTH, own.lengthM(), usualM);
         double headMassKg = stated.or(BalanceFigure.HEAD_MASS, club.form().massKg(), kind.usualHeadMassKg(lengthM));
         return new BalanceParts(
                 lengthM,
                 headMassKg,
                 stated.or(BalanceFigure.HEAD_INERTIA, club.form().inertiaKgM2(), usualInertiaKgM2(kind, headMassKg)),
-                stated.or(BalanceFigure.SHAFT_MASS, club.parts().shaftMassKg(), usualShaftMassKg(kind, lengthM)),
-                stated.or(BalanceFigure.SHAFT_BALANCE, club.parts().shaftBalanceM(), SHAFT_BALANCE_SHARE * lengthM),
-                stated.or(BalanceFigure.GRIP_MASS, club.parts().gripMassKg(), kind == ClubKind.PUTTER ? 0.065 : 0.050),
+                stated.or(BalanceFigure.SHAFT_MASS, own.shaftMassKg(), usualShaftMassKg(kind, lengthM)),
+                stated.or(BalanceFigure.SHAFT_BALANCE, own.shaftBalanceM(), SHAFT_BALANCE_SHARE * lengthM),
+                stated.or(BalanceFigure.GRIP_MASS, own.gripMassKg(), kind == ClubKind.PUTTER ? 0.065 : 0.050),
                 stated.assumed);
+    }
+
+    /** One of its figures, in SI units. */
+    public double value(BalanceFigure figure) {
+        return switch (figure) {
+            case LENGTH -> lengthM;
+            case HEAD_MASS -> headMassKg;
+            case HEAD_INERTIA -> headInertiaKgM2;
+            case SHAFT_MASS -> shaftMassKg;
+            case SHAFT_BALANCE -> shaftBalanceM;
+            case GRIP_MASS -> gripMassKg;
+        };
     }
 
     /** 60 g in a driver of 45 in, 110 g in an iron of 37 in, others in proportion. */

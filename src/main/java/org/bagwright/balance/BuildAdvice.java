@@ -67,8 +67,7 @@ public final class BuildAdvice {
     }
 
     /**
-     * Mass to add at the head, kilograms; below 0 to take off there. Empty where the head would have to lose all that it
-     * weighs, and for a swingweight where the club ends at the fulcrum.
+     * Mass to add at the head, kilograms; below 0 to remove it. Empty where the head would have to lose its whole mass, and for a swingweight where the club ends at the fulcrum.
      */
     public OptionalDouble atHeadKg() {
         double massKg = missing / wanted.worth(now.lengthM());

@@ -24,7 +24,7 @@ public final class ClubBalance {
 
     /**
      * From a handbook's worked example: a club of 390 g balances at 29.5 in, and at 31.28 in with a grip 25 g lighter. So the
-     * 25 g stood at (390 x 29.5 - 365 x 31.28) / 25 = 3.5 in.
+     * 25 g were at (390 x 29.5 - 365 x 31.28) / 25 = 3.5 in.
      */
     private static final double GRIP_BALANCE_M = 3.5 * 0.0254;
 

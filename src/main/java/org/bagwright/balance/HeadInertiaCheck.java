@@ -18,7 +18,7 @@ public record HeadInertiaCheck(double figureKgM2, double limitKgM2, double toler
     private static final double WOOD_LIMIT_KG_M2 = 5900 * KG_M2_PER_G_CM2;
     private static final double WOOD_TOLERANCE_KG_M2 = 100 * KG_M2_PER_G_CM2;
 
-    /** A figure that is equal to its limit but for rounding is not over it. */
+    /** A figure that equals its limit up to rounding is not over it. */
     private static final double ROUNDING_KG_M2 = 1e-10;
 
     /** The check of a build; empty for kinds that have no such limit. */

@@ -15,7 +15,7 @@ import org.bagwright.domain.option.BuildNumbers;
 public record LengthCheck(double figureM, double shortestM, OptionalDouble longestM) {
     private static final double SHORTEST_M = 18 * 0.0254;
 
-    /** A figure that is equal to its limit but for rounding is inside it. */
+    /** A figure that equals its limit up to rounding is inside it. */
     private static final double ROUNDING_M = 1e-6;
 
     /**

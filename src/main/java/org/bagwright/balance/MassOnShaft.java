@@ -20,7 +20,7 @@ record MassOnShaft(double massKg, double fromButtM, double forwardM, double ownK
         return massKg * (fromButtM - aboutM);
     }
 
-    /** Inertia about the axis through the butt end that stands on the shaft and on the target line, kg m2. */
+    /** Inertia about the axis through the butt end at right angles to the shaft and to the target line, kg m2. */
     double aboutButtKgM2() {
         return ownKgM2 + massKg * (fromButtM * fromButtM + forwardM * forwardM);
     }

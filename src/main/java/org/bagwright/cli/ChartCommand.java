@@ -54,7 +54,9 @@ final class ChartCommand implements Callable<Integer> {
             requireClub(charted);
             new ChartText(charted).lines(club).forEach(out::println);
         }
-        new MessageText(charted.messages()).briefNotes().forEach(spec.commandLine().getErr()::println);
+        new MessageText(charted.messages())
+                .briefNotes()
+                .forEach(spec.commandLine().getErr()::println);
         return Main.DONE;
     }
 

@@ -122,10 +122,13 @@ final class CompareCommand implements Callable<Integer> {
         json.print(spec.commandLine(), () -> new CompareJson(comparison).document());
         new CompareText(comparison).lines().forEach(people::println);
         if (out != null) {
-            Comparing.write(comparison, out).map(kept -> new KeptText(kept).line()).ifPresent(people::println);
+            Comparing.write(comparison, out)
+                    .map(kept -> new KeptText(kept).line())
+                    .ifPresent(people::println);
             people.println("Result: " + out + " (the sheet Compare)");
         }
-        comparison.books().forEach(book -> new MessageText(book.result().messages()).briefNotes()
+        comparison.books().forEach(book -> new MessageText(book.result().messages())
+                .briefNotes()
                 .forEach(line -> err.println(book.name() + ": " + line)));
     }
 }

@@ -9,10 +9,10 @@ import org.bagwright.cli.text.PlanText;
 import org.bagwright.cli.text.ProgressLine;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.WorkProgress;
-import org.bagwright.domain.text.Numbers;
-import org.bagwright.planning.ShippedBook;
 import org.bagwright.domain.text.CloseNames;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.planning.Planning;
+import org.bagwright.planning.ShippedBook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -55,9 +55,8 @@ final class DemoCommand implements Callable<Integer> {
         List<String> labels =
                 ShippedBook.demos().stream().map(ShippedBook::label).toList();
         return ShippedBook.demo(name)
-                .orElseThrow(() -> new WrongArguments(
-                        "There is no demo called " + name + "." + CloseNames.maybe(name, labels) + " There are: "
-                                + String.join(", ", labels) + "."));
+                .orElseThrow(() -> new WrongArguments("There is no demo called " + name + "."
+                        + CloseNames.maybe(name, labels) + " There are: " + String.join(", ", labels) + "."));
     }
 
     /** A plan and what was written of it. */

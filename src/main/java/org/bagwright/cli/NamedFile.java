@@ -29,8 +29,8 @@ record NamedFile(Path path) {
         }
         target.requireFile(nextTo(suffix).name());
         if (!target.ending().equalsIgnoreCase(ending())) {
-            throw new WrongArguments("The result needs the ending of the book: let " + target.path + " end in "
-                    + ending() + ".");
+            throw new WrongArguments(
+                    "The result needs the ending of the book: let " + target.path + " end in " + ending() + ".");
         }
         return target.path;
     }

@@ -53,7 +53,7 @@ final class Backups {
      * name only once it is whole and on the disk, and never takes the name of another file.
      *
      * @return the copy
-     * @throws OpenElsewhereException if the file is written meanwhile
+     * @throws OpenElsewhereException if another program writes the file at the same time
      * @throws IOException if there is no such file or it cannot be copied
      */
     Path make(LocalDateTime when) throws IOException {
@@ -83,8 +83,8 @@ final class Backups {
     }
 
     /**
-     * Removes older backups: all but the newest ten, the first of each day, and whatever a person may have worked in
-     * since, which is newer than its name says or open in another program.
+     * Removes older backups: all but the newest ten, the first of each day, and whatever a person may have changed
+     * since, that is, files newer than their name or open in another program.
      *
      * @return how many
      */

@@ -106,6 +106,11 @@ public final class FileWatch implements AutoCloseable {
         sure = isReported();
         reported = seen;
         anyReported = true;
+        return saved(bytes);
+    }
+
+    /** The same content as before is no save. */
+    private Optional<Saved> saved(Optional<byte[]> bytes) throws IOException {
         String content = bytes.map(DigestUtils::sha256Hex).orElse("none");
         if (content.equals(reportedSha256)) {
             return Optional.empty();

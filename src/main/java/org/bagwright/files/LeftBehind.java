@@ -28,7 +28,7 @@ record LeftBehind(Path own) {
 
     private static final Pattern NAME = Pattern.compile(Pattern.quote(START) + "\\d+" + Pattern.quote(END));
 
-    /** Removes those that are surely ours and unused. */
+    /** Removes those that are certainly ours and unused. */
     void remove() {
         try (DirectoryStream<Path> files = Files.newDirectoryStream(own.getParent(), START + "*" + END)) {
             FileTime now = Files.getLastModifiedTime(own);

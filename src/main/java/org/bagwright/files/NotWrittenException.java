@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** A file could not be written; the message says in plain words why and what to do. The old file is untouched. */
+/** A file could not be written; the message says in plain words why and what to do. The old file is unchanged. */
 final class NotWrittenException extends IOException {
     private static final long serialVersionUID = 1;
     private static final long FULL_BELOW_BYTES = 64 << 10;
@@ -34,17 +34,18 @@ final class NotWrittenException extends IOException {
 
     private static String why(Path target, IOException fault) {
         Path folder = target.getParent();
-        String said = String.valueOf(fault.getMessage());
+        String message = String.valueOf(fault.getMessage());
         if (!Files.isDirectory(folder)) {
             return "the folder " + folder + " is gone. Create it again, or choose another place for the result.";
         }
-        if (FULL.matcher(said).matches() || isFull(folder)) {
+        if (FULL.matcher(message).matches() || isFull(folder)) {
             return "the disk is full. The old file is unchanged. Free some space, or choose a place on another"
                     + " disk for the result, then try again.";
         }
-        if (PROTECTED.matcher(said).matches()) {
-            return noRight(folder);
-        }
+        return PROTECTED.matcher(message).matches() ? noRight(folder) : why(folder, fault, message);
+    }
+
+    private static String why(Path folder, IOException fault, String message) {
         if (fault instanceof AccessDeniedException) {
             return "the system does not allow it. Close the file if it is open, and check that you may write to the"
                     + " folder " + folder + ", or choose another place for the result.";
@@ -55,7 +56,7 @@ final class NotWrittenException extends IOException {
         return Optional.of(fault)
                 .filter(FileSystemException.class::isInstance)
                 .map(system -> ((FileSystemException) system).getReason())
-                .orElse(said);
+                .orElse(message);
     }
 
     static String noRight(Path folder) {

@@ -26,7 +26,7 @@ public final class SafeFile {
      * the temporary one is gone.
      *
      * @return the backup, if there was anything to keep
-     * @throws OpenElsewhereException if the file is open in another program, or written by one meanwhile
+     * @throws OpenElsewhereException if the file is open in another program, or written by one at the same time
      * @throws IOException if the file cannot be written, saying why in plain words, or whatever {@code writer} throws
      */
     public Optional<KeptFile> replace(ContentWriter writer) throws IOException {
@@ -95,7 +95,21 @@ public final class SafeFile {
      * @throws IOException if not, saying why and what to do in plain words
      */
     public void requireWritable() throws IOException {
-        Path folder = target.toAbsolutePath().getParent();
+        requirePlace(target.toAbsolutePath().getParent());
+        boolean exists = Files.exists(target);
+        Path folder = (exists ? target.toRealPath() : target.toAbsolutePath()).getParent();
+        if (!Files.isWritable(folder)) {
+            throw NotWrittenException.because(target, NotWrittenException.noRight(folder));
+        }
+        new OtherProgram(target).refuse();
+        if (exists && FileRights.isProtected(target)) {
+            throw NotWrittenException.because(
+                    target,
+                    "the file is write-protected. Remove the write protection, or choose another name for the result.");
+        }
+    }
+
+    private void requirePlace(Path folder) throws IOException {
         if (folder == null || Files.isDirectory(target)) {
             throw NotWrittenException.because(target, "this is a folder. Give the name of a file.");
         }
@@ -108,16 +122,6 @@ public final class SafeFile {
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
             throw NotWrittenException.because(target, "this is not a regular file. Choose another name.");
-        }
-        Path realFolder = Files.exists(target) ? target.toRealPath().getParent() : folder;
-        if (!Files.isWritable(realFolder)) {
-            throw NotWrittenException.because(target, NotWrittenException.noRight(realFolder));
-        }
-        new OtherProgram(target).refuse();
-        if (Files.exists(target) && FileRights.isProtected(target)) {
-            throw NotWrittenException.because(
-                    target,
-                    "the file is write-protected. Remove the write protection, or choose another name for the result.");
         }
     }
 

@@ -14,10 +14,10 @@ import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
  *
  * @param loftDeg that loft, degrees
  * @param carryM its carry, m
- * @param atEdgeOfReach whether it is the last loft that was looked at, so that the true best may lie beyond
+ * @param atEdgeOfReach whether it is the last loft that was looked at, so that the true best may be beyond it
  */
 public record BestLoft(double loftDeg, double carryM, boolean atEdgeOfReach) {
-    /** How far from the given loft is looked, degrees. */
+    /** How far from the given loft the search goes, degrees. */
     public static final double REACH_DEG = 8;
 
     private static final double EDGE_STEP_DEG = 0.1;

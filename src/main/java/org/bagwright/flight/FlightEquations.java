@@ -20,6 +20,7 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
     static final int PLANE = 5;
     static final int SPACE = 7;
     private static final double SPIN_DECAY = 2.0e-5;
+    private static final double LEAST_SPEED_MPS = 1e-9;
 
     private final BallModel model;
     private final double radiusM;
@@ -63,14 +64,8 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
         rates[X] = state[SPEED_X];
         rates[Y] = state[SPEED_Y];
         rates[SPIN] = -SPIN_DECAY * speedMps * spin / radiusM;
-        double drag = 0;
-        double lift = 0;
-        if (speedMps > 1e-9) {
-            double spinRatio = Math.max(0, spin) * radiusM / speedMps;
-            double reynolds = reynoldsPerMps * speedMps;
-            drag = pressurePerSpeed * speedMps * model.drag(spinRatio, reynolds) * path.dragRatio();
-            lift = pressurePerSpeed * speedMps * model.lift(spinRatio, reynolds);
-        }
+        double drag = dragPerS(speedMps, spin);
+        double lift = liftPerS(speedMps, spin);
         Vector3D axis = path.spinAxis();
         rates[SPEED_X] = lift * (axis.getY() * airSide - axis.getZ() * airY) - drag * airX;
         rates[SPEED_Y] = lift * (axis.getZ() * airX - axis.getX() * airSide) - drag * airY - gravityMps2;
@@ -78,6 +73,25 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
             rates[SIDE] = state[SPEED_SIDE];
             rates[SPEED_SIDE] = lift * (axis.getX() * airY - axis.getY() * airX) - drag * airSide;
         }
+    }
+
+    private double dragPerS(double speedMps, double spin) {
+        return speedMps > LEAST_SPEED_MPS
+                ? pressurePerSpeed
+                        * speedMps
+                        * model.drag(spinRatio(speedMps, spin), reynoldsPerMps * speedMps)
+                        * path.dragRatio()
+                : 0;
+    }
+
+    private double liftPerS(double speedMps, double spin) {
+        return speedMps > LEAST_SPEED_MPS
+                ? pressurePerSpeed * speedMps * model.lift(spinRatio(speedMps, spin), reynoldsPerMps * speedMps)
+                : 0;
+    }
+
+    private double spinRatio(double speedMps, double spin) {
+        return Math.max(0, spin) * radiusM / speedMps;
     }
 
     private double sideMps(double[] state) {

@@ -4,10 +4,10 @@ import org.bagwright.domain.club.ClubKind;
 
 /** How much of the closing speed along the face normal comes back, as a function of that speed. */
 public interface Restitution {
-    /** The blow that loses nothing: no head beats it. */
+    /** A blow that loses nothing: no head can give more ball speed. */
     Restitution PERFECT = normalMps -> 1;
 
-    /** Penner 2003: a driver gives back less the harder it hits. */
+    /** Penner 2003: a driver gives back less, the harder it hits. */
     Restitution PENNER_DRIVER = normalMps -> Math.max(0, 0.86 - 0.0029 * normalMps);
 
     /**

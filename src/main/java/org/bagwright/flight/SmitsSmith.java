@@ -3,7 +3,7 @@ package org.bagwright.flight;
 /**
  * Smits and Smith 1994, Science and Golf II, 340-347: {@code CD = 0.24 + 0.18 S + 0.06 sin(pi (Re - 90000) / 200000)},
  * {@code CL = 0.54 S^0.4}. Fitted to driver shots, 70000 < Re < 210000 and 0.08 < S < 0.2; beyond that the formulas are
- * used as they stand, which is smooth and keeps the drag positive.
+ * used unchanged, which is smooth and keeps the drag positive.
  */
 final class SmitsSmith implements BallModel {
     static final SmitsSmith MODEL = new SmitsSmith();

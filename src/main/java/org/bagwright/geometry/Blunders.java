@@ -7,7 +7,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.bagwright.geometry.GaugeModel.Value;
 
-/** Looks for the reading that disagrees most with all others; the rule is told at {@link GaugeFit}. */
+/** Looks for the reading that disagrees most with all others; {@link GaugeFit} gives the rule. */
 final class Blunders {
     private static final double FIRST_CHANCE = 0.045;
     private static final double NEXT_CHANCE = 0.002;

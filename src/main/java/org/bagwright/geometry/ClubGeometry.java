@@ -14,10 +14,9 @@ import org.bagwright.domain.option.PoseNumbers;
 /**
  * One club in one golfer's hands: the poses of every setting and bend. The numbers hold for either hand.
  *
- * <p>Where a sleeve has a rated table the table is the truth: the shaft is put where a gauge reads exactly the rated
+ * <p>Where a sleeve has a rated table, the table counts: the shaft is put where a gauge reads exactly the rated
  * loft and lie, and the rated face change sets how the head sits; what the table leaves open follows from the rings, or
- * for the face from the shaft. How far the geometry alone would be off is told by the
- * misfits.
+ * for the face from the shaft. The misfits give how far the geometry alone would be off.
  *
  * <p>A hosel bend leaves face and sole as they are and moves the shaft to where a gauge reads the setting's loft and lie
  * changed by the bend.
@@ -51,7 +50,7 @@ public final class ClubGeometry {
      * @param club its head, form, today's setting and the golfer's lie
      * @param sleeve the sleeve that the club names
      * @param golfer gives the shaft lean at address
-     * @throws IllegalArgumentException when the sleeve or a setting is missing or the sole's form cannot stand, see
+     * @throws IllegalArgumentException when the sleeve or a setting is missing or the sole's form is impossible, see
      *     {@link SoleForm#problemOf}
      */
     public static ClubGeometry of(Club club, Optional<Sleeve> sleeve, Golfer golfer) {
@@ -80,7 +79,7 @@ public final class ClubGeometry {
      * All poses of one option.
      *
      * @param choice setting and bend; without a setting the shaft is in line with the bore
-     * @return the numbers, the shaft's turn told from today's setting
+     * @return the numbers, the shaft's turn counted from today's setting
      * @throws IllegalArgumentException when the sleeve has no such setting
      */
     public PoseNumbers pose(Choice choice) {

@@ -30,8 +30,8 @@ import org.bagwright.geometry.GaugeSolver.Solved;
  * limit is set for the whole set of readings (by Sidak's rule): a set without a blunder keeps clear in at least 95.5 % of
  * cases. That is 2.9 deviations for 6 readings of loft and lie and 3.0 for 9. A reading beyond it is flagged, left out, and the
  * rest is fitted and looked at again, now with a limit for 1 set in 500, since one blunder drags its neighbours along. No
- * reading is flagged when another explains the conflict almost as well, or when the others could not stand without it;
- * then a note tells of the conflict.
+ * reading is flagged when another explains the conflict almost as well, or when fewer numbers would be determined without
+ * it; then a note reports the conflict.
  */
 public final class GaugeFit {
     /** Repeatability of a bench gauge, one standard deviation, degrees: common practice, no source. */

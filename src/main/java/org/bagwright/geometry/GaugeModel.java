@@ -12,9 +12,9 @@ import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
 
 /**
- * What a gauge should read on a club, as a function of a state of five numbers in degrees: design loft, lie and face,
- * and the bend as a vector along and across the marks. Told so the readings are nearly linear in the state and nothing
- * goes wrong at a bend of 0; the bend is the vector's length, the clock offset its direction.
+ * What a gauge is expected to read on a club, as a function of a state of five numbers in degrees: design loft, lie and face,
+ * and the bend as a vector along and across the marks. In this form the readings are nearly linear in the state and a
+ * bend of 0 is no special case; the bend is the vector's length, the clock offset its direction.
  */
 final class GaugeModel {
     private static final double SAME = 1e-9;

@@ -39,8 +39,8 @@ final class GaugeNotes {
 
     private String inWords(Map.Entry<Unknown, String> held, double value) {
         Unknown unknown = held.getKey();
-        return club + ": the readings do not determine the " + unknown.label() + " (" + held.getValue() + "); it is held at "
-                + Numbers.trimmed(value) + " " + unknown.unit();
+        return club + ": the readings do not determine the " + unknown.label() + " (" + held.getValue()
+                + "); it is held at " + Numbers.trimmed(value) + " " + unknown.unit();
     }
 
     void conflict(Blunders.Suspect suspect) {

@@ -70,7 +70,7 @@ final class GaugeSolution {
     }
 
     /**
-     * The standard error of a free unknown, in its unit; very great or infinite when the readings say nothing of it.
+     * The standard error of a free unknown, in its unit; very great or infinite when the readings give nothing about it.
      *
      * @param leastBendDeg the clock is judged as with a bend of at least this
      */
@@ -136,7 +136,7 @@ final class GaugeSolution {
         return identity.subtract(hat);
     }
 
-    /** Directions of which the readings say nothing get a very great variance, so their unknowns are seen to be open. */
+    /** Directions about which the readings give nothing get a very great variance, so their unknowns count as open. */
     private static RealMatrix covariance(RealMatrix jacobian) {
         EigenDecomposition parts = new EigenDecomposition(jacobian.transpose().multiply(jacobian));
         double[] strengths = parts.getRealEigenvalues();

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.geometry.GaugeModel.Value;
 
-/** Decides which unknowns a set of readings can tell, holds the others at their stated values and fits the rest. */
+/** Decides which unknowns a set of readings determines, holds the others at their stated values and fits the rest. */
 final class GaugeSolver {
     private static final double LEAST_BEND_DEG = 1;
 
@@ -46,7 +46,7 @@ final class GaugeSolver {
         }
     }
 
-    /** What the readings cannot tell for want of any number about it. */
+    /** What is held because no reading gives a number about it. */
     private Map<Unknown, String> holdUnread(List<Value> values) {
         Map<Unknown, String> held = new EnumMap<>(Unknown.class);
         Stream.of(Unknown.LOFT, Unknown.LIE, Unknown.FACE)
@@ -61,7 +61,7 @@ final class GaugeSolver {
         return held;
     }
 
-    /** Holds what the readings cannot tell at all, so that the fit is never asked for it. */
+    /** The unknown to hold before the fit because the readings give nothing about it. */
     private static Optional<Unknown> beforehand(GaugeSolution stated) {
         return firstOpen(stated, LEAST_BEND_DEG, 4);
     }

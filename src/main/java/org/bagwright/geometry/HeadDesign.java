@@ -64,7 +64,7 @@ record HeadDesign(double loftDeg, double lieDeg, double faceDeg) {
         return new GaugeReading(Math.toDegrees(loftRad), Math.toDegrees(lieRad));
     }
 
-    /** The one shaft, in the head frame, with which a gauge reads the given numbers: {@link #gauge} undone. */
+    /** The one shaft, in the head frame, with which a gauge reads the given numbers, the inverse of {@link #gauge}. */
     Vector3D shaftFor(GaugeReading reading) {
         double lieRad = Math.toRadians(reading.lieDeg());
         double leanRad = Math.toRadians(reading.loftDeg() - loftDeg);

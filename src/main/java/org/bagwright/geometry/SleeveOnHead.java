@@ -51,7 +51,7 @@ final class SleeveOnHead {
     }
 
     /**
-     * What a club has to state so that its head is solved to be this design: {@link #of} undone.
+     * What a club has to state so that its head is solved to be this design, the inverse of {@link #of}.
      *
      * @param statedAt the mark at which it is stated; empty is on the bore
      * @throws IllegalArgumentException when the sleeve has no such setting, or no gauge could read such numbers

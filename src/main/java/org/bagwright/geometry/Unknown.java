@@ -1,6 +1,7 @@
 package org.bagwright.geometry;
 
-/** What gauge readings may tell, in the order of the fit's state; the limits say when they have told it. */
+/** What gauge readings can determine, in the order of the fit's state, each with the greatest error that counts as
+ * determined. */
 enum Unknown {
     LOFT(0, "design loft", "degrees", 1),
     LIE(1, "design lie", "degrees", 1),

@@ -1,7 +1,8 @@
 /**
- * Sleeve, head and shaft: poses of a club and what gauges read on them, and the fit of both to a bench's readings.
+ * Sleeve, head and shaft: poses of a club and what gauges read on them, and the fit of head and sleeve to gauge readings.
+ * Clubs, sleeves and readings come in, poses and fitted numbers go out. Imports {@code domain}.
  *
- * <p>Frames, all right-handed and for a right-handed head; the package {@code domain} says how they serve a left-handed
+ * <p>Frames, all right-handed and for a right-handed head; the package {@code domain} says how they hold for a left-handed
  * one too.
  *
  * <ul>

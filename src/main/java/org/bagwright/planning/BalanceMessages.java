@@ -11,12 +11,12 @@ import org.bagwright.balance.BalanceFigure;
 import org.bagwright.balance.BalanceParts;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
-import org.bagwright.domain.club.Club;
-import org.bagwright.domain.text.ListText;
-import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.text.ListText;
+import org.bagwright.domain.units.LengthUnit;
 
 /**
  * Says which masses and balances are assumed, for the clubs whose swingweight or inertia a fitter uses: those with a
@@ -71,16 +71,29 @@ final class BalanceMessages {
     private Message message(List<Club> clubs, List<BalanceFigure> figures) {
         boolean several = figures.size() > 1;
         List<BalanceParts> parts = clubs.stream().map(BalanceParts::of).toList();
-        LengthUnit unit = book.settings().units().length();
         List<String> values = figures.stream()
-                .map(figure -> figure.label() + " (" + figure.range(parts, unit) + ")")
+                .map(figure -> figure.label() + " (" + range(figure, parts) + ")")
                 .toList();
         return Message.assumed(
                 clubs.get(0).cell(),
                 ListText.allOf(values) + (several ? " are" : " is") + " assumed for "
-                        + (clubs.size() == 1 ? "1 club: " : clubs.size() + " clubs: ") + ListText.allOf(names(clubs)) + ". "
+                        + (clubs.size() == 1 ? "1 club: " : clubs.size() + " clubs: ") + ListText.allOf(names(clubs))
+                        + ". "
                         + (byInertia ? "Swingweight and club inertia depend on " : "Swingweight depends on ")
                         + (several ? "them" : "it"));
+    }
+
+    /** The values of a figure over some clubs, such as {@code 50 g} or {@code 60 to 126 g}. */
+    private String range(BalanceFigure figure, List<BalanceParts> clubs) {
+        LengthUnit unit = book.settings().units().length();
+        List<String> values = clubs.stream()
+                .map(parts -> parts.value(figure))
+                .sorted()
+                .map(value -> figure.text(value, unit))
+                .distinct()
+                .toList();
+        String most = values.get(values.size() - 1);
+        return (values.size() == 1 ? most : values.get(0) + " to " + most) + " " + figure.unitText(unit);
     }
 
     private static List<String> names(List<Club> clubs) {

@@ -16,7 +16,6 @@ import org.bagwright.planning.options.EquipmentRules;
 
 /** The rules to check with the governing body, for every option that is offered, planned or not. */
 final class RuleMessages {
-    private static final int MOST_CLUBS = 14;
     private static final String CHECK = ": check with the governing body";
 
     private final EquipmentRules rules;
@@ -38,7 +37,7 @@ final class RuleMessages {
         long carried = bag.optionsOf(bag.planned()).stream()
                 .filter(option -> !option.isEmpty())
                 .count();
-        if (carried > MOST_CLUBS) {
+        if (carried > BagOptions.MOST_CLUBS) {
             messages.add(Message.check(
                     bag.golfer().cell(),
                     bag.golfer().name() + " has " + carried + " clubs; rule 4.1b allows 14 in a round" + CHECK));

@@ -108,8 +108,7 @@ public final class BagSearch {
 
     private BookPlan plan(BookOptions book, PlanningProblem problem, Cost bound) {
         List<List<Integer>> chosen = problem.chosen();
-        Cost cost = scorer.cost(problem);
-        checkAgreement(cost, PlainScore.cost(book, chosen));
+        Cost cost = scorer.checked(problem, PlainScore.cost(book, chosen));
         List<BagPlan> plans = IntStream.range(0, chosen.size())
                 .mapToObj(bag -> plan(book.bags().get(bag), chosen.get(bag)))
                 .toList();
@@ -121,14 +120,6 @@ public final class BagSearch {
 
     private static BagPlan plan(BagOptions bag, List<Integer> chosen) {
         return new BagPlan(chosen, new PlainScore(bag, chosen).score());
-    }
-
-    /** A plan on whose score the constraints and the plain sum differ is never given out: one of them is wrong. */
-    private static void checkAgreement(Cost byConstraints, Cost bySum) {
-        if (!byConstraints.equals(bySum)) {
-            throw new IllegalStateException(
-                    "the constraints score the plan " + byConstraints + " and the plain sum gives " + bySum);
-        }
     }
 
     /** What holds for every choice with as few hard breaks as the plan, which may have more than the bound. */

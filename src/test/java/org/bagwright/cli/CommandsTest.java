@@ -123,6 +123,7 @@ class CommandsTest {
         assertEquals(4, plan.code(), plan.err());
         assertTrue(Files.exists(folder.resolve("must-plan.xlsx")));
         assertTrue(plan.err().contains("must"), plan.err());
+        assertTrue(plan.err().contains("can be met (gap)"), plan.err());
     }
 
     @Test

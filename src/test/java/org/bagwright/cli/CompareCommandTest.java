@@ -244,6 +244,6 @@ class CompareCommandTest {
                 .row("gap", 0.001, 2, "yes");
         Terminal run = Terminal.run("compare", may(), must.write(folder.resolve("must.xlsx")));
         assertEquals(4, run.code(), run.err());
-        assertTrue(run.out().contains("misses a must"), run.out());
+        assertTrue(run.out().contains("misses a must (gap)"), run.out());
     }
 }

@@ -69,9 +69,8 @@ class SafeFileFaultsTest {
     @Test
     void folderGoneWhileWriting_saysSo() throws IOException {
         Path gone = Files.createDirectories(folder.resolve("gone"));
-        IOException fault = assertThrows(
-                NotWrittenException.class,
-                () -> new SafeFile(gone.resolve("bag.xlsx")).replace(out -> {
+        IOException fault =
+                assertThrows(NotWrittenException.class, () -> new SafeFile(gone.resolve("bag.xlsx")).replace(out -> {
                     out.write(bytes("new"));
                     for (Path inside : list(gone)) {
                         Files.delete(inside);
@@ -102,12 +101,10 @@ class SafeFileFaultsTest {
 
     @Test
     void ownersFile_thatAppearsWhileWriting_isRefused() throws IOException {
-        assertThrows(
-                OpenElsewhereException.class,
-                () -> new SafeFile(file).replace(out -> {
-                    out.write(bytes("new"));
-                    Files.writeString(folder.resolve("~$bag.xlsx"), "Golfer A");
-                }));
+        assertThrows(OpenElsewhereException.class, () -> new SafeFile(file).replace(out -> {
+            out.write(bytes("new"));
+            Files.writeString(folder.resolve("~$bag.xlsx"), "Golfer A");
+        }));
         assertEquals("old", Files.readString(file));
         assertEquals(2, files().size(), files().toString());
     }
@@ -124,7 +121,8 @@ class SafeFileFaultsTest {
     /** What another program saves while the result is written is what the backup holds. */
     @Test
     void savedByAnotherProgramWhileWriting_isKeptAsTheBackup() throws IOException {
-        Path backup = new SafeFile(file).replace(out -> {
+        Path backup = new SafeFile(file)
+                .replace(out -> {
                     out.write(bytes("new"));
                     Files.writeString(file, "saved meanwhile");
                 })
@@ -187,20 +185,20 @@ class SafeFileFaultsTest {
     void lockOfWindows_isABookThatIsOpenElsewhere() {
         FileSystemException locked = new FileSystemException(
                 "bag.xlsx", "x.tmp", "The process cannot access the file because it is being used by another process");
-        assertTrue(new OtherProgram(file).from(locked).orElseThrow().getMessage().contains("Close it there"));
+        assertTrue(
+                new OtherProgram(file).from(locked).orElseThrow().getMessage().contains("Close it there"));
         assertEquals(
-                Optional.empty(), new OtherProgram(file).from(new FileSystemException("a", null, "Input/output error")));
+                Optional.empty(),
+                new OtherProgram(file).from(new FileSystemException("a", null, "Input/output error")));
     }
 
     @Test
     void create_nameTakenMeanwhile_leavesTheOther() throws IOException {
         Path fresh = folder.resolve("fresh.xlsx");
-        assertThrows(
-                NotWrittenException.class,
-                () -> new SafeFile(fresh).create(out -> {
-                    out.write(bytes("ours"));
-                    Files.writeString(fresh, "theirs");
-                }));
+        assertThrows(NotWrittenException.class, () -> new SafeFile(fresh).create(out -> {
+            out.write(bytes("ours"));
+            Files.writeString(fresh, "theirs");
+        }));
         assertEquals("theirs", Files.readString(fresh));
         assertEquals(2, files().size(), files().toString());
     }

@@ -37,12 +37,10 @@ class SafeFileTest {
     void replace_writerFailsHalfWay_oldFileIsUntouchedAndNoTemporaryFileIsLeft() throws IOException {
         Path file = folder.resolve("bag.xlsx");
         Files.writeString(file, "old");
-        IOException thrown = assertThrows(
-                IOException.class,
-                () -> new SafeFile(file).replace(out -> {
-                    out.write(bytes("half"));
-                    throw new IOException("disk full");
-                }));
+        IOException thrown = assertThrows(IOException.class, () -> new SafeFile(file).replace(out -> {
+            out.write(bytes("half"));
+            throw new IOException("disk full");
+        }));
         assertEquals("disk full", thrown.getMessage());
         assertEquals("old", Files.readString(file));
         assertEquals(List.of("bag.xlsx"), names());
@@ -96,7 +94,8 @@ class SafeFileTest {
     void replace_existingFile_isKeptAsABackup() throws IOException {
         Path file = folder.resolve("bag.xlsx");
         assertEquals(Optional.empty(), new SafeFile(file).replace(out -> out.write(bytes("one"))));
-        KeptFile kept = new SafeFile(file).replace(out -> out.write(bytes("two"))).orElseThrow();
+        KeptFile kept =
+                new SafeFile(file).replace(out -> out.write(bytes("two"))).orElseThrow();
         assertEquals("one", Files.readString(kept.backup()));
         assertEquals(0, kept.removed());
     }

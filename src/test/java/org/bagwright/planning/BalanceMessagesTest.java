@@ -63,9 +63,10 @@ class BalanceMessagesTest {
     void matchByInertia_namesHeadInertiaToo() throws Exception {
         book.sheet("Aims", "Measure, Importance").row("spread", 1).sheet("Start", "Match by, inertia");
         assertEquals(
-                List.of("Clubs!B2: head mass (270 to 284 g), head inertia (2430 to 2556 g cm2), shaft mass (107 to 110 g),"
-                        + " shaft balance (17.28 to 17.76 in from the butt) and grip mass (50 g) are assumed for"
-                        + " 2 clubs: 7 iron and 9 iron. Swingweight and club inertia depend on them"),
+                List.of(
+                        "Clubs!B2: head mass (270 to 284 g), head inertia (2430 to 2556 g cm2), shaft mass (107 to 110 g),"
+                                + " shaft balance (17.28 to 17.76 in from the butt) and grip mass (50 g) are assumed for"
+                                + " 2 clubs: 7 iron and 9 iron. Swingweight and club inertia depend on them"),
                 listed());
     }
 
@@ -74,9 +75,10 @@ class BalanceMessagesTest {
         book.put("Clubs", 1, "Kit", "Kit A").put("Clubs", 1, "Weighting", "Light");
         book.weights().row("Kit A", "Light", "Toe", 2, 0, 0, 0);
         assertEquals(
-                List.of("Clubs!B2: head mass (270 g), shaft mass (110 g), shaft balance (17.76 in from the butt) and grip mass"
-                        + " (50 g) are assumed for 1 club: 7 iron."
-                        + " Swingweight depends on them"),
+                List.of(
+                        "Clubs!B2: head mass (270 g), shaft mass (110 g), shaft balance (17.76 in from the butt) and grip mass"
+                                + " (50 g) are assumed for 1 club: 7 iron."
+                                + " Swingweight depends on them"),
                 listed());
         book.put("Clubs", 1, "Swingweight", "D1");
         assertEquals(List.of(), listed());
@@ -94,10 +96,11 @@ class BalanceMessagesTest {
         }
         book = many;
         assertEquals(
-                List.of("Clubs!C2: shaft mass (113 g), shaft balance (18.24 in from the butt) and grip mass (50 g) are assumed"
-                        + " for 10 clubs: Club 1 of Ann,"
-                        + " Club 2 of Ann, Club 3 of Ann, Club 4 of Ann, Club 5 of Ann, Club 6 of Ben, Club 7 of Ben,"
-                        + " Club 8 of Ben and 2 more. Swingweight depends on them"),
+                List.of(
+                        "Clubs!C2: shaft mass (113 g), shaft balance (18.24 in from the butt) and grip mass (50 g) are assumed"
+                                + " for 10 clubs: Club 1 of Ann,"
+                                + " Club 2 of Ann, Club 3 of Ann, Club 4 of Ann, Club 5 of Ann, Club 6 of Ben, Club 7 of Ben,"
+                                + " Club 8 of Ben and 2 more. Swingweight depends on them"),
                 listed());
     }
 

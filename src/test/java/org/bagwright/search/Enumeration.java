@@ -38,13 +38,13 @@ public final class Enumeration {
     /** Clubs that carry first: that is the order in which ties are settled. */
     private final List<Integer> order;
 
-    private final Function<Found, List<Object>> alike;
+    private final Function<Found, List<Object>> key;
     private final Map<List<Object>, Found> best = new HashMap<>();
 
-    /** @param alike what tells choices of the bag apart; of those that it does not only the best is kept */
-    private Enumeration(BookOptions whole, BagOptions bag, Function<Found, List<Object>> alike) {
+    /** @param key what is different between choices of the bag; of those with the same only the best is kept */
+    private Enumeration(BookOptions whole, BagOptions bag, Function<Found, List<Object>> key) {
         this.whole = whole;
-        this.alike = alike;
+        this.key = key;
         alone = new BookOptions(List.of(bag), List.of());
         order = IntStream.range(0, bag.slots().size())
                 .boxed()
@@ -75,10 +75,10 @@ public final class Enumeration {
                 .orElseThrow();
     }
 
-    private static Stream<Found> all(BookOptions book, Function<Found, List<Object>> alike) {
+    private static Stream<Found> all(BookOptions book, Function<Found, List<Object>> key) {
         List<Found> found = List.of(new Found(List.of(), Cost.NONE, 0, List.of()));
         for (BagOptions bag : book.bags()) {
-            Enumeration enumeration = new Enumeration(book, bag, alike);
+            Enumeration enumeration = new Enumeration(book, bag, key);
             enumeration.visit(0, new Integer[bag.slots().size()]);
             found = found.stream()
                     .flatMap(some -> enumeration.best.values().stream().map(more -> joined(some, more)))
@@ -141,6 +141,6 @@ public final class Enumeration {
                 .toList();
         Cost cost = HandScore.cost(alone, List.of(chosen));
         Found found = new Found(List.of(chosen), cost, TestBags.changes(bag, chosen), takes);
-        best.merge(alike.apply(found), found, (known, other) -> BEST.compare(other, known) < 0 ? other : known);
+        best.merge(key.apply(found), found, (known, other) -> BEST.compare(other, known) < 0 ? other : known);
     }
 }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 
-/** Tries to break what a plan says of itself by ending searches at any moment. */
+/** Tries to make a plan claim too much by ending searches at any moment. */
 @Tag("analytic")
 class UnfinishedSearchTest {
     private static final double LONG_S = 600;

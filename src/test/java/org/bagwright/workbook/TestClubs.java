@@ -1,12 +1,12 @@
 package org.bagwright.workbook;
 
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 
 /** Builds books with rows of clubs in the template's order of columns. */
 public final class TestClubs {
     private static final Object[] HEADINGS =
-            ClubColumns.SHEET.columns().stream().map(Column::header).toArray();
+            ClubColumn.SHEET.columns().stream().map(Column::header).toArray();
 
     private TestClubs() {}
 
@@ -42,10 +42,8 @@ public final class TestClubs {
     }
 
     public static String column(String header) {
-        int index = ClubColumns.SHEET.columns().stream()
-                .map(Column::header)
-                .toList()
-                .indexOf(header);
+        int index =
+                ClubColumn.SHEET.columns().stream().map(Column::header).toList().indexOf(header);
         return org.apache.poi.ss.util.CellReference.convertNumToColString(index);
     }
 }

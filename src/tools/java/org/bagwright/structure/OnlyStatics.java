@@ -34,7 +34,9 @@ public final class OnlyStatics {
                 && !type.isEnum()
                 && !type.isRecord()
                 && type.getRawInterfaces().isEmpty()
-                && type.getRawSuperclass().map(parent -> parent.isEquivalentTo(Object.class)).orElse(false);
+                && type.getRawSuperclass()
+                        .map(parent -> parent.isEquivalentTo(Object.class))
+                        .orElse(false);
         return plain
                 && !members(type).toList().isEmpty()
                 && members(type).allMatch(member -> member.getModifiers().contains(JavaModifier.STATIC));

@@ -106,8 +106,7 @@ record SourceLengths(List<Integer> files, List<Integer> methods, int mostParamet
         private int lines(MethodTree method, CompilationUnitTree unit) {
             LineMap map = unit.getLineMap();
             ModifiersTree modifiers = method.getModifiers();
-            long start = Math.max(
-                    positions.getStartPosition(unit, method), positions.getEndPosition(unit, modifiers));
+            long start = Math.max(positions.getStartPosition(unit, method), positions.getEndPosition(unit, modifiers));
             long end = positions.getEndPosition(unit, method.getBody());
             return (int) (map.getLineNumber(end) - map.getLineNumber(start) + 1);
         }

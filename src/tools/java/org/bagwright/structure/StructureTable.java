@@ -30,7 +30,9 @@ public final class StructureTable {
         List<List<String>> circles = Circles.among(classes);
         out.printf("files, 90 %% / most lines            %s%n", ends(main.files()));
         out.printf("methods, median / 90 %% / most lines %d / %s%n", half(main.methods()), ends(main.methods()));
-        out.printf("types that are only statics         %.1f %% (%d of %d)%n", 100.0 * statics.size() / types, statics.size(), types);
+        out.printf(
+                "types that are only statics         %.1f %% (%d of %d)%n",
+                100.0 * statics.size() / types, statics.size(), types);
         out.printf("largest package                     %s%n", largest(classes));
         out.printf("most parameters                     %d%n", main.mostParameters());
         out.printf("circles between classes             %d %s%n", circles.size(), circles);

@@ -30,7 +30,7 @@ public final class CpSatBag {
     final LinearExprBuilder penalty;
     final LinearExprBuilder breaks;
 
-    /** How many squares, and how many terms that are rounded besides, are in the penalty. */
+    /** How many squares, and how many other terms that are rounded, are in the penalty. */
     public int squares;
 
     public int roundings;
@@ -144,7 +144,7 @@ public final class CpSatBag {
         return bag.slots().get(slot).stream().allMatch(test);
     }
 
-    /** Yes if the clubs of two slots fly and none between them does; free to be yes otherwise, which only costs. */
+    /** Yes if the clubs of two slots fly and none between them does; free to be yes if not, which only costs. */
     private Literal neighbours(int from, int to) {
         if (always(from) && always(to) && to == from + 1) {
             return model.trueLiteral();
@@ -208,7 +208,7 @@ public final class CpSatBag {
         return square;
     }
 
-    /** How far {@code scale} times a number lies beyond its tolerance, in thousandths of it, if {@code only} is so. */
+    /** How far {@code scale} times a number is beyond its tolerance, in thousandths of it, if {@code only} is so. */
     private IntVar beyond(LinearExprBuilder number, long scale, long tolerance, long most, Literal... only) {
         IntVar beyond = model.newIntVar(0, THOUSAND * (most / Math.max(1, tolerance) + 1), "");
         LinearExprBuilder limit =

@@ -41,8 +41,8 @@ public final class PlannerBook {
     private static ExactBag renumbered(ExactBag bag) {
         List<Integer> groups = bag.slots().stream()
                 .flatMap(List::stream)
-                .map(ExactOption::group)
-                .filter(group -> group >= 0)
+                .flatMap(option -> option.match().stream())
+                .map(ExactOption.Match::group)
                 .distinct()
                 .toList();
         List<List<ExactOption>> slots = bag.slots().stream()
@@ -70,7 +70,8 @@ public final class PlannerBook {
             List<Option> options = bag.slots().get(slot).stream()
                     .map(option -> option(place, option))
                     .toList();
-            boolean flies = bag.slots().get(slot).stream().anyMatch(ExactOption::flies);
+            boolean flies = bag.slots().get(slot).stream()
+                    .anyMatch(option -> option.flight().isPresent());
             slots.add(TestBags.club(flies ? ClubKind.IRON : ClubKind.PUTTER, place, options));
         }
         return new BagOptions(
@@ -83,7 +84,7 @@ public final class PlannerBook {
         if (!from.needs().carried()) {
             return new Option("left out", Optional.empty(), from.changes(), terms, Set.of(), takes);
         }
-        ClubKind kind = from.flies() ? ClubKind.IRON : ClubKind.PUTTER;
+        ClubKind kind = from.flight().isPresent() ? ClubKind.IRON : ClubKind.PUTTER;
         OptionalDouble wishM =
                 from.flight().stream().mapToDouble(ExactOption.Flight::wishM).findFirst();
         double carryM = from.flight().map(ExactOption.Flight::carryM).orElse(Double.NaN);

@@ -18,7 +18,14 @@ public record CompareJson(Comparison comparison) {
         ObjectNode document = NODES.objectNode();
         document.set(
                 "units",
-                new UnitsJson(comparison.books().get(0).result().book().settings().units()).node());
+                new UnitsJson(comparison
+                                .books()
+                                .get(0)
+                                .result()
+                                .book()
+                                .settings()
+                                .units())
+                        .node());
         ArrayNode books = document.putArray("books");
         comparison.books().forEach(book -> books.add(book(book)));
         ArrayNode golfers = document.putArray("golfers");

@@ -18,7 +18,8 @@ public record AnsiStyle(boolean on) {
     /** For this process: both outputs must be a terminal. */
     public static AnsiStyle ofProcess() {
         return new AnsiStyle(
-                isWanted(System.getenv(), StandardOutput.TEXT.isTerminal() && StandardOutput.ERRORS.isTerminal()) && Ansi.AUTO.enabled());
+                isWanted(System.getenv(), StandardOutput.TEXT.isTerminal() && StandardOutput.ERRORS.isTerminal())
+                        && Ansi.AUTO.enabled());
     }
 
     /** Whether a terminal may have colours by what its user has set. */

@@ -41,8 +41,8 @@ record ExplanationText(BagResult bag) {
                 .limit(MOST_STEPS - 1)
                 .map(step -> step.changes() + " changes " + points(step))
                 .collect(Collectors.joining(", "));
-        return Optional.of("Best single change: " + difference(steps.get(1)) + " ("
-                + gain(steps.get(0), steps.get(1)) + "); " + more + ": see the sheet Steps");
+        return Optional.of("Best single change: " + difference(steps.get(1)) + " (" + gain(steps.get(0), steps.get(1))
+                + "); " + more + ": see the sheet Steps");
     }
 
     /** What it brings: first of all musts that are met, then points. */

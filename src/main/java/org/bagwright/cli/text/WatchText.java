@@ -97,7 +97,8 @@ public final class WatchText {
 
     public void problems(List<Message> messages) {
         say(ink.red("not planned"));
-        new MessageText(messages).toFix()
+        new MessageText(messages)
+                .toFix()
                 .forEach(message -> out.println("  " + ink.bold(message.cell()) + ": " + message.text()));
         out.println(WAITING);
         out.flush();
@@ -117,8 +118,8 @@ public final class WatchText {
     public void held(Path target, Exception held) {
         progress.clear();
         if (!heldTold) {
-            say(target + " cannot be written (" + new FaultText(held).sentence() + "). Is it open in another program? Close it"
-                    + " there; watch tries again every few seconds.");
+            say(target + " cannot be written (" + new FaultText(held).sentence()
+                    + "). Is it open in another program? Close it there; watch tries again every few seconds.");
         }
         heldTold = true;
     }

@@ -9,7 +9,7 @@ import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.Sleeve;
 
 /**
- * A fitter's book: every input sheet as records, already checked against each other.
+ * A fitter's book: every input sheet as records, checked against each other.
  *
  * @param settings what holds for the whole book
  * @param aims how much each measure counts
@@ -17,7 +17,7 @@ import org.bagwright.domain.club.Sleeve;
  * @param clubs the clubs, in the order of the book
  * @param equipment sleeves, kits of weights and stock
  * @param measurements shots and gauge readings
- * @param liveChoices what was chosen on the sheet Plan of an earlier run; empty without one
+ * @param liveChoices what a person chose on the sheet Plan of an earlier run; empty without one
  * @param messages what reading found: warnings and assumed values
  */
 public record Book(
@@ -132,7 +132,7 @@ public record Book(
                 .findFirst());
     }
 
-    /** The sleeve with this name, letter case apart. */
+    /** The sleeve with this name, ignoring case. */
     public Optional<Sleeve> sleeve(String name) {
         return sleeves().stream()
                 .filter(sleeve -> sleeve.name().equalsIgnoreCase(name))

@@ -29,7 +29,7 @@ public record LiveChoice(String golfer, int slot, String club, Written written, 
      * @param setting the setting's mark
      * @param weighting the weighting
      * @param loftBend the loft bend as {@link Numbers#trimmed(double)} shows it
-     * @param lieBend the lie bend, likewise
+     * @param lieBend the lie bend, in the same form
      */
     public record Written(
             Optional<String> setting, Optional<String> weighting, Optional<String> loftBend, Optional<String> lieBend) {

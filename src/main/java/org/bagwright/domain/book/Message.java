@@ -7,16 +7,16 @@ import org.bagwright.domain.units.Checks;
  *
  * @param cell {@code Sheet!C7}, or a sheet's name where no cell is meant
  * @param severity how much it matters
- * @param text what is the matter, in plain words
+ * @param text what it is, in plain words
  */
 public record Message(String cell, Severity severity, String text) {
     /** How much a message matters. */
     public enum Severity {
-        /** Something wrong: nothing is planned until it is mended. */
+        /** Something wrong: nothing is planned until it is fixed. */
         PROBLEM,
         /** Something that may surprise. */
         WARNING,
-        /** A sheet or column that the book has not; its usual values hold, so alone it stops nothing. */
+        /** A sheet or column that is missing; its usual values are used, so by itself it stops nothing. */
         MISSING,
         /** A value that the book does not give and that matters. */
         ASSUMED,

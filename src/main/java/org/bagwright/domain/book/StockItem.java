@@ -9,19 +9,19 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Checks;
 
 /**
- * A kind of piece of which only so many lie on the bench, beside those that are in the clubs today.
+ * A kind of piece of which only a limited number is on the bench, in addition to those in the clubs today.
  *
  * @param kind what it is
  * @param name the kit of a piece, or the sleeve, or the head by its club's name; empty for a piece of any kit
  * @param massKg mass of a piece, kilograms; empty for sleeves and heads
- * @param count how many lie on the bench
+ * @param count how many are on the bench
  * @param cell where the book says so
  */
 public record StockItem(Kind kind, Optional<String> name, OptionalDouble massKg, int count, String cell) {
 
     private static final double SAME_MASS_KG = 5e-6;
 
-    /** What lies on the bench. */
+    /** What is on the bench. */
     public enum Kind {
         PIECE,
         SLEEVE,
@@ -35,7 +35,7 @@ public record StockItem(Kind kind, Optional<String> name, OptionalDouble massKg,
         Checks.that(count >= 0, "a count must be 0 or more");
     }
 
-    /** How many of it a club with this weighting of its kit takes. */
+    /** How many of this item a club with this weighting uses. */
     public int takenBy(Club club, Optional<Weighting> weighting) {
         return switch (kind) {
             case PIECE -> pieces(club, weighting);

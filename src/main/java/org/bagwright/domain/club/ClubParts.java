@@ -7,7 +7,7 @@ import org.bagwright.domain.units.Limit;
 import org.bagwright.domain.units.Swingweight;
 
 /**
- * What a club is built of, its head apart, as far as the book states it. An empty length, mass or balance is assumed from
+ * What a club is built of, except its head, as far as the book states it. An empty length, mass or balance is assumed from
  * kind and loft.
  *
  * @param lengthM club length, metres

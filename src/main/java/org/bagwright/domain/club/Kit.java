@@ -13,7 +13,7 @@ public record Kit(String name, List<Weighting> weightings) {
         Checks.that(!weightings.isEmpty(), "a kit needs a weighting");
     }
 
-    /** The weighting with this name, letter case apart. */
+    /** The weighting with this name, ignoring case. */
     public Optional<Weighting> weighting(String weighting) {
         return weightings.stream()
                 .filter(known -> known.name().equalsIgnoreCase(weighting))

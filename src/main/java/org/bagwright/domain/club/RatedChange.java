@@ -4,8 +4,8 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.units.Checks;
 
 /**
- * What a sleeve's own table says a setting does to a club on the bore. What the table leaves open is not 0: it follows
- * from the geometry.
+ * How a setting changes a club from the bore, as the sleeve's own table gives it. What the table leaves open is not 0: it
+ * follows from the geometry.
  *
  * @param loftDeg change of gauge loft, degrees; present exactly when the change of lie is
  * @param lieDeg change of gauge lie, degrees
@@ -20,7 +20,7 @@ public record RatedChange(OptionalDouble loftDeg, OptionalDouble lieDeg, Optiona
         faceDeg.ifPresent(value -> Checks.finite(value, "face change"));
     }
 
-    /** Whether the table says where the shaft points: the changes of loft and lie. */
+    /** Whether the table gives the changes of loft and lie, and so where the shaft points. */
     public boolean placesShaft() {
         return loftDeg.isPresent();
     }

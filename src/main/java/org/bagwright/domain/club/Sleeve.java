@@ -12,7 +12,7 @@ public record Sleeve(String name, List<SleeveSetting> settings) {
         Checks.that(!settings.isEmpty(), "a sleeve needs a setting");
     }
 
-    /** The setting with this mark, letter case apart. */
+    /** The setting with this mark, ignoring case. */
     public Optional<SleeveSetting> setting(String mark) {
         return settings.stream()
                 .filter(setting -> setting.mark().equalsIgnoreCase(mark))

@@ -11,7 +11,7 @@ import org.bagwright.domain.units.Checks;
  * @param mark the mark on the sleeve
  * @param rings one ring, or two for a sleeve with two rings; empty when only the rated change is known
  * @param turnsShaft whether the shaft turns with the sleeve
- * @param rated the sleeve's own table for this setting, the truth where given
+ * @param rated the sleeve's own table for this setting; what it gives counts, not the rings
  */
 public record SleeveSetting(String mark, List<Ring> rings, boolean turnsShaft, Optional<RatedChange> rated) {
     public SleeveSetting {
@@ -23,12 +23,12 @@ public record SleeveSetting(String mark, List<Ring> rings, boolean turnsShaft, O
                 "a setting needs a clock and a bend, or a rated change of loft and lie");
     }
 
-    /** The rated changes of loft and lie, the truth about where the shaft points; empty where the rings say it. */
+    /** The rated changes of loft and lie, which decide where the shaft points; empty where the rings do. */
     public Optional<RatedChange> ratedShaft() {
         return rated.filter(RatedChange::placesShaft);
     }
 
-    /** The rated change of the face as it sits, degrees, closed positive; empty where the geometry says it. */
+    /** The rated change of the face as it sits, degrees, closed positive; empty where it follows from the geometry. */
     public OptionalDouble ratedFaceDeg() {
         return rated.map(RatedChange::faceDeg).orElseGet(OptionalDouble::empty);
     }

@@ -7,7 +7,7 @@ import org.bagwright.domain.units.Limit;
 import org.bagwright.domain.units.Swingweight;
 
 /**
- * What one club should have; what is empty is not wanted.
+ * What one club should have; an empty item is no target.
  *
  * @param loftDeg gauge loft, degrees
  * @param lieDeg gauge lie, degrees

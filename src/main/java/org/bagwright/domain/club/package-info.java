@@ -1,5 +1,5 @@
 /**
- * A club as its row of the book states it: head, sleeve, kit of weights, bends and targets, with what is set on it.
- * Imports {@code units} and {@code text}.
+ * A club as its row of the book states it: identity, head, parts, set-up of today, freedom and targets; and the sleeves and
+ * kits of weights that fit it. Imports {@code units}.
  */
 package org.bagwright.domain.club;

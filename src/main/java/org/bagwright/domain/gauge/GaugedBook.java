@@ -5,12 +5,12 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Message;
 
 /**
- * A book with what its gauge readings told.
+ * A book with what its gauge readings say.
  *
  * @param book what was read
  * @param repeatabilityDeg one standard deviation of the gauge, degrees
  * @param clubs the clubs that have readings, in the order of the book
- * @param corrections the cells whose numbers the readings tell, in the order of the book
+ * @param corrections the cells whose numbers the readings determine, in the order of the book
  * @param messages everything a person should know
  */
 public record GaugedBook(

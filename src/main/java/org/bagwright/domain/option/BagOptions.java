@@ -20,6 +20,9 @@ import org.bagwright.domain.units.Checks;
  */
 public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM, Aims aims) {
 
+    /** The clubs that the rules of the game allow in a bag. */
+    public static final int MOST_CLUBS = 14;
+
     /** Whether an option may be taken. */
     @FunctionalInterface
     public interface OpenTest {

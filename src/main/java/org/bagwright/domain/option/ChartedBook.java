@@ -8,7 +8,7 @@ import org.bagwright.domain.book.Message;
  * A book with every option of every club.
  *
  * @param book what was read
- * @param options the bags with their options, and what they share
+ * @param options the bags with their options, and the stock that they share
  * @param messages everything a person should know about it
  */
 public record ChartedBook(Book book, BookOptions options, List<Message> messages) {

@@ -3,11 +3,22 @@ package org.bagwright.domain.option;
 /** Why a plan may not take an option. */
 public enum ClosedReason {
     /** The club, or another one of its slot, is pinned. */
-    PIN,
+    PIN("pin"),
     /** The setting is not among those that are allowed. */
-    SETTING,
+    SETTING("allowed settings"),
     /** The setting turns the shaft, and the golfer keeps it as it is. */
-    SHAFT,
+    SHAFT("shaft alignment"),
     /** A limit of the equipment rules. */
-    RULE
+    RULE("equipment rules");
+
+    private final String label;
+
+    ClosedReason(String label) {
+        this.label = label;
+    }
+
+    /** What closes the option, in a word or two. */
+    public String label() {
+        return label;
+    }
 }

@@ -1,7 +1,7 @@
 package org.bagwright.domain.option;
 
 /**
- * What the geometry says of one option in one golfer's hands. Angles in degrees.
+ * What the geometry gives for one option in one golfer's hands. Angles in degrees.
  *
  * @param gauge what a loft and lie gauge reads
  * @param address the golfer's own pose

@@ -31,7 +31,8 @@ public record StockLimit(StockItem item, int available) {
                 .mapToInt(club -> item.takenBy(
                         club,
                         book.kitOf(club)
-                                .flatMap(kit -> kit.weighting(club.today().weighting().orElseThrow()))))
+                                .flatMap(kit ->
+                                        kit.weighting(club.today().weighting().orElseThrow()))))
                 .sum();
     }
 }

@@ -18,7 +18,7 @@ import org.bagwright.domain.option.Terms;
  * @param options the bag with all its options
  * @param today the bag as it is
  * @param planned the bag as planned
- * @param steps the best plans with at most 0, 1, 2, ... changes, until more changes bring nothing
+ * @param steps the best plans with at most 0, 1, 2, ... changes, until more changes gain nothing
  * @param others other good plans
  * @param relaxations what holds the plan back, the greatest gain first
  * @param outlook how sure the plan is; empty until it is computed
@@ -38,7 +38,7 @@ public record BagResult(
         relaxations = List.copyOf(relaxations);
     }
 
-    /** A bag of which nothing more is known than its plan. */
+    /** A bag with its plan alone, nothing computed about it yet. */
     public static BagResult of(BagOptions options, BagState today, BagState planned) {
         return new BagResult(options, today, planned, List.of(), List.of(), List.of(), Optional.empty());
     }
@@ -75,20 +75,22 @@ public record BagResult(
         return optionsOf(state).stream().map(Option::terms).reduce(state.termsWithOthers(), Terms::plus);
     }
 
-    /**
-     * What a state breaks, in words: the measures whose musts it misses, then limits that belong to no measure. Empty if
-     * it breaks nothing.
-     */
+    /** What a state breaks, in words: the measures whose musts it misses, then the limits. Empty if it breaks nothing. */
     public Set<String> broken(BagState state) {
-        Terms terms = terms(state);
         Set<String> broken = new LinkedHashSet<>();
-        terms.broken().forEach(measure -> broken.add(measure.label()));
-        long orderBreaks = state.gaps().stream().mapToLong(GapTerm::orderBreaks).sum();
-        if (orderBreaks > 0) {
+        terms(state).broken().forEach(measure -> broken.add(measure.label()));
+        if (state.gaps().stream().anyMatch(gap -> gap.orderBreaks() > 0)) {
             broken.add("order of carries");
         }
-        if (state.score().hardBreaks() > terms.totalBreaks() + orderBreaks) {
-            broken.add("another limit");
+        optionsOf(state).stream()
+                .flatMap(option -> option.barriers().stream())
+                .sorted()
+                .forEach(reason -> broken.add(reason.label()));
+        if (changesOf(state) > options.mostChanges().orElse(Integer.MAX_VALUE)) {
+            broken.add("most changes");
+        }
+        if (optionsOf(state).stream().filter(option -> !option.isEmpty()).count() > BagOptions.MOST_CLUBS) {
+            broken.add("number of clubs");
         }
         return broken;
     }

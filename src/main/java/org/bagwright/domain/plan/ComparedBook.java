@@ -6,7 +6,7 @@ import org.bagwright.domain.units.Checks;
 /**
  * One planned book among others.
  *
- * @param name by what it is told from the others
+ * @param name what tells it from the others
  * @param result its plan
  */
 public record ComparedBook(String name, BookResult result) {
@@ -14,7 +14,7 @@ public record ComparedBook(String name, BookResult result) {
         Checks.named(name, "book");
     }
 
-    /** The bag of a golfer, letter case apart. */
+    /** The bag of a golfer, ignoring case. */
     public Optional<BagResult> bagOf(String golfer) {
         return result.bags().stream()
                 .filter(bag -> bag.golfer().name().equalsIgnoreCase(golfer))

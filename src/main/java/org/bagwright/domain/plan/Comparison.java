@@ -13,13 +13,13 @@ import org.bagwright.domain.units.Checks;
 import org.bagwright.domain.units.LengthUnit;
 
 /**
- * Planned books beside each other, golfer by golfer. Distances are shown in the unit of the first book.
+ * Planned books next to each other, golfer by golfer. Distances are shown in the unit of the first book.
  *
  * @param books at least two
  */
 public record Comparison(List<ComparedBook> books) {
 
-    /** What stands in the place of a club where a book has no such golfer or slot. */
+    /** What is shown instead of a club where a book has no such golfer or slot. */
     public static final String ABSENT = "-";
 
     /**

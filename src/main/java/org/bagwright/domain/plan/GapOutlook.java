@@ -9,7 +9,7 @@ import org.bagwright.domain.units.Checks;
  * @param toIndex position in the bag of the next carrying club
  * @param leastM the least good gap, metres; minus infinity where there is none
  * @param mostM the greatest good gap, metres; infinity where there is none
- * @param chanceRatio the chance, 0 to 1, that the gap between the true average carries lies inside these limits
+ * @param chanceRatio the chance, 0 to 1, that the gap between the true average carries is inside these limits
  * @param otherModelMoveM how much wider the gap is when the golfer is fitted under the other ball model, metres
  */
 public record GapOutlook(

@@ -1,6 +1,6 @@
 package org.bagwright.domain.plan;
 
-/** Where a club's carry would go with another loft, at the same head speed and path. */
+/** How a club's carry would change with another loft, at the same head speed and path. */
 public enum LoftAdvice {
     MORE("more loft would carry further"),
     LESS("less loft would carry further"),

@@ -27,8 +27,8 @@ public record OptionChange(Option from, Option to) {
     }
 
     /**
-     * How the club that fills the slot afterwards is set before anything is done to it: as before, or where it comes new
-     * into the bag as its own row of the book says.
+     * How the club that fills the slot in the end is set up at first: as before, or as its own row of the book says where
+     * it is new in the bag.
      *
      * @throws IllegalStateException if the slot is left empty
      */

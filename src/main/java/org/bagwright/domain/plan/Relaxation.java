@@ -1,10 +1,10 @@
 package org.bagwright.domain.plan;
 
 /**
- * Something that holds a plan back, and what it would bring to let it go.
+ * A restriction of a plan, and what it would gain to drop it.
  *
  * @param cell where the book says it
- * @param what what would be let go, in words
+ * @param what what would be dropped, in words
  * @param gainPoints how much lower the penalty would be, points
  * @param fewerBreaks how many hard breaks fewer there would be, as in {@link BagScore}
  */

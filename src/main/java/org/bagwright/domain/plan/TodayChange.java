@@ -3,11 +3,11 @@ package org.bagwright.domain.plan;
 import org.bagwright.domain.club.Club;
 
 /**
- * A club whose set-up of today a live choice has taken the place of.
+ * A club whose set-up of today a live choice replaces.
  *
  * @param before the club as its row of the sheet Clubs says
- * @param after the club as it is taken to be today
- * @param otherClub whether another club than before is in the slot, or none, so that every row of it must say what is in
+ * @param after the club as it is today after that
+ * @param otherClub whether the slot holds another club than before, or none, so that every row of the slot must say what is in the bag
  */
 public record TodayChange(Club before, Club after, boolean otherClub) {
 

@@ -1,12 +1,12 @@
 package org.bagwright.domain.plan;
 
-/** Told what the program is at, for a person who waits. */
+/** Shows a waiting person what the program is doing. */
 @FunctionalInterface
 public interface WorkProgress {
-    /** For no one. */
+    /** Shows nothing. */
     WorkProgress NONE = (stage, done, all) -> {};
 
-    /** What is done one after another. */
+    /** The stages of the work, in order. */
     enum Stage {
         READING,
         OPTIONS,
@@ -16,7 +16,7 @@ public interface WorkProgress {
     }
 
     /**
-     * What is done now.
+     * Shows the present stage.
      *
      * @param done how many bags are done at this stage
      * @param all of how many; 0 where they are not counted

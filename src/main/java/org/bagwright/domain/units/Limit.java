@@ -4,7 +4,7 @@ import org.bagwright.domain.text.Numbers;
 
 /**
  * The values that a quantity can sensibly have, both ends included. Wide enough for any club that can be built, narrow
- * enough to catch a slip of the keyboard such as a lie of 158.
+ * enough to catch a typing error such as a lie of 158.
  *
  * @param leastMeasureUnits the least value, in {@code unit}
  * @param mostMeasureUnits the greatest value, in {@code unit}
@@ -37,12 +37,12 @@ public record Limit(double leastMeasureUnits, double mostMeasureUnits, String un
         }
     }
 
-    /** Whether the value, in this limit's unit, lies inside; false for NaN. */
+    /** Whether the value, in this limit's unit, is inside; false for NaN. */
     public boolean holds(double valueMeasureUnits) {
         return valueMeasureUnits >= leastMeasureUnits && valueMeasureUnits <= mostMeasureUnits;
     }
 
-    /** The limit as people say it, such as {@code 40 to 80 degrees}. */
+    /** The limit in words, such as {@code 40 to 80 degrees}. */
     public String inWords() {
         return Numbers.trimmed(leastMeasureUnits) + " to " + Numbers.trimmed(mostMeasureUnits) + " " + unit;
     }

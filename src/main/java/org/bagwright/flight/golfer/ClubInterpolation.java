@@ -21,7 +21,7 @@ final class ClubInterpolation {
         return values.isEmpty();
     }
 
-    /** Whether some club stands this near to a place. */
+    /** Whether some club is this near to a place. */
     boolean hasWithin(double reachM, double placeM) {
         return !values.subMap(placeM - reachM, true, placeM + reachM, true).isEmpty();
     }

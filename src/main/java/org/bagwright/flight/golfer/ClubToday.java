@@ -35,7 +35,7 @@ record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
         return new PointHead(speedMps, headMassKg, Restitution.of(kind()));
     }
 
-    /** Where the club stands among the others: by length, clubs of one length by loft, then by slot. */
+    /** The place of the club among the others: by length, clubs of one length by loft, then by slot. */
     double placeM() {
         return lengthM - 1e-4 * loftDeg - 1e-9 * club.slot();
     }

@@ -11,7 +11,7 @@ import org.bagwright.flight.Restitution;
 import org.bagwright.flight.RigidHead;
 
 /**
- * How one golfer brings one club to the ball, and how his ball answers.
+ * How one golfer delivers one club to the ball, and how his ball leaves.
  *
  * @param headSpeedMps head speed, m/s
  * @param attackDeg head path above the horizontal, degrees
@@ -29,7 +29,7 @@ record Delivery(
         double carryRatio) {
     private static final double MOST_SPIN_LOFT_DEG = 85;
 
-    /** A central blow does not turn the head, so that its inertia counts for nothing. */
+    /** A central blow does not turn the head, so its inertia does not matter. */
     private static final RealMatrix ANY_INERTIA = MatrixUtils.createRealIdentityMatrix(3);
 
     /** The launch of a club that presents this loft at address. */

@@ -13,7 +13,7 @@ import org.bagwright.flight.PointHead;
 import org.bagwright.flight.golfer.ClubFit.Part;
 
 /**
- * Settles the delivery of every club of one golfer, one quantity after the other: from the club's own shots where they tell
+ * Settles the delivery of every club of one golfer, one quantity after the other: from the club's own shots where they give
  * it, else lent by the clubs next to it in length as a change from the plain amateur's value.
  */
 final class GolferFit {
@@ -75,7 +75,7 @@ final class GolferFit {
         }
     }
 
-    /** The path of a ball on a tee says nothing of the others. */
+    /** The path to a ball on a tee tells nothing about the other clubs. */
     private static boolean shared(Part part, ClubFit club) {
         return part != Part.ATTACK || club.today().kind() != ClubKind.DRIVER;
     }

@@ -20,7 +20,7 @@ import org.bagwright.flight.Launch;
 
 /**
  * One golfer's shots with every club of his bag at any loft. Today's set-up reproduces the median of his measured shots;
- * other lofts are changes from there. What was not measured is borrowed from clubs that were, or else assumed, and said so.
+ * other lofts are changes from there. What was not measured is borrowed from clubs that were, or else assumed; the messages list it.
  */
 public final class GolferFlight {
     private final BallFlight flights;
@@ -100,7 +100,7 @@ public final class GolferFlight {
      * today's centre of gravity, since that is what the golfer's shots contain; with another weighting the same point of the
      * face meets the ball, and the change that a free rigid head then makes is added to his own shot. Without a change of
      * mass and centre of gravity it is that shot to 1e-12. Speed, path and delivered loft of the head are held: a heavier
-     * head would be swung slower, and a golfer may change how he strikes; neither is modelled. The stated loft stands for the
+     * head would be swung slower, and a golfer may change how he strikes; neither is modelled. The stated loft is taken for the
      * design loft of the head, and its scorelines are taken as level at the ball: each degree that either is off turns the
      * shift of the centre of gravity by a degree, 1.7 % of it.
      *

@@ -24,7 +24,7 @@ final class HeadSpeeds {
     /** The length of the 7 iron, of 30 degrees, to which a golfer's iron speed belongs. */
     static final double SEVEN_IRON_M = ClubKind.IRON.usualLengthM(30);
 
-    /** Where a 7 iron of 30 degrees stands among the clubs, see {@link ClubToday#placeM}. */
+    /** The place of a 7 iron of 30 degrees among the clubs, see {@link ClubToday#placeM}. */
     private static final double SEVEN_IRON_PLACE_M = SEVEN_IRON_M - 0.003;
 
     private final double driverLengthM;

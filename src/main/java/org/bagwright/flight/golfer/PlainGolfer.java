@@ -3,7 +3,7 @@ package org.bagwright.flight.golfer;
 import org.bagwright.domain.club.ClubKind;
 
 /**
- * A plain amateur. How he brings each kind of club to the ball is assumed: straight lines in loft, chosen so that launches
+ * A plain amateur. How he delivers each kind of club to the ball is assumed: straight lines in loft, chosen so that launches
  * and carries look like those commonly seen and fall from club to club at every driver speed from 70 to 120 mph. A golfer's
  * own shots replace these values.
  *
@@ -15,7 +15,7 @@ record PlainGolfer(HeadSpeeds speeds) {
     private static final double MOST_EXTRA_DEG = 3.5;
 
     /**
-     * How he brings a club to the ball. Ball speed is that of the impact formulas, for a driver 5 % more: Penner's restitution
+     * How he delivers a club to the ball. Ball speed is that of the impact formulas, for a driver 5 % more: Penner's restitution
      * is that of the drivers of the 1990s; that today's thin faces give about 5 % more is an assumption.
      */
     Delivery delivery(ClubToday club) {

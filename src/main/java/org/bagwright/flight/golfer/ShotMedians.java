@@ -8,7 +8,7 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Shot.Measured;
 
 /**
- * What the shots of one club say together: the median of each quantity; empty where no shot tells it.
+ * The median of each quantity over the shots of one club; empty where no shot gives it.
  *
  * @param headSpeedMps head speed, m/s
  * @param ballSpeedMps ball speed, m/s

@@ -36,8 +36,7 @@ final class ShotSorter {
                 .toList());
         usable.stray()
                 .forEach(shot -> messages.add(Message.warning(
-                        shot.cell(),
-                        "This shot is far from the others with " + shot.club() + " and does not count.")));
+                        shot.cell(), "This shot is far from the others with " + shot.club() + " and does not count.")));
         return usable.withoutStray();
     }
 

@@ -6,10 +6,10 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.book.Shot;
 
 /**
- * How far the carries of one club's shots scatter, shots left out that lie far from the others.
+ * How far the carries of one club's shots scatter, without the shots that are far from the others.
  *
- * @param carries how many shots tell a carry
- * @param carryM their standard deviation, m; empty where fewer than {@link #ENOUGH} tell one
+ * @param carries how many shots give a carry
+ * @param carryM their standard deviation, m; empty where fewer than {@link #ENOUGH} give one
  */
 public record ShotSpread(int carries, OptionalDouble carryM) {
     /** The fewest shots from which a spread is taken. */

@@ -80,7 +80,7 @@ final class WeightedBlow {
 
     /**
      * The turn from the head frame to the head at the ball: squared, brought about its scorelines from the design loft to the
-     * delivered loft, turned to its heading. The stated loft stands for the design loft, and the scorelines are taken as
+     * delivered loft, turned to its heading. The stated loft is taken for the design loft, and the scorelines are taken as
      * level: each degree that either is off turns a shift of the centre of gravity by a degree, 1.7 % of it.
      */
     static RealMatrix turn(StatedHead design, double deliveredLoftDeg, double faceClosedDeg) {

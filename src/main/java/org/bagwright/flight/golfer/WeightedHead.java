@@ -43,7 +43,7 @@ public record WeightedHead(double todayMassKg, double massKg, Shift shift, Inert
     }
 
     /**
-     * A symmetric tensor of inertia, head frame. Off the diagonal stand the entries of the tensor, which are the products
+     * A symmetric tensor of inertia, head frame. Off the diagonal are the entries of the tensor, which are the products
      * of inertia with their sign turned: {@code xy} is minus the sum of mass times x times y.
      *
      * @param xxKgM2 about the x axis, kg m2
@@ -56,7 +56,7 @@ public record WeightedHead(double todayMassKg, double massKg, Shift shift, Inert
     public record Inertia(double xxKgM2, double yyKgM2, double zzKgM2, double xyKgM2, double xzKgM2, double yzKgM2) {
         private static final double EVEN_RATIO = 1e-9;
 
-        /** Refuses a tensor of which some turn would have no energy. */
+        /** Refuses a tensor with which some rotation would have no energy. */
         public Inertia {
             double secondMinor = xxKgM2 * yyKgM2 - xyKgM2 * xyKgM2;
             double determinant = zzKgM2 * secondMinor

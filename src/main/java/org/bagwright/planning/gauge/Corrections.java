@@ -79,7 +79,8 @@ public final class Corrections {
             add(fit, Item.LOFT, fit.design().loft(), fit.gauge().loft(), head.loftDeg(), stated.loftDeg());
             add(fit, Item.LIE, fit.design().lie(), fit.gauge().lie(), head.lieDeg(), stated.lieDeg());
             add(fit, Item.FACE, fit.design().face(), fit.design().face(), head.faceDeg(), stated.faceDeg());
-            boolean lieMoves = !fit.design().lie().held() && Correction.rounded(head.lieDeg()) != Correction.rounded(stated.lieDeg());
+            boolean lieMoves = !fit.design().lie().held()
+                    && Correction.rounded(head.lieDeg()) != Correction.rounded(stated.lieDeg());
             if (lieMoves) {
                 tellOfGolferLie(club);
             }

@@ -146,8 +146,7 @@ final class SleeveCorrection {
     }
 
     private static String source(List<Part> parts) {
-        String texts =
-                parts.stream().map(part -> part.fit().source()).collect(Collectors.joining(", "));
+        String texts = parts.stream().map(part -> part.fit().source()).collect(Collectors.joining(", "));
         return parts.size() == 1 ? "From " + texts : "Weighted mean from " + texts;
     }
 

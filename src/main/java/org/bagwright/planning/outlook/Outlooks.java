@@ -1,21 +1,19 @@
 package org.bagwright.planning.outlook;
 
-import java.util.Optional;
-import org.bagwright.domain.book.Message;
-import org.bagwright.domain.club.ClubKind;
-import org.bagwright.domain.text.Numbers;
-import org.bagwright.flight.golfer.ShotSpread;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagOutlook;
@@ -24,7 +22,9 @@ import org.bagwright.domain.plan.CarryBand;
 import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.Sensitivity;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.flight.golfer.ShotSpread;
 import org.bagwright.planning.options.OptionMaker;
 
 /** Works out how planned bags answer to small changes and how sure they are. */

@@ -20,7 +20,7 @@ public record BagLimits(int mostChanges, int mostClubs, List<Integer> stock) {
         return new BagLimits(mostChanges, mostClubs, other);
     }
 
-    /** How many limits there are besides the changes: one for each stock item and the one on clubs. */
+    /** How many limits there are apart from the changes: one for each stock item and the one on clubs. */
     int resources() {
         return stock.size() + 1;
     }

@@ -10,15 +10,15 @@ import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
 /**
- * A bag prepared for the passes of the exact search: only the limits that can bite, only the groups that can cost
+ * A bag prepared for the passes of the exact search: only the limits that can bind, only the groups that can cost
  * anything, and of equivalent options only the cheapest. Built again whenever options are ruled out, since with fewer
- * options fewer limits bite.
+ * options fewer limits bind.
  */
 final class BagModel {
     final ExactBag bag;
     final SlotLayer[] layers;
 
-    /** The resources whose limits can bite. */
+    /** The resources whose limits can bind. */
     final int[] resources;
 
     /** How much of each of them there is. */
@@ -27,15 +27,15 @@ final class BagModel {
     /** The groups that could cost anything at the start, with the clubs left in each. */
     final MatchGroups groups;
 
-    /** Whether what a choice takes of the stock matters even where this bag's limits cannot bite: for a team. */
+    /** Whether what a choice takes of the stock matters even where this bag's limits cannot bind: for a team. */
     final boolean stockMatters;
 
     private final BagLimits limits;
 
-    /** Whether the changes are counted: only where the limit can bite. */
+    /** Whether the changes are counted: only where the limit can bind. */
     private final boolean countsChanges;
 
-    /** What makes a difference between options besides their cost. */
+    /** What makes a difference between options apart from their cost. */
     private record Traits(
             Optional<ExactOption.Flight> flight, int changes, List<Integer> uses, Optional<ExactOption.Match> match) {}
 

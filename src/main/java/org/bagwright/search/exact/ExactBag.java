@@ -5,7 +5,6 @@ import java.util.OptionalInt;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.LexCost;
-import org.bagwright.search.score.PenaltyRules;
 
 /**
  * One golfer's bag for the exact search.

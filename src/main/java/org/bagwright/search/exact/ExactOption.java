@@ -101,12 +101,12 @@ public record ExactOption(
         return needs.changes();
     }
 
-    public boolean flies() {
+    boolean flies() {
         return flight.isPresent();
     }
 
     /** The group it is matched in, or {@link #NO_GROUP}. */
-    public int group() {
+    int group() {
         return match.isPresent() ? match.get().group() : NO_GROUP;
     }
 

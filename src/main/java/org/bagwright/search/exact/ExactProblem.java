@@ -18,7 +18,7 @@ public record ExactProblem(List<ExactBag> bags, List<Integer> available, long cl
                 .flatMap(bag -> bag.slots().stream().flatMap(List::stream))
                 .allMatch(option -> option.needs().takes().size() == items);
         if (!fits) {
-            throw new IllegalArgumentException("every option must say what it takes of each of " + items + " items");
+            throw new IllegalArgumentException("every option must list what it takes of each of " + items + " items");
         }
     }
 

@@ -42,11 +42,11 @@ public class Incumbent {
         return false;
     }
 
-    public ExactBag bag() {
+    protected ExactBag bag() {
         return bag;
     }
 
-    public BagLimits limits() {
+    protected BagLimits limits() {
         return limits;
     }
 

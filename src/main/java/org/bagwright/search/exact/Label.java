@@ -90,8 +90,8 @@ final class Label {
         return Arrays.equals(prints, other.prints) && Arrays.equals(members, other.members);
     }
 
-    /** Whether a group's clubs break its musts alike whatever joins them: the same breakers and the same mean. */
-    boolean breaksLike(Label other, int group) {
+    /** Whether a group's clubs break the same musts whatever joins them: the same breakers and the same mean. */
+    boolean breaksTheSame(Label other, int group) {
         return breakers[group] == other.breakers[group] && sums[group] == other.sums[group];
     }
 

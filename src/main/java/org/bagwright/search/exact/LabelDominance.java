@@ -9,7 +9,7 @@ import java.util.List;
  *
  * <p>Labels with different matched numbers are compared only if the centre of the intervals gives a bound. Where clubs
  * of a group might break a must, labels are compared only if those clubs have the same numbers and the mean is the same:
- * then they break alike, whatever completes them.
+ * then both break the same musts, whatever completes them.
  */
 final class LabelDominance {
     private final BagModel model;
@@ -58,7 +58,7 @@ final class LabelDominance {
         if (first.sameMembers(second)) {
             return true;
         }
-        if (!spread.centreHolds || !Arrays.equals(first.members, second.members) || !breakAlike(first, second)) {
+        if (!spread.centreHolds || !Arrays.equals(first.members, second.members) || !breakTheSame(first, second)) {
             return false;
         }
         return first.centreBreaks < second.centreBreaks
@@ -69,11 +69,11 @@ final class LabelDominance {
      * Whether in each group no must can be broken, or the clubs that might break one have the same numbers and the same
      * mean. Both must have as many clubs in every group, and the mean of the second must end in its interval.
      */
-    private boolean breakAlike(Label first, Label second) {
+    private boolean breakTheSame(Label first, Label second) {
         for (int group = 0; group < margins.length; group++) {
             double apart = Math.abs(first.sums[group] - second.sums[group]);
             boolean inMargin = apart <= margins[group] * first.members[group];
-            if (!inMargin && !first.breaksLike(second, group)) {
+            if (!inMargin && !first.breaksTheSame(second, group)) {
                 return false;
             }
         }

@@ -6,14 +6,20 @@ import java.util.List;
 import java.util.Set;
 import org.bagwright.search.score.LexCost;
 
-/**
- * Leaves a bag of a team only the options that are part of some choice below a cost at the team's prices.
- *
- * @param bag the bag, without prices
- * @param limits its limits
- * @param prices what a piece of each stock item costs
- */
-public record OptionElimination(ExactBag bag, BagLimits limits, Prices prices) {
+/** Leaves a bag of a team only the options that are part of some choice below a cost at the team's prices. */
+public final class OptionElimination {
+    private final ExactBag bag;
+    private final BagModel model;
+
+    /**
+     * @param bag the bag, without prices
+     * @param limits its limits
+     * @param prices what a piece of each stock item costs
+     */
+    public OptionElimination(ExactBag bag, BagLimits limits, Prices prices) {
+        this.bag = bag;
+        model = new BagModel(prices.priced(bag), limits, true);
+    }
 
     /**
      * The bag with fewer options.
@@ -22,7 +28,6 @@ public record OptionElimination(ExactBag bag, BagLimits limits, Prices prices) {
      * @param kept options that stay in any case
      */
     public ExactBag below(LexCost limit, List<ExactOption> kept, Meter meter) {
-        BagModel model = new BagModel(prices.priced(bag), limits, true);
         PricedCosts terms = new PricedCosts(model, SpreadBound.over(model), Prices.none(model.resources.length));
         boolean[][] marked;
         try {

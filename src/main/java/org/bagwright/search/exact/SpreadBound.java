@@ -16,7 +16,7 @@ import org.bagwright.search.score.PenaltyRules;
  * (x - c)^2 - n (mean - c)^2} and much better in narrow intervals: its error falls with the square of the width.
  */
 final class SpreadBound {
-    /** Beyond this the cap on a single term could bite, and the centre would prove nothing. */
+    /** Above this the cap on a single term could bind, and the centre would prove nothing. */
     private static final double MOST_POINTS = 1e6;
 
     private static final double MICROPOINTS_PER_POINT = 1e6;
@@ -73,7 +73,7 @@ final class SpreadBound {
         return intervals.halves(group).stream().map(this::in).toList();
     }
 
-    /** With the kind of bound for each group that says more of a choice; the same if it is so already. */
+    /** With the kind of bound for each group that gives more for a choice; this one if nothing changes. */
     SpreadBound tighter(MatchGroups groups, List<ExactOption> chosen) {
         boolean[] kinds = centred.clone();
         for (int group = 0; group < kinds.length && centreHolds; group++) {
@@ -118,7 +118,7 @@ final class SpreadBound {
 
     /**
      * How much more one choice of members can cost than another, beyond what it costs more at the centre, whatever
-     * members both have in common besides.
+     * members both have in common.
      *
      * @param members how many clubs the group has at most
      * @param sumApart the difference of the sums of both choices

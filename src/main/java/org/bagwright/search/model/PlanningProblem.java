@@ -41,9 +41,8 @@ public final class PlanningProblem {
     }
 
     /** All slots of the bag to which a slot belongs. */
-    public List<SlotAssignment> bagOf(SlotAssignment assignment) {
-        return assignments.subList(
-                assignment.firstId(), assignment.firstId() + assignment.bag().slotCount());
+    public List<SlotAssignment> bagOf(SlotAssignment slot) {
+        return assignments.subList(slot.firstId(), slot.firstId() + slot.bag().slotCount());
     }
 
     /** The slots of the bag at a place among the bags. */
@@ -52,14 +51,12 @@ public final class PlanningProblem {
     }
 
     private Stream<SlotAssignment> firsts() {
-        return assignments.stream().filter(assignment -> assignment.id() == assignment.firstId());
+        return assignments.stream().filter(slot -> slot.id() == slot.firstId());
     }
 
     /** Items that differ from today in the bag to which a slot belongs. */
-    public int changes(SlotAssignment assignment) {
-        return bagOf(assignment).stream()
-                .mapToInt(other -> other.choice().changes())
-                .sum();
+    public int changes(SlotAssignment slot) {
+        return bagOf(slot).stream().mapToInt(other -> other.choice().changes()).sum();
     }
 
     /** Pieces of a pile that all slots take. */
@@ -70,29 +67,28 @@ public final class PlanningProblem {
     /** Pieces of a pile that some slots take. */
     public static int taken(StockPile pile, List<SlotAssignment> assignments) {
         return assignments.stream()
-                .mapToInt(assignment -> assignment.choice().pieces(pile.item()))
+                .mapToInt(slot -> slot.choice().pieces(pile.item()))
                 .sum();
     }
 
     /** The slots that could take of a pile. */
     public List<SlotAssignment> takers(StockPile pile) {
         return assignments.stream()
-                .filter(assignment -> !assignment.taking(pile.item()).isEmpty())
+                .filter(slot -> !slot.taking(pile.item()).isEmpty())
                 .toList();
     }
 
     /** The slots but one that take of a pile now. */
     public List<SlotAssignment> holders(StockPile pile, SlotAssignment but) {
         return assignments.stream()
-                .filter(assignment -> assignment != but && assignment.choice().pieces(pile.item()) > 0)
+                .filter(slot -> slot != but && slot.choice().pieces(pile.item()) > 0)
                 .toList();
     }
 
     /** For each bag, for each of its slots, the index of the option chosen. */
     public List<List<Integer>> chosen() {
-        return firsts().map(first -> bagOf(first).stream()
-                        .map(assignment -> assignment.choice().index())
-                        .toList())
+        return firsts().map(first ->
+                        bagOf(first).stream().map(slot -> slot.choice().index()).toList())
                 .toList();
     }
 
@@ -109,8 +105,8 @@ public final class PlanningProblem {
     public static PlanningProblem of(List<SearchBag> bags, List<StockPile> stock, List<List<Integer>> chosen) {
         PlanningProblem problem = of(bags, stock);
         List<Integer> options = chosen.stream().flatMap(List::stream).toList();
-        for (SlotAssignment assignment : problem.assignments) {
-            assignment.choose(options.get(assignment.id()));
+        for (SlotAssignment slot : problem.assignments) {
+            slot.choose(options.get(slot.id()));
         }
         return problem;
     }

@@ -36,14 +36,13 @@ final class AssignmentMove extends AbstractMove<PlanningProblem> {
         boolean differs = IntStream.range(0, assignments.size())
                 .anyMatch(place -> !Objects.equals(assignments.get(place).choice(), choices.get(place)));
         return differs
-                && assignments.stream().allMatch(assignment -> affordsChanges(problem, assignment))
+                && assignments.stream().allMatch(slot -> affordsChanges(problem, slot))
                 && problem.stock().stream().allMatch(pile -> leavesEnough(problem, pile));
     }
 
-    private boolean affordsChanges(PlanningProblem problem, SlotAssignment assignment) {
-        int more = more(Candidate::changes, other -> other.bag() == assignment.bag());
-        return more <= 0
-                || problem.changes(assignment) + more <= assignment.bag().affordedChanges();
+    private boolean affordsChanges(PlanningProblem problem, SlotAssignment slot) {
+        int more = more(Candidate::changes, other -> other.bag() == slot.bag());
+        return more <= 0 || problem.changes(slot) + more <= slot.bag().affordedChanges();
     }
 
     private boolean leavesEnough(PlanningProblem problem, StockPile pile) {
@@ -55,9 +54,9 @@ final class AssignmentMove extends AbstractMove<PlanningProblem> {
     private int more(ToIntFunction<Candidate> amount, Predicate<SlotAssignment> counted) {
         int more = 0;
         for (int place = 0; place < assignments.size(); place++) {
-            SlotAssignment assignment = assignments.get(place);
-            if (counted.test(assignment)) {
-                more += amount.applyAsInt(choices.get(place)) - amount.applyAsInt(assignment.choice());
+            SlotAssignment slot = assignments.get(place);
+            if (counted.test(slot)) {
+                more += amount.applyAsInt(choices.get(place)) - amount.applyAsInt(slot.choice());
             }
         }
         return more;
@@ -72,10 +71,10 @@ final class AssignmentMove extends AbstractMove<PlanningProblem> {
     @Override
     protected void doMoveOnGenuineVariables(ScoreDirector<PlanningProblem> director) {
         for (int place = 0; place < assignments.size(); place++) {
-            SlotAssignment assignment = assignments.get(place);
-            director.beforeVariableChanged(assignment, "choice");
-            assignment.choose(choices.get(place));
-            director.afterVariableChanged(assignment, "choice");
+            SlotAssignment slot = assignments.get(place);
+            director.beforeVariableChanged(slot, "choice");
+            slot.choose(choices.get(place));
+            director.afterVariableChanged(slot, "choice");
         }
     }
 

@@ -27,7 +27,7 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
     @Override
     public long getSize(ScoreDirector<PlanningProblem> director) {
         return director.getWorkingSolution().assignments().stream()
-                .mapToLong(assignment -> assignment.open().size())
+                .mapToLong(slot -> slot.open().size())
                 .sum();
     }
 
@@ -60,10 +60,7 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
     private static AssignmentMove together(SlotAssignment first, SlotAssignment second, Random random) {
         List<SlotAssignment> moved = second == first ? List.of(first) : List.of(first, second);
         return new AssignmentMove(
-                moved,
-                moved.stream()
-                        .map(assignment -> drawn(assignment.open(), random))
-                        .toList());
+                moved, moved.stream().map(slot -> drawn(slot.open(), random)).toList());
     }
 
     /** Lets a slot take of a pile, and another one that has of it take less. */

@@ -21,4 +21,19 @@ public final class ConstraintScorer {
         manager.update(problem);
         return problem.cost();
     }
+
+    /**
+     * The same for a plan that is given out.
+     *
+     * @param bySum what it costs by a sum without constraints
+     * @throws IllegalStateException if the two differ: one of them is wrong
+     */
+    public Cost checked(PlanningProblem problem, Cost bySum) {
+        Cost cost = cost(problem);
+        if (!cost.equals(bySum)) {
+            throw new IllegalStateException(
+                    "the constraints score the plan " + cost + " and the plain sum gives " + bySum);
+        }
+        return cost;
+    }
 }

@@ -44,9 +44,8 @@ final class ReoptimizeBagPhase implements CustomPhaseCommand<PlanningProblem> {
     /** Re-optimises one bag, and takes that back unless the choice gets better. */
     private boolean improves(InnerScoreDirector<PlanningProblem, ?> director, int bag) {
         List<SlotAssignment> assignments = director.getWorkingSolution().bag(bag);
-        List<Integer> chosen = assignments.stream()
-                .map(assignment -> assignment.choice().index())
-                .toList();
+        List<Integer> chosen =
+                assignments.stream().map(slot -> slot.choice().index()).toList();
         List<Integer> best = optimizer.best(bag, free(director.getWorkingSolution(), assignments));
         if (best.equals(chosen)) {
             return false;

@@ -2,6 +2,7 @@ package org.bagwright.search.score;
 
 import java.util.List;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.option.BagOptions;
 
 /**
  * What each single term costs. Every term is rounded to whole micropoints once, here, so that the constraint streams,
@@ -12,7 +13,7 @@ public final class PenaltyRules {
     public static final long BREAK_THOUSANDTHS = 1000;
 
     /** The clubs that the rules of the game allow in a bag. */
-    public static final int MOST_CLUBS = 14;
+    public static final int MOST_CLUBS = BagOptions.MOST_CLUBS;
 
     /** One term can cost no more, so that sums over many bags stay exact: ten million points. */
     private static final long MOST_MICROPOINTS = 10_000_000_000_000L;

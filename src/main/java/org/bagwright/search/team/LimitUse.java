@@ -67,7 +67,7 @@ final class LimitUse {
     }
 
     /** Whether it uses no more of any limit, and is fewer changes and clubs beyond those of complete bags, or the same. */
-    boolean undercuts(LimitUse other) {
+    boolean dominates(LimitUse other) {
         if (violations > other.violations || (violations == other.violations && !beyond.equals(other.beyond))) {
             return false;
         }

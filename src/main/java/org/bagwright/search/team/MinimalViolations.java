@@ -15,7 +15,7 @@ import org.bagwright.search.score.PenaltyRules;
 
 /**
  * How many pieces every plan must at least take beyond the limits, which is nearly always none. Dynamic programming over
- * all slots of all bags; a state is what has been used up, and only states that no other one undercuts are kept. Where
+ * all slots of all bags; a state is what has been used up, and only states that no other one dominates are kept. Where
  * limits cannot be kept they are raised by just what the least takes, in each way there is, and then held.
  */
 final class MinimalViolations {
@@ -118,7 +118,7 @@ final class MinimalViolations {
         return floor;
     }
 
-    /** One option for each of the needs that no other option undercuts. */
+    /** One option for each of the needs that no others dominate. */
     private static List<ExactOption> leastNeeds(List<ExactOption> slot) {
         Map<ExactOption.Needs, ExactOption> first = new LinkedHashMap<>();
         slot.forEach(option -> first.putIfAbsent(option.needs(), option));
@@ -135,7 +135,7 @@ final class MinimalViolations {
                 .thenComparingLong(LimitUse::used));
         List<LimitUse> kept = new ArrayList<>();
         for (LimitUse state : ordered) {
-            if (kept.stream().noneMatch(other -> other.undercuts(state))) {
+            if (kept.stream().noneMatch(other -> other.dominates(state))) {
                 kept.add(state);
             }
             if (kept.size() >= MOST_STATES) {

@@ -190,7 +190,7 @@ final class TeamSearch {
         return sum(best());
     }
 
-    /** What the best plan costs besides an excess. */
+    /** What the best plan costs, with an excess. */
     Cost cost(long excess) {
         return Cost.of(excess, value());
     }

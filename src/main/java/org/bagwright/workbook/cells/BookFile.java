@@ -21,7 +21,7 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.files.OtherProgram;
 
-/** Opens a fitter's file from a copy in memory, so that it may stay open in a spreadsheet program meanwhile. */
+/** Opens a fitter's file from a copy in memory, so that it may stay open in a spreadsheet program. */
 public final class BookFile {
     private static final long MOST_BYTES = 200L << 20;
 
@@ -52,16 +52,8 @@ public final class BookFile {
     }
 
     private byte[] bytes() throws UnreadableBookException {
+        checkPlace();
         try {
-            if (Files.isDirectory(file)) {
-                throw bad("this is a folder; expected an .xlsx workbook.");
-            }
-            if (Files.isSymbolicLink(file) && !Files.exists(file)) {
-                throw bad("this is a broken link; expected an .xlsx workbook.");
-            }
-            if (Files.exists(file) && !Files.isRegularFile(file)) {
-                throw bad("this is a device or a pipe; expected an .xlsx workbook.");
-            }
             if (Files.size(file) > MOST_BYTES) {
                 throw bad("the file is larger than 200 MB; expected a smaller .xlsx workbook.");
             }
@@ -80,6 +72,18 @@ public final class BookFile {
         }
     }
 
+    private void checkPlace() throws UnreadableBookException {
+        if (Files.isDirectory(file)) {
+            throw bad("this is a folder; expected an .xlsx workbook.");
+        }
+        if (Files.isSymbolicLink(file) && !Files.exists(file)) {
+            throw bad("this is a broken link; expected an .xlsx workbook.");
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw bad("this is a device or a pipe; expected an .xlsx workbook.");
+        }
+    }
+
     private void checkKind(byte[] bytes) throws UnreadableBookException {
         if (bytes.length == 0) {
             throw bad("the file is empty; expected an .xlsx workbook.");
@@ -93,7 +97,7 @@ public final class BookFile {
         }
     }
 
-    /** A zip cut short may still open as a stream with its last parts missing, so its list of parts is asked first. */
+    /** A zip cut short may still open as a stream with its last parts missing, so its list of parts is read first. */
     private void checkZip(byte[] bytes) throws UnreadableBookException {
         try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
             if (isOpenDocument(zip)) {

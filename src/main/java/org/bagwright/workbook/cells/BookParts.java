@@ -21,7 +21,7 @@ record BookParts(OPCPackage content, Path file) {
     /** Memory that the library takes for a sheet against its size in the file, unpacked: measured 32 with a cell a row. */
     private static final long MEMORY_PER_SHEET = 25;
 
-    /** Better a word at once than minutes without memory. */
+    /** Refuses at once what would run for minutes and then out of memory. */
     void checkSize() throws UnreadableBookException, IOException {
         long sheetBytes = 0;
         for (PackagePart sheet : content.getPartsByContentType(XSSFRelation.WORKSHEET.getContentType())) {

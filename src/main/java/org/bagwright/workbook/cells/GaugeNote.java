@@ -25,7 +25,7 @@ public record GaugeNote(XSSFCell cell) {
     private static final int COLUMNS = 4;
     private static final int ROWS = 7;
 
-    /** Whether a cell holds the number that its note says a fit has written there. */
+    /** Whether a cell still holds the number that a fit has written there, by its note. */
     public static boolean isOn(InputRow row, Column column) {
         return row.content(column) instanceof CellContent.Amount amount
                 && row.note(column)

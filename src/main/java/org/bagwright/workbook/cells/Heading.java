@@ -12,9 +12,9 @@ import org.bagwright.workbook.text.CellContent;
 /**
  * A heading of a table.
  *
- * @param name what it says before a unit
+ * @param name its text before a unit
  * @param unit what follows in brackets
- * @param squareBrackets whether those are square; in round ones anything may follow, which counts only when it is a unit
+ * @param squareBrackets whether those are square; in round ones anything may follow, and only a unit is read
  * @param index its column, from 0
  */
 record Heading(String name, Optional<String> unit, boolean squareBrackets, int index) {

@@ -93,8 +93,8 @@ public final class InputTable {
                 .filter(heading -> CloseNames.closest(heading.name(), List.of(missing.header()))
                         .isPresent())
                 .findFirst()
-                .map(heading -> " Maybe \"" + heading.name() + "\" in " + columns.cell(heading)
-                        + " is meant as \"" + missing.header() + "\"?")
+                .map(heading -> " Maybe \"" + heading.name() + "\" in " + columns.cell(heading) + " is meant as \""
+                        + missing.header() + "\"?")
                 .orElse("");
     }
 
@@ -118,7 +118,7 @@ public final class InputTable {
         List<InputRow> rows = new ArrayList<>();
         int[] counting = columns.placesWithoutNotes().toArray();
         for (Row row : sheet) {
-            if (row.getRowNum() > columns.headingRow() && isFilled((XSSFRow) row) && counts(row, counting)) {
+            if (row.getRowNum() > columns.headingRow() && isFilled((XSSFRow) row) && isAnyGiven(row, counting)) {
                 InputRow input = new InputRow(columns, context.findings(), row.getRowNum());
                 if (!isExample(input)) {
                     rows.add(input);
@@ -128,7 +128,7 @@ public final class InputTable {
         return rows;
     }
 
-    /** A quick look, since a book may have many thousand rows with a look and nothing in them. */
+    /** A quick check, since a book may have many thousand rows with formats and nothing in them. */
     private static boolean isFilled(XSSFRow row) {
         for (Cell cell : row) {
             CTCell held = ((XSSFCell) cell).getCTCell();
@@ -139,7 +139,7 @@ public final class InputTable {
         return false;
     }
 
-    private boolean counts(Row row, int[] places) {
+    private boolean isAnyGiven(Row row, int[] places) {
         return IntStream.of(places)
                 .anyMatch(place -> !context.contents().of(row.getCell(place)).isBlank());
     }

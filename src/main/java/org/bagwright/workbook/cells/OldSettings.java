@@ -52,7 +52,8 @@ public record OldSettings(OPCPackage content) {
                     .getWorkbook();
             CTSheet[] sheets = workbook.getSheets().getSheetArray();
             return IntStream.range(0, sheets.length)
-                    .filter(index -> sheets[index].getName().equals(ResultSheet.SETTINGS.sheetName()) && isMarked(workbook, index))
+                    .filter(index -> sheets[index].getName().equals(ResultSheet.SETTINGS.sheetName())
+                            && isMarked(workbook, index))
                     .mapToObj(index -> sheets[index])
                     .findFirst();
         } catch (XmlException broken) {

@@ -11,7 +11,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTColor;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheetPr;
 
 /**
- * What a result sheet keeps when it is made anew: the name by which macros know it, the colour of its tab, and whether it
+ * What a result sheet keeps when it is replaced: the name by which macros know it, the colour of its tab, and whether it
  * is hidden.
  */
 public record SheetTraits(Optional<String> codeName, Optional<CTColor> tabColour, SheetVisibility visibility) {

@@ -35,8 +35,7 @@ final class TableColumns {
         this.context = context;
         this.headingRow = headingRow;
         for (Heading heading : Heading.allOf(sheet.getRow(headingRow), context.contents())) {
-            schema.column(heading.name())
-                    .ifPresentOrElse(column -> place(column, heading), () -> foreign.add(heading));
+            schema.column(heading.name()).ifPresentOrElse(column -> place(column, heading), () -> foreign.add(heading));
         }
     }
 
@@ -45,8 +44,8 @@ final class TableColumns {
             context.findings()
                     .problem(
                             cell(heading),
-                            "the column " + column.header() + " appears twice, first in "
-                                    + cell(headingRow, column) + "; expected once.");
+                            "the column " + column.header() + " appears twice, first in " + cell(headingRow, column)
+                                    + "; expected once.");
         } else {
             places.put(column, new Place(heading.index(), unitOf(column, heading)));
         }
@@ -88,7 +87,7 @@ final class TableColumns {
                 .mapToInt(place -> place.getValue().index());
     }
 
-    /** The unit in which numbers of a column are written, the quantity's own where the row says so. */
+    /** The unit in which numbers of a column are written: that of its heading, or the usual one of the quantity. */
     Unit unit(Column column, Quantity quantity) {
         return Optional.ofNullable(places.get(column))
                 .flatMap(Place::unit)

@@ -10,19 +10,20 @@ import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.schema.Column;
+import org.bagwright.workbook.schema.ColumnSpec;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.bagwright.workbook.text.CellContent;
 
 /** Reads what a person has chosen and pinned on the sheet Plan of an earlier run. */
 public final class LiveChoiceReader {
-    private static final Column GOLFER = Column.of(Column.Kind.TEXT, "Golfer", "Whose slot.");
-    private static final Column SLOT = Column.of(Column.Kind.WHOLE, "Slot", "The slot.");
-    private static final Column CLUB = Column.of(Column.Kind.TEXT, "Live club", "The club.");
-    private static final Column SETTING = Column.of(Column.Kind.MARK, "Live setting", "The setting.");
-    private static final Column WEIGHTING = Column.of(Column.Kind.MARK, "Live weighting", "The weighting.");
-    private static final Column LOFT_BEND = Column.of(Column.Kind.NUMBER, "Live loft bend", "The loft bend.");
-    private static final Column LIE_BEND = Column.of(Column.Kind.NUMBER, "Live lie bend", "The lie bend.");
-    private static final Column PIN = Column.yesNo("Pin", "yes: the next plan keeps this choice.");
+    private static final Column GOLFER = ColumnSpec.of(Column.Kind.TEXT, "Golfer", "Whose slot.");
+    private static final Column SLOT = ColumnSpec.of(Column.Kind.WHOLE, "Slot", "The slot.");
+    private static final Column CLUB = ColumnSpec.of(Column.Kind.TEXT, "Live club", "The club.");
+    private static final Column SETTING = ColumnSpec.of(Column.Kind.MARK, "Live setting", "The setting.");
+    private static final Column WEIGHTING = ColumnSpec.of(Column.Kind.MARK, "Live weighting", "The weighting.");
+    private static final Column LOFT_BEND = ColumnSpec.of(Column.Kind.NUMBER, "Live loft bend", "The loft bend.");
+    private static final Column LIE_BEND = ColumnSpec.of(Column.Kind.NUMBER, "Live lie bend", "The lie bend.");
+    private static final Column PIN = ColumnSpec.yesNo("Pin", "yes: the next plan keeps this choice.");
 
     private static final SheetSchema SHEET = new SheetSchema(
             PlanSheet.NAME,

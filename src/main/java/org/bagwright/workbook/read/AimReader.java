@@ -13,7 +13,7 @@ import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.schema.AimColumns;
+import org.bagwright.workbook.schema.AimColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.Quantity;
 
@@ -37,7 +37,7 @@ final class AimReader {
     static Aims read(InputTable table, Matching matching) {
         AimReader reader = new AimReader(matching);
         List<InputRow> rows = table.rows();
-        List<Column> needed = List.of(AimColumns.MEASURE);
+        List<Column> needed = List.of(AimColumn.MEASURE);
         if (!rows.isEmpty()) {
             table.requireColumns(needed);
         }
@@ -47,13 +47,13 @@ final class AimReader {
     }
 
     private void readRow(InputRow row) {
-        row.require(AimColumns.MEASURE);
-        Optional<Measure> measure = row.choice(AimColumns.MEASURE, MEASURES, AimColumns.labels());
+        row.require(AimColumn.MEASURE);
+        Optional<Measure> measure = row.choice(AimColumn.MEASURE, MEASURES, AimColumn.labels());
         measure.ifPresent(found -> unique(row, found));
         OptionalDouble tolerance = measure.map(found -> tolerance(row, found))
-                .orElseGet(() -> row.number(AimColumns.TOLERANCE, Quantity.PLAIN));
-        OptionalDouble importance = row.number(AimColumns.IMPORTANCE);
-        Optional<Boolean> must = row.yesNo(AimColumns.MUST);
+                .orElseGet(() -> row.number(AimColumn.TOLERANCE, Quantity.PLAIN));
+        OptionalDouble importance = row.number(AimColumn.IMPORTANCE);
+        Optional<Boolean> must = row.yesNo(AimColumn.MUST);
         if (!row.isSpoilt()) {
             Aim usual = Aims.defaults(matching).of(measure.orElseThrow());
             aims.put(
@@ -67,26 +67,26 @@ final class AimReader {
     }
 
     private void unique(InputRow row, Measure measure) {
-        String first = given.putIfAbsent(measure, row.cell(AimColumns.MEASURE));
+        String first = given.putIfAbsent(measure, row.cell(AimColumn.MEASURE));
         if (first != null) {
             row.problem(
-                    AimColumns.MEASURE,
+                    AimColumn.MEASURE,
                     "measure must have one row only, found \"" + measure.label() + "\" again, first in " + first + ".");
         }
     }
 
     /** Above 0, and not so near to it that every deviation would count without end. */
     private OptionalDouble tolerance(InputRow row, Measure measure) {
-        OptionalDouble tolerance = row.number(AimColumns.TOLERANCE, quantity(measure));
+        OptionalDouble tolerance = row.number(AimColumn.TOLERANCE, quantity(measure));
         double usual = Aims.defaults(matching).of(measure).toleranceMeasureUnits();
         if (tolerance.orElse(usual) >= LEAST_SHARE * usual) {
             return tolerance;
         }
         row.problem(
-                AimColumns.TOLERANCE,
+                AimColumn.TOLERANCE,
                 "tolerance must be "
                         + (tolerance.getAsDouble() > 0 ? "a millionth of the usual one or more" : "above 0")
-                        + ", found " + row.content(AimColumns.TOLERANCE).shown() + ".");
+                        + ", found " + row.content(AimColumn.TOLERANCE).shown() + ".");
         return OptionalDouble.empty();
     }
 

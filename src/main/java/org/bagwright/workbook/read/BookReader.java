@@ -5,39 +5,32 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.LiveChoice;
+import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.StockItem;
-import org.bagwright.domain.club.Kit;
-import org.bagwright.domain.club.Sleeve;
 import org.bagwright.files.OtherProgram;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
-import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.UnreadableBookException;
 import org.bagwright.workbook.plan.LiveChoiceReader;
-import org.bagwright.workbook.schema.AimColumns;
-import org.bagwright.workbook.schema.ClubColumns;
-import org.bagwright.workbook.schema.GolferColumns;
-import org.bagwright.workbook.schema.ReadingColumns;
+import org.bagwright.workbook.schema.AimColumn;
+import org.bagwright.workbook.schema.ReadingColumn;
+import org.bagwright.workbook.schema.ShotColumn;
 import org.bagwright.workbook.schema.StartSetting;
-import org.bagwright.workbook.schema.ShotColumns;
-import org.bagwright.workbook.schema.SleeveColumns;
-import org.bagwright.workbook.schema.StockColumns;
-import org.bagwright.workbook.schema.WeightColumns;
+import org.bagwright.workbook.schema.StockColumn;
 
-/** Reads a fitter's .xlsx book into records and says everything that is wrong in it at once. */
+/** Reads a fitter's .xlsx book into records and reports everything that is wrong in it together. */
 public final class BookReader {
     /**
      * What reading gave.
@@ -50,23 +43,6 @@ public final class BookReader {
         public Result {
             messages = List.copyOf(messages);
             clashes = List.copyOf(clashes);
-        }
-    }
-
-    /** What the other sheets refer to. */
-    private record Parts(
-            Optional<GolferReader> golfers,
-            NameIndex names,
-            Drafts<SleeveDraft> sleeves,
-            Drafts<KitDraft> kits,
-            Optional<ClubSheet> clubs) {
-
-        private Book.Equipment equipment(List<StockItem> stock) {
-            List<Sleeve> soundSleeves =
-                    sleeves.all().stream().flatMap(draft -> draft.sleeve().stream()).toList();
-            List<Kit> soundKits =
-                    kits.all().stream().flatMap(draft -> draft.kit().stream()).toList();
-            return new Book.Equipment(soundSleeves, soundKits, stock);
         }
     }
 
@@ -96,72 +72,48 @@ public final class BookReader {
         BookSettings settings = settings();
         sheets.warnOfTypos();
         sheets = sheets.in(settings.units());
-        Parts parts = parts();
-        List<Shot> shots = sheets.optional(ShotColumns.SHEET, "flights are assumed")
-                .map(table -> ShotReader.read(table, parts.names(), parts.clubs()))
-                .orElse(List.of());
-        List<Reading> readings = sheets.table(ReadingColumns.SHEET)
-                .map(table -> ReadingReader.read(table, parts.names(), parts.clubs(), parts.sleeves()))
-                .orElse(List.of());
-        Aims aims = sheets.optional(AimColumns.SHEET, "the usual tolerances and importances are used")
-                .map(table -> AimReader.read(table, settings.matching()))
-                .orElseGet(() -> Aims.defaults(settings.matching()));
-        List<StockItem> stock = sheets.table(StockColumns.SHEET)
-                .map(table -> StockReader.read(table, new StockNames(parts.kits(), parts.sleeves(), parts.clubs())))
-                .orElse(List.of());
-        parts.golfers().ifPresent(reader -> warnOfGolfersWithoutClubs(reader, parts.clubs()));
-        return result(settings, aims, parts, stock, new Book.Measurements(shots, readings, gauged(parts)));
-    }
-
-    private static Set<String> gauged(Parts parts) {
-        return parts.clubs().map(ClubSheet::gauged).orElse(Set.of());
-    }
-
-    private Parts parts() {
-        Optional<GolferReader> golfers = sheets.needed(GolferColumns.SHEET, "every golfer needs a row there")
-                .map(table -> GolferReader.read(table, findings));
-        NameIndex names = golfers.map(GolferReader::names).orElseGet(NameIndex::new);
-        Drafts<SleeveDraft> sleeves =
-                sheets.table(SleeveColumns.SHEET).map(SleeveReader::read).orElseGet(Drafts::withoutSheet);
-        Drafts<KitDraft> kits = sheets.table(WeightColumns.SHEET)
-                .map(table -> WeightReader.read(table, findings))
-                .orElseGet(Drafts::withoutSheet);
-        Optional<ClubSheet> clubs = sheets.needed(ClubColumns.SHEET, "every club needs a row there")
-                .map(table -> ClubSheet.read(table, findings, names, sleeves, kits));
-        if (clubs.filter(ClubSheet::anySleeveNamed).isPresent()) {
-            sheets.require(
-                    SleeveColumns.SHEET, "the sheet Clubs names a sleeve, and its settings belong there");
-        }
-        if (clubs.filter(ClubSheet::anyKitNamed).isPresent()) {
-            sheets.require(
-                    WeightColumns.SHEET,
-                    "the sheet Clubs names a kit of weights, and its weightings belong there");
-        }
-        return new Parts(golfers, names, sleeves, kits, clubs);
-    }
-
-    private Result result(
-            BookSettings settings,
-            Aims aims,
-            Parts parts,
-            List<StockItem> stock,
-            Book.Measurements measurements) {
+        CoreSheets core = CoreSheets.read(sheets, findings);
+        core.requireNamed(sheets);
+        Book.Measurements measurements = measurements(core);
+        Aims aims = aims(settings.matching());
+        List<StockItem> stock = stock(core);
+        core.warnOfGolfersWithoutClubs(findings);
         List<LiveChoice> live = LiveChoiceReader.read(sheets.workbook(), sheets.context());
         List<Message> messages = findings.messages();
-        List<Message> clashes = new ResultSheets(sheets.workbook()).clashes();
-        if (findings.anyProblem()) {
-            return new Result(Optional.empty(), messages, clashes);
-        }
-        Book book = new Book(
-                settings,
-                aims,
-                parts.golfers().orElseThrow().golfers(),
-                parts.clubs().orElseThrow().clubs(),
-                parts.equipment(stock),
-                measurements,
-                live,
-                messages);
-        return new Result(Optional.of(book), messages, clashes);
+        Optional<Book> book = findings.anyProblem()
+                ? Optional.empty()
+                : Optional.of(new Book(
+                        settings,
+                        aims,
+                        core.golfers().orElseThrow().golfers(),
+                        core.clubs().orElseThrow().clubs(),
+                        core.equipment(stock),
+                        measurements,
+                        live,
+                        messages));
+        return new Result(book, messages, new ResultSheets(sheets.workbook()).clashes());
+    }
+
+    private Book.Measurements measurements(CoreSheets core) {
+        List<Shot> shots = sheets.optional(ShotColumn.SHEET, "flights are assumed")
+                .map(table -> ShotReader.read(table, core.golferNames(), core.clubs()))
+                .orElse(List.of());
+        List<Reading> readings = sheets.table(ReadingColumn.SHEET)
+                .map(table -> ReadingReader.read(table, core.golferNames(), core.clubs(), core.sleeves()))
+                .orElse(List.of());
+        return new Book.Measurements(shots, readings, core.gauged());
+    }
+
+    private Aims aims(Matching matching) {
+        return sheets.optional(AimColumn.SHEET, "the usual tolerances and importances are used")
+                .map(table -> AimReader.read(table, matching))
+                .orElseGet(() -> Aims.defaults(matching));
+    }
+
+    private List<StockItem> stock(CoreSheets core) {
+        return sheets.table(StockColumn.SHEET)
+                .map(table -> StockReader.read(table, new StockNames(core.kits(), core.sleeves(), core.clubs())))
+                .orElse(List.of());
     }
 
     private BookSettings settings() {
@@ -174,13 +126,5 @@ public final class BookReader {
             return BookSettings.DEFAULT;
         }
         return StartReader.read(start.get(), sheets.context().contents(), findings);
-    }
-
-    private void warnOfGolfersWithoutClubs(GolferReader golfers, Optional<ClubSheet> clubs) {
-        clubs.ifPresent(reader -> golfers.golfers().stream()
-                .filter(golfer -> reader.namesOf(golfer.name()).isEmpty()
-                        && !reader.clubs().isEmpty())
-                .forEach(golfer ->
-                        findings.warning(golfer.cell(), "\"" + golfer.name() + "\" has no club on the sheet Clubs.")));
     }
 }

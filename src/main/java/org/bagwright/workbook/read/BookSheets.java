@@ -12,9 +12,9 @@ import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.GolferColumns;
+import org.bagwright.workbook.schema.GolferColumn;
 import org.bagwright.workbook.schema.InputSheet;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.bagwright.workbook.schema.StartSetting;
@@ -36,8 +36,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
     /** Reports sheets that are there twice, and warns of hidden ones: they are easily forgotten, but count. */
     void check() {
         for (InputSheet sheet : InputSheet.values()) {
-            requireOnce(
-                    sheet.schema().name(), found -> sheet.schema().isCalled(found.getSheetName()));
+            requireOnce(sheet.schema().name(), found -> sheet.schema().isCalled(found.getSheetName()));
         }
         requireOnce(StartSetting.SHEET, BookSheets::isStart);
         for (XSSFSheet sheet : sheets()) {
@@ -50,15 +49,10 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
     }
 
     private void requireOnce(String name, Predicate<XSSFSheet> called) {
-        sheets().stream()
-                .filter(called)
-                .skip(1)
-                .map(XSSFSheet::getSheetName)
-                .forEach(second -> findings()
-                        .problem(
-                                second,
-                                "the sheet " + name
-                                        + " appears twice (case and spaces are ignored); rename or remove one."));
+        sheets().stream().filter(called).skip(1).map(XSSFSheet::getSheetName).forEach(second -> findings()
+                .problem(
+                        second,
+                        "the sheet " + name + " appears twice (case and spaces are ignored); rename or remove one."));
     }
 
     /** Warns of sheets that are not read because of a slip in their name. */
@@ -95,7 +89,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
     Optional<InputTable> table(SheetSchema schema) {
         Optional<XSSFSheet> sheet = sheet(schema);
         Optional<InputTable> table = sheet.flatMap(found -> InputTable.on(found, schema, context));
-        boolean needed = List.of(GolferColumns.SHEET, ClubColumns.SHEET).contains(schema);
+        boolean needed = List.of(GolferColumn.SHEET, ClubColumn.SHEET).contains(schema);
         if (sheet.isPresent() && table.isEmpty() && (needed || sheet.get().getPhysicalNumberOfRows() > 0)) {
             findings()
                     .problem(
@@ -136,8 +130,7 @@ record BookSheets(XSSFWorkbook workbook, BookContext context) {
     }
 
     private SheetNameTypos typos() {
-        return new SheetNameTypos(
-                sheets().stream().map(XSSFSheet::getSheetName).toList());
+        return new SheetNameTypos(sheets().stream().map(XSSFSheet::getSheetName).toList());
     }
 
     private Findings findings() {

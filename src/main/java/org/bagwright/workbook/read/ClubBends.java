@@ -6,11 +6,11 @@ import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.cells.InputRow;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 
 /**
- * What a row of Clubs says of bending.
+ * What a row of Clubs gives about bending.
  *
  * @param today today's bend
  * @param range the bends that may be planned
@@ -19,12 +19,12 @@ record ClubBends(Bend today, BendRange range) {
     private static final int MOST_STEPS = 20;
 
     static ClubBends of(InputRow row, Optional<ClubKind> kind) {
-        Bend today = new Bend(bendOf(row, ClubColumns.LOFT_BEND, kind), bendOf(row, ClubColumns.LIE_BEND, kind));
-        double limitDeg = bendOf(row, ClubColumns.BEND_LIMIT, kind);
-        double stepDeg = row.number(ClubColumns.BEND_STEP).orElse(BendRange.NONE.stepDeg());
+        Bend today = new Bend(bendOf(row, ClubColumn.LOFT_BEND, kind), bendOf(row, ClubColumn.LIE_BEND, kind));
+        double limitDeg = bendOf(row, ClubColumn.BEND_LIMIT, kind);
+        double stepDeg = row.number(ClubColumn.BEND_STEP).orElse(BendRange.NONE.stepDeg());
         if (limitDeg / stepDeg > MOST_STEPS + 1e-9) {
             row.problem(
-                    row.isGiven(ClubColumns.BEND_STEP) ? ClubColumns.BEND_STEP : ClubColumns.BEND_LIMIT,
+                    row.isGiven(ClubColumn.BEND_STEP) ? ClubColumn.BEND_STEP : ClubColumn.BEND_LIMIT,
                     "bend limit must be at most " + MOST_STEPS + " bend steps, found "
                             + Numbers.trimmed(limitDeg / stepDeg, 1)
                             + "; expected a larger step or a smaller limit.");

@@ -6,9 +6,9 @@ import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 
-/** Reads what a row of Clubs says of its kit of weights and of the weighting that is in the head today. */
+/** Reads what a row of Clubs gives about its kit of weights and the weighting that is in the head today. */
 final class ClubKits {
     /**
      * What a club has, each in the kit's own spelling.
@@ -34,10 +34,10 @@ final class ClubKits {
     }
 
     Fitted fitted(InputRow row) {
-        anyNamed |= row.isGiven(ClubColumns.KIT) || row.isGiven(ClubColumns.WEIGHTING);
-        Optional<String> kit = row.text(ClubColumns.KIT);
-        Optional<String> weighting = row.text(ClubColumns.WEIGHTING);
-        if (row.isGiven(ClubColumns.KIT)) {
+        anyNamed |= row.isGiven(ClubColumn.KIT) || row.isGiven(ClubColumn.WEIGHTING);
+        Optional<String> kit = row.text(ClubColumn.KIT);
+        Optional<String> weighting = row.text(ClubColumn.WEIGHTING);
+        if (row.isGiven(ClubColumn.KIT)) {
             return kit.map(name -> ofKit(row, name, weighting)).orElse(Fitted.NOTHING);
         }
         return weighting.map(text -> ofPair(row, text)).orElse(Fitted.NOTHING);
@@ -45,12 +45,12 @@ final class ClubKits {
 
     private Fitted ofKit(InputRow row, String name, Optional<String> weighting) {
         Optional<KitDraft> kit = kits.names()
-                .find(row, ClubColumns.KIT, name, "a name on the sheet Weights")
+                .find(row, ClubColumn.KIT, name, "a name on the sheet Weights")
                 .flatMap(kits::find);
         if (kit.isEmpty()) {
             return Fitted.NOTHING;
         }
-        if (!row.isGiven(ClubColumns.WEIGHTING)) {
+        if (!row.isGiven(ClubColumn.WEIGHTING)) {
             return withoutWeighting(row, kit.get());
         }
         return weighting.map(text -> inKit(row, kit.get(), text)).orElse(Fitted.NOTHING);
@@ -63,7 +63,7 @@ final class ClubKits {
                     Optional.of(kit.name()), weightings.names().stream().findFirst());
         }
         row.problem(
-                ClubColumns.WEIGHTING,
+                ClubColumn.WEIGHTING,
                 "weighting must say which one of the kit \"" + kit.name() + "\" is in the head today, found nothing; "
                         + expected(kit));
         return Fitted.NOTHING;
@@ -74,7 +74,7 @@ final class ClubKits {
         Optional<Pair> pair = kit.weightings().find(text).isPresent() ? Optional.empty() : pair(text);
         if (pair.isPresent() && pair.get().kit() != kit) {
             row.problem(
-                    ClubColumns.WEIGHTING,
+                    ClubColumn.WEIGHTING,
                     "weighting must be of the kit in the column Kit, found \"" + text + "\" and the kit \"" + kit.name()
                             + "\"; " + expected(kit));
             return Fitted.NOTHING;
@@ -83,7 +83,7 @@ final class ClubKits {
     }
 
     private static Fitted fitted(InputRow row, KitDraft kit, String text) {
-        Optional<String> weighting = kit.weighting(row, ClubColumns.WEIGHTING, text);
+        Optional<String> weighting = kit.weighting(row, ClubColumn.WEIGHTING, text);
         return weighting.isPresent() ? new Fitted(Optional.of(kit.name()), weighting) : Fitted.NOTHING;
     }
 
@@ -98,7 +98,7 @@ final class ClubKits {
         }
         row.spoil();
         if (kits.names().isComplete()) {
-            row.problem(ClubColumns.WEIGHTING, noKit(text));
+            row.problem(ClubColumn.WEIGHTING, noKit(text));
         }
         return Fitted.NOTHING;
     }
@@ -110,8 +110,7 @@ final class ClubKits {
                         + " before the weighting as Kit: weighting." + maybePair(text)
                 : "the kit before the colon must be a name on the sheet Weights, found \"" + text + "\"."
                         + CloseNames.maybe(
-                                text.substring(0, colon).strip(),
-                                kits.names().names());
+                                text.substring(0, colon).strip(), kits.names().names());
     }
 
     private String maybePair(String text) {

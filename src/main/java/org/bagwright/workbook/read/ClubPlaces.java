@@ -7,7 +7,7 @@ import java.util.OptionalInt;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 
 /** Which clubs a golfer has and which slots they fill, also from rows with something wrong in them. */
 final class ClubPlaces {
@@ -32,7 +32,7 @@ final class ClubPlaces {
 
     /** Takes a club in and reports a name that cannot be, is in its slot already, or is in another slot too. */
     void take(InputRow row, String golferKey, OptionalInt slot, String club) {
-        String cell = row.cell(ClubColumns.CLUB);
+        String cell = row.cell(ClubColumn.CLUB);
         allNames.add(club, cell);
         Optional<String> sameName =
                 namesByGolfer.computeIfAbsent(golferKey, key -> new NameIndex()).add(club, cell);
@@ -42,20 +42,22 @@ final class ClubPlaces {
                         slotKey(golferKey, slot.getAsInt()) + "\n" + CloseNames.key(club), cell));
         if (CloseNames.key(club).equals(RESERVED)) {
             row.problem(
-                    ClubColumns.CLUB,
+                    ClubColumn.CLUB,
                     "club must not be called \"" + club + "\", the words for a slot without a club; expected another"
                             + " name.");
         }
-        if (inSlot.isPresent()) {
-            row.problem(
-                    ClubColumns.CLUB,
-                    "slot and club must be unique for a golfer, found \"" + club + "\" in slot " + slot.getAsInt()
-                            + " again, first in " + inSlot.get() + ".");
-        } else {
-            sameName.ifPresent(first -> row.warning(
-                    ClubColumns.CLUB,
-                    "the club \"" + club + "\" is also in another slot, see " + first
-                            + "; shots of that name count for both."));
-        }
+        inSlot.ifPresentOrElse(
+                first -> row.problem(
+                        ClubColumn.CLUB,
+                        "slot and club must be unique for a golfer, found \"" + club + "\" in slot " + slot.getAsInt()
+                                + " again, first in " + first + "."),
+                () -> sameName.ifPresent(first -> warnOfSecond(row, club, first)));
+    }
+
+    private static void warnOfSecond(InputRow row, String club, String first) {
+        row.warning(
+                ClubColumn.CLUB,
+                "the club \"" + club + "\" is also in another slot, see " + first
+                        + "; shots of that name count for both.");
     }
 }

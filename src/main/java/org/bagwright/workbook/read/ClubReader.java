@@ -18,7 +18,7 @@ import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.workbook.cells.InputRow;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.CellContent;
 
@@ -36,9 +36,9 @@ final class ClubReader {
     ClubReader(InputRow row, Optional<String> golfer) {
         this.row = row;
         this.golfer = golfer;
-        this.slot = row.whole(ClubColumns.SLOT);
-        this.name = row.text(ClubColumns.CLUB);
-        this.kind = row.choice(ClubColumns.KIND, KINDS, ClubColumns.KIND.words());
+        this.slot = row.whole(ClubColumn.SLOT);
+        this.name = row.text(ClubColumn.CLUB);
+        this.kind = row.choice(ClubColumn.KIND, KINDS, ClubColumn.KIND.words());
     }
 
     /** Whether the club's name and golfer could be read. */
@@ -52,18 +52,17 @@ final class ClubReader {
 
     /** Takes its row into its slot, whose key it gives; nothing where the slot could not be read. */
     Optional<String> takeSlot(SlotRows slots) {
-        Optional<Boolean> inBag = row.yesNo(ClubColumns.IN_BAG);
-        boolean pinned = row.yesNo(ClubColumns.PINNED).orElse(false);
-        Optional<String> slotKey = slot.isPresent()
-                ? Optional.of(ClubPlaces.slotKey(ownerKey(), slot.getAsInt()))
-                : Optional.empty();
+        Optional<Boolean> inBag = row.yesNo(ClubColumn.IN_BAG);
+        boolean pinned = row.yesNo(ClubColumn.PINNED).orElse(false);
+        Optional<String> slotKey =
+                slot.isPresent() ? Optional.of(ClubPlaces.slotKey(ownerKey(), slot.getAsInt())) : Optional.empty();
         slotKey.ifPresent(key -> slots.take(row, key, inBag, pinned));
         return slotKey;
     }
 
     /** Whose clubs a row counts among: the golfer, or the name as written where it is no golfer's. */
     private String ownerKey() {
-        Optional<String> written = row.content(ClubColumns.GOLFER) instanceof CellContent.Words words
+        Optional<String> written = row.content(ClubColumn.GOLFER) instanceof CellContent.Words words
                 ? Optional.of(words.text())
                 : Optional.empty();
         return CloseNames.key(golfer.or(() -> written).orElse(""));
@@ -75,7 +74,7 @@ final class ClubReader {
         ClubBends bends = ClubBends.of(row, kind);
         ClubKits.Fitted kit = kits.fitted(row);
         Optional<StatedHead> head = head(fitted.statedAt());
-        OptionalDouble lengthM = row.number(ClubColumns.LENGTH);
+        OptionalDouble lengthM = row.number(ClubColumn.LENGTH);
         Freedom freedom = freedom(bends, fitted);
         Targets targets = targets();
         HeadForm form = new HeadFormReader(row, lengthM).form(kind);
@@ -93,51 +92,51 @@ final class ClubReader {
                 slot.orElseThrow(),
                 name.orElseThrow(),
                 kind.orElseThrow(),
-                row.cell(ClubColumns.CLUB));
+                row.cell(ClubColumn.CLUB));
     }
 
     private Optional<StatedHead> head(Optional<String> statedAt) {
-        OptionalDouble loft = row.number(ClubColumns.LOFT);
-        OptionalDouble lie = row.number(ClubColumns.LIE);
-        double face = row.number(ClubColumns.FACE).orElse(0);
+        OptionalDouble loft = row.number(ClubColumn.LOFT);
+        OptionalDouble lie = row.number(ClubColumn.LIE);
+        double face = row.number(ClubColumn.FACE).orElse(0);
         return loft.isEmpty() || lie.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new StatedHead(loft.getAsDouble(), lie.getAsDouble(), face, statedAt));
     }
 
     private Freedom freedom(ClubBends bends, ClubSleeves.Fitted fitted) {
-        boolean pinned = row.yesNo(ClubColumns.PINNED).orElse(false);
-        boolean optional = row.yesNo(ClubColumns.OPTIONAL).orElse(false);
+        boolean pinned = row.yesNo(ClubColumn.PINNED).orElse(false);
+        boolean optional = row.yesNo(ClubColumn.OPTIONAL).orElse(false);
         return new Freedom(bends.range(), pinned, fitted.allowed(), optional);
     }
 
     private Targets targets() {
         return new Targets(
-                row.number(ClubColumns.LOFT_TARGET),
-                row.number(ClubColumns.LIE_TARGET),
-                row.number(ClubColumns.CARRY_TARGET),
-                row.number(ClubColumns.GAP_WISH),
-                swingweight(ClubColumns.SWINGWEIGHT_TARGET),
-                row.number(ClubColumns.GOLFER_LIE));
+                row.number(ClubColumn.LOFT_TARGET),
+                row.number(ClubColumn.LIE_TARGET),
+                row.number(ClubColumn.CARRY_TARGET),
+                row.number(ClubColumn.GAP_WISH),
+                swingweight(ClubColumn.SWINGWEIGHT_TARGET),
+                row.number(ClubColumn.GOLFER_LIE));
     }
 
     private ClubParts parts(OptionalDouble lengthM, Optional<String> sleeve, Optional<String> kit) {
-        OptionalDouble balanceM = row.number(ClubColumns.SHAFT_BALANCE);
+        OptionalDouble balanceM = row.number(ClubColumn.SHAFT_BALANCE);
         if (lengthM.isPresent() && balanceM.orElse(0) >= lengthM.getAsDouble()) {
             row.problem(
-                    ClubColumns.SHAFT_BALANCE,
+                    ClubColumn.SHAFT_BALANCE,
                     "shaft balance must be less than the club's length, found "
-                            + row.content(ClubColumns.SHAFT_BALANCE).shown()
+                            + row.content(ClubColumn.SHAFT_BALANCE).shown()
                             + "; expected the balance point of the cut shaft from its butt end.");
         }
         return new ClubParts(
                 lengthM,
                 sleeve,
                 kit,
-                row.number(ClubColumns.SHAFT_MASS),
+                row.number(ClubColumn.SHAFT_MASS),
                 balanceM,
-                row.number(ClubColumns.GRIP_MASS),
-                swingweight(ClubColumns.SWINGWEIGHT));
+                row.number(ClubColumn.GRIP_MASS),
+                swingweight(ClubColumn.SWINGWEIGHT));
     }
 
     private Optional<Swingweight> swingweight(Column column) {

@@ -11,13 +11,13 @@ import org.bagwright.workbook.cells.GaugeNote;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 
 /** The sheet Clubs as it is read. */
 final class ClubSheet {
     private static final List<Column> NEEDED =
-            List.of(ClubColumns.SLOT, ClubColumns.CLUB, ClubColumns.KIND, ClubColumns.LOFT, ClubColumns.LIE);
+            List.of(ClubColumn.SLOT, ClubColumn.CLUB, ClubColumn.KIND, ClubColumn.LOFT, ClubColumn.LIE);
 
     private record Draft(InputRow row, String slotKey, Club club) {}
 
@@ -50,7 +50,7 @@ final class ClubSheet {
         ClubSheet sheet = new ClubSheet(table, findings, golfers, new ClubSleeves(sleeves), new ClubKits(kits));
         List<Column> needed = new ArrayList<>(NEEDED);
         if (golfers.names().size() > 1) {
-            needed.add(0, ClubColumns.GOLFER);
+            needed.add(0, ClubColumn.GOLFER);
         }
         boolean complete = table.requireColumns(needed);
         sheet.readRows(complete);
@@ -94,13 +94,13 @@ final class ClubSheet {
         List<InputRow> rows = table.rows();
         if (rows.isEmpty() && complete) {
             findings.problem(
-                            table.cellUnder(ClubColumns.CLUB),
-                            "No club: every row under the headings is empty. Enter a club here.");
+                    table.cellUnder(ClubColumn.CLUB),
+                    "No club: every row under the headings is empty. Enter a club here.");
         }
-        if (!table.has(ClubColumns.LENGTH)) {
+        if (!table.has(ClubColumn.LENGTH)) {
             findings.missing(
-                            table.firstHeadingCell(),
-                            "the column Length is missing; club lengths are assumed from kind and loft.");
+                    table.firstHeadingCell(),
+                    "the column Length is missing; club lengths are assumed from kind and loft.");
         }
         rows.forEach(this::readRow);
         drafts.forEach(this::settle);
@@ -113,17 +113,17 @@ final class ClubSheet {
         club.takePlace(places);
         Optional<String> slotKey = club.takeSlot(slots);
         club.read(sleeves, kits).ifPresent(read -> drafts.add(new Draft(row, slotKey.orElseThrow(), read)));
-        if (GaugeNote.isOn(row, ClubColumns.LOFT) || GaugeNote.isOn(row, ClubColumns.LIE)) {
-            gauged.add(row.cell(ClubColumns.CLUB));
+        if (GaugeNote.isOn(row, ClubColumn.LOFT) || GaugeNote.isOn(row, ClubColumn.LIE)) {
+            gauged.add(row.cell(ClubColumn.CLUB));
         }
     }
 
     private Optional<String> golferOf(InputRow row) {
-        if (!table.has(ClubColumns.GOLFER) && golfers.names().size() != 1) {
+        if (!table.has(ClubColumn.GOLFER) && golfers.names().size() != 1) {
             row.spoil();
             return Optional.empty();
         }
-        return golfers.golferOf(row, ClubColumns.GOLFER);
+        return golfers.golferOf(row, ClubColumn.GOLFER);
     }
 
     /** With all rows read, it is known which club of a slot is in the bag today. */
@@ -133,7 +133,7 @@ final class ClubSheet {
         if (club.pinned() && !club.inBag()) {
             draft.row()
                     .warning(
-                            ClubColumns.PINNED,
+                            ClubColumn.PINNED,
                             "the club \"" + club.name() + "\" is pinned but not in the bag today; the plan uses it as"
                                     + " this row says.");
         }

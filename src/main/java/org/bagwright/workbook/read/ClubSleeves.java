@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.bagwright.workbook.cells.InputRow;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 
-/** Reads what a row of Clubs says of its sleeve: today's setting, the one its head is stated at, those allowed. */
+/** Reads what a row of Clubs gives about its sleeve: today's setting, the one its head is stated at, those allowed. */
 final class ClubSleeves {
     /**
      * What a club has, each in the sleeve's own spelling.
@@ -35,23 +35,23 @@ final class ClubSleeves {
     }
 
     Fitted fitted(InputRow row) {
-        Optional<String> name = row.text(ClubColumns.SLEEVE);
+        Optional<String> name = row.text(ClubColumn.SLEEVE);
         if (name.isEmpty()) {
-            if (!row.isGiven(ClubColumns.SLEEVE)) {
+            if (!row.isGiven(ClubColumn.SLEEVE)) {
                 nothingWithoutSleeve(row);
             }
             return Fitted.NOTHING;
         }
         anyNamed = true;
         return sleeves.names()
-                .find(row, ClubColumns.SLEEVE, name.get(), "a name on the sheet Sleeves")
+                .find(row, ClubColumn.SLEEVE, name.get(), "a name on the sheet Sleeves")
                 .flatMap(sleeves::find)
                 .map(sleeve -> fitted(row, sleeve))
                 .orElse(Fitted.NOTHING);
     }
 
     private static void nothingWithoutSleeve(InputRow row) {
-        for (Column column : List.of(ClubColumns.SETTING, ClubColumns.STATED_AT, ClubColumns.ALLOWED)) {
+        for (Column column : List.of(ClubColumn.SETTING, ClubColumn.STATED_AT, ClubColumn.ALLOWED)) {
             if (row.isGiven(column)) {
                 row.problem(
                         column,
@@ -63,11 +63,11 @@ final class ClubSleeves {
     }
 
     private static Fitted fitted(InputRow row, SleeveDraft sleeve) {
-        Optional<String> setting = sleeve.neededMark(row, ClubColumns.SETTING);
+        Optional<String> setting = sleeve.neededMark(row, ClubColumn.SETTING);
         Optional<String> statedAt =
-                row.text(ClubColumns.STATED_AT).flatMap(text -> sleeve.mark(row, ClubColumns.STATED_AT, text));
-        List<String> allowed = pieces(row.text(ClubColumns.ALLOWED).orElse(""), sleeve)
-                .flatMap(piece -> sleeve.mark(row, ClubColumns.ALLOWED, piece).stream())
+                row.text(ClubColumn.STATED_AT).flatMap(text -> sleeve.mark(row, ClubColumn.STATED_AT, text));
+        List<String> allowed = pieces(row.text(ClubColumn.ALLOWED).orElse(""), sleeve)
+                .flatMap(piece -> sleeve.mark(row, ClubColumn.ALLOWED, piece).stream())
                 .distinct()
                 .toList();
         return new Fitted(Optional.of(sleeve.name()), setting, statedAt, allowed);

@@ -16,7 +16,7 @@ import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.GolferColumns;
+import org.bagwright.workbook.schema.GolferColumn;
 
 /** Reads the sheet Golfers. */
 final class GolferReader {
@@ -42,10 +42,10 @@ final class GolferReader {
 
     static GolferReader read(InputTable table, Findings findings) {
         GolferReader reader = new GolferReader(table, findings);
-        if (table.requireColumns(List.of(GolferColumns.GOLFER))) {
+        if (table.requireColumns(List.of(GolferColumn.GOLFER))) {
             reader.readRows();
         }
-        table.warnOfCloseHeadings(List.of(GolferColumns.GOLFER));
+        table.warnOfCloseHeadings(List.of(GolferColumn.GOLFER));
         return reader;
     }
 
@@ -59,12 +59,12 @@ final class GolferReader {
     }
 
     private void readRows() {
-        sayAssumed(GolferColumns.DRIVER_SPEED);
+        sayAssumed(GolferColumn.DRIVER_SPEED);
         List<InputRow> rows = table.rows();
         if (rows.isEmpty()) {
             findings.problem(
-                            table.cellUnder(GolferColumns.GOLFER),
-                            "No golfer: every row under the headings is empty. Enter a name here.");
+                    table.cellUnder(GolferColumn.GOLFER),
+                    "No golfer: every row under the headings is empty. Enter a name here.");
         }
         rows.forEach(this::readRow);
     }
@@ -72,47 +72,55 @@ final class GolferReader {
     private void sayAssumed(Column column) {
         if (!table.has(column)) {
             findings.missing(
-                            table.firstHeadingCell(),
-                            "the column " + column.header() + " is missing; head speeds are assumed.");
+                    table.firstHeadingCell(),
+                    "the column " + column.header() + " is missing; head speeds are assumed.");
         }
     }
 
     private void readRow(InputRow row) {
-        row.require(GolferColumns.GOLFER);
-        Optional<String> name = row.text(GolferColumns.GOLFER);
-        if (name.isEmpty()) {
-            names.missesOne();
-        }
-        name.flatMap(text -> names.add(text, row.cell(GolferColumns.GOLFER)))
-                .ifPresent(first -> row.problem(
-                        GolferColumns.GOLFER,
-                        "golfer must have one row only, found \"" + name.get() + "\" again, first in " + first + "."));
-        Hand hand = row.choice(GolferColumns.HAND, HANDS, GolferColumns.HAND.words())
-                .orElse(Hand.RIGHT);
+        Optional<String> name = name(row);
+        Hand hand =
+                row.choice(GolferColumn.HAND, HANDS, GolferColumn.HAND.words()).orElse(Hand.RIGHT);
         Golfer.HeadSpeeds speeds =
-                new Golfer.HeadSpeeds(row.number(GolferColumns.DRIVER_SPEED), row.number(GolferColumns.IRON_SPEED));
-        double leanDeg = row.number(GolferColumns.SHAFT_LEAN).orElse(0);
-        boolean squares = row.yesNo(GolferColumns.SQUARES_FACE).orElse(true);
-        boolean aligned = !row.yesNo(GolferColumns.KEEP_SHAFT_TURNED).orElse(true);
-        SitsRange sits = sits(row);
+                new Golfer.HeadSpeeds(row.number(GolferColumn.DRIVER_SPEED), row.number(GolferColumn.IRON_SPEED));
+        Golfer.Address address = address(row);
         Golfer.GapAims gaps = gaps(row);
-        OptionalInt changes = row.whole(GolferColumns.MOST_CHANGES);
+        OptionalInt changes = row.whole(GolferColumn.MOST_CHANGES);
         if (!row.isSpoilt()) {
-            Golfer.Address address = new Golfer.Address(leanDeg, squares, aligned, sits);
-            String cell = row.cell(GolferColumns.GOLFER);
+            String cell = row.cell(GolferColumn.GOLFER);
             golfers.add(new Golfer(name.orElseThrow(), hand, speeds, address, gaps, changes, cell));
         }
     }
 
+    private Optional<String> name(InputRow row) {
+        row.require(GolferColumn.GOLFER);
+        Optional<String> name = row.text(GolferColumn.GOLFER);
+        if (name.isEmpty()) {
+            names.missesOne();
+        }
+        name.flatMap(text -> names.add(text, row.cell(GolferColumn.GOLFER)))
+                .ifPresent(first -> row.problem(
+                        GolferColumn.GOLFER,
+                        "golfer must have one row only, found \"" + name.get() + "\" again, first in " + first + "."));
+        return name;
+    }
+
+    private static Golfer.Address address(InputRow row) {
+        double leanDeg = row.number(GolferColumn.SHAFT_LEAN).orElse(0);
+        boolean squares = row.yesNo(GolferColumn.SQUARES_FACE).orElse(true);
+        boolean aligned = !row.yesNo(GolferColumn.KEEP_SHAFT_TURNED).orElse(true);
+        return new Golfer.Address(leanDeg, squares, aligned, sits(row));
+    }
+
     private static SitsRange sits(InputRow row) {
-        OptionalDouble open = row.number(GolferColumns.MOST_OPEN);
-        OptionalDouble closed = row.number(GolferColumns.MOST_CLOSED);
+        OptionalDouble open = row.number(GolferColumn.MOST_OPEN);
+        OptionalDouble closed = row.number(GolferColumn.MOST_CLOSED);
         if (open.isEmpty() || closed.isEmpty() || open.getAsDouble() <= closed.getAsDouble()) {
             return new SitsRange(open, closed);
         }
         double meant = -open.getAsDouble();
         row.problem(
-                GolferColumns.MOST_OPEN,
+                GolferColumn.MOST_OPEN,
                 "most open must not be more closed than most closed (closed is positive, open is negative), found "
                         + Numbers.trimmed(open.getAsDouble()) + " against " + Numbers.trimmed(closed.getAsDouble())
                         + "." + (meant <= closed.getAsDouble() ? " Maybe " + Numbers.trimmed(meant) + "?" : ""));
@@ -121,16 +129,16 @@ final class GolferReader {
 
     private static Golfer.GapAims gaps(InputRow row) {
         GapWish wish = row.numberOr(
-                        GolferColumns.GAP_WISH, "even", GapWish.EVEN, wishM -> new GapWish(OptionalDouble.of(wishM)))
+                        GolferColumn.GAP_WISH, "even", GapWish.EVEN, wishM -> new GapWish(OptionalDouble.of(wishM)))
                 .orElse(GapWish.EVEN);
-        OptionalDouble leastM = row.number(GolferColumns.GAP_LEAST);
-        OptionalDouble mostM = row.number(GolferColumns.GAP_MOST);
+        OptionalDouble leastM = row.number(GolferColumn.GAP_LEAST);
+        OptionalDouble mostM = row.number(GolferColumn.GAP_MOST);
         if (leastM.isPresent() && mostM.isPresent() && leastM.getAsDouble() > mostM.getAsDouble()) {
             row.problem(
-                    GolferColumns.GAP_LEAST,
+                    GolferColumn.GAP_LEAST,
                     "gap least must not be above gap most, found "
-                            + row.content(GolferColumns.GAP_LEAST).shown() + " against "
-                            + row.content(GolferColumns.GAP_MOST).shown() + ".");
+                            + row.content(GolferColumn.GAP_LEAST).shown() + " against "
+                            + row.content(GolferColumn.GAP_MOST).shown() + ".");
         }
         return new Golfer.GapAims(wish, leastM, mostM);
     }

@@ -9,14 +9,14 @@ import org.bagwright.domain.club.HeadForm;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.cells.InputRow;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.text.CellContent;
 import org.bagwright.workbook.text.NumberText;
 import org.bagwright.workbook.text.NumberTypos;
 import org.bagwright.workbook.text.Quantity;
 import org.bagwright.workbook.text.Unit;
 
-/** Reads what a row of Clubs says of the form of its head. */
+/** Reads what a row of Clubs gives about the form of its head. */
 final class HeadFormReader {
     private static final double HEEL_TOE_OVER_FORE_AFT = 1.25;
     private static final Pattern TWO_RADII = Pattern.compile("(.+?)\\s*/\\s*(.+)");
@@ -37,24 +37,24 @@ final class HeadFormReader {
     /** The form of a head; kind and length of its club decide what it weighs where the row does not give that. */
     HeadForm form(Optional<ClubKind> kind) {
         Sole sole = sole();
-        OptionalDouble massKg = row.number(ClubColumns.HEAD_MASS);
-        OptionalDouble inertiaKgM2 = row.number(ClubColumns.HEAD_INERTIA);
+        OptionalDouble massKg = row.number(ClubColumn.HEAD_MASS);
+        OptionalDouble inertiaKgM2 = row.number(ClubColumn.HEAD_INERTIA);
         if (kind.isPresent() && inertiaKgM2.isPresent()) {
-            OptionalDouble headKg = row.isGiven(ClubColumns.HEAD_MASS) ? massKg : usualMassKg(kind.get());
+            OptionalDouble headKg = row.isGiven(ClubColumn.HEAD_MASS) ? massKg : usualMassKg(kind.get());
             headKg.ifPresent(value -> checkInertia(kind.get(), value, inertiaKgM2.getAsDouble()));
         }
         return new HeadForm(
                 massKg,
                 sole.foreAftMm(),
                 sole.heelToeMm(),
-                row.number(ClubColumns.CG_HEIGHT),
-                row.number(ClubColumns.CG_DEPTH),
+                row.number(ClubColumn.CG_HEIGHT),
+                row.number(ClubColumn.CG_DEPTH),
                 inertiaKgM2);
     }
 
     private OptionalDouble usualMassKg(ClubKind kind) {
-        OptionalDouble loftDeg = row.number(ClubColumns.LOFT);
-        if (row.isGiven(ClubColumns.LENGTH) ? lengthM.isEmpty() : loftDeg.isEmpty()) {
+        OptionalDouble loftDeg = row.number(ClubColumn.LOFT);
+        if (row.isGiven(ClubColumn.LENGTH) ? lengthM.isEmpty() : loftDeg.isEmpty()) {
             return OptionalDouble.empty();
         }
         double usualM = lengthM.orElseGet(() -> kind.usualLengthM(loftDeg.getAsDouble()));
@@ -64,34 +64,34 @@ final class HeadFormReader {
     private void checkInertia(ClubKind kind, double massKg, double inertiaKgM2) {
         Limit limit = kind.headInertiaLimitKgM2(massKg);
         if (!limit.holds(inertiaKgM2)) {
-            Unit unit = row.unit(ClubColumns.HEAD_INERTIA);
-            String assumed = row.isGiven(ClubColumns.HEAD_MASS) ? "" : " (assumed)";
+            Unit unit = row.unit(ClubColumn.HEAD_INERTIA);
+            String assumed = row.isGiven(ClubColumn.HEAD_MASS) ? "" : " (assumed)";
             row.problem(
-                    ClubColumns.HEAD_INERTIA,
+                    ClubColumn.HEAD_INERTIA,
                     "head inertia must be " + unit.inWords(limit) + " for a head of "
                             + Numbers.trimmed(massKg * 1000, 1)
                             + " g" + assumed + " and at most " + Numbers.trimmed(kind.mostHeelToeMm())
                             + " mm from heel to toe, found "
-                            + row.content(ClubColumns.HEAD_INERTIA).shown() + "."
+                            + row.content(ClubColumn.HEAD_INERTIA).shown() + "."
                             + new NumberTypos(limit, unit).maybe(inertiaKgM2 / unit.sizeMeasureUnits()));
         }
     }
 
     private Sole sole() {
-        if (row.content(ClubColumns.SOLE_RADIUS) instanceof CellContent.Words words) {
+        if (row.content(ClubColumn.SOLE_RADIUS) instanceof CellContent.Words words) {
             Matcher two = TWO_RADII.matcher(words.text());
             if (two.matches()) {
                 return twoRadii(two.group(1), two.group(2));
             }
         }
-        OptionalDouble one = row.number(ClubColumns.SOLE_RADIUS);
+        OptionalDouble one = row.number(ClubColumn.SOLE_RADIUS);
         return one.isEmpty()
                 ? Sole.ASSUMED
                 : new Sole(one, OptionalDouble.of(one.getAsDouble() * HEEL_TOE_OVER_FORE_AFT));
     }
 
     private Sole twoRadii(String foreAft, String heelToe) {
-        Unit usual = row.unit(ClubColumns.SOLE_RADIUS);
+        Unit usual = row.unit(ClubColumn.SOLE_RADIUS);
         Optional<NumberText> second = NumberText.parse(heelToe, Quantity.SMALL_LENGTH);
         Unit written = second.flatMap(NumberText::unit).orElse(usual);
         OptionalDouble foreAftMm = radiusMm(NumberText.parse(foreAft, Quantity.SMALL_LENGTH), written);
@@ -100,9 +100,9 @@ final class HeadFormReader {
             return new Sole(foreAftMm, heelToeMm);
         }
         row.problem(
-                ClubColumns.SOLE_RADIUS,
+                ClubColumn.SOLE_RADIUS,
                 "sole radius must be one number, or two as 200/250, each " + usual.inWords(limit()) + ", found "
-                        + row.content(ClubColumns.SOLE_RADIUS).shown() + ".");
+                        + row.content(ClubColumn.SOLE_RADIUS).shown() + ".");
         return Sole.ASSUMED;
     }
 
@@ -114,6 +114,6 @@ final class HeadFormReader {
     }
 
     private static Limit limit() {
-        return ClubColumns.SOLE_RADIUS.limit().orElseThrow();
+        return ClubColumn.SOLE_RADIUS.limit().orElseThrow();
     }
 }

@@ -12,7 +12,7 @@ import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.WeightColumns;
+import org.bagwright.workbook.schema.WeightColumn;
 
 /** A kit as far as it is known: its weightings and masses also from rows with something wrong in them. */
 final class KitDraft {
@@ -77,11 +77,10 @@ final class KitDraft {
             weightings.names().missesOne();
             return;
         }
-        WeightingDraft known =
-                weightings.named(weighting.get(), row.cell(WeightColumns.WEIGHTING), WeightingDraft::new);
-        port.flatMap(text -> known.ports().add(text, row.cell(WeightColumns.PORT)))
+        WeightingDraft known = weightings.named(weighting.get(), row.cell(WeightColumn.WEIGHTING), WeightingDraft::new);
+        port.flatMap(text -> known.ports().add(text, row.cell(WeightColumn.PORT)))
                 .ifPresent(first -> row.problem(
-                        WeightColumns.PORT,
+                        WeightColumn.PORT,
                         "port must appear only once in a weighting, found \"" + port.get() + "\" of \"" + name + ": "
                                 + known.name() + "\" again, first in " + first + "."));
     }

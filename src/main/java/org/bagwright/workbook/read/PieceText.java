@@ -10,7 +10,7 @@ import org.bagwright.workbook.text.Quantity;
  * A piece as people write it: {@code Kit: 12}, {@code Kit 12 g}, {@code Kit: 12 g}, or {@code 12 g}.
  *
  * @param text all that was written
- * @param kit what stands before the mass, if anything
+ * @param kit what is written before the mass, if anything
  * @param massKg the mass, kilograms
  * @param hasUnit whether a unit is written behind the mass; grams are meant without one
  */

@@ -10,7 +10,7 @@ import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
-import org.bagwright.workbook.schema.ReadingColumns;
+import org.bagwright.workbook.schema.ReadingColumn;
 
 /** Reads the sheet Readings. */
 final class ReadingReader {
@@ -20,16 +20,15 @@ final class ReadingReader {
     private final Drafts<SleeveDraft> sleeves;
     private final List<Reading> readings = new ArrayList<>();
 
-    private ReadingReader(
-            InputTable table, NameIndex golfers, Optional<ClubSheet> clubs, Drafts<SleeveDraft> sleeves) {
+    private ReadingReader(InputTable table, NameIndex golfers, Optional<ClubSheet> clubs, Drafts<SleeveDraft> sleeves) {
         this.table = table;
         this.rows = new ClubRows(
                 table,
                 golfers,
                 clubs,
-                ReadingColumns.GOLFER,
-                ReadingColumns.CLUB,
-                List.of(ReadingColumns.LOFT, ReadingColumns.LIE));
+                ReadingColumn.GOLFER,
+                ReadingColumn.CLUB,
+                List.of(ReadingColumn.LOFT, ReadingColumn.LIE));
         this.clubs = clubs;
         this.sleeves = sleeves;
     }
@@ -43,30 +42,28 @@ final class ReadingReader {
     }
 
     private void readRow(InputRow row) {
-        row.require(ReadingColumns.CLUB);
+        row.require(ReadingColumn.CLUB);
         Optional<String> golfer = rows.golferOf(row);
         Optional<String> name = rows.clubOf(row, golfer);
         Optional<Club> club = name.flatMap(text -> clubOf(row, golfer.orElseThrow(), text));
-        Optional<String> setting = row.text(ReadingColumns.SETTING);
+        Optional<String> setting = row.text(ReadingColumn.SETTING);
         Optional<String> mark = club.flatMap(known -> markOf(row, known, setting));
-        OptionalDouble loftDeg = row.number(ReadingColumns.LOFT);
-        OptionalDouble lieDeg = row.number(ReadingColumns.LIE);
-        OptionalDouble faceDeg = row.number(ReadingColumns.FACE);
+        OptionalDouble loftDeg = row.number(ReadingColumn.LOFT);
+        OptionalDouble lieDeg = row.number(ReadingColumn.LIE);
+        OptionalDouble faceDeg = row.number(ReadingColumn.FACE);
+        requireMeasured(row);
+        if (!row.isSpoilt()) {
+            String cell = row.cell(ReadingColumn.CLUB);
+            readings.add(new Reading(golfer.orElseThrow(), name.orElseThrow(), mark, loftDeg, lieDeg, faceDeg, cell));
+        }
+    }
+
+    private void requireMeasured(InputRow row) {
         rows.requireMeasured(
                 row,
-                table.has(ReadingColumns.LOFT) ? ReadingColumns.LOFT : ReadingColumns.LIE,
+                table.has(ReadingColumn.LOFT) ? ReadingColumn.LOFT : ReadingColumn.LIE,
                 "a reading must have a loft or a lie, found neither; expected degrees in at least one of Loft and"
                         + " Lie.");
-        if (!row.isSpoilt()) {
-            readings.add(new Reading(
-                    golfer.orElseThrow(),
-                    name.orElseThrow(),
-                    mark,
-                    loftDeg,
-                    lieDeg,
-                    faceDeg,
-                    row.cell(ReadingColumns.CLUB)));
-        }
     }
 
     /** The club, if its own row is sound; a reading must not belong to two clubs. */
@@ -77,7 +74,7 @@ final class ReadingReader {
                 .toList();
         if (found.size() > 1) {
             row.problem(
-                    ReadingColumns.CLUB,
+                    ReadingColumn.CLUB,
                     "a reading must belong to one club, found two called \"" + name + "\", in "
                             + found.get(0).cell() + " and " + found.get(1).cell()
                             + "; expected clubs with different names.");
@@ -91,9 +88,9 @@ final class ReadingReader {
         Optional<SleeveDraft> sleeve = club.sleeve().flatMap(sleeves::find);
         if (sleeve.isEmpty()) {
             setting.ifPresent(found -> row.problem(
-                    ReadingColumns.SETTING,
+                    ReadingColumn.SETTING,
                     "setting must be blank for a club without a sleeve, found \"" + found + "\"."));
         }
-        return sleeve.flatMap(known -> known.neededMark(row, ReadingColumns.SETTING));
+        return sleeve.flatMap(known -> known.neededMark(row, ReadingColumn.SETTING));
     }
 }

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.Findings;
-import org.bagwright.workbook.schema.AimColumns;
+import org.bagwright.workbook.schema.AimColumn;
 import org.bagwright.workbook.schema.InputSheet;
-import org.bagwright.workbook.schema.ReadingColumns;
+import org.bagwright.workbook.schema.ReadingColumn;
 import org.bagwright.workbook.schema.ResultSheet;
-import org.bagwright.workbook.schema.ShotColumns;
+import org.bagwright.workbook.schema.ShotColumn;
 import org.bagwright.workbook.schema.StartSetting;
-import org.bagwright.workbook.schema.StockColumns;
-import org.bagwright.workbook.schema.WeightColumns;
+import org.bagwright.workbook.schema.StockColumn;
+import org.bagwright.workbook.schema.WeightColumn;
 
 /**
  * Finds sheets whose name is probably a slip of one that is read.
@@ -21,11 +21,11 @@ import org.bagwright.workbook.schema.WeightColumns;
 record SheetNameTypos(List<String> sheets) {
     private static final List<String> UNNEEDED = List.of(
             StartSetting.SHEET,
-            ReadingColumns.SHEET.name(),
-            ShotColumns.SHEET.name(),
-            WeightColumns.SHEET.name(),
-            StockColumns.SHEET.name(),
-            AimColumns.SHEET.name());
+            ReadingColumn.SHEET.name(),
+            ShotColumn.SHEET.name(),
+            WeightColumn.SHEET.name(),
+            StockColumn.SHEET.name(),
+            AimColumn.SHEET.name());
 
     /** Warns of every sheet that is not read though its name is a slip of one that the book can do without. */
     void warn(Findings findings) {

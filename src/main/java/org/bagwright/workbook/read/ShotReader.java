@@ -9,7 +9,7 @@ import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.ShotColumns;
+import org.bagwright.workbook.schema.ShotColumn;
 
 /** Reads the sheet Shots. */
 final class ShotReader {
@@ -17,8 +17,7 @@ final class ShotReader {
     private final List<Shot> shots = new ArrayList<>();
 
     private ShotReader(InputTable table, NameIndex golfers, Optional<ClubSheet> clubs) {
-        this.rows = new ClubRows(
-                table, golfers, clubs, ShotColumns.GOLFER, ShotColumns.CLUB, ShotColumns.TELLING);
+        this.rows = new ClubRows(table, golfers, clubs, ShotColumn.GOLFER, ShotColumn.CLUB, ShotColumn.MEASURED);
     }
 
     /** The shots of a book; without a readable sheet Clubs their clubs are not checked. */
@@ -29,29 +28,28 @@ final class ShotReader {
     }
 
     private void readRow(InputRow row) {
-        row.require(ShotColumns.CLUB);
+        row.require(ShotColumn.CLUB);
         Optional<String> golfer = rows.golferOf(row);
         Optional<String> club = rows.clubOf(row, golfer);
         rows.requireMeasured(
                 row,
-                ShotColumns.CLUB,
+                ShotColumn.CLUB,
                 "the shot has no measured value; expected at least one of "
-                        + ShotColumns.TELLING.stream().map(Column::header).collect(Collectors.joining(", "))
+                        + ShotColumn.MEASURED.stream().map(Column::header).collect(Collectors.joining(", "))
                         + ".");
-        Shot shot = new Shot(
-                golfer.orElse("?"),
-                club.orElse("?"),
-                new Shot.Measured(
-                        row.number(ShotColumns.HEAD_SPEED),
-                        row.number(ShotColumns.BALL_SPEED),
-                        row.number(ShotColumns.LAUNCH),
-                        row.number(ShotColumns.SPIN),
-                        row.number(ShotColumns.ATTACK),
-                        row.number(ShotColumns.CARRY)),
-                row.cell(ShotColumns.CLUB));
+        Shot.Measured measured = measured(row);
         if (!row.isSpoilt()) {
-            shots.add(shot);
+            shots.add(new Shot(golfer.orElseThrow(), club.orElseThrow(), measured, row.cell(ShotColumn.CLUB)));
         }
     }
 
+    private static Shot.Measured measured(InputRow row) {
+        return new Shot.Measured(
+                row.number(ShotColumn.HEAD_SPEED),
+                row.number(ShotColumn.BALL_SPEED),
+                row.number(ShotColumn.LAUNCH),
+                row.number(ShotColumn.SPIN),
+                row.number(ShotColumn.ATTACK),
+                row.number(ShotColumn.CARRY));
+    }
 }

@@ -9,7 +9,7 @@ import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.SleeveColumns;
+import org.bagwright.workbook.schema.SleeveColumn;
 
 /** A sleeve as far as it is known: its marks also from rows with something wrong in them. */
 final class SleeveDraft {
@@ -36,9 +36,9 @@ final class SleeveDraft {
             marks.missesOne();
             return;
         }
-        marks.add(mark.get(), row.cell(SleeveColumns.SETTING))
+        marks.add(mark.get(), row.cell(SleeveColumn.SETTING))
                 .ifPresent(first -> row.problem(
-                        SleeveColumns.SETTING,
+                        SleeveColumn.SETTING,
                         "setting must be unique within a sleeve, found \"" + mark.get() + "\" of \"" + name
                                 + "\" again, first in " + first + "."));
     }

@@ -11,7 +11,7 @@ import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.SleeveColumns;
+import org.bagwright.workbook.schema.SleeveColumn;
 
 /** Reads the sheet Sleeves. */
 final class SleeveReader {
@@ -21,9 +21,9 @@ final class SleeveReader {
 
     private SleeveReader(InputTable table) {
         this.table = table;
-        this.needed = new ArrayList<>(List.of(SleeveColumns.SLEEVE, SleeveColumns.SETTING));
-        if (!table.has(SleeveColumns.LOFT_CHANGE)) {
-            needed.addAll(List.of(SleeveColumns.CLOCK, SleeveColumns.BEND));
+        this.needed = new ArrayList<>(List.of(SleeveColumn.SLEEVE, SleeveColumn.SETTING));
+        if (!table.has(SleeveColumn.LOFT_CHANGE)) {
+            needed.addAll(List.of(SleeveColumn.CLOCK, SleeveColumn.BEND));
         }
     }
 
@@ -34,27 +34,27 @@ final class SleeveReader {
     }
 
     private void readRow(InputRow row) {
-        row.require(SleeveColumns.SLEEVE, SleeveColumns.SETTING);
-        Optional<String> name = row.text(SleeveColumns.SLEEVE);
-        Optional<String> mark = row.text(SleeveColumns.SETTING);
-        if (name.isEmpty() || !table.has(SleeveColumns.SETTING)) {
+        row.require(SleeveColumn.SLEEVE, SleeveColumn.SETTING);
+        Optional<String> name = row.text(SleeveColumn.SLEEVE);
+        Optional<String> mark = row.text(SleeveColumn.SETTING);
+        if (name.isEmpty() || !table.has(SleeveColumn.SETTING)) {
             sleeves.names().missesOne();
         }
         Optional<SleeveDraft> sleeve =
-                name.map(text -> sleeves.named(text, row.cell(SleeveColumns.SLEEVE), SleeveDraft::new));
+                name.map(text -> sleeves.named(text, row.cell(SleeveColumn.SLEEVE), SleeveDraft::new));
         sleeve.ifPresent(known -> known.take(row, mark));
         Optional<SleeveSetting> setting = setting(row, mark);
         sleeve.ifPresent(known -> setting.ifPresentOrElse(known::add, known::spoil));
     }
 
-    /** What a setting does; empty when something is wrong in its row, or a column that tells it is not there. */
+    /** What a setting does; empty when something is wrong in its row, or a needed column is missing. */
     private Optional<SleeveSetting> setting(InputRow row, Optional<String> mark) {
         if (!needed.stream().allMatch(table::has)) {
             return Optional.empty();
         }
         List<Ring> rings = rings(row);
         Optional<RatedChange> rated = rated(row);
-        boolean turns = row.yesNo(SleeveColumns.TURNS_SHAFT).orElse(true);
+        boolean turns = row.yesNo(SleeveColumn.TURNS_SHAFT).orElse(true);
         requireEither(row);
         return row.isSpoilt()
                 ? Optional.empty()
@@ -62,11 +62,11 @@ final class SleeveReader {
     }
 
     private static List<Ring> rings(InputRow row) {
-        Optional<Ring> first = ring(row, SleeveColumns.CLOCK, SleeveColumns.BEND);
-        Optional<Ring> second = ring(row, SleeveColumns.CLOCK_2, SleeveColumns.BEND_2);
-        if (row.isGiven(SleeveColumns.BEND_2) && !row.isGiven(SleeveColumns.BEND)) {
+        Optional<Ring> first = ring(row, SleeveColumn.CLOCK, SleeveColumn.BEND);
+        Optional<Ring> second = ring(row, SleeveColumn.CLOCK_2, SleeveColumn.BEND_2);
+        if (row.isGiven(SleeveColumn.BEND_2) && !row.isGiven(SleeveColumn.BEND)) {
             row.problem(
-                    SleeveColumns.BEND_2,
+                    SleeveColumn.BEND_2,
                     "bend 2 needs a first ring, found no Bend in this row; expected Clock and Bend as well.");
         }
         return Stream.of(first, second).flatMap(Optional::stream).toList();
@@ -94,11 +94,11 @@ final class SleeveReader {
     }
 
     private static Optional<RatedChange> rated(InputRow row) {
-        OptionalDouble loft = row.number(SleeveColumns.LOFT_CHANGE);
-        OptionalDouble lie = row.number(SleeveColumns.LIE_CHANGE);
-        OptionalDouble face = row.number(SleeveColumns.FACE_CHANGE);
-        requireBoth(row, SleeveColumns.LOFT_CHANGE, SleeveColumns.LIE_CHANGE);
-        requireBoth(row, SleeveColumns.LIE_CHANGE, SleeveColumns.LOFT_CHANGE);
+        OptionalDouble loft = row.number(SleeveColumn.LOFT_CHANGE);
+        OptionalDouble lie = row.number(SleeveColumn.LIE_CHANGE);
+        OptionalDouble face = row.number(SleeveColumn.FACE_CHANGE);
+        requireBoth(row, SleeveColumn.LOFT_CHANGE, SleeveColumn.LIE_CHANGE);
+        requireBoth(row, SleeveColumn.LIE_CHANGE, SleeveColumn.LOFT_CHANGE);
         boolean nothing = loft.isEmpty() && lie.isEmpty() && face.isEmpty();
         return nothing || row.isSpoilt() ? Optional.empty() : Optional.of(new RatedChange(loft, lie, face));
     }
@@ -115,17 +115,17 @@ final class SleeveReader {
 
     private static void requireEither(InputRow row) {
         boolean any = Stream.of(
-                        SleeveColumns.CLOCK,
-                        SleeveColumns.BEND,
-                        SleeveColumns.CLOCK_2,
-                        SleeveColumns.BEND_2,
-                        SleeveColumns.LOFT_CHANGE,
-                        SleeveColumns.LIE_CHANGE,
-                        SleeveColumns.FACE_CHANGE)
+                        SleeveColumn.CLOCK,
+                        SleeveColumn.BEND,
+                        SleeveColumn.CLOCK_2,
+                        SleeveColumn.BEND_2,
+                        SleeveColumn.LOFT_CHANGE,
+                        SleeveColumn.LIE_CHANGE,
+                        SleeveColumn.FACE_CHANGE)
                 .anyMatch(row::isGiven);
         if (!any) {
             row.problem(
-                    SleeveColumns.SETTING,
+                    SleeveColumn.SETTING,
                     "a setting must have Clock and Bend or a rated change, found neither; expected"
                             + " one of them in this row.");
         }
@@ -134,11 +134,11 @@ final class SleeveReader {
 
     private static void requireShaft(InputRow row) {
         boolean shaft = Stream.of(
-                        SleeveColumns.CLOCK, SleeveColumns.BEND, SleeveColumns.LOFT_CHANGE, SleeveColumns.LIE_CHANGE)
+                        SleeveColumn.CLOCK, SleeveColumn.BEND, SleeveColumn.LOFT_CHANGE, SleeveColumn.LIE_CHANGE)
                 .anyMatch(row::isGiven);
-        if (row.isGiven(SleeveColumns.FACE_CHANGE) && !shaft) {
+        if (row.isGiven(SleeveColumn.FACE_CHANGE) && !shaft) {
             row.problem(
-                    SleeveColumns.FACE_CHANGE,
+                    SleeveColumn.FACE_CHANGE,
                     "a face change alone does not say where the shaft points; expected Clock and Bend,"
                             + " or Loft change and Lie change, in this row as well.");
         }

@@ -4,7 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.bagwright.workbook.cells.InputRow;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
+import org.bagwright.workbook.schema.Column;
 
 /** Which of the rows of a slot is the club in the bag today, and which is pinned. */
 final class SlotRows {
@@ -21,29 +22,28 @@ final class SlotRows {
         boolean first = !byKey.containsKey(slotKey);
         Slot slot = byKey.computeIfAbsent(slotKey, key -> new Slot());
         if (first && inBag.isEmpty()) {
-            slot.defaultCell = row.cell(ClubColumns.SLOT);
+            slot.defaultCell = row.cell(ClubColumn.SLOT);
         }
         if (inBag.orElse(false)) {
-            slot.inBagCell.ifPresent(cell -> row.problem(
-                    ClubColumns.IN_BAG,
-                    "a slot must have one club in the bag today, found yes again, first in " + cell
-                            + "; expected no in one of them."));
-            slot.inBagCell = slot.inBagCell.or(() -> Optional.of(row.cell(ClubColumns.IN_BAG)));
+            slot.inBagCell = first(slot.inBagCell, row, ClubColumn.IN_BAG, "one club in the bag today");
         }
         if (pinned) {
-            slot.pinnedCell.ifPresent(cell -> row.problem(
-                    ClubColumns.PINNED,
-                    "a slot must have at most one pinned club, found yes again, first in " + cell
-                            + "; expected no in one of them."));
-            slot.pinnedCell = slot.pinnedCell.or(() -> Optional.of(row.cell(ClubColumns.PINNED)));
+            slot.pinnedCell = first(slot.pinnedCell, row, ClubColumn.PINNED, "at most one pinned club");
         }
+    }
+
+    private static Optional<String> first(Optional<String> earlier, InputRow row, Column column, String must) {
+        earlier.ifPresent(cell -> row.problem(
+                column,
+                "a slot must have " + must + ", found yes again, first in " + cell + "; expected no in one of them."));
+        return earlier.or(() -> Optional.of(row.cell(column)));
     }
 
     /** Whether a row is the club in the bag today; known once all rows are taken in. */
     boolean isInBag(InputRow row, String slotKey) {
         Slot slot = byKey.get(slotKey);
         return slot.inBagCell
-                .map(cell -> cell.equals(row.cell(ClubColumns.IN_BAG)))
-                .orElseGet(() -> slot.defaultCell.equals(row.cell(ClubColumns.SLOT)));
+                .map(cell -> cell.equals(row.cell(ClubColumn.IN_BAG)))
+                .orElseGet(() -> slot.defaultCell.equals(row.cell(ClubColumn.SLOT)));
     }
 }

@@ -75,7 +75,7 @@ final class StartSheet {
         return true;
     }
 
-    /** Square brackets hold a unit; round ones may hold anything, which counts only when it is a unit. */
+    /** Square brackets hold a unit; round ones may hold anything, and only a unit is read. */
     private static Optional<String> unit(Matcher withUnit) {
         String text = withUnit.group(3);
         boolean known = text.contains("%")

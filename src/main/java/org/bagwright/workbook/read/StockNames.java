@@ -29,10 +29,12 @@ record StockNames(Drafts<KitDraft> kits, Drafts<SleeveDraft> sleeves, Optional<C
 
     /** Whether every name could be read, so that an item not found is really not there. */
     boolean allRead() {
-        boolean kitsRead =
-                kits.isMissing() ? clubs.filter(ClubSheet::anyKitNamed).isEmpty() : kits.names().isComplete();
-        boolean sleevesRead =
-                sleeves.isMissing() ? clubs.filter(ClubSheet::anySleeveNamed).isEmpty() : sleeves.names().isComplete();
+        boolean kitsRead = kits.isMissing()
+                ? clubs.filter(ClubSheet::anyKitNamed).isEmpty()
+                : kits.names().isComplete();
+        boolean sleevesRead = sleeves.isMissing()
+                ? clubs.filter(ClubSheet::anySleeveNamed).isEmpty()
+                : sleeves.names().isComplete();
         return kitsRead && sleevesRead && clubs.filter(ClubSheet::allNamesRead).isPresent();
     }
 

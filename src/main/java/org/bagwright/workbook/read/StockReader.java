@@ -15,11 +15,11 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.StockColumns;
+import org.bagwright.workbook.schema.StockColumn;
 
 /** Reads the sheet Stock. */
 final class StockReader {
-    private static final List<Column> NEEDED = List.of(StockColumns.ITEM, StockColumns.COUNT);
+    private static final List<Column> NEEDED = List.of(StockColumn.ITEM, StockColumn.COUNT);
 
     private record Named(StockItem.Kind kind, Optional<String> name, OptionalDouble massKg) {
         String key() {
@@ -44,23 +44,23 @@ final class StockReader {
 
     private void readRow(InputRow row) {
         row.require(NEEDED.toArray(Column[]::new));
-        Optional<Named> item = row.text(StockColumns.ITEM).flatMap(text -> named(row, text));
+        Optional<Named> item = row.text(StockColumn.ITEM).flatMap(text -> named(row, text));
         item.ifPresent(named -> unique(row, named));
-        OptionalInt count = row.whole(StockColumns.COUNT);
+        OptionalInt count = row.whole(StockColumn.COUNT);
         if (item.isPresent() && !row.isSpoilt()) {
             Named named = item.get();
-            String cell = row.cell(StockColumns.ITEM);
+            String cell = row.cell(StockColumn.ITEM);
             items.add(new StockItem(named.kind(), named.name(), named.massKg(), count.getAsInt(), cell));
         }
     }
 
     private void unique(InputRow row, Named item) {
-        String first = cells.putIfAbsent(item.key(), row.cell(StockColumns.ITEM));
+        String first = cells.putIfAbsent(item.key(), row.cell(StockColumn.ITEM));
         if (first != null) {
             row.problem(
-                    StockColumns.ITEM,
+                    StockColumn.ITEM,
                     "item must have one row only, found "
-                            + row.content(StockColumns.ITEM).shown() + " again, first in " + first + ".");
+                            + row.content(StockColumn.ITEM).shown() + " again, first in " + first + ".");
         }
     }
 
@@ -69,7 +69,7 @@ final class StockReader {
         Optional<String> head = names.head(text);
         if (sleeve.isPresent() && head.isPresent()) {
             row.problem(
-                    StockColumns.ITEM,
+                    StockColumn.ITEM,
                     "item must name one thing, found \"" + text + "\", which is a sleeve and a club; expected different"
                             + " names for the two.");
             return Optional.empty();
@@ -80,6 +80,10 @@ final class StockReader {
         if (head.isPresent()) {
             return Optional.of(new Named(StockItem.Kind.HEAD, head, OptionalDouble.empty()));
         }
+        return piece(row, text);
+    }
+
+    private Optional<Named> piece(InputRow row, String text) {
         Optional<PieceText> piece = PieceText.parse(text);
         Optional<KitDraft> kit = piece.flatMap(PieceText::kit).flatMap(names.kits()::find);
         if (piece.isEmpty() || piece.get().kit().isPresent() != kit.isPresent()) {
@@ -101,7 +105,7 @@ final class StockReader {
         row.spoil();
         if (massKg.isPresent()) {
             row.problem(
-                    StockColumns.ITEM,
+                    StockColumn.ITEM,
                     "item must give the unit of a piece's mass, found \"" + piece.text() + "\". Maybe \""
                             + inG(massKg.getAsDouble()) + "\"?");
         } else if (names.allMassesRead(kit)) {
@@ -118,7 +122,7 @@ final class StockReader {
                 .map(StockReader::inG)
                 .toList();
         row.problem(
-                StockColumns.ITEM,
+                StockColumn.ITEM,
                 "a piece must have a mass that a weighting of "
                         + kit.map(known -> "the kit \"" + known.name() + "\"").orElse("a kit on the sheet Weights")
                         + " uses, found \"" + piece.text() + "\""
@@ -135,7 +139,7 @@ final class StockReader {
             List<String> known = Stream.concat(pieces.stream(), names.sleevesAndHeads().stream())
                     .toList();
             row.problem(
-                    StockColumns.ITEM,
+                    StockColumn.ITEM,
                     "item must be a piece of a kit such as " + example + ", a sleeve, or the name of a club, found \""
                             + text + "\"." + CloseNames.maybe(text, known));
         }

@@ -9,12 +9,12 @@ import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.WeightColumns;
+import org.bagwright.workbook.schema.WeightColumn;
 
 /** Reads the sheet Weights. */
 final class WeightReader {
     private static final List<Column> NEEDED =
-            List.of(WeightColumns.KIT, WeightColumns.WEIGHTING, WeightColumns.PORT, WeightColumns.MASS);
+            List.of(WeightColumn.KIT, WeightColumn.WEIGHTING, WeightColumn.PORT, WeightColumn.MASS);
 
     private final Drafts<KitDraft> kits = Drafts.ofSheet();
 
@@ -32,32 +32,37 @@ final class WeightReader {
 
     private void readRow(InputRow row) {
         row.require(NEEDED.toArray(Column[]::new));
-        Optional<String> name = row.text(WeightColumns.KIT);
-        Optional<String> weighting = row.text(WeightColumns.WEIGHTING);
-        Optional<String> port = row.text(WeightColumns.PORT);
-        OptionalDouble massKg = row.number(WeightColumns.MASS);
-        OptionalDouble xMm = row.number(WeightColumns.X);
-        OptionalDouble yMm = row.number(WeightColumns.Y);
-        OptionalDouble zMm = row.number(WeightColumns.Z);
+        Optional<String> name = row.text(WeightColumn.KIT);
+        Optional<String> weighting = row.text(WeightColumn.WEIGHTING);
+        Optional<String> port = row.text(WeightColumn.PORT);
+        OptionalDouble massKg = row.number(WeightColumn.MASS);
+        Optional<PortPiece> piece = piece(row, port, massKg);
         if (name.isEmpty()) {
             kits.names().missesOne();
             return;
         }
-        KitDraft kit = kits.named(name.get(), row.cell(WeightColumns.KIT), KitDraft::new);
+        KitDraft kit = kits.named(name.get(), row.cell(WeightColumn.KIT), KitDraft::new);
         kit.take(row, weighting, port, massKg);
         if (row.isSpoilt()) {
             kit.spoil();
-        } else if (massKg.getAsDouble() > 0) {
+        } else if (piece.isPresent()) {
             firstBlankPlace(row).ifPresent(kit::placeAssumed);
-            kit.add(
-                    weighting.orElseThrow(),
-                    new PortPiece(
-                            port.orElseThrow(), massKg.getAsDouble(), xMm.orElse(0), yMm.orElse(0), zMm.orElse(0)));
+            kit.add(weighting.orElseThrow(), piece.get());
         }
     }
 
+    /** The piece in a port; none where the port stays empty or something is wrong in the row. */
+    private static Optional<PortPiece> piece(InputRow row, Optional<String> port, OptionalDouble massKg) {
+        double xMm = row.number(WeightColumn.X).orElse(0);
+        double yMm = row.number(WeightColumn.Y).orElse(0);
+        double zMm = row.number(WeightColumn.Z).orElse(0);
+        return row.isSpoilt() || massKg.getAsDouble() == 0
+                ? Optional.empty()
+                : Optional.of(new PortPiece(port.orElseThrow(), massKg.getAsDouble(), xMm, yMm, zMm));
+    }
+
     private static Optional<String> firstBlankPlace(InputRow row) {
-        return Stream.of(WeightColumns.X, WeightColumns.Y, WeightColumns.Z)
+        return Stream.of(WeightColumn.X, WeightColumn.Y, WeightColumn.Z)
                 .filter(column -> !row.isGiven(column))
                 .map(row::cell)
                 .findFirst();

@@ -28,22 +28,22 @@ import org.bagwright.workbook.cells.GaugeNote;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.UserCells;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.SheetSchema;
-import org.bagwright.workbook.schema.SleeveColumns;
+import org.bagwright.workbook.schema.SleeveColumn;
 import org.bagwright.workbook.text.CellContent;
 
 /** A copy of a fitter's book in which gauged numbers take the place of stated ones, each with a note; the rest stays. */
 public final class GaugedCopy implements AutoCloseable {
     private static final Map<Item, Column> COLUMNS = new EnumMap<>(Map.of(
-            Item.LOFT, ClubColumns.LOFT,
-            Item.LIE, ClubColumns.LIE,
-            Item.FACE, ClubColumns.FACE,
-            Item.CLOCK, SleeveColumns.CLOCK,
-            Item.BEND, SleeveColumns.BEND,
-            Item.CLOCK_2, SleeveColumns.CLOCK_2,
-            Item.BEND_2, SleeveColumns.BEND_2));
+            Item.LOFT, ClubColumn.LOFT,
+            Item.LIE, ClubColumn.LIE,
+            Item.FACE, ClubColumn.FACE,
+            Item.CLOCK, SleeveColumn.CLOCK,
+            Item.BEND, SleeveColumn.BEND,
+            Item.CLOCK_2, SleeveColumn.CLOCK_2,
+            Item.BEND_2, SleeveColumn.BEND_2));
 
     private final XSSFWorkbook workbook;
     private final CellContents contents;
@@ -56,8 +56,8 @@ public final class GaugedCopy implements AutoCloseable {
         this.workbook = workbook;
         this.contents = new CellContents(workbook);
         BookContext context = new BookContext(contents, BookSettings.DEFAULT.units(), new Findings());
-        this.clubs = rows(ClubColumns.SHEET, context);
-        this.settings = rows(SleeveColumns.SHEET, context);
+        this.clubs = rows(ClubColumn.SHEET, context);
+        this.settings = rows(SleeveColumn.SHEET, context);
     }
 
     /**
@@ -156,13 +156,13 @@ public final class GaugedCopy implements AutoCloseable {
     private Optional<InputRow> row(Correction.Place place) {
         if (place instanceof Correction.ClubRow club) {
             return clubs.stream()
-                    .filter(row -> row.cell(ClubColumns.CLUB).equals(club.clubCell()))
+                    .filter(row -> row.cell(ClubColumn.CLUB).equals(club.clubCell()))
                     .findFirst();
         }
         Correction.SettingRow setting = (Correction.SettingRow) place;
         return settings.stream()
-                .filter(row -> isCalled(row, SleeveColumns.SLEEVE, setting.sleeve()))
-                .filter(row -> isCalled(row, SleeveColumns.SETTING, setting.mark()))
+                .filter(row -> isCalled(row, SleeveColumn.SLEEVE, setting.sleeve()))
+                .filter(row -> isCalled(row, SleeveColumn.SETTING, setting.mark()))
                 .findFirst();
     }
 

@@ -18,7 +18,7 @@ import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.CellContent;
 
@@ -30,7 +30,7 @@ final class TodayCells {
 
     TodayCells(XSSFWorkbook workbook) {
         BookContext context = new BookContext(new CellContents(workbook), BookSettings.DEFAULT.units(), new Findings());
-        rows = InputTable.in(workbook, ClubColumns.SHEET, context)
+        rows = InputTable.in(workbook, ClubColumn.SHEET, context)
                 .map(InputTable::rows)
                 .orElse(List.of());
     }
@@ -46,13 +46,13 @@ final class TodayCells {
         Choice is = after.today();
         InputRow row = row(after);
         if (!was.setting().equals(is.setting())) {
-            text(row, ClubColumns.SETTING, is.setting().orElseThrow());
+            text(row, ClubColumn.SETTING, is.setting().orElseThrow());
         }
         if (!was.weighting().equals(is.weighting())) {
-            text(row, ClubColumns.WEIGHTING, weighting(row, after));
+            text(row, ClubColumn.WEIGHTING, weighting(row, after));
         }
-        bend(row, ClubColumns.LOFT_BEND, was.bend().loftDeg(), is.bend().loftDeg());
-        bend(row, ClubColumns.LIE_BEND, was.bend().lieDeg(), is.bend().lieDeg());
+        bend(row, ClubColumn.LOFT_BEND, was.bend().loftDeg(), is.bend().loftDeg());
+        bend(row, ClubColumn.LIE_BEND, was.bend().lieDeg(), is.bend().lieDeg());
         if (change.otherClub()) {
             inBag(row, after.inBag());
         }
@@ -60,21 +60,21 @@ final class TodayCells {
 
     private InputRow row(Club club) {
         return rows.stream()
-                .filter(found -> found.cell(ClubColumns.CLUB).equals(club.cell()))
+                .filter(found -> found.cell(ClubColumn.CLUB).equals(club.cell()))
                 .findFirst()
                 .orElseThrow();
     }
 
     private void inBag(InputRow row, boolean inBag) {
-        if (row.yesNo(ClubColumns.IN_BAG).filter(given -> given == inBag).isEmpty()) {
-            text(row, ClubColumns.IN_BAG, inBag ? "yes" : "no");
+        if (row.yesNo(ClubColumn.IN_BAG).filter(given -> given == inBag).isEmpty()) {
+            text(row, ClubColumn.IN_BAG, inBag ? "yes" : "no");
         }
     }
 
     /** The weighting alone, or with its kit where the row names the kit in no other place. */
     private static String weighting(InputRow row, Club club) {
         String name = club.today().weighting().orElseThrow();
-        return row.isGiven(ClubColumns.KIT) ? name : club.kit().orElseThrow() + ": " + name;
+        return row.isGiven(ClubColumn.KIT) ? name : club.kit().orElseThrow() + ": " + name;
     }
 
     private void text(InputRow row, Column column, String after) {

@@ -5,14 +5,14 @@ import java.util.Optional;
 
 /** The sheets with headings that are read, in the template's order. */
 public enum InputSheet {
-    GOLFERS(GolferColumns.SHEET),
-    CLUBS(ClubColumns.SHEET),
-    SLEEVES(SleeveColumns.SHEET),
-    READINGS(ReadingColumns.SHEET),
-    SHOTS(ShotColumns.SHEET),
-    WEIGHTS(WeightColumns.SHEET),
-    STOCK(StockColumns.SHEET),
-    AIMS(AimColumns.SHEET);
+    GOLFERS(GolferColumn.SHEET),
+    CLUBS(ClubColumn.SHEET),
+    SLEEVES(SleeveColumn.SHEET),
+    READINGS(ReadingColumn.SHEET),
+    SHOTS(ShotColumn.SHEET),
+    WEIGHTS(WeightColumn.SHEET),
+    STOCK(StockColumn.SHEET),
+    AIMS(AimColumn.SHEET);
 
     @SuppressWarnings("ImmutableEnumChecker") // its lists are copies that cannot change
     private final SheetSchema schema;

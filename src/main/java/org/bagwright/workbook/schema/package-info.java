@@ -1,2 +1,5 @@
-/** Sheet names, columns and settings: what the reader looks for and the blank book offers. Imports {@code text}. */
+/**
+ * Sheet names, columns and settings: what the reader looks for, the template offers and the results are called. Imports
+ * {@code domain} and {@code text}.
+ */
 package org.bagwright.workbook.schema;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.bagwright.SampleBags;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
@@ -14,6 +15,9 @@ import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.ClosedReason;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.Terms;
 import org.bagwright.search.BagSearch;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -77,6 +81,25 @@ class BagResultTest {
         Miss miss = BagResult.of(options, state, state).worstMiss(state).orElseThrow();
         assertEquals(expected, miss.measure());
         return miss.toleranceRatio();
+    }
+
+    /** The second club misses its must of lie and is pinned otherwise, and flies as far as the first. */
+    @Test
+    void brokenMustsAndLimits_areNamed() {
+        Club long7 = SampleBags.club("Golfer C", 1, "7 iron", ClubKind.IRON).made();
+        Club short8 = SampleBags.club("Golfer C", 2, "8 iron", ClubKind.IRON).made();
+        Option good = SampleBags.shot(long7, Bend.NONE, 30, 62, 150, 0);
+        Option sound = SampleBags.shot(short8, Bend.NONE, 34, 62, 150, 0);
+        Option broken = new Option(
+                sound.key(), sound.setup(), 0, Terms.of(Measure.LIE, 4, 1000), Set.of(ClosedReason.PIN), sound.takes());
+        BagOptions options = SampleBags.bag(
+                "Golfer C", Hand.RIGHT, List.of(SampleBags.slot(long7, good), SampleBags.slot(short8, broken)));
+        BagState state = BagSearch.state(options, List.of(0, 0));
+        BagResult bag = BagResult.of(options, state, state);
+        assertEquals(List.of("lie", "order of carries", "pin"), List.copyOf(bag.broken(state)));
+        assertEquals(1000 + 1000 + 1000, state.score().hardBreaks());
+        assertEquals(List.of(Measure.LIE), bag.terms(state).broken());
+        assertTrue(SampleBags.golferB().broken(SampleBags.golferB().planned()).isEmpty());
     }
 
     @Test

@@ -128,7 +128,7 @@ class BagSearchTest {
         assertEquals(plans, List.of(plan(bags.get(0)), plan(bags.get(1))));
     }
 
-    /** Even where today's bag breaks a must that a change would mend. */
+    /** Even where today's bag breaks a must that a change would meet. */
     @Test
     void plan_withNoChangesAllowedIsTodaysBag() {
         BagOptions bag = TestBags.bag(

@@ -222,7 +222,7 @@ class BagConstraintProviderTest {
         assertPenalty(BagConstraintProvider::gap, 0, TestBags.bag(empty(1), TestBags.iron(2, TestBags.carrying(150))));
     }
 
-    /** A slot that may be empty and is not stands between its neighbours, which then do not meet. */
+    /** A slot that may be empty and is not separates its neighbours, which then have no gap. */
     @Test
     void neighbours_stopAtASlotThatCouldBeEmpty() {
         BagOptions bag = TestBags.bag(
@@ -233,7 +233,7 @@ class BagConstraintProviderTest {
         assertPenalty(BagConstraintProvider::gap, 22_222_222, bag);
     }
 
-    @ParameterizedTest(name = "{0} empty slots beside 14 clubs")
+    @ParameterizedTest(name = "{0} empty slots and 14 clubs")
     @ValueSource(ints = {0, 1, 3})
     void mostClubs_doesNotCountEmptySlots(int empties) {
         SlotOptions[] slots = IntStream.rangeClosed(1, 14 + empties)

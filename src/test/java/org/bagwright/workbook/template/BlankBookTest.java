@@ -148,7 +148,7 @@ class BlankBookTest {
     void everyHeading_hasItsNote() throws IOException {
         try (XSSFWorkbook workbook = open()) {
             for (InputSheet sheet : InputSheet.values()) {
-            SheetSchema schema = sheet.schema();
+                SheetSchema schema = sheet.schema();
                 TemplateLayout layout = TemplateLayout.of(schema);
                 XSSFRow headings = workbook.getSheet(schema.name()).getRow(TemplateLayout.HEADING_ROW);
                 for (int index = 0; index < layout.columns().size(); index++) {
@@ -164,7 +164,7 @@ class BlankBookTest {
     void headings_areTheColumnsThatTheReaderKnows() throws IOException {
         try (XSSFWorkbook workbook = open()) {
             for (InputSheet sheet : InputSheet.values()) {
-            SheetSchema schema = sheet.schema();
+                SheetSchema schema = sheet.schema();
                 List<String> headings = StreamSupport.stream(
                                 workbook.getSheet(schema.name())
                                         .getRow(TemplateLayout.HEADING_ROW)

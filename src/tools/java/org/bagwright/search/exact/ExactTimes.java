@@ -8,7 +8,7 @@ import org.bagwright.domain.book.Aim;
 import org.bagwright.search.team.ExactSearch;
 
 /** Times the exact search on full bags and teams; run by hand. */
-final class ExactTimes {
+public final class ExactTimes {
     private ExactTimes() {}
 
     public static void main(String[] args) {
@@ -37,7 +37,7 @@ final class ExactTimes {
                 Locale.ROOT, "%s: median %.2f s, worst %.2f s%n", shape, times.get(count / 2), times.get(count - 1));
     }
 
-    /** Full bags whose clubs must be alike, which most cannot be. */
+    /** Full bags with a must on spread, which most cannot meet. */
     private static void spreadMust(int count, int first) {
         List<Double> times = new ArrayList<>();
         for (int seed = first; seed < first + count; seed++) {

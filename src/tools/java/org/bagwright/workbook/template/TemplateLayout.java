@@ -8,16 +8,16 @@ import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.MeasureUnit;
-import org.bagwright.workbook.schema.AimColumns;
-import org.bagwright.workbook.schema.ClubColumns;
+import org.bagwright.workbook.schema.AimColumn;
+import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
-import org.bagwright.workbook.schema.GolferColumns;
-import org.bagwright.workbook.schema.ReadingColumns;
+import org.bagwright.workbook.schema.GolferColumn;
+import org.bagwright.workbook.schema.ReadingColumn;
 import org.bagwright.workbook.schema.SheetSchema;
-import org.bagwright.workbook.schema.ShotColumns;
-import org.bagwright.workbook.schema.SleeveColumns;
-import org.bagwright.workbook.schema.StockColumns;
-import org.bagwright.workbook.schema.WeightColumns;
+import org.bagwright.workbook.schema.ShotColumn;
+import org.bagwright.workbook.schema.SleeveColumn;
+import org.bagwright.workbook.schema.StockColumn;
+import org.bagwright.workbook.schema.WeightColumn;
 
 /**
  * How the template shows one input sheet.
@@ -65,7 +65,7 @@ record TemplateLayout(
 
     /** The last row that looks like input. */
     int lastRow() {
-        int rows = schema.equals(GolferColumns.SHEET) ? GOLFER_ROWS : INPUT_ROWS;
+        int rows = schema.equals(GolferColumn.SHEET) ? GOLFER_ROWS : INPUT_ROWS;
         return FIRST_ROW + (filled.isEmpty() ? rows + (example.isEmpty() ? 0 : 1) : filled.size()) - 1;
     }
 
@@ -76,12 +76,12 @@ record TemplateLayout(
 
     private static TemplateLayout golfers() {
         return new TemplateLayout(
-                GolferColumns.SHEET,
-                GolferColumns.SHEET.columns(),
+                GolferColumn.SHEET,
+                GolferColumn.SHEET.columns(),
                 Map.of(
-                        GolferColumns.GOLFER, "The golfer",
-                        GolferColumns.MOST_OPEN, "Accepted looks",
-                        GolferColumns.GAP_WISH, "Gaps and changes"),
+                        GolferColumn.GOLFER, "The golfer",
+                        GolferColumn.MOST_OPEN, "Accepted looks",
+                        GolferColumn.GAP_WISH, "Gaps and changes"),
                 1,
                 Arrays.asList("Example golfer", "R", 95, 78, 0, "yes", "yes", -1, 1, "even", 8, 16, 6, NOT_READ),
                 List.of());
@@ -89,48 +89,48 @@ record TemplateLayout(
 
     private static TemplateLayout clubs() {
         Map<Column, Object> example = Map.ofEntries(
-                Map.entry(ClubColumns.GOLFER, "Example golfer"),
-                Map.entry(ClubColumns.SLOT, 1),
-                Map.entry(ClubColumns.CLUB, "Driver"),
-                Map.entry(ClubColumns.KIND, "driver"),
-                Map.entry(ClubColumns.LOFT, 10.5),
-                Map.entry(ClubColumns.LIE, 58),
-                Map.entry(ClubColumns.FACE, 0),
-                Map.entry(ClubColumns.STATED_AT, 1),
-                Map.entry(ClubColumns.LENGTH, 45.5),
-                Map.entry(ClubColumns.SLEEVE, "Example sleeve"),
-                Map.entry(ClubColumns.SETTING, 1),
-                Map.entry(ClubColumns.KIT, "Example kit"),
-                Map.entry(ClubColumns.WEIGHTING, "Heavy back"),
-                Map.entry(ClubColumns.IN_BAG, "yes"),
-                Map.entry(ClubColumns.PINNED, "no"),
-                Map.entry(ClubColumns.OPTIONAL, "no"),
-                Map.entry(ClubColumns.ALLOWED, "1, 2, 3"),
-                Map.entry(ClubColumns.LOFT_TARGET, 11),
-                Map.entry(ClubColumns.GAP_WISH, 15),
-                Map.entry(ClubColumns.SWINGWEIGHT_TARGET, "D3"),
-                Map.entry(ClubColumns.GOLFER_LIE, 57.5),
-                Map.entry(ClubColumns.HEAD_MASS, 188),
-                Map.entry(ClubColumns.SOLE_RADIUS, "200/250"),
-                Map.entry(ClubColumns.CG_HEIGHT, 30),
-                Map.entry(ClubColumns.CG_DEPTH, 34),
-                Map.entry(ClubColumns.HEAD_INERTIA, 4700),
-                Map.entry(ClubColumns.SWINGWEIGHT, "D2"),
-                Map.entry(ClubColumns.SHAFT_MASS, 58),
-                Map.entry(ClubColumns.SHAFT_BALANCE, 22.5),
-                Map.entry(ClubColumns.GRIP_MASS, 50),
-                Map.entry(ClubColumns.NOTE, NOT_READ));
+                Map.entry(ClubColumn.GOLFER, "Example golfer"),
+                Map.entry(ClubColumn.SLOT, 1),
+                Map.entry(ClubColumn.CLUB, "Driver"),
+                Map.entry(ClubColumn.KIND, "driver"),
+                Map.entry(ClubColumn.LOFT, 10.5),
+                Map.entry(ClubColumn.LIE, 58),
+                Map.entry(ClubColumn.FACE, 0),
+                Map.entry(ClubColumn.STATED_AT, 1),
+                Map.entry(ClubColumn.LENGTH, 45.5),
+                Map.entry(ClubColumn.SLEEVE, "Example sleeve"),
+                Map.entry(ClubColumn.SETTING, 1),
+                Map.entry(ClubColumn.KIT, "Example kit"),
+                Map.entry(ClubColumn.WEIGHTING, "Heavy back"),
+                Map.entry(ClubColumn.IN_BAG, "yes"),
+                Map.entry(ClubColumn.PINNED, "no"),
+                Map.entry(ClubColumn.OPTIONAL, "no"),
+                Map.entry(ClubColumn.ALLOWED, "1, 2, 3"),
+                Map.entry(ClubColumn.LOFT_TARGET, 11),
+                Map.entry(ClubColumn.GAP_WISH, 15),
+                Map.entry(ClubColumn.SWINGWEIGHT_TARGET, "D3"),
+                Map.entry(ClubColumn.GOLFER_LIE, 57.5),
+                Map.entry(ClubColumn.HEAD_MASS, 188),
+                Map.entry(ClubColumn.SOLE_RADIUS, "200/250"),
+                Map.entry(ClubColumn.CG_HEIGHT, 30),
+                Map.entry(ClubColumn.CG_DEPTH, 34),
+                Map.entry(ClubColumn.HEAD_INERTIA, 4700),
+                Map.entry(ClubColumn.SWINGWEIGHT, "D2"),
+                Map.entry(ClubColumn.SHAFT_MASS, 58),
+                Map.entry(ClubColumn.SHAFT_BALANCE, 22.5),
+                Map.entry(ClubColumn.GRIP_MASS, 50),
+                Map.entry(ClubColumn.NOTE, NOT_READ));
         return new TemplateLayout(
-                ClubColumns.SHEET,
-                ClubColumns.SHEET.columns(),
+                ClubColumn.SHEET,
+                ClubColumn.SHEET.columns(),
                 Map.of(
-                        ClubColumns.GOLFER, "The club as it is today",
-                        ClubColumns.PINNED, "What a plan may change",
-                        ClubColumns.LOFT_TARGET, "What it should have",
-                        ClubColumns.HEAD_MASS, "The head, where known",
-                        ClubColumns.SWINGWEIGHT, "Its balance, where known"),
+                        ClubColumn.GOLFER, "The club as it is today",
+                        ClubColumn.PINNED, "What a plan may change",
+                        ClubColumn.LOFT_TARGET, "What it should have",
+                        ClubColumn.HEAD_MASS, "The head, where known",
+                        ClubColumn.SWINGWEIGHT, "Its balance, where known"),
                 3,
-                ClubColumns.SHEET.columns().stream()
+                ClubColumn.SHEET.columns().stream()
                         .map(column -> example.getOrDefault(column, NOTHING))
                         .toList(),
                 List.of());
@@ -138,12 +138,12 @@ record TemplateLayout(
 
     private static TemplateLayout sleeves() {
         return new TemplateLayout(
-                SleeveColumns.SHEET,
-                SleeveColumns.SHEET.columns(),
+                SleeveColumn.SHEET,
+                SleeveColumn.SHEET.columns(),
                 Map.of(
-                        SleeveColumns.SLEEVE, "The setting",
-                        SleeveColumns.CLOCK, "Its geometry",
-                        SleeveColumns.LOFT_CHANGE, "Or its own table"),
+                        SleeveColumn.SLEEVE, "The setting",
+                        SleeveColumn.CLOCK, "Its geometry",
+                        SleeveColumn.LOFT_CHANGE, "Or its own table"),
                 2,
                 Arrays.asList("Example sleeve", 2, "1:30", 1.7, NOTHING, NOTHING, "yes", NOTHING, NOTHING, NOTHING),
                 List.of());
@@ -151,8 +151,8 @@ record TemplateLayout(
 
     private static TemplateLayout readings() {
         return new TemplateLayout(
-                ReadingColumns.SHEET,
-                ReadingColumns.SHEET.columns(),
+                ReadingColumn.SHEET,
+                ReadingColumn.SHEET.columns(),
                 Map.of(),
                 2,
                 Arrays.asList("Example golfer", "Driver", 2, 11.5, 58, NOTHING),
@@ -161,8 +161,8 @@ record TemplateLayout(
 
     private static TemplateLayout shots() {
         return new TemplateLayout(
-                ShotColumns.SHEET,
-                ShotColumns.SHEET.columns(),
+                ShotColumn.SHEET,
+                ShotColumn.SHEET.columns(),
                 Map.of(),
                 2,
                 Arrays.asList("Example golfer", "Driver", 95, 139, 12.5, 2800, 0, 221),
@@ -171,12 +171,12 @@ record TemplateLayout(
 
     private static TemplateLayout weights() {
         return new TemplateLayout(
-                WeightColumns.SHEET,
-                WeightColumns.SHEET.columns(),
+                WeightColumn.SHEET,
+                WeightColumn.SHEET.columns(),
                 Map.of(
-                        WeightColumns.KIT, "The weighting",
-                        WeightColumns.PORT, "A piece in a port",
-                        WeightColumns.X, "Where it sits"),
+                        WeightColumn.KIT, "The weighting",
+                        WeightColumn.PORT, "A piece in a port",
+                        WeightColumn.X, "Where it sits"),
                 2,
                 Arrays.asList("Example kit", "Heavy back", "Back", 12, -60, 0, -10),
                 List.of());
@@ -184,8 +184,8 @@ record TemplateLayout(
 
     private static TemplateLayout stock() {
         return new TemplateLayout(
-                StockColumns.SHEET,
-                StockColumns.SHEET.columns(),
+                StockColumn.SHEET,
+                StockColumn.SHEET.columns(),
                 Map.of(),
                 1,
                 Arrays.asList("Example kit: 12 g", 1),
@@ -194,8 +194,8 @@ record TemplateLayout(
 
     private static TemplateLayout aims() {
         return new TemplateLayout(
-                AimColumns.SHEET,
-                AimColumns.SHEET.columns(),
+                AimColumn.SHEET,
+                AimColumn.SHEET.columns(),
                 Map.of(),
                 1,
                 List.of(),

@@ -5,10 +5,10 @@ import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.bagwright.workbook.schema.GolferColumns;
-import org.bagwright.workbook.schema.SleeveColumns;
+import org.bagwright.workbook.schema.GolferColumn;
+import org.bagwright.workbook.schema.SleeveColumn;
 import org.bagwright.workbook.schema.StartSetting;
-import org.bagwright.workbook.schema.WeightColumns;
+import org.bagwright.workbook.schema.WeightColumn;
 
 /**
  * Adds the hidden sheet behind the drop-downs of names: each golfer, sleeve and kit once, worked out by formulas that
@@ -37,9 +37,9 @@ final class TemplateLists {
         for (int row = 1; row <= NAMES; row++) {
             sheet.createRow(row);
         }
-        addNames(sheet, 0, GolferColumns.SHEET.name(), GOLFERS);
-        addNames(sheet, 3, SleeveColumns.SHEET.name(), SLEEVES);
-        addNames(sheet, 6, WeightColumns.SHEET.name(), KITS);
+        addNames(sheet, 0, GolferColumn.SHEET.name(), GOLFERS);
+        addNames(sheet, 3, SleeveColumn.SHEET.name(), SLEEVES);
+        addNames(sheet, 6, WeightColumn.SHEET.name(), KITS);
         nameUnits();
         workbook.setSheetVisibility(workbook.getSheetIndex(sheet), SheetVisibility.HIDDEN);
     }

@@ -8,13 +8,12 @@ import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.text.Quantity;
 
-/** The sheet Aims. */
-public final class AimColumns {
-    public static final Column MEASURE = Column.of(
-                    Column.Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", labels()) + ".")
+/** The columns of the sheet Aims. */
+public enum AimColumn implements SheetColumn {
+    MEASURE(ColumnSpec.of(Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", labels()) + ".")
             .offering(labels().toArray(String[]::new))
-            .mustBeFilled();
-    public static final Column TOLERANCE = Column.number(
+            .mustBeFilled()),
+    TOLERANCE(ColumnSpec.number(
                     "Tolerance",
                     Quantity.PLAIN,
                     new Limit(0, 1000, ""),
@@ -27,23 +26,32 @@ public final class AimColumns {
                                     "items for " + with(MeasureUnit.ITEM))
                             + ". Spread is kg cm2 where Match by on the sheet Start is inertia.")
             .ifBlank("the usual value; for spread 1 point, or 25 kg cm2, which is a little more than one"
-                    + " swingweight point at the head of an iron");
-    public static final Column IMPORTANCE = Column.number(
+                    + " swingweight point at the head of an iron")),
+    IMPORTANCE(ColumnSpec.number(
                     "Importance",
                     Quantity.POINTS,
                     new Limit(0, 1000, "points"),
                     "What one tolerance off costs, in points. 0 leaves the measure out.")
-            .ifBlank("the usual value");
-    public static final Column MUST =
-            Column.yesNo("Must", "yes: a plan must stay inside the tolerance.").ifBlank("no");
+            .ifBlank("the usual value")),
+    MUST(ColumnSpec.yesNo("Must", "yes: a plan must stay inside the tolerance.").ifBlank("no"));
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Aims",
             "One row per measure: how much it counts. Being off by twice the tolerance costs four times as much.",
-            List.of(MEASURE, TOLERANCE, IMPORTANCE, MUST),
+            List.of(values()),
             List.of(MEASURE));
 
-    private AimColumns() {}
+    @SuppressWarnings("ImmutableEnumChecker") // its lists are copies that cannot change
+    private final ColumnSpec spec;
+
+    AimColumn(ColumnSpec spec) {
+        this.spec = spec;
+    }
+
+    @Override
+    public ColumnSpec spec() {
+        return spec;
+    }
 
     public static List<String> labels() {
         return Arrays.stream(Measure.values()).map(Measure::label).toList();

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Sheets whose names are slips of those that are read. */
 @Tag("regression")
-class SheetSlipsTest {
+class SheetNameTyposTest {
     @TempDir
     Path folder;
 

@@ -1,0 +1,66 @@
+package org.bagwright.workbook.schema;
+
+import java.util.List;
+import java.util.Optional;
+import org.bagwright.domain.units.Limit;
+import org.bagwright.workbook.text.Quantity;
+
+/**
+ * What there is to know about a column of an input sheet.
+ *
+ * @param header its heading
+ * @param kind what its cells hold
+ * @param quantity what a number in it measures
+ * @param limit the values a number may have, in the domain's unit
+ * @param words what a choice may be, as the template offers it
+ * @param help what to enter
+ * @param blank what a blank cell means
+ * @param needed whether every row must fill it in
+ */
+public record ColumnSpec(
+        String header,
+        Kind kind,
+        Quantity quantity,
+        Optional<Limit> limit,
+        List<String> words,
+        String help,
+        String blank,
+        boolean needed)
+        implements Column {
+    public ColumnSpec {
+        words = List.copyOf(words);
+    }
+
+    public static ColumnSpec of(Kind kind, String header, String help) {
+        return new ColumnSpec(header, kind, Quantity.PLAIN, Optional.empty(), List.of(), help, "nothing", false);
+    }
+
+    static ColumnSpec number(String header, Quantity quantity, Limit limit, String help) {
+        return new ColumnSpec(header, Kind.NUMBER, quantity, Optional.of(limit), List.of(), help, "nothing", false);
+    }
+
+    static ColumnSpec whole(String header, Limit limit, String help) {
+        return new ColumnSpec(
+                header, Kind.WHOLE, Quantity.PLAIN, Optional.of(limit), List.of(), help, "nothing", false);
+    }
+
+    public static ColumnSpec yesNo(String header, String help) {
+        return of(Kind.YES_NO, header, help).offering("yes", "no");
+    }
+
+    ColumnSpec as(Kind other) {
+        return new ColumnSpec(header, other, quantity, limit, words, help, blank, needed);
+    }
+
+    ColumnSpec offering(String... offered) {
+        return new ColumnSpec(header, kind, quantity, limit, List.of(offered), help, blank, needed);
+    }
+
+    ColumnSpec ifBlank(String meaning) {
+        return new ColumnSpec(header, kind, quantity, limit, words, help, meaning, needed);
+    }
+
+    ColumnSpec mustBeFilled() {
+        return new ColumnSpec(header, kind, quantity, limit, words, help, "not possible", true);
+    }
+}
