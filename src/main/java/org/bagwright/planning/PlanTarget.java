@@ -39,7 +39,7 @@ public final class PlanTarget {
     public Optional<KeptFile> write(Path source, BookResult result) throws IOException {
         SafeFile file = new SafeFile(target);
         MessageDigest digest = DigestUtils.getSha256Digest();
-        ContentWriter writer = output -> ResultBook.write(source, result, new DigestOutputStream(output, digest));
+        ContentWriter writer = output -> new ResultBook(source, result).write(new DigestOutputStream(output, digest));
         Optional<KeptFile> backup = Optional.empty();
         if (isOwn()) {
             file.replaceOwn(writer);

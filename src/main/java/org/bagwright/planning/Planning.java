@@ -31,6 +31,7 @@ import org.bagwright.search.BagSearch;
 import org.bagwright.search.model.SearchLimits;
 import org.bagwright.workbook.read.BookReader;
 import org.bagwright.workbook.result.ResultBook;
+import org.bagwright.workbook.result.WrittenCells;
 
 /** The use cases: check a book, chart its options, plan it, write the plan. */
 public final class Planning {
@@ -254,9 +255,9 @@ public final class Planning {
         List<CellChange> written = new ArrayList<>();
         List<Message> notWritten = new ArrayList<>();
         Optional<KeptFile> backup = new Target(target).write(output -> {
-            ResultBook.Adopted adopted = ResultBook.write(source, result, changes, output);
-            written.addAll(adopted.changes());
-            notWritten.addAll(adopted.notWritten());
+            WrittenCells cells = new ResultBook(source, result).write(changes, output);
+            written.addAll(cells.changes());
+            notWritten.addAll(cells.notWritten());
         });
         return new Written(backup, written, notWritten);
     }

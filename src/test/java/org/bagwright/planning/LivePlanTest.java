@@ -62,7 +62,7 @@ class LivePlanTest {
         }
         planned = folder.resolve("planned.xlsx");
         try (OutputStream output = Files.newOutputStream(planned)) {
-            ResultBook.write(source, result, output);
+            new ResultBook(source, result).write(output);
         }
         recalculateAll();
     }

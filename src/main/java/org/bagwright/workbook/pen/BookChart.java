@@ -3,8 +3,6 @@ package org.bagwright.workbook.pen;
 import java.util.List;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xddf.usermodel.XDDFLineProperties;
-import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
@@ -12,7 +10,6 @@ import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
-import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
 import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
@@ -22,18 +19,20 @@ import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTUnsignedInt;
 
-/** One chart on a sheet, in the look of the book: every colour set, since the book has no theme to take it from. */
+/** One chart on a sheet, of lines, points or columns over names, in the look of the book. */
 public final class BookChart {
+    private static final String GRID = "DDE4E7";
+
     /** One series: rows from first to last, names from one column and values from another. */
     public record Series(
             String title, int firstRow, int lastRow, int categoryColumn, int valueColumn, SeriesLook look) {}
 
     private final XSSFSheet sheet;
-    private final XSSFChart chart;
+    private final ChartFrame frame;
     private XDDFCategoryAxis categories;
     private XDDFValueAxis values;
     private int index;
@@ -41,27 +40,21 @@ public final class BookChart {
     /** A chart whose upper left corner is a cell, with a size in columns and rows. */
     public BookChart(XSSFSheet sheet, int column, int row, int columns, int rows) {
         this.sheet = sheet;
-        this.chart = ChartParts.chart(sheet, column, row, columns, rows);
-        chart.displayBlanksAs(DisplayBlanks.GAP);
+        this.frame = new ChartFrame(sheet, column, row, columns, rows);
     }
 
     public void title(String text) {
-        ChartParts.title(chart, text);
+        frame.title(text);
     }
 
     public void axes(String category, String value) {
-        categories = chart.createCategoryAxis(AxisPosition.BOTTOM);
-        values = chart.createValueAxis(AxisPosition.LEFT);
+        categories = frame.chart().createCategoryAxis(AxisPosition.BOTTOM);
         categories.setTitle(category);
-        values.setTitle(value);
+        values = frame.valueAxis(AxisPosition.LEFT, value, "0", GRID);
+        values.setCrossBetween(AxisCrossBetween.BETWEEN);
         categories.setCrosses(AxisCrosses.AUTO_ZERO);
         categories.setTickLabelPosition(AxisTickLabelPosition.LOW);
-        values.setCrosses(AxisCrosses.MIN);
-        values.setCrossBetween(AxisCrossBetween.BETWEEN);
-        values.setNumberFormat("0");
-        ChartParts.dress(categories);
-        ChartParts.dress(values);
-        values.getOrAddMajorGridProperties().setLineProperties(ChartParts.line("DDE4E7", 0.5));
+        frame.dress(categories);
     }
 
     /** Lets the value axis start above 0. */
@@ -69,7 +62,7 @@ public final class BookChart {
         values.setMinimum(least);
     }
 
-    /** How numbers stand on the value axis, such as {@code 0.0}; whole numbers where nothing is said. */
+    /** How the value axis shows numbers, such as {@code 0.0}; without this call as whole numbers. */
     public void valueFormat(String format) {
         values.setNumberFormat(format);
     }
@@ -84,11 +77,11 @@ public final class BookChart {
     }
 
     private void draw(List<Series> many, boolean pointsOnly) {
-        XDDFLineChartData data = (XDDFLineChartData) chart.createData(ChartTypes.LINE, categories, values);
+        XDDFLineChartData data = (XDDFLineChartData) frame.chart().createData(ChartTypes.LINE, categories, values);
         data.setGrouping(Grouping.STANDARD);
         data.setVaryColors(false);
         many.forEach(series -> add(data, series, pointsOnly && series.look() != SeriesLook.BAND));
-        chart.plot(data);
+        frame.chart().plot(data);
     }
 
     public void line(Series series) {
@@ -97,22 +90,20 @@ public final class BookChart {
 
     private void add(XDDFLineChartData data, Series series, boolean pointsOnly) {
         XDDFLineChartData.Series drawn = (XDDFLineChartData.Series) data.addSeries(categories(series), values(series));
+        SeriesLook look = series.look();
         drawn.setTitle(series.title(), null);
         drawn.setSmooth(false);
-        drawn.setMarkerStyle(series.look().marker);
-        drawn.setMarkerSize((short) series.look().size);
-        drawn.setLineProperties(
-                pointsOnly || series.look().pointsOnly()
-                        ? new XDDFLineProperties(new XDDFNoFillProperties())
-                        : ChartParts.line(series.look().rgb, series.look().linePoints()));
-        if (series.look().marker != MarkerStyle.NONE) {
-            ChartParts.fill(drawn.getCTLineSer().getMarker(), series.look());
+        drawn.setMarkerStyle(look.marker);
+        drawn.setMarkerSize(look.size);
+        drawn.setLineProperties(pointsOnly || look.pointsOnly() ? SeriesLook.noLine() : look.line());
+        if (look.marker != MarkerStyle.NONE) {
+            look.paint(drawn.getCTLineSer().getMarker());
         }
         number(drawn.getCTLineSer().getIdx(), drawn.getCTLineSer().getOrder());
     }
 
     public void columns(List<Series> many) {
-        XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, categories, values);
+        XDDFBarChartData data = (XDDFBarChartData) frame.chart().createData(ChartTypes.BAR, categories, values);
         data.setBarDirection(BarDirection.COL);
         data.setBarGrouping(BarGrouping.CLUSTERED);
         data.setVaryColors(false);
@@ -121,16 +112,14 @@ public final class BookChart {
             XDDFBarChartData.Series drawn =
                     (XDDFBarChartData.Series) data.addSeries(categories(series), values(series));
             drawn.setTitle(series.title(), null);
-            drawn.setFillProperties(ChartParts.solid(series.look().rgb));
+            drawn.setFillProperties(series.look().colour.fill());
             number(drawn.getCTBarSer().getIdx(), drawn.getCTBarSer().getOrder());
         }
-        chart.plot(data);
+        frame.chart().plot(data);
     }
 
     /** Series of a chart that mixes columns and lines are numbered through, or spreadsheets drop some. */
-    private void number(
-            org.openxmlformats.schemas.drawingml.x2006.chart.CTUnsignedInt seriesIndex,
-            org.openxmlformats.schemas.drawingml.x2006.chart.CTUnsignedInt order) {
+    private void number(CTUnsignedInt seriesIndex, CTUnsignedInt order) {
         seriesIndex.setVal(index);
         order.setVal(index);
         index++;
@@ -139,14 +128,12 @@ public final class BookChart {
     private XDDFDataSource<?> categories(Series series) {
         XSSFRow first = sheet.getRow(series.firstRow());
         XSSFCell name = first == null ? null : first.getCell(series.categoryColumn());
-        if (name != null && name.getCellType() == CellType.NUMERIC) {
-            return ChartCells.numbers(sheet, range(series, series.categoryColumn()));
-        }
-        return ChartCells.texts(sheet, range(series, series.categoryColumn()));
+        CellRangeAddress range = range(series, series.categoryColumn());
+        return name != null && name.getCellType() == CellType.NUMERIC ? frame.numbers(range) : frame.texts(range);
     }
 
     private XDDFNumericalDataSource<Double> values(Series series) {
-        return ChartCells.numbers(sheet, range(series, series.valueColumn()));
+        return frame.numbers(range(series, series.valueColumn()));
     }
 
     private static CellRangeAddress range(Series series, int column) {

@@ -1,17 +1,15 @@
 package org.bagwright.workbook.pen;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xddf.usermodel.XDDFLineProperties;
-import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
-import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
-import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTBoolean;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbl;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbls;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
@@ -19,39 +17,35 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STDLblPos;
 
 /** The settings of one sleeve on one club: gauge loft over gauge lie, each point with its mark. */
 public final class ClockChart {
-    private final XSSFSheet sheet;
-    private final XSSFChart chart;
+    private final ChartFrame frame;
     private final XDDFValueAxis lies;
     private final XDDFValueAxis lofts;
     private final XDDFScatterChartData data;
 
+    /** A chart whose upper left corner is a cell, with a size in columns and rows. */
     public ClockChart(XSSFSheet sheet, int column, int row, int columns, int rows, String title) {
-        this.sheet = sheet;
-        chart = ChartParts.chart(sheet, column, row, columns, rows);
-        ChartParts.title(chart, title);
+        frame = new ChartFrame(sheet, column, row, columns, rows);
+        frame.title(title);
         lies = axis(AxisPosition.BOTTOM, "Gauge lie [deg], more upright to the right");
         lofts = axis(AxisPosition.LEFT, "Gauge loft [deg]");
-        data = (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, lies, lofts);
+        data = (XDDFScatterChartData) frame.chart().createData(ChartTypes.SCATTER, lies, lofts);
         data.setStyle(ScatterStyle.LINE_MARKER);
         data.setVaryColors(false);
     }
 
     private XDDFValueAxis axis(AxisPosition position, String title) {
-        XDDFValueAxis axis = chart.createValueAxis(position);
-        axis.setTitle(title);
-        axis.setCrosses(AxisCrosses.MIN);
-        axis.setNumberFormat("0.0");
-        ChartParts.dress(axis);
-        axis.getOrAddMajorGridProperties().setLineProperties(ChartParts.line("E4EBED", 0.5));
-        return axis;
+        return frame.valueAxis(position, title, "0.0", BookStyles.MIST);
     }
 
-    /** The part of the plane that is shown, degrees. */
-    public void window(double leastLieDeg, double mostLieDeg, double leastLoftDeg, double mostLoftDeg) {
-        lies.setMinimum(Math.floor(leastLieDeg - 0.5));
-        lies.setMaximum(Math.ceil(mostLieDeg + 0.5));
-        lofts.setMinimum(Math.floor(leastLoftDeg - 0.5));
-        lofts.setMaximum(Math.ceil(mostLoftDeg + 0.5));
+    /** Shows the part of the plane that holds all these lies and lofts, degrees. */
+    public void window(DoubleSummaryStatistics liesDeg, DoubleSummaryStatistics loftsDeg) {
+        span(lies, liesDeg);
+        span(lofts, loftsDeg);
+    }
+
+    private static void span(XDDFValueAxis axis, DoubleSummaryStatistics anglesDeg) {
+        axis.setMinimum(Math.floor(anglesDeg.getMin() - 0.5));
+        axis.setMaximum(Math.ceil(anglesDeg.getMax() + 0.5));
     }
 
     /** Adds points without a line between them; {@code labels} is empty or holds one text a point. */
@@ -64,47 +58,60 @@ public final class ClockChart {
             SeriesLook look,
             List<String> labels) {
         var drawn = (XDDFScatterChartData.Series) data.addSeries(
-                ChartCells.numbers(sheet, new CellRangeAddress(firstRow, lastRow, lieColumn, lieColumn)),
-                ChartCells.numbers(sheet, new CellRangeAddress(firstRow, lastRow, loftColumn, loftColumn)));
+                frame.numbers(new CellRangeAddress(firstRow, lastRow, lieColumn, lieColumn)),
+                frame.numbers(new CellRangeAddress(firstRow, lastRow, loftColumn, loftColumn)));
         drawn.setTitle(title, null);
         drawn.setMarkerStyle(look.marker);
-        drawn.setMarkerSize((short) look.size);
-        drawn.setLineProperties(new XDDFLineProperties(new XDDFNoFillProperties()));
-        CTScatterSer series = drawn.getCTScatterSer();
-        ChartParts.fill(series.getMarker(), look);
-        label(series, labels);
+        drawn.setMarkerSize(look.size);
+        drawn.setLineProperties(SeriesLook.noLine());
+        look.paint(drawn.getCTScatterSer().getMarker());
+        if (!labels.isEmpty()) {
+            label(drawn.getCTScatterSer(), labels);
+        }
     }
 
     private static void label(CTScatterSer series, List<String> labels) {
-        if (labels.isEmpty()) {
-            return;
-        }
         CTDLbls all = series.addNewDLbls();
         for (int point = 0; point < labels.size(); point++) {
-            CTDLbl one = all.addNewDLbl();
-            one.addNewIdx().setVal(point);
-            var body = one.addNewTx().addNewRich();
-            body.addNewBodyPr();
-            var run = body.addNewP().addNewR();
-            run.addNewRPr().setSz(900);
-            run.setT(labels.get(point));
-            one.addNewDLblPos().setVal(STDLblPos.R);
-            one.addNewShowLegendKey().setVal(false);
-            one.addNewShowVal().setVal(true);
-            one.addNewShowCatName().setVal(false);
-            one.addNewShowSerName().setVal(false);
-            one.addNewShowPercent().setVal(false);
-            one.addNewShowBubbleSize().setVal(false);
+            label(all.addNewDLbl(), point, labels.get(point));
         }
-        all.addNewShowLegendKey().setVal(false);
-        all.addNewShowVal().setVal(false);
-        all.addNewShowCatName().setVal(false);
-        all.addNewShowSerName().setVal(false);
-        all.addNewShowPercent().setVal(false);
-        all.addNewShowBubbleSize().setVal(false);
+        off(
+                all.addNewShowLegendKey(),
+                all.addNewShowVal(),
+                all.addNewShowCatName(),
+                all.addNewShowSerName(),
+                all.addNewShowPercent(),
+                all.addNewShowBubbleSize());
+    }
+
+    private static void label(CTDLbl label, int point, String text) {
+        label.addNewIdx().setVal(point);
+        text(label, text);
+        label.addNewDLblPos().setVal(STDLblPos.R);
+        label.addNewShowVal().setVal(true);
+        off(
+                label.addNewShowLegendKey(),
+                label.addNewShowCatName(),
+                label.addNewShowSerName(),
+                label.addNewShowPercent(),
+                label.addNewShowBubbleSize());
+    }
+
+    private static void text(CTDLbl label, String text) {
+        var body = label.addNewTx().addNewRich();
+        body.addNewBodyPr();
+        var run = body.addNewP().addNewR();
+        run.addNewRPr().setSz(900);
+        run.setT(text);
+    }
+
+    private static void off(CTBoolean... flags) {
+        for (CTBoolean flag : flags) {
+            flag.setVal(false);
+        }
     }
 
     public void plot() {
-        chart.plot(data);
+        frame.chart().plot(data);
     }
 }

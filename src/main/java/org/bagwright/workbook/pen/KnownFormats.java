@@ -18,12 +18,17 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STPatternType;
  * Formats that a book already has are used again: the library only ever adds, so that a book planned often would grow with
  * each run until it has more formats than a spreadsheet allows.
  */
-public final class KnownFormats {
-    private KnownFormats() {}
+final class KnownFormats {
+    private final XSSFWorkbook workbook;
+    private final StylesTable styles;
 
-    /** The format of a book that equals one which is not yet in it; it is added if there is none. */
-    static XSSFCellStyle of(XSSFWorkbook workbook, XSSFCellStyle wanted) {
-        StylesTable styles = workbook.getStylesSource();
+    KnownFormats(XSSFWorkbook workbook) {
+        this.workbook = workbook;
+        this.styles = workbook.getStylesSource();
+    }
+
+    /** The format of the book that equals one which is not yet in it; it is added if there is none. */
+    XSSFCellStyle style(XSSFCellStyle wanted) {
         CTXf xf = wanted.getCoreXf();
         xf.setXfId(0);
         String text = text(xf);
@@ -34,25 +39,24 @@ public final class KnownFormats {
         return workbook.getCellStyleAt(known);
     }
 
-    /** As {@link #of(XSSFWorkbook, XSSFCellStyle)} for a font. */
-    static XSSFFont of(XSSFWorkbook workbook, XSSFFont wanted) {
+    /** As {@link #style} for a font. */
+    XSSFFont font(XSSFFont wanted) {
         String text = text(wanted.getCTFont());
-        return workbook.getStylesSource().getFonts().stream()
+        return styles.getFonts().stream()
                 .filter(font -> text(font.getCTFont()).equals(text))
                 .findFirst()
                 .orElseGet(() -> {
-                    wanted.registerTo(workbook.getStylesSource(), true);
+                    wanted.registerTo(styles, true);
                     return wanted;
                 });
     }
 
     /** The number of the format that a rule gives to cells: nothing but a fill of one colour. */
-    public static int filled(XSSFWorkbook workbook, String rgb) {
-        StylesTable styles = workbook.getStylesSource();
+    int ruleFill(Rgb colour) {
         CTDxf wanted = CTDxf.Factory.newInstance();
         CTPatternFill fill = wanted.addNewFill().addNewPatternFill();
         fill.setPatternType(STPatternType.SOLID);
-        fill.addNewBgColor().setRgb(BookStyles.colour(rgb).getARGB());
+        fill.addNewBgColor().setRgb(colour.ofCell().getARGB());
         String text = text(wanted);
         return IntStream.range(0, styles._getDXfsSize())
                 .filter(index -> text(styles.getDxfAt(index)).equals(text))

@@ -1,6 +1,9 @@
 package org.bagwright.workbook.pen;
 
+import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
 
 /** How a series looks; the looks differ in lightness and shape, so that they print in grey. */
 public enum SeriesLook {
@@ -13,23 +16,37 @@ public enum SeriesLook {
     ALLOWED("7C8B92", MarkerStyle.CIRCLE, 6),
     BAND("9AA8AE", MarkerStyle.NONE, 2);
 
-    final String rgb;
+    private static final int MARKER_LINE_EMU = 19050;
+
+    final Rgb colour;
     final MarkerStyle marker;
-    final int size;
+    final short size;
 
     SeriesLook(String rgb, MarkerStyle marker, int size) {
-        this.rgb = rgb;
+        this.colour = new Rgb(rgb);
         this.marker = marker;
-        this.size = size;
-    }
-
-    /** How thick its line is, points. */
-    double linePoints() {
-        return this == BAND ? 0.75 : 1.5;
+        this.size = (short) size;
     }
 
     /** Whether the series is points without a line between them. */
     boolean pointsOnly() {
         return this == LIVE || this == WISH;
+    }
+
+    /** The line between its points. */
+    XDDFLineProperties line() {
+        return colour.line(this == BAND ? 0.75 : 1.5);
+    }
+
+    static XDDFLineProperties noLine() {
+        return new XDDFLineProperties(new XDDFNoFillProperties());
+    }
+
+    /** Gives the colour to a marker. */
+    void paint(CTMarker drawn) {
+        var shape = drawn.addNewSpPr();
+        shape.addNewSolidFill().addNewSrgbClr().setVal(colour.bytes());
+        shape.addNewLn().addNewSolidFill().addNewSrgbClr().setVal(colour.bytes());
+        shape.getLn().setW(MARKER_LINE_EMU);
     }
 }

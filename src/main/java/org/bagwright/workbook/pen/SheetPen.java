@@ -128,6 +128,11 @@ public final class SheetPen {
         sheet.lockScenarios(false);
     }
 
+    /** The number of the format by which a rule fills cells with a colour. */
+    public int ruleFill(String rgb) {
+        return styles.ruleFill(rgb);
+    }
+
     private Row row(int row) {
         Row found = rows.getRow(row);
         return found == null ? rows.createRow(row) : found;

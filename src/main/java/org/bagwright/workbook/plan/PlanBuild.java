@@ -8,7 +8,7 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
-import org.bagwright.workbook.pen.SwingweightCells;
+import org.bagwright.workbook.pen.SwingweightCell;
 
 /** What a builder does to one slot on the sheet Plan: lengths, masses and swingweight of the live choice. */
 final class PlanBuild {
@@ -38,7 +38,7 @@ final class PlanBuild {
         pen.number(
                 PlanColumn.HEAD_GRAMS,
                 "+0.0;-0.0;0.0",
-                SwingweightCells.gramsAtHead(
+                SwingweightCell.gramsAtHead(
                         place.at(PlanColumn.TARGET_POINTS),
                         place.at(PlanColumn.LIVE_POINTS),
                         place.at(PlanColumn.LIVE_LENGTH),
@@ -52,7 +52,8 @@ final class PlanBuild {
         }
         Swingweight target = live.club().targets().swingweight().get();
         BuildNumbers build = live.build();
-        return OptionalDouble.of(SwingweightCells.gramsAtHead(target, build.swingweight(), build.lengthM()));
+        return OptionalDouble.of(
+                new SwingweightCell(target.scalePoints()).gramsAtHead(build.swingweight(), build.lengthM()));
     }
 
     private void looked(PlanColumn column, String format) {

@@ -5,7 +5,7 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.OptionalDouble;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.pen.SwingweightCells;
+import org.bagwright.workbook.pen.SwingweightCell;
 
 /**
  * Writes cells of one slot's row on the sheet Plan.
@@ -56,7 +56,7 @@ record PlanRowPen(SheetPen pen, PlanFormulas formulas, Units units, PlanPlace pl
     /** A swingweight that a person may change; a blank cell where there is none. */
     void swingweight(SheetColumn column, OptionalDouble points) {
         blank(column, Role.CHOICE);
-        points.ifPresent(number -> SwingweightCells.write(pen, place.row(), column.index(), Role.CHOICE, number));
+        points.ifPresent(number -> new SwingweightCell(number).write(pen, place.row(), column.index(), Role.CHOICE));
     }
 
     /** A number of a state's option; a blank cell where the only club of the slot never has it. */

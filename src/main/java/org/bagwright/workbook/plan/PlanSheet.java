@@ -11,7 +11,6 @@ import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Units;
-import org.bagwright.workbook.pen.KnownFormats;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
@@ -166,6 +165,6 @@ public final class PlanSheet {
                 .getCTWorksheet()
                 .getConditionalFormattingArray(added)
                 .getCfRuleArray(0)
-                .setDxfId(KnownFormats.filled(pen.sheet().getWorkbook(), rgb));
+                .setDxfId(pen.ruleFill(rgb));
     }
 }

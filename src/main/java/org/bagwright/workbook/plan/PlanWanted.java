@@ -4,7 +4,7 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.SitsRange;
-import org.bagwright.workbook.pen.SwingweightCells;
+import org.bagwright.workbook.pen.SwingweightCell;
 
 /**
  * What is wanted of one slot on the sheet Plan: cells that a person may fill, or where several clubs may fill the slot what
@@ -60,15 +60,15 @@ final class PlanWanted {
         OptionalDouble points = pen.value(PlanState.LIVE, SettingsColumn.SWINGWEIGHT_TARGET);
         if (place.fixed()) {
             pen.swingweight(PlanColumn.SWINGWEIGHT_TARGET, points);
-            String read = SwingweightCells.points(place.at(PlanColumn.SWINGWEIGHT_TARGET));
+            String read = SwingweightCell.points(place.at(PlanColumn.SWINGWEIGHT_TARGET));
             pen.number(PlanColumn.TARGET_POINTS, "0.00", read, points);
             return;
         }
         String looked = formulas.looked(PlanState.LIVE, SettingsColumn.TARGET_TEXT, place);
-        if (points.isPresent() && !SwingweightCells.hasLetter(points.getAsDouble())) {
+        if (points.isPresent() && !new SwingweightCell(points.getAsDouble()).hasLetter()) {
             pen.number(PlanColumn.SWINGWEIGHT_TARGET, "0.0##", looked, points);
         } else {
-            String text = points.isPresent() ? SwingweightCells.text(points.getAsDouble()) : "";
+            String text = points.isPresent() ? new SwingweightCell(points.getAsDouble()).text() : "";
             pen.text(PlanColumn.SWINGWEIGHT_TARGET, Role.COUNT, looked, text);
         }
         String target = formulas.looked(PlanState.LIVE, SettingsColumn.SWINGWEIGHT_TARGET, place);

@@ -10,7 +10,6 @@ import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
-import org.bagwright.workbook.pen.OptionNumber;
 
 /** The columns of the sheet Settings, in order. */
 public enum SettingsColumn implements SheetColumn {

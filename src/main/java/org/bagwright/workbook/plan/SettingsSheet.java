@@ -19,7 +19,7 @@ import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.pen.SwingweightCells;
+import org.bagwright.workbook.pen.SwingweightCell;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Settings: every option of every slot with its numbers, which the sheet Plan looks up. */
@@ -119,8 +119,8 @@ public final class SettingsSheet {
                 .targets()
                 .swingweight()
                 .map(Swingweight::scalePoints)
-                .ifPresent(points ->
-                        SwingweightCells.write(pen, row, SettingsColumn.TARGET_TEXT.index(), Role.NUMBER, points));
+                .map(SwingweightCell::new)
+                .ifPresent(cell -> cell.write(pen, row, SettingsColumn.TARGET_TEXT.index(), Role.NUMBER));
         if (setup.club().kind().carries()) {
             double wish = units.distance().fromM(bag.wishAfterM(option));
             pen.number(row, SettingsColumn.GAP_WISH.index(), Role.NUMBER, SettingsColumn.GAP_WISH.format, wish);

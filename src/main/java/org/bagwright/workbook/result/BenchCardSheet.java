@@ -1,17 +1,13 @@
 package org.bagwright.workbook.result;
 
-import java.util.List;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
-import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 
 /** The sheet Bench card: for each golfer one printed page of what to do at the bench and what to read afterwards. */
-public final class BenchCardSheet {
-    public static final String NAME = "Bench card";
-    static final int LAST_COLUMN = BenchCard.SWINGWEIGHT;
+final class BenchCardSheet {
+    static final String NAME = "Bench card";
 
     /** A4 upright less the margins of the sheet, points. */
     private static final double PAGE_WIDTH_POINTS = 530;
@@ -22,23 +18,28 @@ public final class BenchCardSheet {
     /** Letters of 10 points are still read at arm's length when printed at this size. */
     private static final double LEAST_SCALE_RATIO = 0.58;
 
-    private BenchCardSheet() {}
+    private final SheetPen pen;
+    private final BookResult result;
 
-    public static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result) {
-        SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
+    BenchCardSheet(SheetPen pen, BookResult result) {
+        this.pen = pen;
+        this.result = result;
+    }
+
+    void write() {
         int row = 0;
         double highestPoints = 0;
         for (BagResult bag : result.bags()) {
-            int next = new BenchCard(pen, result, bag).write(row);
-            highestPoints = Math.max(highestPoints, heightPoints(pen, row, next));
+            int next = new BenchCard(pen, result.book(), bag).write(row);
+            highestPoints = Math.max(highestPoints, heightPoints(row, next));
             pen.sheet().setRowBreak(next - 1);
             row = next;
         }
-        widths(pen, highestPoints);
-        pen.print(PageSetup.portrait(row - 1, LAST_COLUMN));
+        widths(highestPoints);
+        pen.print(PageSetup.portrait(row - 1, BenchColumn.LAST));
     }
 
-    private static double heightPoints(SheetPen pen, int first, int next) {
+    private double heightPoints(int first, int next) {
         double points = 0;
         for (int row = first; row < next; row++) {
             points += pen.sheet().getRow(row) == null
@@ -49,13 +50,12 @@ public final class BenchCardSheet {
     }
 
     /** A page is printed as wide as the paper; a long card gets wider columns, so that it shrinks to one page. */
-    private static void widths(SheetPen pen, double highestPoints) {
-        List<Double> widths = BenchCard.WIDTHS_CHARS;
-        double natural = widths.stream().mapToDouble(Double::doubleValue).sum() * CHAR_POINTS;
+    private void widths(double highestPoints) {
+        double natural = BenchColumn.ALL_CHARS * CHAR_POINTS;
         double scale = Math.min(PAGE_WIDTH_POINTS / natural, PAGE_HEIGHT_POINTS / highestPoints);
         double stretch = PAGE_WIDTH_POINTS / natural / Math.max(scale, LEAST_SCALE_RATIO);
-        for (int column = 0; column < widths.size(); column++) {
-            pen.width(column, widths.get(column) * Math.max(1, stretch));
+        for (BenchColumn column : BenchColumn.values()) {
+            pen.width(column.ordinal(), column.widthChars() * Math.max(1, stretch));
         }
     }
 }

@@ -13,13 +13,13 @@ import org.bagwright.domain.text.Numbers;
 
 /** What a fitter does at the bench to bring one slot from today to the plan. */
 final class BenchWork {
-    static final String ALLOWED = "only if the maker allows bending";
+    private static final String ALLOWED = "only if the maker allows bending";
 
     private final Book book;
     private final OptionChange change;
     private final List<Item> items = new ArrayList<>();
 
-    /** One thing to do: what is touched, how it is, how it shall be, and how to get there. */
+    /** One thing to do: what is touched, how it is, how it must be, and how to get there. */
     record Item(String what, String from, String to, String how) {}
 
     private BenchWork(Book book, OptionChange change) {
@@ -73,7 +73,7 @@ final class BenchWork {
         String after = change.to().choice().weightingText();
         if (!before.equalsIgnoreCase(after)) {
             Club club = change.to().club();
-            String moves = String.join("; ", PieceMoves.between(weighting(club, before), weighting(club, after)));
+            String moves = String.join("; ", new PieceMoves(weighting(club, before), weighting(club, after)).byPort());
             items.add(new Item("Weights", before, after, moves));
         }
     }

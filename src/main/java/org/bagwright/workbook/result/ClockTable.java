@@ -5,11 +5,12 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.units.Units;
@@ -30,15 +31,15 @@ final class ClockTable {
     private final SheetPen pen;
     private final SettingsSheet settings;
     private final BagResult bag;
-    private final Shown shown;
+    private final Sleeved sleeved;
     private final SlotOptions slot;
     private final Club club;
     private final Place place;
 
-    /** A club to show, the position of its slot in the bag and the row of that on the sheet Plan. */
-    record Shown(Club club, int index, int planRow) {}
+    /** A club with a sleeve, the position of its slot in the bag and the row of that on the sheet Plan. */
+    record Sleeved(Club club, int index, int planRow) {}
 
-    /** Where on the sheet a table and its chart stand: columns, counted from 0. */
+    /** Where on the sheet a table and its chart are: columns, counted from 0. */
     record Place(int nameColumn, int chartColumn, int chartColumns) {
         static final Place LEFT = new Place(0, 4, 5);
         static final Place RIGHT = new Place(10, 13, 7);
@@ -52,13 +53,13 @@ final class ClockTable {
         }
     }
 
-    ClockTable(SheetPen pen, SettingsSheet settings, BagResult bag, Shown shown, Place place) {
+    ClockTable(SheetPen pen, SettingsSheet settings, BagResult bag, Sleeved sleeved, Place place) {
         this.pen = pen;
         this.settings = settings;
         this.bag = bag;
-        this.shown = shown;
-        this.slot = bag.options().slots().get(shown.index());
-        this.club = shown.club();
+        this.sleeved = sleeved;
+        this.slot = bag.options().slots().get(sleeved.index());
+        this.club = sleeved.club();
         this.place = place;
     }
 
@@ -101,30 +102,22 @@ final class ClockTable {
             String text = "setting " + option.choice().settingText() + remark;
             String found = String.valueOf(settings.lookupRow(option));
             pen.text(next, place.nameColumn(), Role.TEXT, text);
-            number(next, place.lieColumn(), looked(SettingsColumn.LIE, found), SettingsColumn.LIE, Optional.of(option));
-            number(
-                    next,
-                    place.loftColumn(),
-                    looked(SettingsColumn.LOFT, found),
-                    SettingsColumn.LOFT,
-                    Optional.of(option));
-            next++;
+            numbers(next++, column -> looked(column, found), Optional.of(option));
         }
         return next;
     }
 
     private void state(int headingRow, int row, PlanState state) {
         pen.text(row, place.nameColumn(), Role.TEXT, state.label());
-        Option chosen = slot.options().get(state.of(bag).chosen().get(shown.index()));
+        Option chosen = slot.options().get(state.of(bag).chosen().get(sleeved.index()));
         Optional<Option> here = Optional.of(chosen)
                 .filter(option ->
                         option.setup().map(ClubSetup::club).filter(club::equals).isPresent());
         String name = SheetPen.held(headingRow, place.nameColumn());
-        number(row, place.lieColumn(), ofState(state, SettingsColumn.LIE, name), SettingsColumn.LIE, here);
-        number(row, place.loftColumn(), ofState(state, SettingsColumn.LOFT, name), SettingsColumn.LOFT, here);
+        numbers(row, column -> ofState(state, column, name), here);
     }
 
-    /** Blank while another club, or none, stands in the slot. */
+    /** Blank while another club, or none, is in the slot. */
     private String ofState(PlanState state, SettingsColumn column, String name) {
         String looked = looked(column, onPlan(state, PlanQuantity.ROW));
         return slot.hasCandidates()
@@ -133,11 +126,17 @@ final class ClockTable {
     }
 
     private String onPlan(PlanState state, PlanQuantity what) {
-        return PlanSheet.NAME + "!" + PlanColumn.of(state, what).at(shown.planRow());
+        return PlanSheet.NAME + "!" + PlanColumn.of(state, what).at(sleeved.planRow());
     }
 
     private String looked(SettingsColumn column, String lookupRow) {
         return "IF(" + lookupRow + "=0,\"?\",INDEX(" + settings.lookup(column) + "," + lookupRow + "))";
+    }
+
+    /** Lie and loft of an option, by formulas for their columns of the sheet Settings. */
+    private void numbers(int row, Function<SettingsColumn, String> formula, Optional<Option> option) {
+        number(row, place.lieColumn(), formula.apply(SettingsColumn.LIE), SettingsColumn.LIE, option);
+        number(row, place.loftColumn(), formula.apply(SettingsColumn.LOFT), SettingsColumn.LOFT, option);
     }
 
     private void number(int row, int column, String formula, SettingsColumn of, Optional<Option> option) {
@@ -147,19 +146,10 @@ final class ClockTable {
     }
 
     private void chart(int row, List<Option> open, List<Option> closed, int stateRow) {
-        ClockChart chart = new ClockChart(
-                pen.sheet(),
-                place.chartColumn(),
-                row,
-                place.chartColumns(),
-                LEAST_ROWS,
-                club.name() + ": loft and lie by setting");
-        List<Option> all = slot.optionsOf(club);
-        chart.window(
-                extreme(all, option -> option.pose().gaugeLieDeg(), -1),
-                extreme(all, option -> option.pose().gaugeLieDeg(), 1),
-                extreme(all, option -> option.pose().gaugeLoftDeg(), -1),
-                extreme(all, option -> option.pose().gaugeLoftDeg(), 1));
+        String title = club.name() + ": loft and lie by setting";
+        ClockChart chart =
+                new ClockChart(pen.sheet(), place.chartColumn(), row, place.chartColumns(), LEAST_ROWS, title);
+        window(chart, slot.optionsOf(club).stream().map(Option::pose).toList());
         int first = row + 1;
         add(chart, "Allowed", first, open, SeriesLook.ALLOWED);
         add(chart, "Not allowed", first + open.size(), closed, SeriesLook.CLOSED);
@@ -167,6 +157,12 @@ final class ClockTable {
         state(chart, "Planned", stateRow + 1, SeriesLook.PLANNED);
         state(chart, "Live", stateRow + 2, SeriesLook.LIVE);
         chart.plot();
+    }
+
+    private static void window(ClockChart chart, List<PoseNumbers> poses) {
+        chart.window(
+                poses.stream().mapToDouble(PoseNumbers::gaugeLieDeg).summaryStatistics(),
+                poses.stream().mapToDouble(PoseNumbers::gaugeLoftDeg).summaryStatistics());
     }
 
     private void state(ClockChart chart, String title, int row, SeriesLook look) {
@@ -180,14 +176,5 @@ final class ClockTable {
                     .toList();
             chart.points(title, first, first + options.size() - 1, place.lieColumn(), place.loftColumn(), look, marks);
         }
-    }
-
-    private static double extreme(List<Option> options, ToDoubleFunction<Option> value, int sign) {
-        return sign
-                * options.stream()
-                        .mapToDouble(value)
-                        .map(each -> sign * each)
-                        .max()
-                        .orElseThrow();
     }
 }

@@ -7,38 +7,33 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.ComparedBook;
 import org.bagwright.domain.plan.Comparison;
-import org.bagwright.domain.plan.Miss;
 import org.bagwright.workbook.pen.BookStyles;
-import org.bagwright.workbook.pen.PageSetup;
-import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
 
 /** A book of its own with the sheet Compare: each golfer in several books, figures first, then what differs. */
 public final class CompareBook {
     static final String NAME = "Compare";
-    static final int HEADING_ROW = 3;
 
     private static final int FIRST_MEASURE = 9;
     private static final int LAST = FIRST_MEASURE + Measure.values().length;
-    private static final double CHOICE_CHARS = 18;
     private static final int LONG_LABEL_CHARS = 8;
 
     private final SheetPen pen;
-    private final SheetBlock block;
+    private final TablePen table;
     private final Comparison comparison;
 
     private CompareBook(SheetPen pen, Comparison comparison) {
         this.pen = pen;
         this.comparison = comparison;
-        this.block = new SheetBlock(
+        this.table = new TablePen(
                 pen, comparison.books().get(0).result().book().settings().units());
     }
 
@@ -57,27 +52,23 @@ public final class CompareBook {
     }
 
     private void sheet() {
-        pen.text(0, 0, Role.TITLE, NAME);
-        pen.text(
-                1,
-                0,
-                Role.FAINT,
-                "Each book planned again from its own sheets. Distances in " + block.inDistance("the unit of the first")
+        table.title(
+                NAME,
+                "Each book planned again from its own sheets. Distances in " + table.inDistance("the unit of the first")
                         + ". Gap unevenness: root mean square of gap minus wish.");
         headings();
-        int row = HEADING_ROW + 1;
+        int row = TablePen.HEADING_ROW + 1;
         for (String golfer : comparison.golfers()) {
             row = golfer(golfer, row) + 1;
         }
-        pen.sheet().createFreezePane(1, HEADING_ROW + 1);
-        pen.print(PageSetup.landscape(HEADING_ROW, row, LAST));
+        table.finish(1, row, LAST);
     }
 
     private void headings() {
         List<String> headings = new ArrayList<>(List.of(
                 "Golfer and book",
                 "State",
-                block.inDistance("Gap unevenness"),
+                table.inDistance("Gap unevenness"),
                 "Worst miss [tolerances]",
                 "Worst miss of",
                 "Penalty [points]",
@@ -88,8 +79,8 @@ public final class CompareBook {
             headings.add(measure.heading() + " [points]");
         }
         headings.add("Above the best possible, at most [points]");
-        block.headings(HEADING_ROW, 0, headings, 56);
-        block.widths(26, 10, 12, 12, 22, 11, 12, 10, 10);
+        table.headings(TablePen.HEADING_ROW, headings, 56);
+        table.widths(26, 10, 12, 12, 22, 11, 12, 10, 10);
         for (Measure measure : Measure.values()) {
             pen.width(FIRST_MEASURE + measure.ordinal(), measure.label().length() > LONG_LABEL_CHARS ? 13 : 10);
         }
@@ -98,7 +89,7 @@ public final class CompareBook {
 
     /** Writes one golfer from a row on and gives the row after it. */
     private int golfer(String golfer, int first) {
-        block.band(first, LAST, golfer);
+        table.band(first, LAST, golfer);
         int row = first + 1;
         for (ComparedBook book : comparison.books()) {
             Optional<BagResult> bag = book.bagOf(golfer);
@@ -110,84 +101,38 @@ public final class CompareBook {
                 state(row++, book, bag.get(), "planned", bag.get().planned());
             }
         }
-        return differences(golfer, row);
+        return new DifferenceTable(pen, comparison).write(golfer, row);
     }
 
     private void state(int row, ComparedBook book, BagResult bag, String label, BagState state) {
-        Optional<Miss> worst = bag.worstMiss(state);
+        WorstMiss worst = new WorstMiss(bag, state);
         pen.text(row, 0, Role.TEXT, book.name());
         pen.text(row, 1, Role.COUNT, label);
-        block.distance(row, 2, Role.NUMBER, state.unevennessM());
-        block.number(
-                row,
-                3,
-                Role.NUMBER,
-                "0.0",
-                worst.stream().mapToDouble(Miss::toleranceRatio).findFirst());
-        pen.text(row, 4, Role.TEXT, worst.map(miss -> where(bag, state, miss)).orElse(""));
-        pen.number(row, 5, Role.NUMBER, SheetBlock.POINTS, state.score().penaltyPoints());
-        block.breaks(row, 6, Role.NUMBER, state.score().hardBreaks());
+        table.distance(row, 2, Role.NUMBER, state.unevennessM());
+        table.number(row, 3, Role.NUMBER, "0.0", worst.toleranceRatio());
+        pen.text(row, 4, Role.TEXT, worst.where());
+        pen.number(row, 5, Role.NUMBER, TablePen.POINTS, state.score().penaltyPoints());
+        table.breaks(row, 6, Role.NUMBER, state.score().hardBreaks());
         pen.number(row, 7, Role.COUNT, "0", bag.changesOf(state));
         measures(row, bag.terms(state));
-        proof(row, book, label);
-    }
-
-    private static String where(BagResult bag, BagState state, Miss miss) {
-        String of = miss.measure().scope() == Measure.Scope.NEIGHBOURS ? " after " : " of ";
-        return miss.measure().label()
-                + of
-                + bag.optionsOf(state).get(miss.index()).clubText();
+        proof(row, book.result(), label.equals("planned"));
     }
 
     private void measures(int row, Terms terms) {
         for (Measure measure : Measure.values()) {
             int column = FIRST_MEASURE + measure.ordinal();
-            pen.number(row, column, Role.NUMBER, SheetBlock.POINTS, terms.points(measure));
+            pen.number(row, column, Role.NUMBER, TablePen.POINTS, terms.points(measure));
         }
     }
 
-    private void proof(int row, ComparedBook book, String label) {
-        boolean planned = label.equals("planned");
-        boolean proven = book.result().proven();
-        pen.text(row, 8, Role.COUNT, planned ? (proven ? "yes" : "no") : "");
-        OptionalDouble above = planned && !proven
-                ? OptionalDouble.of(
-                        book.result().plannedPoints() - book.result().boundPoints())
-                : OptionalDouble.empty();
-        block.number(row, LAST, Role.NUMBER, SheetBlock.POINTS, above);
-    }
-
-    /** What differs between the books, a row a slot and a block of columns a book. */
-    private int differences(String golfer, int first) {
-        List<Comparison.Difference> differences = comparison.differences(golfer);
-        if (differences.isEmpty()) {
-            pen.text(first, 0, Role.FAINT, "The same clubs in the same set-up, today and as planned.");
-            return first + 1;
+    /** Whether a plan is proven best, and if not how far it is above the bound; both blank for today's bag. */
+    private void proof(int row, BookResult result, boolean planned) {
+        pen.text(row, 8, Role.COUNT, planned ? (result.proven() ? "yes" : "no") : "");
+        if (planned && !result.proven()) {
+            double abovePoints = result.plannedPoints() - result.boundPoints();
+            pen.number(row, LAST, Role.NUMBER, TablePen.POINTS, abovePoints);
+        } else {
+            pen.blank(row, LAST, Role.NUMBER);
         }
-        int row = first;
-        difference(
-                row++,
-                Role.GROUP,
-                "What differs",
-                "",
-                comparison.books().stream().map(ComparedBook::name).toList());
-        for (Comparison.Difference difference : differences) {
-            difference(row++, Role.CELL, "Slot " + difference.slot(), difference.state(), difference.choices());
-        }
-        return row;
-    }
-
-    private void difference(int row, Role role, String what, String state, List<String> choices) {
-        pen.text(row, 0, role == Role.CELL ? Role.TEXT : role, what);
-        pen.text(row, 1, role == Role.CELL ? Role.COUNT : role, state);
-        double heightPoints = 0;
-        for (int book = 0; book < choices.size(); book++) {
-            int column = 2 + 2 * book;
-            pen.text(row, column, role, choices.get(book));
-            pen.blank(row, column + 1, role);
-            pen.merge(row, row, column, column + 1);
-            heightPoints = Math.max(heightPoints, SheetBlock.heightPoints(choices.get(book), CHOICE_CHARS));
-        }
-        pen.height(row, heightPoints);
     }
 }

@@ -110,13 +110,14 @@ public final class GaugedCopy implements AutoCloseable {
         Optional<XSSFCell> place = row.cellToWrite(column);
         if (place.isEmpty()) {
             skip(row.cell(column), correction, "the sheet has no column " + column.header());
-            return;
-        }
-        XSSFCell cell = place.get();
-        if (cell.isPartOfArrayFormulaGroup()) {
+        } else if (place.get().isPartOfArrayFormulaGroup()) {
             skip(row.cell(column), correction, "the cell is part of an array formula");
-            return;
+        } else {
+            write(row, column, place.get(), correction);
         }
+    }
+
+    private void write(InputRow row, Column column, XSSFCell cell, Correction correction) {
         String before = before(cell, correction);
         double value = correction.valueMeasureUnits();
         boolean timeOfDay =
@@ -136,7 +137,7 @@ public final class GaugedCopy implements AutoCloseable {
                         + correction.item().unit() + " is not written: " + why));
     }
 
-    /** What stood in the cell, as a person reads it; a formula with its value. */
+    /** What the cell holds, as a person reads it; a formula with its value. */
     private String before(XSSFCell cell, Correction correction) {
         String value = shown(contents.of(cell), correction);
         return cell.getCellType() == CellType.FORMULA ? "=" + cell.getCellFormula() + " giving " + value : value;

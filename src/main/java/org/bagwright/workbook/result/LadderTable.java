@@ -7,8 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
+import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanColumn;
 import org.bagwright.workbook.plan.PlanQuantity;
@@ -21,20 +24,22 @@ final class LadderTable {
     static final int CARRY_COLUMN = 1;
     static final int GAP_NAME_COLUMN = 4;
     static final int GAP_COLUMN = 5;
-    private static final int WISH_COLUMN = 8;
+    static final int WISH_COLUMN = 8;
     private static final int SURE_COLUMN = 9;
     private static final String DASH = " \u2013 ";
 
     private final SheetPen pen;
+    private final TablePen table;
     private final LengthUnit distance;
     private final BagResult bag;
     private final boolean hasCandidates;
     private final int planRow;
 
-    /** @param planRow where the golfer's first slot stands on the sheet Plan */
-    LadderTable(SheetPen pen, LengthUnit distance, BagResult bag, boolean hasCandidates, int planRow) {
+    /** @param planRow the row of the golfer's first slot on the sheet Plan */
+    LadderTable(SheetPen pen, Units units, BagResult bag, boolean hasCandidates, int planRow) {
         this.pen = pen;
-        this.distance = distance;
+        this.table = new TablePen(pen, units);
+        this.distance = units.distance();
         this.bag = bag;
         this.hasCandidates = hasCandidates;
         this.planRow = planRow;
@@ -49,23 +54,19 @@ final class LadderTable {
     }
 
     private void headings(int row) {
-        String unit = " [" + distance.label() + "]";
         List<String> headings = List.of(
                 "Club",
-                "Today carry" + unit,
-                "Planned carry" + unit,
-                "Live carry" + unit,
+                table.inDistance("Today carry"),
+                table.inDistance("Planned carry"),
+                table.inDistance("Live carry"),
                 "Gap between",
-                "Today gap" + unit,
-                "Planned gap" + unit,
-                "Live gap" + unit,
-                "Gap wish" + unit,
+                table.inDistance("Today gap"),
+                table.inDistance("Planned gap"),
+                table.inDistance("Live gap"),
+                table.inDistance("Gap wish"),
                 "Planned gap sure [%]");
-        double[] widths = {hasCandidates ? 26 : 16, 8.5, 8.5, 8.5, 30, 8.5, 8.5, 8.5, 8.5, 8.5};
-        for (int column = 0; column < widths.length; column++) {
-            pen.heading(row, column, headings.get(column), widths[column]);
-        }
-        pen.height(row, 42);
+        table.headings(row, headings, 42);
+        table.widths(hasCandidates ? 26 : 16, 8.5, 8.5, 8.5, 30, 8.5, 8.5, 8.5, 8.5, 8.5);
     }
 
     private void slot(int row, int index, boolean last) {
@@ -111,14 +112,19 @@ final class LadderTable {
         bag.outlook().stream()
                 .flatMap(outlook -> outlook.gaps().stream())
                 .filter(gap -> gap.fromIndex() == index)
-                .forEach(gap -> OutlookTable.chance(pen, row, SURE_COLUMN, gap));
+                .forEach(gap -> pen.number(row, SURE_COLUMN, Role.COUNT, "0", percent(gap)));
+    }
+
+    /** The chance of a gap as a whole number of percent. */
+    private static double percent(GapOutlook gap) {
+        return Double.parseDouble(Numbers.fixed(100 * gap.chanceRatio(), 0));
     }
 
     private static OptionalDouble gapM(PlanRow values, PlanState state) {
         return values.gap(state).map(GapTerm::gapM).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 
-    /** The live clubs on both sides; where no live club stands, the slot's own name if there was or is planned a gap. */
+    /** The live clubs on both sides; without a live gap the slot's own name, if there is a gap today or planned. */
     private void gapName(int row, int index, PlanRow values) {
         String live = values.option(PlanState.LIVE).clubText();
         Optional<String> next = values.gap(PlanState.LIVE)

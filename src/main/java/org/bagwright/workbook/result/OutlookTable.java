@@ -8,53 +8,51 @@ import java.util.stream.IntStream;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.CarryBand;
-import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.Sensitivity;
-import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 
-/** Under a golfer's ladder: how the planned carries answer to small changes, and where single shots come down. */
+/** Under a golfer's ladder: how the planned carries answer to small changes, and where single shots land. */
 final class OutlookTable {
     static final int LOW_COLUMN = 6;
     static final int HIGH_COLUMN = 7;
+
+    /** How many rows are above the first club. */
+    static final int ROWS_ABOVE = 2;
 
     private static final int MOVE_COLUMN = 8;
 
     private final SheetPen pen;
     private final Units units;
+    private final BagOutlook outlook;
 
-    OutlookTable(SheetPen pen, Units units) {
+    OutlookTable(SheetPen pen, Units units, BagOutlook outlook) {
         this.pen = pen;
         this.units = units;
-    }
-
-    /** How many rows stand above the first club. */
-    static int rowsAbove() {
-        return 2;
+        this.outlook = outlook;
     }
 
     /**
      * Writes from a row on, one row for each of these slots and blank where none of its clubs is planned; gives the first free
      * row.
      */
-    int write(BagOutlook outlook, List<SlotOptions> slots, int row) {
+    int write(List<SlotOptions> slots, int row) {
         pen.text(row, 0, Role.FAINT, "At the planned setting. These numbers do not change with Live.");
         headings(row + 1);
-        int next = row + rowsAbove();
+        int next = row + ROWS_ABOVE;
         for (SlotOptions slot : slots) {
             int line = next++;
             IntStream.range(0, outlook.clubs().size())
                     .filter(place -> outlook.clubs().get(place).slot() == slot.slot())
-                    .forEach(place -> row(outlook, place, line));
+                    .forEach(place -> row(place, line));
         }
-        for (String line : words(outlook)) {
+        for (String line : words()) {
             pen.text(next++, 0, Role.FAINT, line);
         }
         return next;
     }
 
-    private void row(BagOutlook outlook, int place, int row) {
+    private void row(int place, int row) {
         club(row, outlook.clubs().get(place), outlook.bands().get(place));
         if (place < outlook.gaps().size()) {
             signed(row, MOVE_COLUMN, outlook.gaps().get(place).otherModelMoveM());
@@ -73,10 +71,7 @@ final class OutlookTable {
                 "Band low [" + distance + "]",
                 "Band high [" + distance + "]",
                 "Model moves gap [" + distance + "]");
-        for (int column = 0; column < headings.size(); column++) {
-            pen.text(row, column, Role.HEADING, headings.get(column));
-        }
-        pen.height(row, 42);
+        new TablePen(pen, units).headings(row, headings, 42);
     }
 
     private void club(int row, Sensitivity club, CarryBand band) {
@@ -100,7 +95,7 @@ final class OutlookTable {
         pen.number(row, column, Role.NUMBER, "+0.0;-0.0;0.0", units.distance().fromM(valueM));
     }
 
-    private static List<String> words(BagOutlook outlook) {
+    private List<String> words() {
         return List.of(
                 "Best loft: as presented at address, for greatest carry; \"far off\" is more than 8 degrees away.",
                 "Band: 8 in 10 single shots. Model moves gap: how much wider the gap is with the ball model "
@@ -108,14 +103,5 @@ final class OutlookTable {
                 "Sure: the chance that the gap between true average carries is inside the golfer's limits (or the wish",
                 "and its tolerance), given loft, the day's speed and the number of shots."
                         + " Assumed spreads: sheet Messages.");
-    }
-
-    /** The chance of a gap as a whole number of percent. */
-    static void chance(SheetPen pen, int row, int column, GapOutlook gap) {
-        pen.number(row, column, Role.COUNT, "0", percent(gap));
-    }
-
-    private static double percent(GapOutlook gap) {
-        return Double.parseDouble(Numbers.fixed(100 * gap.chanceRatio(), 0));
     }
 }

@@ -6,25 +6,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bagwright.domain.club.PortPiece;
 import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.text.Numbers;
 
-/** Which pieces leave which ports of a head and which take their place. */
-final class PieceMoves {
+/** Which pieces leave which ports of a head and which take their place, on the way from one weighting to another. */
+record PieceMoves(Optional<Weighting> before, Optional<Weighting> after) {
     private static final double LEAST_KG = 5e-6;
 
-    private PieceMoves() {}
-
     /** One text for each port whose piece changes, such as {@code heel: 2 g out, 12 g in}, in the order of the ports. */
-    static List<String> between(Optional<Weighting> before, Optional<Weighting> after) {
+    List<String> byPort() {
         Map<String, Double> out = masses(before);
         Map<String, Double> in = masses(after);
-        Map<String, String> ports = new LinkedHashMap<>();
-        before.ifPresent(weighting -> weighting.pieces().forEach(piece -> ports.putIfAbsent(key(piece), piece.port())));
-        after.ifPresent(weighting -> weighting.pieces().forEach(piece -> ports.putIfAbsent(key(piece), piece.port())));
         List<String> moves = new ArrayList<>();
-        ports.forEach((key, port) -> {
+        ports().forEach((key, port) -> {
             double outKg = out.getOrDefault(key, 0.0);
             double inKg = in.getOrDefault(key, 0.0);
             if (Math.abs(outKg - inKg) > LEAST_KG) {
@@ -32,6 +28,14 @@ final class PieceMoves {
             }
         });
         return moves;
+    }
+
+    private Map<String, String> ports() {
+        Map<String, String> ports = new LinkedHashMap<>();
+        Stream.concat(before.stream(), after.stream())
+                .flatMap(weighting -> weighting.pieces().stream())
+                .forEach(piece -> ports.putIfAbsent(key(piece), piece.port()));
+        return ports;
     }
 
     private static Map<String, Double> masses(Optional<Weighting> weighting) {

@@ -11,8 +11,6 @@ import java.util.Optional;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.bagwright.domain.book.CellChange;
-import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.workbook.cells.FormulaValues;
@@ -27,66 +25,52 @@ import org.bagwright.workbook.plan.SettingsSheet;
 import org.bagwright.workbook.schema.ResultSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookView;
 
-/** Adds the result sheets to a copy of the fitter's book. */
-public final class ResultBook {
+/**
+ * A copy of the fitter's book with fresh result sheets; everything else in it stays.
+ *
+ * @param source the fitter's book, only read
+ * @param result what the plan found
+ */
+public record ResultBook(Path source, BookResult result) {
     /**
      * Above this the rows of the largest sheets are never kept, or a large team would not fit into memory. The saved values
-     * of the fitter's formulas that look at them are then left to his spreadsheet program, which is asked to calculate.
+     * of the fitter's formulas that refer to them are then left to the spreadsheet program, which is asked to calculate.
      */
     private static final int MOST_OPTIONS_KEPT = 20_000;
 
-    private ResultBook() {}
-
     /**
-     * Writes a copy of a book with fresh result sheets; everything else in it stays.
+     * Writes the copy.
      *
-     * @param source the fitter's book, only read
-     * @param result what the plan found
-     * @param target where the copy goes
      * @throws IOException if the source cannot be read or the target not written
      */
-    public static void write(Path source, BookResult result, OutputStream target) throws IOException {
-        write(source, result, List.of(), target);
+    public void write(OutputStream target) throws IOException {
+        write(List.of(), target);
     }
 
     /**
-     * What was written into the sheet Clubs.
+     * Writes the copy, with what is in the bag today in its sheet Clubs.
      *
-     * @param changes every cell
-     * @param notWritten what could not be written, and why
-     */
-    public record Adopted(List<CellChange> changes, List<Message> notWritten) {
-        public Adopted {
-            changes = List.copyOf(changes);
-            notWritten = List.copyOf(notWritten);
-        }
-    }
-
-    /**
-     * As {@link #write(Path, BookResult, OutputStream)}, with what is in the bag today written into the sheet Clubs.
-     *
-     * @param changes the clubs that are set up otherwise than that sheet says
+     * @param changes the clubs whose set-up is not the one that the sheet says
      * @throws IOException if the source cannot be read or the target not written
      */
-    public static Adopted write(Path source, BookResult result, List<TodayChange> changes, OutputStream target)
-            throws IOException {
+    public WrittenCells write(List<TodayChange> changes, OutputStream target) throws IOException {
         try (InputStream input = Files.newInputStream(source);
                 XSSFWorkbook workbook = opened(input)) {
             boolean lookedAt = new UserCells(workbook).lookAtResults();
-            boolean large = options(result) > MOST_OPTIONS_KEPT;
+            boolean large = options() > MOST_OPTIONS_KEPT;
             Optional<FormulaValues> values = changes.isEmpty() && (large || !lookedAt)
                     ? Optional.empty()
                     : Optional.of(FormulaValues.of(workbook));
-            Adopted adopted = TodayCells.write(workbook, changes);
+            WrittenCells written = new TodayCells(workbook).write(changes);
             Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheet.NAMES);
             new ResultSheets(workbook).remove();
             try (ResultRows rows = ResultRows.of(workbook, large || !lookedAt)) {
-                add(workbook, rows, traits, result);
+                addSheets(workbook, rows, traits);
                 values.filter(known -> !(large && lookedAt)).ifPresent(FormulaValues::refresh);
                 new UserCells(workbook).keepFormats();
                 rows.write(target);
             }
-            return adopted;
+            return written;
         }
     }
 
@@ -100,35 +84,46 @@ public final class ResultBook {
         }
     }
 
-    private static long options(BookResult result) {
+    private long options() {
         return result.bags().stream()
                 .flatMap(bag -> bag.options().slots().stream())
                 .mapToLong(slot -> slot.options().size())
                 .sum();
     }
 
-    private static void add(
-            XSSFWorkbook workbook, ResultRows rows, Map<String, SheetTraits> traits, BookResult result) {
+    private void addSheets(XSSFWorkbook workbook, ResultRows rows, Map<String, SheetTraits> traits) {
         workbook.setCellFormulaValidation(false);
         List<String> names = ResultSheet.namesFor(result.bags().size());
         names.forEach(rows::create);
-        BookStyles styles = new BookStyles(workbook);
-        SettingsSheet settings = SettingsSheet.write(rows.pen(SettingsSheet.NAME, styles), result);
-        PlanSheet.write(rows.pen(PlanSheet.NAME, styles), result, settings);
-        LadderSheet.write(workbook, styles, result, settings);
-        StepsSheet.write(workbook, styles, result);
-        OthersSheet.write(workbook, styles, result);
-        BenchCardSheet.write(workbook, styles, result);
-        if (names.contains(TeamSheet.NAME)) {
-            TeamSheet.write(workbook, styles, result);
-        }
-        MessagesSheet.write(workbook, styles, result);
+        writeSheets(names, rows, new BookStyles(workbook));
         new ResultSheets(workbook).mark(names);
-        names.forEach(name -> new SheetPen(workbook.getSheet(name), styles).protect());
         traits.keySet().retainAll(names);
         traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
         workbook.setForceFormulaRecalculation(true);
         show(workbook);
+    }
+
+    /** Writes the sheet Settings first: the others look its numbers up. */
+    private void writeSheets(List<String> names, ResultRows rows, BookStyles styles) {
+        SettingsSheet settings = SettingsSheet.write(rows.pen(SettingsSheet.NAME, styles), result);
+        for (String name : names) {
+            SheetPen pen = rows.pen(name, styles);
+            write(name, pen, settings);
+            pen.protect();
+        }
+    }
+
+    private void write(String name, SheetPen pen, SettingsSheet settings) {
+        switch (name) {
+            case PlanSheet.NAME -> PlanSheet.write(pen, result, settings);
+            case LadderSheet.NAME -> new LadderSheet(pen, result, settings).write();
+            case StepsSheet.NAME -> new StepsSheet(pen, result).write();
+            case OthersSheet.NAME -> new OthersSheet(pen, result).write();
+            case BenchCardSheet.NAME -> new BenchCardSheet(pen, result).write();
+            case TeamSheet.NAME -> new TeamSheet(pen, result).write();
+            case MessagesSheet.NAME -> new MessagesSheet(pen, result).write();
+            default -> {}
+        }
     }
 
     private static void show(XSSFWorkbook workbook) {

@@ -41,9 +41,9 @@ final class ResultRows implements Closeable {
         }
     }
 
-    /** A pen for one of the large sheets. Plan is written in no order of rows, Settings row by row. */
+    /** A pen for a sheet. Plan is written in no order of rows, Settings row by row. */
     SheetPen pen(String name, BookStyles styles) {
-        if (streamed.isEmpty()) {
+        if (streamed.isEmpty() || !LARGE.contains(name)) {
             return new SheetPen(workbook.getSheet(name), styles);
         }
         SXSSFSheet rows = streamed.get().getSheet(name);

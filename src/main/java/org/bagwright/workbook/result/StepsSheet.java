@@ -3,29 +3,23 @@ package org.bagwright.workbook.result;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.OptionChange;
-import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.BookChart;
-import org.bagwright.workbook.pen.BookStyles;
-import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
-import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Steps: what each further change brings, golfer by golfer, as a table and as a curve. */
 final class StepsSheet {
     static final String NAME = "Steps";
-    static final int HEADING_ROW = 3;
-
     static final int CHANGES = 0;
     static final int PENALTY = 1;
     static final int GAIN = 2;
@@ -39,34 +33,24 @@ final class StepsSheet {
     private static final double ALL_CHARS = 74;
     private static final int CHART_ROWS = 20;
     /** A longer table leaves no room for the chart on its page. */
-    private static final double TABLE_BESIDE_CHART_POINTS = 200;
+    private static final double TABLE_OVER_CHART_POINTS = 200;
 
     private final SheetPen pen;
-    private final SheetBlock block;
+    private final TablePen table;
+    private final BookResult result;
 
-    private StepsSheet(SheetPen pen, SheetBlock block) {
+    StepsSheet(SheetPen pen, BookResult result) {
         this.pen = pen;
-        this.block = block;
+        this.table = new TablePen(pen, result.book().settings().units());
+        this.result = result;
     }
 
-    static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result) {
-        SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
-        SheetBlock block = new SheetBlock(pen, result.book().settings().units());
-        StepsSheet steps = new StepsSheet(pen, block);
-        pen.text(0, 0, Role.TITLE, NAME);
-        pen.text(
-                1,
-                0,
-                Role.FAINT,
+    void write() {
+        table.title(
+                NAME,
                 "The best bag for each number of changes: which turn of the wrench helps most. " + ResultSheet.REBUILT);
-        steps.headings();
-        int row = HEADING_ROW + 1;
-        for (BagResult bag : result.bags()) {
-            row = steps.golfer(bag, row) + 1;
-            pen.sheet().setRowBreak(row - 1);
-        }
-        pen.sheet().createFreezePane(0, HEADING_ROW + 1);
-        pen.print(PageSetup.landscape(HEADING_ROW, row - 2, FRESH));
+        headings();
+        table.finish(0, table.golfers(result.bags(), this::golfer), FRESH);
     }
 
     private void headings() {
@@ -74,40 +58,31 @@ final class StepsSheet {
                 "Changes allowed",
                 "Penalty [points]",
                 "Gain on the step before [points]",
-                block.inDistance("Gap unevenness"),
+                table.inDistance("Gap unevenness"),
                 "Musts missed by [tolerances]",
                 "The plan [points]",
                 "New against the step before",
                 "All that is done, compared with today");
-        block.headings(HEADING_ROW, 0, headings, 42);
-        block.widths(9, 9, 11, 11.5, 11.5, 12, FRESH_CHARS, ALL_CHARS);
+        table.headings(TablePen.HEADING_ROW, headings, 42);
+        table.widths(9, 9, 11, 11.5, 11.5, 12, FRESH_CHARS, ALL_CHARS);
     }
 
-    /** Writes one golfer from a row on and gives the last row used. */
     private int golfer(BagResult bag, int row) {
-        block.band(row, ALL, bag.golfer().name());
+        table.band(row, ALL, bag.golfer().name());
         if (bag.steps().isEmpty()) {
             pen.text(row + 1, 0, Role.PLAIN, "No steps were computed.");
             return row + 1;
         }
-        int first = row + 1;
         int planned = planned(bag);
+        int next = row + 1;
         for (int step = 0; step < bag.steps().size(); step++) {
-            step(bag, first + step, step, step == planned);
+            step(bag, next++, step, step == planned);
         }
-        int last = first + bag.steps().size() - 1;
-        int next = last + 1;
+        int last = next - 1;
         if (planned < 0) {
             pen.text(next++, 0, Role.FAINT, apart(bag));
         }
-        if (bag.steps().size() > 1) {
-            if (heightPoints(first, last) > TABLE_BESIDE_CHART_POINTS) {
-                pen.sheet().setRowBreak(next);
-            }
-            chart(bag, next + 1, first, last);
-            next += CHART_ROWS + 1;
-        }
-        return next;
+        return bag.steps().size() > 1 ? chart(bag, row + 1, last, next) : next;
     }
 
     private double heightPoints(int first, int last) {
@@ -135,30 +110,36 @@ final class StepsSheet {
     }
 
     private void step(BagResult bag, int row, int index, boolean planned) {
-        Step step = bag.steps().get(index);
-        double points = step.state().score().penaltyPoints();
-        pen.number(row, CHANGES, Role.COUNT, "0", step.changes());
-        pen.number(row, PENALTY, Role.NUMBER, SheetBlock.POINTS, points);
-        block.distance(row, UNEVENNESS, Role.NUMBER, step.state().unevennessM());
-        block.breaks(row, BREAKS, Role.COUNT, step.state().score().hardBreaks());
+        BagState state = bag.steps().get(index).state();
+        double points = state.score().penaltyPoints();
+        pen.number(row, CHANGES, Role.COUNT, "0", bag.steps().get(index).changes());
+        pen.number(row, PENALTY, Role.NUMBER, TablePen.POINTS, points);
+        table.distance(row, UNEVENNESS, Role.NUMBER, state.unevennessM());
+        table.breaks(row, BREAKS, Role.COUNT, state.score().hardBreaks());
         if (planned) {
             pen.number(row, PLAN, Role.MARKED, "\"plan \"0.00", points);
         } else {
             pen.blank(row, PLAN, Role.CELL);
         }
-        String fresh = "";
-        if (index == 0) {
-            pen.blank(row, GAIN, Role.NUMBER);
-        } else {
-            BagState before = bag.steps().get(index - 1).state();
-            double gain = before.score().penaltyPoints() - points;
-            pen.number(row, GAIN, Role.NUMBER, SheetBlock.SIGNED_POINTS, gain);
-            fresh = done(bag, before, step.state());
-        }
-        String all = done(bag, bag.today(), step.state()) + SheetBlock.missed(bag.broken(step.state()));
-        pen.text(row, FRESH, Role.CELL, fresh);
+        gain(bag, row, index);
+        String all = done(bag, bag.today(), state) + TablePen.missed(bag.broken(state));
         pen.text(row, ALL, Role.TEXT, all);
-        pen.height(row, SheetBlock.heightPoints(fresh, FRESH_CHARS));
+    }
+
+    /** What a step brings on the step before, and what is new in it. */
+    private void gain(BagResult bag, int row, int index) {
+        OptionalDouble gainPoints = OptionalDouble.empty();
+        String fresh = "";
+        if (index > 0) {
+            BagState state = bag.steps().get(index).state();
+            BagState before = bag.steps().get(index - 1).state();
+            gainPoints = OptionalDouble.of(
+                    before.score().penaltyPoints() - state.score().penaltyPoints());
+            fresh = done(bag, before, state);
+        }
+        table.number(row, GAIN, Role.NUMBER, TablePen.SIGNED_POINTS, gainPoints);
+        pen.text(row, FRESH, Role.CELL, fresh);
+        pen.height(row, TablePen.heightPoints(fresh, FRESH_CHARS));
     }
 
     private static String done(BagResult bag, BagState from, BagState to) {
@@ -169,11 +150,15 @@ final class StepsSheet {
                 .filter(change -> !change.isNone())
                 .map(OptionChange::inWords)
                 .collect(Collectors.joining("; "));
-        return done.isEmpty() ? "nothing" : SheetBlock.arrows(done);
+        return done.isEmpty() ? "nothing" : TablePen.arrows(done);
     }
 
-    private void chart(BagResult bag, int row, int first, int last) {
-        BookChart chart = new BookChart(pen.sheet(), 0, row, FRESH + 1, CHART_ROWS - 1);
+    /** Draws the curve of steps from a row to a row, below them, and gives the first free row. */
+    private int chart(BagResult bag, int first, int last, int row) {
+        if (heightPoints(first, last) > TABLE_OVER_CHART_POINTS) {
+            pen.sheet().setRowBreak(row);
+        }
+        BookChart chart = new BookChart(pen.sheet(), 0, row + 1, FRESH + 1, CHART_ROWS - 1);
         chart.title("Penalty by number of changes, " + bag.golfer().name());
         chart.axes("Changes allowed", "Penalty [points]");
         double most = bag.steps().stream()
@@ -185,5 +170,6 @@ final class StepsSheet {
         chart.lines(List.of(
                 new BookChart.Series("Best for so many changes", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
                 new BookChart.Series("The plan", first, last, CHANGES, PLAN, SeriesLook.PLANNED)));
+        return row + CHART_ROWS + 1;
     }
 }

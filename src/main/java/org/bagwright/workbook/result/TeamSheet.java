@@ -5,29 +5,22 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
-import org.bagwright.domain.plan.Miss;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.pen.BookChart;
-import org.bagwright.workbook.pen.BookStyles;
-import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SeriesLook;
-import org.bagwright.workbook.pen.SheetBlock;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
-/** The sheet Team: all golfers of a book side by side, and the stock that they share. */
+/** The sheet Team: all golfers of a book, a row each, and the stock that they share. */
 final class TeamSheet {
     static final String NAME = "Team";
-    static final int HEADING_ROW = 3;
 
     static final int GOLFER = 0;
     static final int HAND = 1;
@@ -42,44 +35,39 @@ final class TeamSheet {
     static final int HEAD_ROOM = 10;
     static final int SURE = 11;
 
-    private static final int STOCK_LAST = 4;
     private static final int CHART_ROWS = 20;
 
     private final SheetPen pen;
-    private final SheetBlock block;
+    private final TablePen table;
     private final BookResult result;
 
-    private TeamSheet(SheetPen pen, BookResult result) {
+    TeamSheet(SheetPen pen, BookResult result) {
         this.pen = pen;
-        this.block = new SheetBlock(pen, result.book().settings().units());
+        this.table = new TablePen(pen, result.book().settings().units());
         this.result = result;
     }
 
-    static void write(XSSFWorkbook workbook, BookStyles styles, BookResult result) {
-        SheetPen pen = new SheetPen(workbook.getSheet(NAME), styles);
-        TeamSheet team = new TeamSheet(pen, result);
-        pen.text(0, 0, Role.TITLE, NAME);
-        pen.text(1, 0, Role.FAINT, "All golfers of this book, today and as planned. " + ResultSheet.REBUILT);
-        team.headings();
-        int first = HEADING_ROW + 1;
+    void write() {
+        table.title(NAME, "All golfers of this book, today and as planned. " + ResultSheet.REBUILT);
+        headings();
+        int first = TablePen.HEADING_ROW + 1;
         int next = first;
         for (BagResult bag : result.bags()) {
-            team.golfer(next++, bag);
+            golfer(next++, bag);
         }
-        team.totals(next, first);
-        int last = team.words(next + 1);
-        team.chart(last + 2, first, next - 1);
-        last = team.stock(last + 2 + CHART_ROWS + 1);
-        pen.sheet().createFreezePane(1, HEADING_ROW + 1);
-        pen.print(PageSetup.landscape(HEADING_ROW, last, SURE));
+        totals(next, first);
+        int last = words(next + 1);
+        chart(last + 2, first, next - 1);
+        last = new StockTable(pen, table, result).write(last + 2 + CHART_ROWS + 1);
+        table.finish(1, last, SURE);
     }
 
     private void headings() {
         List<String> headings = List.of(
                 "Golfer",
                 "Hand",
-                block.inDistance("Gap unevenness today"),
-                block.inDistance("Gap unevenness planned"),
+                table.inDistance("Gap unevenness today"),
+                table.inDistance("Gap unevenness planned"),
                 "Worst miss today [tolerances]",
                 "Worst miss planned [tolerances]",
                 "Where planned",
@@ -88,50 +76,34 @@ final class TeamSheet {
                 "Changes [items]",
                 "Head room [points]",
                 "Sureness [%]");
-        block.headings(HEADING_ROW, 0, headings, 42);
-        block.widths(24, 9, 13, 13, 13, 13, 24, 10, 10, 10, 10, 10);
+        table.headings(TablePen.HEADING_ROW, headings, 42);
+        table.widths(24, 9, 13, 13, 13, 13, 24, 10, 10, 10, 10, 10);
     }
 
     private void golfer(int row, BagResult bag) {
         pen.text(row, GOLFER, Role.TEXT, bag.golfer().name());
         pen.text(row, HAND, Role.COUNT, bag.golfer().hand().name().toLowerCase(Locale.ROOT));
-        block.distance(row, UNEVEN_TODAY, Role.NUMBER, bag.today().unevennessM());
-        block.distance(row, UNEVEN_PLANNED, Role.NUMBER, bag.planned().unevennessM());
-        Optional<Miss> planned = bag.worstMiss(bag.planned());
-        block.number(row, WORST_TODAY, Role.NUMBER, "0.0", size(bag.worstMiss(bag.today())));
-        block.number(row, WORST_PLANNED, Role.NUMBER, "0.0", size(planned));
-        pen.text(
-                row,
-                WORST_WHERE,
-                Role.TEXT,
-                planned.map(miss -> where(bag, miss)).orElse(""));
-        pen.number(
-                row,
-                PENALTY_TODAY,
-                Role.NUMBER,
-                SheetBlock.POINTS,
-                bag.today().score().penaltyPoints());
-        pen.number(
-                row,
-                PENALTY_PLANNED,
-                Role.NUMBER,
-                SheetBlock.POINTS,
-                bag.planned().score().penaltyPoints());
+        table.distance(row, UNEVEN_TODAY, Role.NUMBER, bag.today().unevennessM());
+        table.distance(row, UNEVEN_PLANNED, Role.NUMBER, bag.planned().unevennessM());
+        misses(row, bag);
+        points(row, PENALTY_TODAY, bag.today());
+        points(row, PENALTY_PLANNED, bag.planned());
         pen.number(row, CHANGES, Role.NUMBER, "0", bag.changesOf(bag.planned()));
-        block.number(row, HEAD_ROOM, Role.NUMBER, SheetBlock.POINTS, bag.headRoomPoints());
-        block.number(row, SURE, Role.NUMBER, "0", surePercent(bag));
+        table.number(row, HEAD_ROOM, Role.NUMBER, TablePen.POINTS, bag.headRoomPoints());
+        table.number(row, SURE, Role.NUMBER, "0", surePercent(bag));
     }
 
-    private static OptionalDouble size(Optional<Miss> miss) {
-        return miss.stream().mapToDouble(Miss::toleranceRatio).findFirst();
+    private void misses(int row, BagResult bag) {
+        WorstMiss today = new WorstMiss(bag, bag.today());
+        WorstMiss planned = new WorstMiss(bag, bag.planned());
+        boolean nothingOff = planned.toleranceRatio().equals(OptionalDouble.of(0));
+        table.number(row, WORST_TODAY, Role.NUMBER, "0.0", today.toleranceRatio());
+        table.number(row, WORST_PLANNED, Role.NUMBER, "0.0", planned.toleranceRatio());
+        pen.text(row, WORST_WHERE, Role.TEXT, nothingOff ? "nothing off" : planned.where());
     }
 
-    private static String where(BagResult bag, Miss miss) {
-        String club = bag.optionsOf(bag.planned()).get(miss.index()).clubText();
-        String what = miss.measure().label();
-        return miss.toleranceRatio() == 0
-                ? "nothing off"
-                : what + (miss.measure().scope() == Measure.Scope.NEIGHBOURS ? " after " : " of ") + club;
+    private void points(int row, int column, BagState state) {
+        pen.number(row, column, Role.NUMBER, TablePen.POINTS, state.score().penaltyPoints());
     }
 
     private static OptionalDouble surePercent(BagResult bag) {
@@ -146,8 +118,8 @@ final class TeamSheet {
             pen.blank(row, column, Role.TOTAL);
         }
         pen.text(row, GOLFER, Role.TOTAL, "All " + (row - first));
-        pen.number(row, PENALTY_TODAY, Role.TOTAL, SheetBlock.POINTS, result.todayPoints());
-        pen.number(row, PENALTY_PLANNED, Role.TOTAL, SheetBlock.POINTS, result.plannedPoints());
+        pen.number(row, PENALTY_TODAY, Role.TOTAL, TablePen.POINTS, result.todayPoints());
+        pen.number(row, PENALTY_PLANNED, Role.TOTAL, TablePen.POINTS, result.plannedPoints());
         pen.number(
                 row,
                 CHANGES,
@@ -181,41 +153,11 @@ final class TeamSheet {
     private void chart(int row, int first, int last) {
         BookChart chart = new BookChart(pen.sheet(), 0, row, WORST_WHERE + 2, CHART_ROWS);
         chart.title("Gap unevenness today and planned");
-        chart.axes("Golfer", block.inDistance("Gap unevenness"));
+        chart.axes("Golfer", table.inDistance("Gap unevenness"));
         chart.valueFormat("0.0");
         chart.startAt(0);
         chart.columns(List.of(
                 new BookChart.Series("Today", first, last, GOLFER, UNEVEN_TODAY, SeriesLook.TODAY),
                 new BookChart.Series("Planned", first, last, GOLFER, UNEVEN_PLANNED, SeriesLook.PLANNED)));
-    }
-
-    /** The shared stock from a row on; gives the last row used. */
-    private int stock(int row) {
-        pen.text(row, 0, Role.GROUP, "Shared stock");
-        for (int column = 1; column <= STOCK_LAST; column++) {
-            pen.blank(row, column, Role.GROUP);
-        }
-        if (result.stock().isEmpty()) {
-            pen.text(row + 1, 0, Role.PLAIN, "The book limits no stock.");
-            return row + 1;
-        }
-        block.headings(
-                row + 1, 0, List.of("Item", "Available", "Taken today", "Taken by the plan", "Left by the plan"), 30);
-        for (int item = 0; item < result.stock().size(); item++) {
-            item(row + 2 + item, item);
-        }
-        return row + 1 + result.stock().size();
-    }
-
-    private void item(int row, int item) {
-        StockLimit limit = result.stock().get(item);
-        int planned = result.taken(item, BagResult::planned);
-        String words = limit.item().inWords();
-        pen.text(row, 0, Role.CELL, words);
-        pen.number(row, 1, Role.COUNT, "0", limit.available());
-        pen.number(row, 2, Role.COUNT, "0", result.taken(item, BagResult::today));
-        pen.number(row, 3, Role.COUNT, "0", planned);
-        pen.number(row, 4, Role.COUNT, "0;-0;0", limit.available() - planned);
-        pen.height(row, SheetBlock.heightPoints(words, 24));
     }
 }

@@ -28,28 +28,23 @@ final class TodayCells {
     private final List<CellChange> written = new ArrayList<>();
     private final List<Message> notWritten = new ArrayList<>();
 
-    private TodayCells(XSSFWorkbook workbook) {
+    TodayCells(XSSFWorkbook workbook) {
         BookContext context = new BookContext(new CellContents(workbook), BookSettings.DEFAULT.units(), new Findings());
         rows = InputTable.in(workbook, ClubColumn.SHEET, context)
                 .map(InputTable::rows)
                 .orElse(List.of());
     }
 
-    /** Writes the changes. */
-    static ResultBook.Adopted write(XSSFWorkbook workbook, List<TodayChange> changes) {
-        TodayCells cells = new TodayCells(workbook);
-        changes.forEach(cells::put);
-        return new ResultBook.Adopted(cells.written, cells.notWritten);
+    WrittenCells write(List<TodayChange> changes) {
+        changes.forEach(this::put);
+        return new WrittenCells(written, notWritten);
     }
 
     private void put(TodayChange change) {
         Club after = change.after();
         Choice was = change.before().today();
         Choice is = after.today();
-        InputRow row = rows.stream()
-                .filter(found -> found.cell(ClubColumn.CLUB).equals(after.cell()))
-                .findFirst()
-                .orElseThrow();
+        InputRow row = row(after);
         if (!was.setting().equals(is.setting())) {
             text(row, ClubColumn.SETTING, is.setting().orElseThrow());
         }
@@ -59,12 +54,20 @@ final class TodayCells {
         bend(row, ClubColumn.LOFT_BEND, was.bend().loftDeg(), is.bend().loftDeg());
         bend(row, ClubColumn.LIE_BEND, was.bend().lieDeg(), is.bend().lieDeg());
         if (change.otherClub()) {
-            boolean said = row.yesNo(ClubColumn.IN_BAG)
-                    .map(given -> given == after.inBag())
-                    .orElse(false);
-            if (!said) {
-                text(row, ClubColumn.IN_BAG, after.inBag() ? "yes" : "no");
-            }
+            inBag(row, after.inBag());
+        }
+    }
+
+    private InputRow row(Club club) {
+        return rows.stream()
+                .filter(found -> found.cell(ClubColumn.CLUB).equals(club.cell()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void inBag(InputRow row, boolean inBag) {
+        if (row.yesNo(ClubColumn.IN_BAG).filter(given -> given == inBag).isEmpty()) {
+            text(row, ClubColumn.IN_BAG, inBag ? "yes" : "no");
         }
     }
 

@@ -1,5 +1,6 @@
 /**
- * All other result sheets, and the copy of the book that takes them. A planned book comes in, an .xlsx file goes
- * out. Imports {@code plan}, {@code pen} and {@code cells}.
+ * The result sheets but for Plan and Settings, and the copies of a book into which results are written. A planned book,
+ * compared books or gauged numbers come in, an .xlsx file goes out. Imports {@code plan}, {@code pen}, {@code cells},
+ * {@code schema} and {@code text}.
  */
 package org.bagwright.workbook.result;

@@ -105,7 +105,7 @@ public final class RichBook {
         clubs.setColumnWidth(2, 7777);
         clubs.setZoom(85);
         clubs.createFreezePane(3, 1);
-        clubs.setTabColor(BookStyles.colour("AA3366"));
+        clubs.setTabColor(new Rgb("AA3366").ofCell());
         clubs.setAutoFilter(new CellRangeAddress(0, 3, 0, 10));
         var format = workbook.createCellStyle();
         format.setDataFormat(workbook.createDataFormat().getFormat("0.00\" deg\""));
@@ -217,7 +217,7 @@ public final class RichBook {
         var series = (XDDFBarChartData.Series) data.addSeries(
                 XDDFDataSourcesFactory.fromStringCellRange(source, CellRangeAddress.valueOf(names)),
                 XDDFDataSourcesFactory.fromNumericCellRange(source, CellRangeAddress.valueOf(values)));
-        series.setFillProperties(ChartParts.solid("CC2288"));
+        series.setFillProperties(new Rgb("CC2288").fill());
         chart.plot(data);
     }
 

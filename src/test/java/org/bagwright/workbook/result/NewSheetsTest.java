@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.PaperSize;
@@ -12,8 +16,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.SampleBags;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.Cells;
 import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
@@ -43,28 +49,26 @@ class NewSheetsTest {
         workbook.close();
     }
 
+    private XSSFSheet sheet(String name, BiConsumer<SheetPen, BookResult> writer) {
+        XSSFSheet sheet = workbook.createSheet(name);
+        writer.accept(new SheetPen(sheet, styles), result);
+        return sheet;
+    }
+
     private XSSFSheet steps() {
-        workbook.createSheet(StepsSheet.NAME);
-        StepsSheet.write(workbook, styles, result);
-        return workbook.getSheet(StepsSheet.NAME);
+        return sheet(StepsSheet.NAME, (pen, book) -> new StepsSheet(pen, book).write());
     }
 
     private XSSFSheet others() {
-        workbook.createSheet(OthersSheet.NAME);
-        OthersSheet.write(workbook, styles, result);
-        return workbook.getSheet(OthersSheet.NAME);
+        return sheet(OthersSheet.NAME, (pen, book) -> new OthersSheet(pen, book).write());
     }
 
     private XSSFSheet benchCard() {
-        workbook.createSheet(BenchCardSheet.NAME);
-        BenchCardSheet.write(workbook, styles, result);
-        return workbook.getSheet(BenchCardSheet.NAME);
+        return sheet(BenchCardSheet.NAME, (pen, book) -> new BenchCardSheet(pen, book).write());
     }
 
     private XSSFSheet team() {
-        workbook.createSheet(TeamSheet.NAME);
-        TeamSheet.write(workbook, styles, result);
-        return workbook.getSheet(TeamSheet.NAME);
+        return sheet(TeamSheet.NAME, (pen, book) -> new TeamSheet(pen, book).write());
     }
 
     private static double number(XSSFSheet sheet, int row, int column) {
@@ -104,13 +108,13 @@ class NewSheetsTest {
     void steps_markThePlanOnce() {
         XSSFSheet sheet = steps();
         int first = Cells.row(sheet, "Golfer A") + 1;
-        String plan = "plan " + org.bagwright.domain.text.Numbers.fixed(PLANNED_POINTS, 2);
+        String plan = "plan " + Numbers.fixed(PLANNED_POINTS, 2);
         assertEquals(List.of("", "", "", plan), column(sheet, first, StepsSheet.PLAN, 4));
         assertTrue(Cells.shown(sheet).contains(List.of("No steps were computed.")), "golfer B");
     }
 
     private static List<String> column(XSSFSheet sheet, int first, int column, int rows) {
-        return java.util.stream.IntStream.range(first, first + rows)
+        return IntStream.range(first, first + rows)
                 .mapToObj(row -> Cells.text(sheet, row, column))
                 .toList();
     }
@@ -158,7 +162,7 @@ class NewSheetsTest {
     }
 
     private static List<String> line(XSSFSheet sheet, int row) {
-        return java.util.stream.IntStream.range(0, 4)
+        return IntStream.range(0, 4)
                 .mapToObj(column -> Cells.text(sheet, row, column))
                 .toList();
     }
@@ -219,17 +223,17 @@ class NewSheetsTest {
         XSSFSheet sheet = benchCard();
         int boxes = 0;
         for (var row : sheet) {
-            var cell = row.getCell(BenchCard.BOX);
+            var cell = row.getCell(BenchColumn.BOX.ordinal());
             if (cell != null && cell.getCellStyle().getBorderLeft() == BorderStyle.THIN) {
-                assertEquals("", Cells.text(sheet, row.getRowNum(), BenchCard.BOX));
+                assertEquals("", Cells.text(sheet, row.getRowNum(), BenchColumn.BOX.ordinal()));
                 boxes++;
             }
         }
         assertEquals(5, boxes, "sleeve, weights, other wood, loft bend, lie bend");
         assertEquals("Bench card: Golfer A", Cells.text(sheet, 0, 0));
         assertEquals("Spring fitting", Cells.text(sheet, 1, 0));
-        assertEquals("Date", Cells.text(sheet, 1, BenchCard.LOFT));
-        assertEquals("Done by", Cells.text(sheet, 2, BenchCard.LOFT));
+        assertEquals("Date", Cells.text(sheet, 1, BenchColumn.LOFT.ordinal()));
+        assertEquals("Done by", Cells.text(sheet, 2, BenchColumn.LOFT.ordinal()));
         assertTrue(Cells.shown(sheet).contains(List.of("Bench card: Golfer B (left-handed)")));
     }
 
@@ -241,7 +245,7 @@ class NewSheetsTest {
         assertEquals(1, sheet.getPrintSetup().getFitWidth());
         int second = Cells.row(sheet, "Bench card: Golfer B (left-handed)");
         assertTrue(List.of(second - 1, sheet.getLastRowNum())
-                .equals(java.util.Arrays.stream(sheet.getRowBreaks()).boxed().toList()));
+                .equals(Arrays.stream(sheet.getRowBreaks()).boxed().toList()));
     }
 
     /** The words that a bench card must not be without, and figures that it must not hold. */
@@ -253,7 +257,7 @@ class NewSheetsTest {
             assertTrue(text.contains(word), word);
         }
         assertFalse(text.matches("(?s).*\\d\\s*(Nm|N m|in lb|inch).*"), "no torque figure");
-        assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("clockwise"));
+        assertFalse(text.toLowerCase(Locale.ROOT).contains("clockwise"));
     }
 
     @Test
@@ -287,7 +291,7 @@ class NewSheetsTest {
     }
 
     private static List<String> counts(XSSFSheet sheet, int row) {
-        return java.util.stream.IntStream.rangeClosed(1, 4)
+        return IntStream.rangeClosed(1, 4)
                 .mapToObj(column -> Cells.text(sheet, row, column))
                 .toList();
     }

@@ -1,19 +1,25 @@
-package org.bagwright.workbook.pen;
+package org.bagwright.workbook.result;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
+import org.bagwright.workbook.pen.PageSetup;
+import org.bagwright.workbook.pen.SheetPen;
 
-/** What the tables of several result sheets share: bands with a name, rows of headings, numbers that may be missing. */
-public final class SheetBlock {
-    public static final String POINTS = "0.00";
-    public static final String SIGNED_POINTS = "+0.00;-0.00;0.00";
+/** What result sheets share: a title, headings, bands with a name, numbers that may be missing, the end of the sheet. */
+final class TablePen {
+    /** Where most sheets have their headings. */
+    static final int HEADING_ROW = 3;
+
+    static final String POINTS = "0.00";
+    static final String SIGNED_POINTS = "+0.00;-0.00;0.00";
     /** Hard breaks in tolerances; none is a word, so that a broken must catches the eye. */
-    static final String BREAKS = "0.00;-0.00;\"none\"";
+    private static final String BREAKS = "0.00;-0.00;\"none\"";
 
     /** As an arrow that no line ends inside. */
     private static final String ARROW = "\u2192";
@@ -27,38 +33,65 @@ public final class SheetBlock {
     private final SheetPen pen;
     private final LengthUnit distance;
 
-    public SheetBlock(SheetPen pen, Units units) {
+    TablePen(SheetPen pen, Units units) {
         this.pen = pen;
         this.distance = units.distance();
     }
 
+    void title(String title, String about) {
+        pen.text(0, 0, Role.TITLE, title);
+        pen.text(1, 0, Role.FAINT, about);
+    }
+
     /** A heading with the unit of distances in brackets. */
-    public String inDistance(String heading) {
+    String inDistance(String heading) {
         return heading + " [" + distance.label() + "]";
     }
 
     /** A band across a table with a name in it. */
-    public void band(int row, int lastColumn, String name) {
+    void band(int row, int lastColumn, String name) {
         for (int column = 1; column <= lastColumn; column++) {
             pen.blank(row, column, Role.GROUP);
         }
         pen.text(row, 0, Role.GROUP, name);
     }
 
-    public void headings(int row, int firstColumn, List<String> headings, double heightPoints) {
-        for (int index = 0; index < headings.size(); index++) {
-            pen.text(row, firstColumn + index, Role.HEADING, headings.get(index));
+    void headings(int row, List<String> headings, double heightPoints) {
+        for (int column = 0; column < headings.size(); column++) {
+            pen.text(row, column, Role.HEADING, headings.get(column));
         }
         pen.height(row, heightPoints);
     }
 
-    public void widths(double... widthsChars) {
+    void widths(double... widthsChars) {
         for (int column = 0; column < widthsChars.length; column++) {
             pen.width(column, widthsChars[column]);
         }
     }
 
-    public void number(int row, int column, Role role, String format, OptionalDouble value) {
+    /** The rows of one golfer. */
+    interface GolferRows {
+        /** Writes them from a row on and gives the first free row. */
+        int write(BagResult bag, int row);
+    }
+
+    /** Writes one golfer under the other, each from a new page on, and gives the last row. */
+    int golfers(List<BagResult> bags, GolferRows rows) {
+        int row = HEADING_ROW + 1;
+        for (BagResult bag : bags) {
+            row = rows.write(bag, row) + 1;
+            pen.sheet().setRowBreak(row - 1);
+        }
+        return row - 2;
+    }
+
+    /** Keeps headings and first columns in view, and sets up the print down to a row. */
+    void finish(int fixedColumns, int lastRow, int lastColumn) {
+        pen.sheet().createFreezePane(fixedColumns, HEADING_ROW + 1);
+        pen.print(PageSetup.landscape(HEADING_ROW, lastRow, lastColumn));
+    }
+
+    void number(int row, int column, Role role, String format, OptionalDouble value) {
         if (value.isPresent()) {
             pen.number(row, column, role, format, value.getAsDouble());
         } else {
@@ -66,7 +99,7 @@ public final class SheetBlock {
         }
     }
 
-    public void distance(int row, int column, Role role, OptionalDouble valueM) {
+    void distance(int row, int column, Role role, OptionalDouble valueM) {
         number(
                 row,
                 column,
@@ -75,22 +108,22 @@ public final class SheetBlock {
                 valueM.isPresent() ? OptionalDouble.of(distance.fromM(valueM.getAsDouble())) : OptionalDouble.empty());
     }
 
-    public void breaks(int row, int column, Role role, long hardBreaks) {
+    void breaks(int row, int column, Role role, long hardBreaks) {
         pen.number(row, column, role, BREAKS, hardBreaks / BREAK_THOUSANDTHS);
     }
 
     /** What a plan misses, to follow what is said of it; nothing if it misses nothing. */
-    public static String missed(Collection<String> broken) {
+    static String missed(Collection<String> broken) {
         return broken.isEmpty() ? "" : "; misses: " + String.join(", ", broken);
     }
 
     /** A text with an arrow in place of {@code ->}. */
-    public static String arrows(String text) {
+    static String arrows(String text) {
         return text.replace("->", ARROW);
     }
 
     /** How high a row must be for a text that is wrapped in a width, points. */
-    public static double heightPoints(String text, double widthChars) {
+    static double heightPoints(String text, double widthChars) {
         double lines = text.lines()
                 .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (CHARS_PER_WIDTH * (widthChars - 2)))))
                 .sum();

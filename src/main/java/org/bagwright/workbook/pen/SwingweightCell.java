@@ -4,8 +4,12 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Swingweight;
 
-/** Swingweights in cells: {@code D2}, or where the letters end the points from A0 as a number. */
-public final class SwingweightCells {
+/**
+ * A swingweight in a cell, in full: {@code D2}, or where the letters end the points from A0 as a number.
+ *
+ * @param scalePoints points from A0
+ */
+public record SwingweightCell(double scalePoints) {
     private static final double POINTS_PER_LETTER = 10;
     private static final double LETTERS_END_POINTS = 70;
     private static final double OZ_IN_PER_POINT = 1.75;
@@ -14,27 +18,25 @@ public final class SwingweightCells {
     private static final double MM_PER_IN = 25.4;
     private static final double M_PER_IN = 0.0254;
 
-    private SwingweightCells() {}
-
-    /** Writes a swingweight in full, unlike the text that is rounded to a tenth for reading. */
-    public static void write(SheetPen pen, int row, int column, BookStyles.Role role, double scalePoints) {
-        if (hasLetter(scalePoints)) {
-            pen.text(row, column, role, text(scalePoints));
+    public void write(SheetPen pen, int row, int column, BookStyles.Role role) {
+        if (hasLetter()) {
+            pen.text(row, column, role, text());
         } else {
             pen.number(row, column, role, "0.0##", scalePoints);
         }
     }
 
-    public static boolean hasLetter(double scalePoints) {
+    public boolean hasLetter() {
         return scalePoints >= 0 && scalePoints < LETTERS_END_POINTS;
     }
 
-    public static String text(double scalePoints) {
+    /** The letter and the points, not rounded to a tenth as in the text for reading. */
+    public String text() {
         int letter = (int) Math.floor(scalePoints / POINTS_PER_LETTER);
         return (char) ('A' + letter) + Numbers.trimmed(scalePoints - letter * POINTS_PER_LETTER, 9);
     }
 
-    /** The formula that reads a cell so filled, in any locale, as points from A0; a blank stays blank. */
+    /** The formula that reads such a cell, in any locale, as points from A0; a blank stays blank. */
     public static String points(String cell) {
         String written = "SUBSTITUTE(" + cell + ",\" \",\"\")";
         String decimals = "MID(" + written + ",4,9)";
@@ -52,9 +54,9 @@ public final class SwingweightCells {
                 + ")*" + perPoint + ",\"?\"))";
     }
 
-    /** What the formula of {@link #gramsAtHead} gives. */
-    public static double gramsAtHead(Swingweight target, Swingweight now, double lengthM) {
-        double pointsOff = target.scalePoints() - now.scalePoints();
+    /** What the formula of {@link #gramsAtHead} gives where this is the target, grams. */
+    public double gramsAtHead(Swingweight now, double lengthM) {
+        double pointsOff = scalePoints - now.scalePoints();
         return pointsOff * OZ_IN_PER_POINT * G_PER_OZ / (lengthM / M_PER_IN - FULCRUM_IN);
     }
 }

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.cells;
+package org.bagwright.workbook.result;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -12,6 +12,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -33,8 +34,9 @@ import org.bagwright.domain.plan.Step;
 import org.bagwright.planning.Planning;
 import org.bagwright.search.BagSearch;
 import org.bagwright.workbook.Cells;
+import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.pen.BookStyles;
-import org.bagwright.workbook.result.BenchCardSheet;
+import org.bagwright.workbook.pen.SheetPen;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,7 +71,7 @@ class ResultSheetsTest {
     }
 
     /** A planned book to which steps, other plans and relaxations were added. */
-    static BookResult planned(Path file) throws Exception {
+    private static BookResult planned(Path file) throws Exception {
         BookResult result = new Planning(1, 5).plan(file);
         return new BookResult(
                 result.book(),
@@ -139,7 +141,7 @@ class ResultSheetsTest {
         for (int run = 0; run < 2; run++) {
             Planning.write(file, planned(file), List.of(), file);
         }
-        List<String> expected = new java.util.ArrayList<>(OWN);
+        List<String> expected = new ArrayList<>(OWN);
         expected.addAll(List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Team", "Messages"));
         assertEquals(expected, names(file));
         try (XSSFWorkbook workbook = open(file)) {
@@ -217,9 +219,9 @@ class ResultSheetsTest {
         Path file = folder.resolve("cards.xlsx");
         try (XSSFWorkbook workbook = new XSSFWorkbook();
                 OutputStream output = Files.newOutputStream(file)) {
-            workbook.createSheet(BenchCardSheet.NAME);
-            BenchCardSheet.write(workbook, new BookStyles(workbook), result);
-            assertNull(workbook.getSheet(BenchCardSheet.NAME).getRepeatingRows());
+            XSSFSheet sheet = workbook.createSheet(BenchCardSheet.NAME);
+            new BenchCardSheet(new SheetPen(sheet, new BookStyles(workbook)), result).write();
+            assertNull(sheet.getRepeatingRows());
             workbook.write(output);
         }
         Path printed = Spreadsheet.converted(file, folder.resolve("print"), "pdf");

@@ -7,12 +7,11 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.OptionChange;
 
-/** What is chosen for a slot, in few words. */
-final class ChoiceWords {
-    private ChoiceWords() {}
+/** What is chosen for a slot. */
+record SlotChoice(SlotOptions slot, Option option) {
 
-    /** Such as {@code setting 4, loft +1}; with the club's name where more than one club may fill the slot. */
-    static String of(SlotOptions slot, Option option) {
+    /** Few words such as {@code setting 4, loft +1}; with the club's name where more than one club may fill the slot. */
+    String inWords() {
         if (option.isEmpty()) {
             return option.clubText();
         }

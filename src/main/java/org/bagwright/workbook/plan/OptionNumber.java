@@ -1,4 +1,4 @@
-package org.bagwright.workbook.pen;
+package org.bagwright.workbook.plan;
 
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -16,7 +16,7 @@ import org.bagwright.domain.units.Units;
 @FunctionalInterface
 public interface OptionNumber {
 
-    /** Stands for what is no number, or is told in another way. */
+    /** For what is no number, or is shown in another way. */
     OptionNumber NONE = (option, units) -> OptionalDouble.empty();
 
     OptionalDouble of(Option option, Units units);

@@ -1,0 +1,126 @@
+package org.bagwright.workbook.result;
+
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.OtherPlan;
+import org.bagwright.workbook.pen.SheetPen;
+
+/** On the sheet Others: one golfer's plan and the other plans, a column each; figures first, then a row a slot. */
+final class OtherPlans {
+    static final double LABEL_CHARS = 34;
+    static final double PLAN_CHARS = 27;
+
+    /** The sign before everything in which another plan differs from the plan. */
+    private static final String DIFFERS = "* ";
+
+    private final SheetPen pen;
+    private final TablePen table;
+    private final BagResult bag;
+    private final List<SlotOptions> slots;
+
+    OtherPlans(SheetPen pen, TablePen table, BagResult bag) {
+        this.pen = pen;
+        this.table = table;
+        this.bag = bag;
+        this.slots = bag.options().slots();
+    }
+
+    /** Writes from a row on and gives the first free row. */
+    int write(int row) {
+        int firstSlot = labels(row);
+        int column = 1;
+        for (OtherPlan plan : plans()) {
+            plan(row, firstSlot, column++, plan);
+        }
+        heights(row, firstSlot);
+        int next = firstSlot + slots.size();
+        if (bag.others().isEmpty()) {
+            pen.text(next++, 0, Role.FAINT, "No other plan is listed.");
+        }
+        return next;
+    }
+
+    /** The plan and then the other plans, in the order of the columns. */
+    private List<OtherPlan> plans() {
+        return Stream.concat(Stream.of(new OtherPlan("the plan", bag.planned())), bag.others().stream())
+                .toList();
+    }
+
+    private String difference(OtherPlan plan) {
+        return plan.difference() + TablePen.missed(bag.broken(plan.state()));
+    }
+
+    /** Writes what each row is and gives the row of the first slot. */
+    private int labels(int row) {
+        List<String> figures = List.of(
+                "What is different",
+                "Penalty [points]",
+                "Penalty against the plan [points]",
+                "Changes [items]",
+                "Musts missed by [tolerances]",
+                table.inDistance("Gap unevenness"),
+                "Worst miss [tolerances]");
+        int next = row;
+        for (String figure : figures) {
+            pen.text(next++, 0, Role.TEXT, figure);
+        }
+        int firstSlot = next;
+        for (SlotOptions slot : slots) {
+            pen.text(next++, 0, Role.TEXT, label(slot));
+        }
+        return firstSlot;
+    }
+
+    private static String label(SlotOptions slot) {
+        return slot.slot() + "  " + slot.main().name();
+    }
+
+    private void plan(int row, int firstSlot, int column, OtherPlan plan) {
+        pen.text(row, column, Role.CELL, difference(plan));
+        figures(row + 1, column, plan.state());
+        List<Option> chosen = bag.optionsOf(plan.state());
+        List<Option> planned = bag.optionsOf(bag.planned());
+        for (int slot = 0; slot < chosen.size(); slot++) {
+            boolean differs = !chosen.get(slot).key().equals(planned.get(slot).key());
+            String text = new SlotChoice(slots.get(slot), chosen.get(slot)).inWords();
+            pen.text(firstSlot + slot, column, differs ? Role.MARKED : Role.CELL, differs ? DIFFERS + text : text);
+        }
+    }
+
+    private void figures(int row, int column, BagState state) {
+        double points = state.score().penaltyPoints();
+        double morePoints = points - bag.planned().score().penaltyPoints();
+        pen.number(row, column, Role.NUMBER, TablePen.POINTS, points);
+        pen.number(row + 1, column, Role.NUMBER, TablePen.SIGNED_POINTS, morePoints);
+        pen.number(row + 2, column, Role.NUMBER, "0", bag.changesOf(state));
+        table.breaks(row + 3, column, Role.NUMBER, state.score().hardBreaks());
+        table.distance(row + 4, column, Role.NUMBER, state.unevennessM());
+        WorstMiss worst = new WorstMiss(bag, state);
+        table.number(row + 5, column, Role.NUMBER, "0.0", worst.toleranceRatio());
+    }
+
+    private void heights(int row, int firstSlot) {
+        pen.height(row, heightPoints(plans().stream().map(this::difference), PLAN_CHARS));
+        for (int index = 0; index < slots.size(); index++) {
+            int place = index;
+            SlotOptions slot = slots.get(index);
+            Stream<String> choices = plans().stream()
+                    .map(plan -> slot.options().get(plan.state().chosen().get(place)))
+                    .map(option -> DIFFERS + new SlotChoice(slot, option).inWords());
+            double labelPoints = TablePen.heightPoints(label(slot), LABEL_CHARS);
+            pen.height(firstSlot + index, Math.max(labelPoints, heightPoints(choices, PLAN_CHARS - 1)));
+        }
+    }
+
+    /** How high a row must be for all these texts in columns of one width, points; one line at least. */
+    private static double heightPoints(Stream<String> texts, double widthChars) {
+        return texts.mapToDouble(text -> TablePen.heightPoints(text, widthChars))
+                .reduce(TablePen.heightPoints("", widthChars), Math::max);
+    }
+}
