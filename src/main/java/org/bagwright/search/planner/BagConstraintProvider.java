@@ -43,14 +43,14 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint openOption(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
-                .filter(seat -> seat.choice().closed())
-                .penalizeLong(HardMediumSoftLongScore.ONE_HARD, seat -> 1)
+                .filter(slot -> slot.choice().closed())
+                .penalizeLong(HardMediumSoftLongScore.ONE_HARD, slot -> 1)
                 .asConstraint("open option");
     }
 
     Constraint stock(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
-                .flattenLast(seat -> seat.choice().taken())
+                .flattenLast(slot -> slot.choice().taken())
                 .groupBy(Taken::item, ConstraintCollectors.sum(Taken::pieces))
                 .join(StockPile.class, Joiners.equal((item, taken) -> item, StockPile::item))
                 .filter((item, taken, pile) -> taken > pile.available())
@@ -60,8 +60,8 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint mostClubs(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
-                .filter(seat -> seat.bag().slotCount() > PenaltyRules.MOST_CLUBS)
-                .filter(seat -> seat.choice().carried())
+                .filter(slot -> slot.bag().slotCount() > PenaltyRules.MOST_CLUBS)
+                .filter(slot -> slot.choice().carried())
                 .groupBy(SlotAssignment::bag, ConstraintCollectors.count())
                 .filter((bag, clubs) -> clubs > PenaltyRules.MOST_CLUBS)
                 .penalizeLong(HardMediumSoftLongScore.ONE_HARD, (bag, clubs) -> PenaltyRules.clubsBeyond(clubs))
@@ -70,8 +70,8 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint mostChanges(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
-                .filter(seat -> seat.bag().countsChanges())
-                .groupBy(SlotAssignment::bag, ConstraintCollectors.sum(seat -> seat.choice()
+                .filter(slot -> slot.bag().countsChanges())
+                .groupBy(SlotAssignment::bag, ConstraintCollectors.sum(slot -> slot.choice()
                         .changes()))
                 .filter((bag, changes) -> changes > bag.mostChanges())
                 .penalizeLong(
@@ -82,10 +82,10 @@ public final class BagConstraintProvider implements ConstraintProvider {
 
     Constraint ownMust(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
-                .filter(seat -> seat.choice().own().cost().breaks() > 0)
+                .filter(slot -> slot.choice().own().cost().breaks() > 0)
                 .penalizeLong(
                         HardMediumSoftLongScore.ofMedium(1),
-                        seat -> seat.choice().own().cost().breaks())
+                        slot -> slot.choice().own().cost().breaks())
                 .asConstraint("own must");
     }
 
@@ -123,7 +123,7 @@ public final class BagConstraintProvider implements ConstraintProvider {
         return factory.forEach(SlotAssignment.class)
                 .penalizeLong(
                         HardMediumSoftLongScore.ONE_SOFT,
-                        seat -> seat.choice().own().micropoints(measure))
+                        slot -> slot.choice().own().micropoints(measure))
                 .asConstraint(measure.label());
     }
 
@@ -169,12 +169,12 @@ public final class BagConstraintProvider implements ConstraintProvider {
     /** The values by which the clubs of each group of each bag are matched. */
     private static TriConstraintStream<SearchBag, String, List<Double>> groups(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
-                .filter(seat -> seat.bag().isMatched())
-                .filter(seat -> seat.choice().match().isPresent())
+                .filter(slot -> slot.bag().isMatched())
+                .filter(slot -> slot.choice().match().isPresent())
                 .groupBy(
                         SlotAssignment::bag,
-                        seat -> seat.choice().match().orElseThrow().group(),
+                        slot -> slot.choice().match().orElseThrow().group(),
                         ConstraintCollectors.toList(
-                                seat -> seat.choice().match().orElseThrow().valueMeasureUnits()));
+                                slot -> slot.choice().match().orElseThrow().valueMeasureUnits()));
     }
 }
