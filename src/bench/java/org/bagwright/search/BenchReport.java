@@ -133,9 +133,8 @@ final class BenchReport {
     private void every() {
         line("## Every problem");
         line("");
-        line(
-                "Each cell gives the penalty in points, broken musts in thousandths in brackets if there are any, and then"
-                        + " the time to the proof or the last bound of the solver.");
+        line("Each cell gives the penalty in points, broken musts in thousandths in brackets if there are any, and then"
+                + " the time to the proof or the last bound of the solver.");
         line("");
         line("| size | seed | %s |", String.join(" | ", SOLVERS));
         line("|---|---|---|---|---|");

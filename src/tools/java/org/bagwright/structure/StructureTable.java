@@ -16,6 +16,8 @@ public final class StructureTable {
     private StructureTable() {}
 
     /**
+     * Prints the table.
+     *
      * @param arguments none
      * @throws IOException if the sources cannot be read
      */
