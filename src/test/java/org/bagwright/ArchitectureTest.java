@@ -3,11 +3,12 @@ package org.bagwright;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.Map.entry;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
@@ -19,6 +20,7 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -37,44 +39,67 @@ class ArchitectureTest {
     private static final int MOST_PARAMETERS = 8;
     private static final double MOST_STATICS = 0.08;
 
+    /** Each package with what it may import; a name without a dot, such as {@code domain}, means all packages below it too. */
+    private static final Map<String, String> MAY_IMPORT = Map.ofEntries(
+            entry("domain.text", ""),
+            entry("domain.units", "domain.text"),
+            entry("domain.club", "domain.units domain.text"),
+            entry("domain.book", "domain.club domain.units domain.text"),
+            entry("domain.option", "domain.book domain.club domain.units domain.text"),
+            entry("domain.plan", "domain.option domain.book domain.club domain.units domain.text"),
+            entry("domain.gauge", "domain.book domain.club domain.units domain.text"),
+            entry("geometry", "domain"),
+            entry("flight", "domain geometry"),
+            entry("flight.golfer", "flight domain geometry"),
+            entry("balance", "domain"),
+            entry("search.score", "domain"),
+            entry("search.exact", "search.score domain"),
+            entry("search.team", "search.exact search.score domain"),
+            entry("search.model", "search.exact search.score domain"),
+            entry("search.planner", "search.model search.exact search.score domain"),
+            entry("search", "search domain"),
+            entry("files", "domain"),
+            entry("workbook.text", "domain"),
+            entry("workbook.schema", "workbook.text domain"),
+            entry("workbook.cells", "workbook.schema workbook.text files domain"),
+            entry("workbook.pen", "domain"),
+            entry("workbook.plan", "workbook.pen workbook.cells workbook.schema workbook.text domain"),
+            entry("workbook.read", "workbook.plan workbook.cells workbook.schema workbook.text files domain"),
+            entry("workbook.result", "workbook.plan workbook.pen workbook.cells workbook.schema workbook.text domain"),
+            entry("planning.options", "geometry flight balance domain"),
+            entry("planning.gauge", "geometry domain"),
+            entry("planning.live", "planning.options domain"),
+            entry("planning.outlook", "planning.options flight domain"),
+            entry("planning.reasons", "planning.options search domain"),
+            entry("planning", "planning workbook search flight geometry balance files domain"),
+            entry("cli.text", "planning files domain"),
+            entry("cli.json", "cli.text domain"),
+            entry("cli", "cli planning files domain"));
+
     @ArchTest
-    static final ArchRule packages_point_one_way = layeredArchitecture()
-            .consideringOnlyDependenciesInLayers()
-            .withOptionalLayers(true)
-            .layer("cli")
-            .definedBy("org.bagwright.cli..")
-            .layer("planning")
-            .definedBy("org.bagwright.planning..")
-            .layer("workbook")
-            .definedBy("org.bagwright.workbook..")
-            .layer("files")
-            .definedBy("org.bagwright.files..")
-            .layer("search")
-            .definedBy("org.bagwright.search..")
-            .layer("flight")
-            .definedBy("org.bagwright.flight..")
-            .layer("geometry")
-            .definedBy("org.bagwright.geometry..")
-            .layer("balance")
-            .definedBy("org.bagwright.balance..")
-            .layer("domain")
-            .definedBy("org.bagwright.domain..")
-            .whereLayer("cli")
-            .mayNotBeAccessedByAnyLayer()
-            .whereLayer("planning")
-            .mayOnlyBeAccessedByLayers("cli")
-            .whereLayer("workbook")
-            .mayOnlyBeAccessedByLayers("planning")
-            .whereLayer("files")
-            .mayOnlyBeAccessedByLayers("workbook", "planning", "cli")
-            .whereLayer("search")
-            .mayOnlyBeAccessedByLayers("planning")
-            .whereLayer("flight")
-            .mayOnlyBeAccessedByLayers("planning")
-            .whereLayer("geometry")
-            .mayOnlyBeAccessedByLayers("planning", "flight")
-            .whereLayer("balance")
-            .mayOnlyBeAccessedByLayers("planning");
+    static void packages_import_what_the_table_allows(JavaClasses classes) {
+        List<String> wrong = classes.stream()
+                .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
+                .filter(dependency -> classes.contain(
+                        dependency.getTargetClass().getBaseComponentType().getName()))
+                .filter(dependency -> !mayImport(
+                        room(dependency.getOriginClass()),
+                        room(dependency.getTargetClass().getBaseComponentType())))
+                .map(Dependency::getDescription)
+                .toList();
+        assertThat(wrong, "a newcomer reads the packages in one order, from those that need no other");
+    }
+
+    private static String room(JavaClass type) {
+        return type.getPackageName().replaceFirst("org\\.bagwright\\.?", "");
+    }
+
+    private static boolean mayImport(String from, String to) {
+        return from.equals(to)
+                || Arrays.stream(MAY_IMPORT.getOrDefault(from, "").split(" "))
+                        .anyMatch(allowed -> to.equals(allowed)
+                                || (!allowed.isEmpty() && !allowed.contains(".") && to.startsWith(allowed + ".")));
+    }
 
     @ArchTest
     static final ArchRule no_cycles =
