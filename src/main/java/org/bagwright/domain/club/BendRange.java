@@ -1,5 +1,7 @@
 package org.bagwright.domain.club;
 
+import java.util.Set;
+import java.util.TreeSet;
 import org.bagwright.domain.units.Checks;
 import org.bagwright.domain.units.Limit;
 
@@ -15,5 +17,16 @@ public record BendRange(double limitDeg, double stepDeg) {
     public BendRange {
         Checks.that(limitDeg >= 0 && limitDeg <= Limit.HOSEL_BEND_DEG.mostMeasureUnits(), "bend limit");
         Checks.positive(stepDeg, "bend step");
+    }
+
+    /** The bends that may be planned in loft or in lie, degrees in rising order, and today's. */
+    public Set<Double> bendsDeg(double todayDeg) {
+        Set<Double> bends = new TreeSet<>();
+        bends.add(Bend.tidy(todayDeg));
+        int steps = (int) Math.floor(limitDeg / stepDeg + 1e-9);
+        for (int step = -steps; step <= steps && limitDeg > 0; step++) {
+            bends.add(Bend.tidy(step * stepDeg));
+        }
+        return bends;
     }
 }

@@ -93,4 +93,9 @@ public record Club(
     public Club withInBag(boolean nowInBag) {
         return withToday(today, nowInBag);
     }
+
+    /** Its choice of today with the bends tidied, as those of its options are. */
+    public Choice tidiedToday() {
+        return new Choice(today.setting(), today.weighting(), today.bend().tidied());
+    }
 }

@@ -31,6 +31,13 @@ public record ClubSetup(
         BuildNumbers build,
         Optional<MatchValue> match) {
 
+    private static final double SAME_TURN_DEG = 1e-6;
+
+    /** Whether it turns the shaft away from the club's setting of today. */
+    public boolean turnsShaft() {
+        return Math.abs(pose.shaftTurnDeg()) >= SAME_TURN_DEG;
+    }
+
     /** The value by which a measure judges it by itself, in the measure's unit; empty if it has none. */
     public OptionalDouble value(Measure measure) {
         return switch (measure) {

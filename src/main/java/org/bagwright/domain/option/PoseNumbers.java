@@ -1,5 +1,6 @@
 package org.bagwright.domain.option;
 
+import org.bagwright.domain.book.Golfer;
 /**
  * What the geometry gives for one option in one golfer's hands. Angles in degrees.
  *
@@ -57,5 +58,15 @@ public record PoseNumbers(Gauge gauge, Address address, Resting resting, double 
     /** Heading of the leading edge when the head sits by itself, degrees, closed positive. */
     public double sitsClosedDeg() {
         return resting.closedDeg();
+    }
+
+    /** The loft that reaches the ball, degrees: squared by the golfer, or as the head sits. */
+    public double presentedLoftDeg(Golfer golfer) {
+        return golfer.address().squaresFace() ? address.loftDeg() : resting.loftDeg();
+    }
+
+    /** The heading of the face at the ball, degrees, closed positive: squared by the golfer, or as the head sits. */
+    public double presentedFaceDeg(Golfer golfer) {
+        return golfer.address().squaresFace() ? address.faceHeadingDeg() : resting.closedDeg();
     }
 }

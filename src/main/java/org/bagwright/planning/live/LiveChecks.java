@@ -10,7 +10,6 @@ import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
-import org.bagwright.planning.options.OptionMaker;
 
 /** Holds choices of the sheet Plan against the options that the book gives now. */
 public final class LiveChecks {
@@ -65,7 +64,7 @@ public final class LiveChecks {
     private static boolean isAsPinned(Option option, Club club) {
         return !option.isEmpty()
                 && option.club().equals(club)
-                && option.choice().itemsThatDiffer(OptionMaker.tidiedToday(club)) == 0;
+                && option.choice().itemsThatDiffer(club.tidiedToday()) == 0;
     }
 
     private Optional<SlotOptions> slot(LiveChoice choice) {

@@ -89,8 +89,7 @@ public final class BagMaker {
                 book.settings(),
                 golfer,
                 clubs,
-                club -> OptionMaker.presentedLoftDeg(
-                        golfer, made.get(club).geometry().pose(club.today())),
+                club -> made.get(club).geometry().pose(club.today()).presentedLoftDeg(golfer),
                 book.shots().stream()
                         .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
                         .toList());

@@ -1,5 +1,11 @@
 package org.bagwright.planning.options;
 
+import org.bagwright.domain.club.SleeveSetting;
+import org.bagwright.domain.club.Bend;
+import java.util.function.Function;
+import java.util.Set;
+import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.balance.ClubBalance;
@@ -69,5 +75,29 @@ record SlotClub(
                 new WeightedHead.Shift(shift.getX(), shift.getY(), shift.getZ()),
                 WeightedHead.Inertia.ofRows(then.aboutCentreKgM2().getData()),
                 depthM);
+    }
+
+    /** Every combination of setting, weighting, loft bend and lie bend that the row allows, and today's. */
+    Set<Choice> choices() {
+        List<Optional<String>> settings = orNone(sleeve.map(Sleeve::settings), SleeveSetting::mark);
+        List<Optional<String>> weightings = orNone(kit.map(Kit::weightings), Weighting::name);
+        Set<Choice> choices = new LinkedHashSet<>();
+        for (Optional<String> setting : settings) {
+            for (Optional<String> weighting : weightings) {
+                for (double loftDeg :
+                        club.freedom().bendRange().bendsDeg(club.today().bend().loftDeg())) {
+                    for (double lieDeg : club.freedom().bendRange().bendsDeg(club.today().bend().lieDeg())) {
+                        choices.add(new Choice(setting, weighting, new Bend(loftDeg, lieDeg)));
+                    }
+                }
+            }
+        }
+        return choices;
+    }
+
+    /** The names of what there is, or a single none. */
+    private static <T> List<Optional<String>> orNone(Optional<List<T>> known, Function<T, String> name) {
+        return known.map(list -> list.stream().map(name).map(Optional::of).toList())
+                .orElse(List.of(Optional.empty()));
     }
 }

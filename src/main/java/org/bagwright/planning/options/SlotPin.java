@@ -30,7 +30,7 @@ record SlotPin(Optional<Club> asToday, Optional<LiveChoice> live) {
             return live.get().means(club, choice);
         }
         return asToday.isEmpty()
-                || (club.equals(asToday.get()) && choice.itemsThatDiffer(OptionMaker.tidiedToday(club)) == 0);
+                || (club.equals(asToday.get()) && choice.itemsThatDiffer(club.tidiedToday()) == 0);
     }
 
     /** Whether a plan may leave the slot empty, where the book lets it. */

@@ -25,7 +25,6 @@ import org.bagwright.domain.plan.Sensitivity;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.flight.golfer.GolferFlight;
 import org.bagwright.flight.golfer.ShotSpread;
-import org.bagwright.planning.options.OptionMaker;
 
 /** Works out how planned bags answer to small changes and how sure they are. */
 public final class Outlooks {
@@ -164,7 +163,7 @@ public final class Outlooks {
     }
 
     private static double loftDeg(BagResult bag, Option option) {
-        return OptionMaker.presentedLoftDeg(bag.golfer(), option.pose());
+        return option.pose().presentedLoftDeg(bag.golfer());
     }
 
     /**

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiPredicate;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.Step;
-import org.bagwright.planning.options.OptionMaker;
 import org.bagwright.search.BagSearch;
 
 /** Plans nearly as good as the best, but different in a way that a fitter cares about; each the best of its sort. */
@@ -49,13 +49,13 @@ final class OtherPlans {
         conditions.put("another driver setting", this::isAnotherDriverSetting);
         conditions.put(
                 "no shaft turned",
-                (slot, option) -> option.setup().filter(OptionMaker::turnsShaft).isEmpty());
+                (slot, option) -> option.setup().filter(ClubSetup::turnsShaft).isEmpty());
         conditions.put(
                 "nothing bent",
                 (slot, option) -> option.isEmpty()
                         || option.choice()
                                 .bend()
-                                .equals(OptionMaker.tidiedToday(option.club()).bend()));
+                                .equals(option.club().tidiedToday().bend()));
         conditions.put(
                 "no weights moved",
                 (slot, option) -> option.isEmpty()
