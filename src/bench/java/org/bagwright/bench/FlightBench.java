@@ -11,7 +11,7 @@ import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.BenchBlow;
 import org.bagwright.flight.Flight;
 import org.bagwright.flight.Launch;
-import org.bagwright.planning.Planning;
+import org.bagwright.planning.Charting;
 import org.bagwright.planning.options.BenchBag;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -74,6 +74,6 @@ public class FlightBench {
 
     @Benchmark
     public ChartedBook demoBookReadAndCharted() throws Exception {
-        return Planning.chart(Path.of("demo-data", "full.xlsx"));
+        return new Charting(Path.of("demo-data", "full.xlsx")).chart();
     }
 }

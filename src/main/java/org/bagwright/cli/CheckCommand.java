@@ -7,7 +7,7 @@ import org.bagwright.cli.json.MessagesJson;
 import org.bagwright.cli.text.AnsiStyle;
 import org.bagwright.cli.text.MessageText;
 import org.bagwright.domain.book.Message;
-import org.bagwright.planning.Planning;
+import org.bagwright.planning.Charting;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,7 +35,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
-        List<Message> messages = Planning.check(book.file());
+        List<Message> messages = new Charting(book.file()).check();
         if (json.wanted()) {
             json.print(spec.commandLine(), () -> new MessagesJson(messages).document());
         } else {

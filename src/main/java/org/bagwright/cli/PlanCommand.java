@@ -12,6 +12,7 @@ import org.bagwright.cli.text.PlanText;
 import org.bagwright.cli.text.ProgressLine;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.WorkProgress;
+import org.bagwright.planning.Charting;
 import org.bagwright.planning.Planning;
 import org.bagwright.planning.Target;
 import picocli.CommandLine.Command;
@@ -63,7 +64,7 @@ final class PlanCommand implements Callable<Integer> {
         Interrupt interrupt = new Interrupt(planning);
         try (ProgressLine progress =
                 ProgressLine.start(spec.commandLine().getErr()).follow(planning)) {
-            Planning.FromLive start = start(progress);
+            Charting.FromLive start = start(progress);
             new Target(copy).requireWritable();
             BookResult result = planning.plan(start.charted());
             progress.at(WorkProgress.Stage.WRITING, 0, 0);
@@ -77,11 +78,11 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     /** The book as it is, or with its live choices in the place of today's set-up. */
-    private Planning.FromLive start(WorkProgress progress) throws Exception {
+    private Charting.FromLive start(WorkProgress progress) throws Exception {
         if (!fromLive) {
-            return new Planning.FromLive(Planning.chart(book.file(), progress), List.of());
+            return new Charting.FromLive(new Charting(book.file(), progress).chart(), List.of());
         }
-        return Planning.chartFromLive(book.file(), progress)
+        return new Charting(book.file(), progress).fromLive()
                 .orElseThrow(() -> new WrongArguments("--from-live needs live choices, and " + book.file()
                         + " has no sheet Plan of an earlier run. Plan it first, choose on the sheet Plan of the"
                         + " result, then give that result here."));

@@ -11,6 +11,7 @@ import org.bagwright.cli.text.ProgressLine;
 import org.bagwright.cli.text.WatchText;
 import org.bagwright.files.FileWatch;
 import org.bagwright.planning.PlanTarget;
+import org.bagwright.planning.Charting;
 import org.bagwright.planning.Planning;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,7 +52,7 @@ final class WatchCommand implements Callable<Integer> {
         search.check();
         Path file = book.file();
         if (!Files.isRegularFile(file)) {
-            Planning.chart(file);
+            new Charting(file).chart();
         }
         PlanTarget target = new PlanTarget(new NamedFile(file).copy(out, NamedFile.PLAN));
         Planning planning = search.planning();

@@ -34,7 +34,7 @@ public final class Comparing {
         Map<String, List<Message>> wrong = new LinkedHashMap<>();
         for (Map.Entry<String, Path> book : books.entrySet()) {
             try {
-                charted.put(book.getKey(), Planning.chart(book.getValue(), planning.work()));
+                charted.put(book.getKey(), new Charting(book.getValue(), planning.work()).chart());
             } catch (WorkbookProblems problems) {
                 wrong.put(book.getKey(), problems.messages());
             }

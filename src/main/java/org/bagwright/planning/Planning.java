@@ -7,12 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
-import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.CellChange;
-import org.bagwright.domain.book.LiveChoice;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.option.BagOptions;
-import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagPlan;
@@ -22,18 +19,14 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.files.KeptFile;
-import org.bagwright.planning.live.LiveChecks;
-import org.bagwright.planning.live.LiveStart;
-import org.bagwright.planning.options.BagMaker;
 import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.planning.reasons.PlanExplanation;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.model.SearchLimits;
-import org.bagwright.workbook.read.BookReader;
 import org.bagwright.workbook.result.ResultBook;
 import org.bagwright.workbook.result.WrittenCells;
 
-/** The use cases: check a book, chart its options, plan it, write the plan. */
+/** The use cases of planning: choose the best options of a charted book, and write the plan. */
 public final class Planning {
     private final CompletableFuture<BagSearch> search;
     private final SearchLimits limits;
@@ -51,98 +44,6 @@ public final class Planning {
         this.search = CompletableFuture.supplyAsync(() -> new BagSearch(limits));
     }
 
-    /** Everything that is to be said about a book before it is planned, problems first. */
-    public static List<Message> check(Path file) throws IOException {
-        try {
-            return chart(file).messages();
-        } catch (WorkbookProblems problems) {
-            return problems.messages();
-        }
-    }
-
-    /**
-     * Computes every option of every club.
-     *
-     * @throws WorkbookProblems if the book has a problem
-     * @throws IOException if the file cannot be read
-     */
-    public static ChartedBook chart(Path file) throws WorkbookProblems, IOException {
-        return chart(file, WorkProgress.NONE);
-    }
-
-    /** As {@link #chart(Path)} for a person who waits. */
-    public static ChartedBook chart(Path file, WorkProgress work) throws WorkbookProblems, IOException {
-        List<Message> messages = new ArrayList<>();
-        work.at(WorkProgress.Stage.READING, 0, 0);
-        Book book = read(file, messages);
-        return charted(book, messages, work);
-    }
-
-    private static Book read(Path file, List<Message> messages) throws WorkbookProblems {
-        BookReader.Result read = BookReader.read(file);
-        if (read.book().isEmpty()) {
-            throw new WorkbookProblems(read.messages());
-        }
-        messages.addAll(read.clashes());
-        messages.addAll(read.messages());
-        Book book = read.book().get();
-        messages.addAll(new ClubProblems(book).all());
-        refuseProblems(messages);
-        return book;
-    }
-
-    private static ChartedBook charted(Book book, List<Message> earlier, WorkProgress work) throws WorkbookProblems {
-        List<Message> messages = new ArrayList<>(earlier);
-        BagMaker maker = new BagMaker(book, work);
-        BookOptions options = maker.bags();
-        messages.addAll(maker.messages());
-        messages.addAll(new LiveChecks(options, "the pinned choice")
-                .problems(book.liveChoices().stream().filter(LiveChoice::pinned).toList()));
-        refuseProblems(messages);
-        messages.addAll(GaugeMessages.of(book));
-        messages.addAll(BalanceMessages.of(book));
-        return new ChartedBook(book, options, messages);
-    }
-
-    /**
-     * A book whose live choices have become today's set-up.
-     *
-     * @param charted the book with all its options, counted from there
-     * @param changes what differs from its sheet Clubs
-     */
-    public record FromLive(ChartedBook charted, List<TodayChange> changes) {
-        public FromLive {
-            changes = List.copyOf(changes);
-        }
-    }
-
-    /**
-     * As {@link #chart} with the live choices of the sheet Plan in the place of today's set-up.
-     *
-     * @return empty where the book has no sheet Plan of an earlier run
-     * @throws WorkbookProblems if the book has a problem, or a live choice is no option
-     */
-    public static Optional<FromLive> chartFromLive(Path file, WorkProgress work) throws WorkbookProblems {
-        List<Message> messages = new ArrayList<>();
-        work.at(WorkProgress.Stage.READING, 0, 0);
-        Book book = read(file, messages);
-        if (book.liveChoices().isEmpty()) {
-            return Optional.empty();
-        }
-        BookOptions options = new BagMaker(book, work).bags();
-        messages.addAll(new LiveChecks(options, "the live choice").problems(book.liveChoices()));
-        refuseProblems(messages);
-        LiveStart start = new LiveStart(book, options);
-        List<TodayChange> changes = start.changes();
-        return Optional.of(new FromLive(charted(start.book(changes), messages, work), changes));
-    }
-
-    private static void refuseProblems(List<Message> messages) throws WorkbookProblems {
-        if (messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM)) {
-            throw new WorkbookProblems(messages);
-        }
-    }
-
     /**
      * Chooses the best option for every club.
      *
@@ -150,7 +51,7 @@ public final class Planning {
      * @throws IOException if the file cannot be read
      */
     public BookResult plan(Path file) throws WorkbookProblems, IOException {
-        return plan(chart(file, work));
+        return plan(new Charting(file, work).chart());
     }
 
     /** As {@link #plan(Path)} for a book whose options are computed. */

@@ -105,7 +105,7 @@ class BalanceMessagesTest {
     }
 
     private List<String> listed() throws IOException {
-        return Planning.check(book.write(folder.resolve("book.xlsx"))).stream()
+        return new Charting(book.write(folder.resolve("book.xlsx"))).check().stream()
                 .filter(message -> message.severity() != Message.Severity.PROBLEM)
                 .filter(message -> message.text().contains("Swingweight"))
                 .map(message -> message.cell() + ": " + message.text())

@@ -1,0 +1,122 @@
+package org.bagwright.planning;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.LiveChoice;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.ChartedBook;
+import org.bagwright.domain.plan.TodayChange;
+import org.bagwright.domain.plan.WorkProgress;
+import org.bagwright.planning.live.LiveChecks;
+import org.bagwright.planning.live.LiveStart;
+import org.bagwright.planning.options.BagMaker;
+import org.bagwright.workbook.read.BookReader;
+
+/**
+ * The use cases before a plan: check a book, and chart every option of its clubs.
+ *
+ * @param file the book
+ * @param work takes reports of the stage of the work
+ */
+public record Charting(Path file, WorkProgress work) {
+
+    /** For nobody who waits. */
+    public Charting(Path file) {
+        this(file, WorkProgress.NONE);
+    }
+
+    /**
+     * Everything to know about the book before it is planned, problems first.
+     *
+     * @throws IOException if the file cannot be read
+     */
+    public List<Message> check() throws IOException {
+        try {
+            return chart().messages();
+        } catch (WorkbookProblems problems) {
+            return problems.messages();
+        }
+    }
+
+    /**
+     * Computes every option of every club.
+     *
+     * @throws WorkbookProblems if the book has a problem
+     * @throws IOException if the file cannot be read
+     */
+    public ChartedBook chart() throws WorkbookProblems, IOException {
+        List<Message> messages = new ArrayList<>();
+        Book book = read(messages);
+        return charted(book, messages);
+    }
+
+    /**
+     * A book whose live choices have become today's set-up.
+     *
+     * @param charted the book with all its options, counted from there
+     * @param changes what differs from its sheet Clubs
+     */
+    public record FromLive(ChartedBook charted, List<TodayChange> changes) {
+        public FromLive {
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /**
+     * As {@link #chart} with the live choices of the sheet Plan in the place of today's set-up.
+     *
+     * @return empty where the book has no sheet Plan of an earlier run
+     * @throws WorkbookProblems if the book has a problem, or a live choice is no option
+     */
+    public Optional<FromLive> fromLive() throws WorkbookProblems {
+        List<Message> messages = new ArrayList<>();
+        Book book = read(messages);
+        if (book.liveChoices().isEmpty()) {
+            return Optional.empty();
+        }
+        BookOptions options = new BagMaker(book, work).bags();
+        messages.addAll(new LiveChecks(options, "the live choice").problems(book.liveChoices()));
+        refuseProblems(messages);
+        LiveStart start = new LiveStart(book, options);
+        List<TodayChange> changes = start.changes();
+        return Optional.of(new FromLive(charted(start.book(changes), messages), changes));
+    }
+
+    private Book read(List<Message> messages) throws WorkbookProblems {
+        work.at(WorkProgress.Stage.READING, 0, 0);
+        BookReader.Result read = BookReader.read(file);
+        if (read.book().isEmpty()) {
+            throw new WorkbookProblems(read.messages());
+        }
+        messages.addAll(read.clashes());
+        messages.addAll(read.messages());
+        Book book = read.book().get();
+        messages.addAll(new ClubProblems(book).all());
+        refuseProblems(messages);
+        return book;
+    }
+
+    private ChartedBook charted(Book book, List<Message> earlier) throws WorkbookProblems {
+        List<Message> messages = new ArrayList<>(earlier);
+        BagMaker maker = new BagMaker(book, work);
+        BookOptions options = maker.bags();
+        messages.addAll(maker.messages());
+        messages.addAll(new LiveChecks(options, "the pinned choice")
+                .problems(book.liveChoices().stream().filter(LiveChoice::pinned).toList()));
+        refuseProblems(messages);
+        messages.addAll(GaugeMessages.of(book));
+        messages.addAll(BalanceMessages.of(book));
+        return new ChartedBook(book, options, messages);
+    }
+
+    private static void refuseProblems(List<Message> messages) throws WorkbookProblems {
+        if (messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM)) {
+            throw new WorkbookProblems(messages);
+        }
+    }
+}
