@@ -25,6 +25,7 @@ public final class StructureTable {
         PrintStream out = System.out;
         SourceLengths main = SourceLengths.of(Path.of("src/main/java"));
         SourceLengths test = SourceLengths.of(Path.of("src/test/java"));
+        SourceLengths tools = SourceLengths.of(Path.of("src/tools/java"));
         JavaClasses classes = new ClassFileImporter()
                 .importUrl(Main.class.getProtectionDomain().getCodeSource().getLocation());
         long types = OnlyStatics.topLevel(classes).count();
@@ -38,8 +39,10 @@ public final class StructureTable {
         out.printf("largest package                     %s%n", largest(classes));
         out.printf("most parameters                     %d%n", main.mostParameters());
         out.printf("circles between classes             %d %s%n", circles.size(), circles);
-        out.printf("lines of main, of tests             %d, %d%n", sum(main.files()), sum(test.files()));
-        out.printf("test:main                           %.2f%n", (double) sum(test.files()) / sum(main.files()));
+        out.printf(
+                "lines of main, tests, tools         %d, %d, %d%n",
+                sum(main.files()), sum(test.files()), sum(tools.files()));
+        out.printf("tests and tools to main             %.2f%n", (double) (sum(test.files()) + sum(tools.files())) / sum(main.files()));
         statics.forEach(name -> out.println("  only statics: " + name));
     }
 

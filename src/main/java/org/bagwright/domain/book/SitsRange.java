@@ -20,11 +20,4 @@ public record SitsRange(OptionalDouble mostOpenDeg, OptionalDouble mostClosedDeg
                 mostOpenDeg.orElse(Double.NEGATIVE_INFINITY) <= mostClosedDeg.orElse(Double.POSITIVE_INFINITY),
                 "most open must not be more closed than most closed");
     }
-
-    /** How far outside the range a look is, degrees: positive when too closed, negative when too open, 0 inside. */
-    public double outsideDeg(double sitsClosedDeg) {
-        double over = sitsClosedDeg - mostClosedDeg.orElse(Double.POSITIVE_INFINITY);
-        double under = sitsClosedDeg - mostOpenDeg.orElse(Double.NEGATIVE_INFINITY);
-        return over > 0 ? over : Math.min(under, 0);
-    }
 }
