@@ -170,7 +170,7 @@ class SafeFileFaultsTest {
         assertTrue(words(new IOException("Disk quota exceeded")).contains("the disk is full"));
         assertTrue(words(new FileSystemException("a", null, "Read-only file system"))
                 .contains("no permission to write"));
-        assertTrue(words(new AccessDeniedException("a")).contains("Close the file where it is open"));
+        assertTrue(words(new AccessDeniedException("a")).contains("Close the file if it is open"));
         assertTrue(
                 words(new FileSystemException("a", null, "Too many open files")).contains("Too many open files"));
     }
