@@ -14,9 +14,12 @@ public enum ClubColumn implements SheetColumn {
     KIND(ColumnSpec.of(Kind.CHOICE, "Kind", "driver, wood (or fairway), hybrid, iron, wedge or putter.")
             .offering("driver", "wood", "hybrid", "iron", "wedge", "putter")
             .mustBeFilled()),
-    LOFT(angle("Loft", Limit.LOFT_DEG, "The loft your gauge reads, degrees.").mustBeFilled()),
-    LIE(angle("Lie", Limit.LIE_DEG, "The lie your gauge reads, degrees.").mustBeFilled()),
-    FACE(angle("Face", Limit.FACE_DEG, "Face angle of the head soled as designed, degrees, closed is positive.")
+    LOFT(ColumnSpec.angle("Loft", Limit.LOFT_DEG, "The loft your gauge reads, degrees.")
+            .mustBeFilled()),
+    LIE(ColumnSpec.angle("Lie", Limit.LIE_DEG, "The lie your gauge reads, degrees.")
+            .mustBeFilled()),
+    FACE(ColumnSpec.angle(
+                    "Face", Limit.FACE_DEG, "Face angle of the head soled as designed, degrees, closed is positive.")
             .ifBlank("0")),
     STATED_AT(ColumnSpec.of(Kind.MARK, "Stated at", "With a sleeve: the setting at which Loft, Lie and Face were read.")
             .ifBlank("on the bore, without the sleeve's bend")),
@@ -27,12 +30,12 @@ public enum ClubColumn implements SheetColumn {
             .ifBlank("a glued shaft")),
     SETTING(ColumnSpec.of(Kind.MARK, "Setting", "Today's setting: the mark, as on the sheet Sleeves.")
             .ifBlank("only for a club without a sleeve")),
-    LOFT_BEND(angle(
+    LOFT_BEND(ColumnSpec.angle(
                     "Loft bend",
                     Limit.HOSEL_BEND_DEG,
                     "Irons and wedges: how far the loft is bent today from Loft, degrees, weaker is positive.")
             .ifBlank("0")),
-    LIE_BEND(angle(
+    LIE_BEND(ColumnSpec.angle(
                     "Lie bend",
                     Limit.HOSEL_BEND_DEG,
                     "Irons and wedges: how far the lie is bent today from Lie, degrees, more upright is positive.")
@@ -58,15 +61,16 @@ public enum ClubColumn implements SheetColumn {
             .ifBlank("no")),
     ALLOWED(ColumnSpec.of(Kind.MARKS, "Allowed", "The settings a plan may use, separated by commas.")
             .ifBlank("all settings of the sleeve")),
-    BEND_LIMIT(angle(
+    BEND_LIMIT(ColumnSpec.angle(
                     "Bend limit",
                     new Limit(0, Limit.HOSEL_BEND_DEG.mostMeasureUnits(), "degrees"),
                     "Irons and wedges: the most a plan may bend loft or lie, degrees either way from Loft and Lie.")
             .ifBlank("0, no bending")),
-    BEND_STEP(angle("Bend step", new Limit(0.05, 8, "degrees"), "The steps in which bends are planned, degrees.")
+    BEND_STEP(ColumnSpec.angle(
+                    "Bend step", new Limit(0.05, 8, "degrees"), "The steps in which bends are planned, degrees.")
             .ifBlank("0.5")),
-    LOFT_TARGET(angle("Loft target", Limit.LOFT_DEG, "The gauge loft the club should have, degrees.")),
-    LIE_TARGET(angle("Lie target", Limit.LIE_DEG, "The lie the club should have, degrees.")
+    LOFT_TARGET(ColumnSpec.angle("Loft target", Limit.LOFT_DEG, "The gauge loft the club should have, degrees.")),
+    LIE_TARGET(ColumnSpec.angle("Lie target", Limit.LIE_DEG, "The lie the club should have, degrees.")
             .ifBlank("the golfer's lie with this club")),
     CARRY_TARGET(ColumnSpec.number(
             "Carry target", Quantity.DISTANCE, Limit.CARRY_M, "The carry the club should have, in the unit of Start.")),
@@ -80,9 +84,9 @@ public enum ClubColumn implements SheetColumn {
             Kind.MARK,
             "Swingweight target",
             "The swingweight the club should have: a letter and points, such as D2 or C9.5.")),
-    GOLFER_LIE(
-            angle("Golfer lie", Limit.LIE_DEG, "The lie at which the golfer holds the shaft with this club, degrees.")
-                    .ifBlank("the lie target, or the club's lie")),
+    GOLFER_LIE(ColumnSpec.angle(
+                    "Golfer lie", Limit.LIE_DEG, "The lie at which the golfer holds the shaft with this club, degrees.")
+            .ifBlank("the lie target, or the club's lie")),
     HEAD_MASS(ColumnSpec.number(
                     "Head mass",
                     Quantity.MASS,
@@ -152,9 +156,5 @@ public enum ClubColumn implements SheetColumn {
     @Override
     public ColumnSpec spec() {
         return spec;
-    }
-
-    private static ColumnSpec angle(String header, Limit limit, String help) {
-        return ColumnSpec.number(header, Quantity.ANGLE, limit, help);
     }
 }

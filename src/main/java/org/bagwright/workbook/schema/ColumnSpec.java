@@ -39,6 +39,10 @@ public record ColumnSpec(
         return new ColumnSpec(header, Kind.NUMBER, quantity, Optional.of(limit), List.of(), help, "nothing", false);
     }
 
+    static ColumnSpec angle(String header, Limit limit, String help) {
+        return number(header, Quantity.ANGLE, limit, help);
+    }
+
     static ColumnSpec whole(String header, Limit limit, String help) {
         return new ColumnSpec(
                 header, Kind.WHOLE, Quantity.PLAIN, Optional.of(limit), List.of(), help, "nothing", false);

@@ -23,9 +23,8 @@ public enum GolferColumn implements SheetColumn {
                     Limit.HEAD_SPEED_MPS,
                     "Head speed with the 7 iron, in the unit of the sheet Start.")
             .ifBlank("assumed")),
-    SHAFT_LEAN(ColumnSpec.number(
+    SHAFT_LEAN(ColumnSpec.angle(
                     "Shaft lean",
-                    Quantity.ANGLE,
                     Limit.LEAN_DEG,
                     "Lean of the shaft at address, degrees, toward the target is positive.")
             .ifBlank("0")),
@@ -38,15 +37,13 @@ public enum GolferColumn implements SheetColumn {
                     "yes: any setting is fine, even one that turns the shaft. no: settings that turn the shaft away"
                             + " from today's position are not allowed.")
             .ifBlank("yes")),
-    MOST_OPEN(ColumnSpec.number(
+    MOST_OPEN(ColumnSpec.angle(
                     "Most open",
-                    Quantity.ANGLE,
                     Limit.SITS_DEG,
                     "The most open look the golfer accepts, degrees, closed is positive: 1 deg open is -1.")
             .ifBlank("no limit")),
-    MOST_CLOSED(ColumnSpec.number(
+    MOST_CLOSED(ColumnSpec.angle(
                     "Most closed",
-                    Quantity.ANGLE,
                     Limit.SITS_DEG,
                     "The most closed look the golfer accepts, degrees, closed is positive.")
             .ifBlank("no limit")),

@@ -2,7 +2,6 @@ package org.bagwright.workbook.schema;
 
 import java.util.List;
 import org.bagwright.domain.units.Limit;
-import org.bagwright.workbook.text.Quantity;
 
 /** The columns of the sheet Readings. */
 public enum ReadingColumn implements SheetColumn {
@@ -11,11 +10,11 @@ public enum ReadingColumn implements SheetColumn {
     CLUB(ColumnSpec.of(Kind.TEXT, "Club", "The club, as on the sheet Clubs.").mustBeFilled()),
     SETTING(ColumnSpec.of(Kind.MARK, "Setting", "The setting at which it was read: the mark, as on the sheet Sleeves.")
             .ifBlank("only for a club without a sleeve")),
-    LOFT(angle("Loft", Limit.LOFT_DEG, "The loft the gauge read, with today's bend, degrees.")
+    LOFT(ColumnSpec.angle("Loft", Limit.LOFT_DEG, "The loft the gauge read, with today's bend, degrees.")
             .ifBlank("not read")),
-    LIE(angle("Lie", Limit.LIE_DEG, "The lie the gauge read, with today's bend, degrees.")
+    LIE(ColumnSpec.angle("Lie", Limit.LIE_DEG, "The lie the gauge read, with today's bend, degrees.")
             .ifBlank("not read")),
-    FACE(angle(
+    FACE(ColumnSpec.angle(
                     "Face",
                     Limit.FACE_DEG,
                     "Face angle as read with the head soled as designed, degrees, closed is positive.")
@@ -38,9 +37,5 @@ public enum ReadingColumn implements SheetColumn {
     @Override
     public ColumnSpec spec() {
         return spec;
-    }
-
-    private static ColumnSpec angle(String header, Limit limit, String help) {
-        return ColumnSpec.number(header, Quantity.ANGLE, limit, help);
     }
 }

@@ -14,10 +14,9 @@ public enum ShotColumn implements SheetColumn {
             .ifBlank("the golfer's head speed")),
     BALL_SPEED(ColumnSpec.number(
             "Ball speed", Quantity.SPEED, Limit.BALL_SPEED_MPS, "Ball speed, in the unit of the sheet Start.")),
-    LAUNCH(ColumnSpec.number("Launch", Quantity.ANGLE, Limit.LAUNCH_DEG, "Launch angle above the ground, degrees.")),
+    LAUNCH(ColumnSpec.angle("Launch", Limit.LAUNCH_DEG, "Launch angle above the ground, degrees.")),
     SPIN(ColumnSpec.number("Spin", Quantity.SPIN, Limit.SPIN_RPM, "Backspin, rpm.")),
-    ATTACK(ColumnSpec.number(
-                    "Attack", Quantity.ANGLE, Limit.ATTACK_DEG, "Angle of attack, degrees, upward is positive.")
+    ATTACK(ColumnSpec.angle("Attack", Limit.ATTACK_DEG, "Angle of attack, degrees, upward is positive.")
             .ifBlank("assumed from the kind of club")),
     CARRY(ColumnSpec.number("Carry", Quantity.DISTANCE, Limit.CARRY_M, "Carry, in the unit of the sheet Start."));
 

@@ -12,26 +12,26 @@ public enum SleeveColumn implements SheetColumn {
             .mustBeFilled()),
     CLOCK(clock("Clock", "Which way the shaft leans off the bore at this setting,")
             .ifBlank("only when Bend is 0 or a rated change is given")),
-    BEND(angle("Bend", Limit.BEND_DEG, "The angle between shaft and bore, degrees.")
+    BEND(ColumnSpec.angle("Bend", Limit.BEND_DEG, "The angle between shaft and bore, degrees.")
             .ifBlank("only when a rated change is given")),
     CLOCK_2(clock("Clock 2", "Sleeves with two rings: the hour of the second ring,")
             .ifBlank("one ring")),
-    BEND_2(angle("Bend 2", Limit.BEND_DEG, "Sleeves with two rings: the angle of the second ring, degrees.")
+    BEND_2(ColumnSpec.angle("Bend 2", Limit.BEND_DEG, "Sleeves with two rings: the angle of the second ring, degrees.")
             .ifBlank("one ring")),
     TURNS_SHAFT(ColumnSpec.yesNo(
                     "Turns shaft", "yes: the sleeve is glued to the shaft, so another setting turns the shaft.")
             .ifBlank("yes")),
-    LOFT_CHANGE(angle(
+    LOFT_CHANGE(ColumnSpec.angle(
                     "Loft change",
                     new Limit(-8, 8, "degrees"),
                     "Change of loft in the sleeve's own table, degrees. Needs Lie change too.")
             .ifBlank("no table; then Clock and Bend are needed")),
-    LIE_CHANGE(angle(
+    LIE_CHANGE(ColumnSpec.angle(
                     "Lie change",
                     new Limit(-8, 8, "degrees"),
                     "Change of lie in the sleeve's own table, degrees. Needs Loft change too.")
             .ifBlank("no table; then Clock and Bend are needed")),
-    FACE_CHANGE(angle(
+    FACE_CHANGE(ColumnSpec.angle(
                     "Face change",
                     new Limit(-8, 8, "degrees"),
                     "Change of the face as it sits, in the sleeve's own table, degrees, closed is positive.")
@@ -60,9 +60,5 @@ public enum SleeveColumn implements SheetColumn {
         String hours = " as an hour of the clock on the sheet Start: 1.5 or 1:30.";
         return ColumnSpec.number(header, Quantity.HOURS, Limit.CLOCK_H, help + hours)
                 .as(Kind.CLOCK);
-    }
-
-    private static ColumnSpec angle(String header, Limit limit, String help) {
-        return ColumnSpec.number(header, Quantity.ANGLE, limit, help);
     }
 }
