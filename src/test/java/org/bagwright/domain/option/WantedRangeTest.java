@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WantedRangeTest {
     private static double outsideDeg(SitsRange sits, double looksDeg) {
         ClubWishes wishes =
-                ClubWishes.of(new ClubSketch("Golfer A", 1, "Driver", ClubKind.DRIVER).made(), sits);
+                ClubWishes.of(new ClubSketch("Golfer A", 1, "Driver", ClubKind.DRIVER, "Clubs!C2").made(), sits);
         return wishes.of(Measure.SITS).orElseThrow().deviationMeasureUnits(looksDeg);
     }
 
