@@ -47,7 +47,7 @@ record TemplateLayout(
 
     private static final int CHECKED_ROWS = 1000;
     private static final String NOTHING = "";
-    private static final String NOT_READ = "An example. Bagwright does not read it.";
+    private static final String NOT_READ = "An example, not read.";
 
     static TemplateLayout of(SheetSchema schema) {
         return switch (schema.name()) {

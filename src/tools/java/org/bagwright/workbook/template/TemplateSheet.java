@@ -16,6 +16,12 @@ import org.bagwright.workbook.schema.Column;
 
 /** Adds one input sheet with headings to the template. */
 final class TemplateSheet {
+    private static final float POINTS_A_LINE = 14;
+    private static final int USUAL_WIDTH_CHARS = 8;
+
+    /** Letters are wider in some fonts than in others. */
+    private static final double SURE_SHARE = 0.95;
+
     private static final int WIDTH_UNITS_PER_CHARACTER = 256;
     private static final int ABOUT_COLUMNS = 10;
     private static final int LEAST_ABOUT_COLUMNS = 6;
@@ -60,13 +66,23 @@ final class TemplateSheet {
         title.setHeightInPoints(26);
         put(title, 0, layout.schema().name(), Role.TITLE);
         XSSFRow about = sheet.createRow(TemplateLayout.ABOUT_ROW);
-        about.setHeightInPoints(28);
         put(about, 0, layout.schema().about(), Role.SUBTITLE);
         int last = Math.max(
                         LEAST_ABOUT_COLUMNS,
                         Math.min(ABOUT_COLUMNS, layout.columns().size()))
                 - 1;
         sheet.addMergedRegion(new CellRangeAddress(TemplateLayout.ABOUT_ROW, TemplateLayout.ABOUT_ROW, 0, last));
+        about.setHeightInPoints(POINTS_A_LINE * Math.max(2, aboutLines(last)));
+    }
+
+    /** On how many lines the description of the sheet fits across its first columns. */
+    private int aboutLines(int lastColumn) {
+        double widthChars = layout.columns().stream()
+                .limit(lastColumn + 1L)
+                .mapToInt(TemplateSheet::width)
+                .sum();
+        widthChars += USUAL_WIDTH_CHARS * Math.max(0, lastColumn + 1 - layout.columns().size());
+        return (int) Math.ceil(layout.schema().about().length() / (SURE_SHARE * widthChars));
     }
 
     private void addGroups() {
