@@ -30,7 +30,8 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         if (!new NamedFile(file).ending().equalsIgnoreCase(".xlsx")) {
-            throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe \"" + file + ".xlsx\"?");
+            throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe \"" + withEnding()
+                    + "\"?");
         }
         if (Files.exists(file)) {
             throw new WrongArguments(file + " already exists. Give another name, or move it away first.");
@@ -40,5 +41,10 @@ final class NewCommand implements Callable<Integer> {
         out.println("Made " + file);
         out.println("Open it in your spreadsheet program and start on the sheet Start. Then: bagwright plan " + file);
         return Main.DONE;
+    }
+
+    private String withEnding() {
+        String name = file.toString();
+        return name.endsWith(".xls") ? name + "x" : name + ".xlsx";
     }
 }

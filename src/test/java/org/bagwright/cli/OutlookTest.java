@@ -109,7 +109,7 @@ class OutlookTest {
         Path book = sketch("", "Golfer A", 85, 70).write(folder.resolve("low.xlsx"));
         Terminal run = Terminal.run("plan", book);
         assertTrue(run.out().contains("Driver: more loft would carry further, up to "), run.out());
-        assertTrue(run.out().contains("Least sure gap: "), run.out());
+        assertTrue(run.out().contains("Least certain gap: "), run.out());
     }
 
     @Test

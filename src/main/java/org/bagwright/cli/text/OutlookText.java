@@ -12,7 +12,7 @@ import org.bagwright.domain.plan.Sensitivity;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
 
-/** What a terminal shows of a bag's outlook: the least sure gap, and drivers that are far from their best loft. */
+/** What a terminal shows of a bag's outlook: the least certain gap, and drivers that are far from their best loft. */
 final class OutlookText {
     private static final double WORTH_SAYING_DEG = 1;
 
@@ -36,7 +36,7 @@ final class OutlookText {
     }
 
     private String leastSure(BagResult bag, GapOutlook gap) {
-        return "Least sure gap: " + name(bag, gap.fromIndex()) + " to " + name(bag, gap.toIndex()) + ", "
+        return "Least certain gap: " + name(bag, gap.fromIndex()) + " to " + name(bag, gap.toIndex()) + ", "
                 + Numbers.fixed(100 * gap.chanceRatio(), 0) + " % inside " + limits(gap);
     }
 

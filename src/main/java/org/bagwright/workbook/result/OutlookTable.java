@@ -100,7 +100,7 @@ final class OutlookTable {
                 "Best loft: as presented at address, for greatest carry; \"far off\" is more than 8 degrees away.",
                 "Band: 8 in 10 single shots. Model moves gap: how much wider the gap is with the ball model "
                         + outlook.otherModel().label() + ".",
-                "Sure: the chance that the gap between true average carries is inside the golfer's limits (or the wish",
+                "Chance: how likely the gap between true average carries is inside the golfer's limits (or the wish",
                 "and its tolerance), given loft, the day's speed and the number of shots."
                         + " Assumed spreads: sheet Messages.");
     }

@@ -33,7 +33,7 @@ final class TeamSheet {
     static final int PENALTY_PLANNED = 8;
     static final int CHANGES = 9;
     static final int HEAD_ROOM = 10;
-    static final int SURE = 11;
+    static final int GAP_CHANCE = 11;
 
     private static final int CHART_ROWS = 20;
 
@@ -59,7 +59,7 @@ final class TeamSheet {
         int last = words(next + 1);
         chart(last + 2, first, next - 1);
         last = new StockTable(pen, table, result).write(last + 2 + CHART_ROWS + 1);
-        table.finish(1, last, SURE);
+        table.finish(1, last, GAP_CHANCE);
     }
 
     private void headings() {
@@ -75,7 +75,7 @@ final class TeamSheet {
                 "Penalty planned [points]",
                 "Changes [items]",
                 "Head room [points]",
-                "Sureness [%]");
+                "Gap chance [%]");
         table.headings(TablePen.HEADING_ROW, headings, 42);
         table.widths(24, 9, 13, 13, 13, 13, 24, 10, 10, 10, 10, 10);
     }
@@ -90,7 +90,7 @@ final class TeamSheet {
         points(row, PENALTY_PLANNED, bag.planned());
         pen.number(row, CHANGES, Role.NUMBER, "0", bag.changesOf(bag.planned()));
         table.number(row, HEAD_ROOM, Role.NUMBER, TablePen.POINTS, bag.headRoomPoints());
-        table.number(row, SURE, Role.NUMBER, "0", surePercent(bag));
+        table.number(row, GAP_CHANCE, Role.NUMBER, "0", surePercent(bag));
     }
 
     private void misses(int row, BagResult bag) {
@@ -114,7 +114,7 @@ final class TeamSheet {
     }
 
     private void totals(int row, int first) {
-        for (int column = 0; column <= SURE; column++) {
+        for (int column = 0; column <= GAP_CHANCE; column++) {
             pen.blank(row, column, Role.TOTAL);
         }
         pen.text(row, GOLFER, Role.TOTAL, "All " + (row - first));
@@ -146,7 +146,7 @@ final class TeamSheet {
                 0,
                 Role.FAINT,
                 "Head room: the gain from the best single relaxation on the sheet Others."
-                        + " Sureness: the chance of the least sure gap.");
+                        + " Gap chance: that of the least certain gap.");
         return row + 1;
     }
 

@@ -272,10 +272,10 @@ class NewSheetsTest {
         assertEquals(PLANNED_POINTS, number(sheet, row, TeamSheet.PENALTY_PLANNED), 1e-9);
         assertEquals("5", Cells.text(sheet, row, TeamSheet.CHANGES));
         assertEquals("3.25", Cells.text(sheet, row, TeamSheet.HEAD_ROOM));
-        assertEquals("64", Cells.text(sheet, row, TeamSheet.SURE));
+        assertEquals("64", Cells.text(sheet, row, TeamSheet.GAP_CHANCE));
         assertEquals("left", Cells.text(sheet, row + 1, TeamSheet.HAND));
         assertEquals("3.0", Cells.text(sheet, row + 1, TeamSheet.UNEVEN_TODAY));
-        assertEquals("", Cells.text(sheet, row + 1, TeamSheet.SURE));
+        assertEquals("", Cells.text(sheet, row + 1, TeamSheet.GAP_CHANCE));
         assertEquals("All 2", Cells.text(sheet, row + 2, 0));
         assertEquals(TODAY_POINTS + points(0, 3), number(sheet, row + 2, TeamSheet.PENALTY_TODAY), 1e-9);
     }
