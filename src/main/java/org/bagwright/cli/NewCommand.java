@@ -30,8 +30,7 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         if (!new NamedFile(file).ending().equalsIgnoreCase(".xlsx")) {
-            throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe \"" + withEnding()
-                    + "\"?");
+            throw new WrongArguments("The name of a book ends in .xlsx: " + file + ". Maybe \"" + withEnding() + "\"?");
         }
         if (Files.exists(file)) {
             throw new WrongArguments(file + " already exists. Give another name, or move it away first.");

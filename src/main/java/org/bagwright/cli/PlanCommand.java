@@ -82,7 +82,8 @@ final class PlanCommand implements Callable<Integer> {
         if (!fromLive) {
             return new Charting.FromLive(new Charting(book.file(), progress).chart(), List.of());
         }
-        return new Charting(book.file(), progress).fromLive()
+        return new Charting(book.file(), progress)
+                .fromLive()
                 .orElseThrow(() -> new WrongArguments("--from-live needs live choices, and " + book.file()
                         + " has no sheet Plan of an earlier run. Plan it first, choose on the sheet Plan of the"
                         + " result, then give that result here."));

@@ -105,10 +105,11 @@ class BalanceMessagesTest {
     }
 
     private List<String> listed() throws IOException {
-        return new Charting(book.write(folder.resolve("book.xlsx"))).check().stream()
-                .filter(message -> message.severity() != Message.Severity.PROBLEM)
-                .filter(message -> message.text().contains("Swingweight"))
-                .map(message -> message.cell() + ": " + message.text())
-                .toList();
+        return new Charting(book.write(folder.resolve("book.xlsx")))
+                .check().stream()
+                        .filter(message -> message.severity() != Message.Severity.PROBLEM)
+                        .filter(message -> message.text().contains("Swingweight"))
+                        .map(message -> message.cell() + ": " + message.text())
+                        .toList();
     }
 }

@@ -42,7 +42,9 @@ public final class StructureTable {
         out.printf(
                 "lines of main, tests, tools         %d, %d, %d%n",
                 sum(main.files()), sum(test.files()), sum(tools.files()));
-        out.printf("tests and tools to main             %.2f%n", (double) (sum(test.files()) + sum(tools.files())) / sum(main.files()));
+        out.printf(
+                "tests and tools to main             %.2f%n",
+                (double) (sum(test.files()) + sum(tools.files())) / sum(main.files()));
         statics.forEach(name -> out.println("  only statics: " + name));
     }
 

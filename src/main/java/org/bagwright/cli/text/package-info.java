@@ -1,2 +1,2 @@
-/** What a terminal shows. Results come in, lines go out. Imports {@code planning} and {@code domain}. */
+/** What a terminal shows. Results come in, lines go out. Imports {@code planning}, {@code files} and {@code domain}. */
 package org.bagwright.cli.text;

@@ -1,6 +1,7 @@
 package org.bagwright.domain.option;
 
 import org.bagwright.domain.book.Golfer;
+
 /**
  * What the geometry gives for one option in one golfer's hands. Angles in degrees.
  *

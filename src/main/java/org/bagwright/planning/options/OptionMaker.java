@@ -44,7 +44,8 @@ public final class OptionMaker {
         this.aims = book.aims();
         this.matching = book.settings().matching();
         this.flight = flight;
-        this.closed = new ClosedReasons(golfer, new EquipmentRules(book.settings().lengthLimitM()));
+        this.closed =
+                new ClosedReasons(golfer, new EquipmentRules(book.settings().lengthLimitM()));
         this.stock = stock;
     }
 
@@ -113,8 +114,7 @@ public final class OptionMaker {
         Club club = slotClub.club();
         Optional<ShotPrediction> shot = club.kind().carries()
                 ? Optional.of(flown.computeIfAbsent(
-                        new Presented(
-                                pose.presentedLoftDeg(golfer), pose.presentedFaceDeg(golfer), choice.weighting()),
+                        new Presented(pose.presentedLoftDeg(golfer), pose.presentedFaceDeg(golfer), choice.weighting()),
                         presented -> shot(slotClub, presented)))
                 : Optional.empty();
         int changes = (club.inBag() ? 0 : 1) + choice.itemsThatDiffer(club.tidiedToday());

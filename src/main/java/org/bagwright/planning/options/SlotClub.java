@@ -1,19 +1,19 @@
 package org.bagwright.planning.options;
 
-import org.bagwright.domain.club.SleeveSetting;
-import org.bagwright.domain.club.Bend;
-import java.util.function.Function;
-import java.util.Set;
-import java.util.List;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.bagwright.balance.ClubBalance;
 import org.bagwright.balance.HeadInertia;
+import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.ClubWishes;
@@ -86,7 +86,9 @@ record SlotClub(
             for (Optional<String> weighting : weightings) {
                 for (double loftDeg :
                         club.freedom().bendRange().bendsDeg(club.today().bend().loftDeg())) {
-                    for (double lieDeg : club.freedom().bendRange().bendsDeg(club.today().bend().lieDeg())) {
+                    for (double lieDeg : club.freedom()
+                            .bendRange()
+                            .bendsDeg(club.today().bend().lieDeg())) {
                         choices.add(new Choice(setting, weighting, new Bend(loftDeg, lieDeg)));
                     }
                 }

@@ -29,8 +29,7 @@ record SlotPin(Optional<Club> asToday, Optional<LiveChoice> live) {
         if (live.isPresent()) {
             return live.get().means(club, choice);
         }
-        return asToday.isEmpty()
-                || (club.equals(asToday.get()) && choice.itemsThatDiffer(club.tidiedToday()) == 0);
+        return asToday.isEmpty() || (club.equals(asToday.get()) && choice.itemsThatDiffer(club.tidiedToday()) == 0);
     }
 
     /** Whether a plan may leave the slot empty, where the book lets it. */

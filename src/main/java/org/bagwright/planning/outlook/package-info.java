@@ -1,4 +1,5 @@
 /**
- * How planned carries answer to small changes and how certain gaps are. Imports {@code options} and {@code flight}.
+ * How planned carries answer to small changes and how certain gaps are. A planned bag comes in, its outlook goes out.
+ * Imports {@code options}, {@code flight} and {@code domain}.
  */
 package org.bagwright.planning.outlook;

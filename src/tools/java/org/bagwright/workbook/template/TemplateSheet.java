@@ -81,7 +81,8 @@ final class TemplateSheet {
                 .limit(lastColumn + 1L)
                 .mapToInt(TemplateSheet::width)
                 .sum();
-        widthChars += USUAL_WIDTH_CHARS * Math.max(0, lastColumn + 1 - layout.columns().size());
+        widthChars += USUAL_WIDTH_CHARS
+                * Math.max(0, lastColumn + 1 - layout.columns().size());
         return (int) Math.ceil(layout.schema().about().length() / (SURE_SHARE * widthChars));
     }
 
