@@ -71,9 +71,9 @@ public final class Main implements Runnable {
     }
 
     /** Runs one command and gives its exit code. */
-    public static int run(PrintWriter out, PrintWriter err, AnsiStyle ink, String... args) {
+    public static int run(PrintWriter out, PrintWriter err, AnsiStyle style, String... args) {
         CommandLine line = commandLine();
-        ink.giveTo(line);
+        style.giveTo(line);
         line.setOut(out).setErr(err);
         line.setExecutionExceptionHandler((fault, command, parsed) -> report(fault, command));
         line.setParameterExceptionHandler((fault, typed) -> report(fault));

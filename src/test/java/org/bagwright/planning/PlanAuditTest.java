@@ -90,7 +90,7 @@ class PlanAuditTest {
                                         setup.match())),
                         right.changes(),
                         right.terms(),
-                        right.barriers(),
+                        right.closedReasons(),
                         right.takes()));
         PlanDisagreement told =
                 assertThrows(PlanDisagreement.class, () -> PlanAudit.check(with(withFirst(bag, driver, options))));

@@ -26,14 +26,14 @@ public final class WatchText {
 
     private final PrintWriter out;
     private final ProgressLine progress;
-    private final AnsiStyle ink;
+    private final AnsiStyle style;
     private Optional<BookResult> before = Optional.empty();
     private boolean heldTold;
 
-    public WatchText(PrintWriter out, ProgressLine progress, AnsiStyle ink) {
+    public WatchText(PrintWriter out, ProgressLine progress, AnsiStyle style) {
         this.out = out;
         this.progress = progress;
-        this.ink = ink;
+        this.style = style;
     }
 
     public void at(WorkProgress.Stage stage) {
@@ -57,7 +57,7 @@ public final class WatchText {
         Set<String> broken = result.plannedBroken();
         return broken.isEmpty()
                 ? points
-                : points + ", " + ink.red("not every must is met (" + String.join(", ", broken) + ")");
+                : points + ", " + style.red("not every must is met (" + String.join(", ", broken) + ")");
     }
 
     private String changes(BookResult result) {
@@ -96,10 +96,10 @@ public final class WatchText {
     }
 
     public void problems(List<Message> messages) {
-        say(ink.red("not planned"));
+        say(style.red("not planned"));
         new MessageText(messages)
                 .toFix()
-                .forEach(message -> out.println("  " + ink.bold(message.cell()) + ": " + message.text()));
+                .forEach(message -> out.println("  " + style.bold(message.cell()) + ": " + message.text()));
         out.println(WAITING);
         out.flush();
     }
@@ -109,7 +109,7 @@ public final class WatchText {
     }
 
     public void fault(Exception fault) {
-        say(ink.red("not planned: ") + new FaultText(fault).sentence());
+        say(style.red("not planned: ") + new FaultText(fault).sentence());
         out.println(WAITING);
         out.flush();
     }

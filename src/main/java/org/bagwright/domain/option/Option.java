@@ -16,7 +16,7 @@ import org.bagwright.domain.units.Checks;
  * @param setup the club with all its numbers; empty where the slot is left empty
  * @param changes how many items differ from today
  * @param terms what it costs by itself
- * @param barriers why a plan may not take it; empty if it may
+ * @param closedReasons why a plan may not take it; empty if it may
  * @param takes how many pieces it takes of each item in limited number, in the order of the book's stock
  */
 public record Option(
@@ -24,7 +24,7 @@ public record Option(
         Optional<ClubSetup> setup,
         int changes,
         Terms terms,
-        Set<ClosedReason> barriers,
+        Set<ClosedReason> closedReasons,
         List<Integer> takes) {
 
     /** The name of a slot that is left empty, in place of a club's. */
@@ -33,13 +33,13 @@ public record Option(
     public Option {
         Checks.named(key, "option");
         Checks.that(changes >= 0, "changes must be 0 or more");
-        barriers = Set.copyOf(barriers);
+        closedReasons = Set.copyOf(closedReasons);
         takes = List.copyOf(takes);
     }
 
     /** Whether a plan may take it. */
     public boolean open() {
-        return barriers.isEmpty();
+        return closedReasons.isEmpty();
     }
 
     /** The same option with nothing in its way. */
@@ -51,7 +51,7 @@ public record Option(
     Option keepingMusts(MustTest kept) {
         Optional<Club> club = setup.map(ClubSetup::club);
         Terms fewer = terms.keepingMusts(measure -> kept.keeps(measure, club));
-        return new Option(key, setup, changes, fewer, barriers, takes);
+        return new Option(key, setup, changes, fewer, closedReasons, takes);
     }
 
     /**

@@ -83,7 +83,7 @@ public record BagResult(
             broken.add("order of carries");
         }
         optionsOf(state).stream()
-                .flatMap(option -> option.barriers().stream())
+                .flatMap(option -> option.closedReasons().stream())
                 .sorted()
                 .forEach(reason -> broken.add(reason.label()));
         if (changesOf(state) > options.mostChanges().orElse(Integer.MAX_VALUE)) {

@@ -46,8 +46,8 @@ public final class LiveChecks {
             return Optional.of("has no place: the sheet Clubs no longer has this slot; expected a row of a slot that"
                     + " the book has");
         }
-        Optional<Option> meant = slot.get().chosenBy(choice);
-        if (meant.isEmpty()) {
+        Optional<Option> chosen = slot.get().chosenBy(choice);
+        if (chosen.isEmpty()) {
             return Optional.of("is not an option of this slot, found " + choice.inWords()
                     + "; expected a club of the slot, a setting of its sleeve, a weighting of its kit and bends within"
                     + " its limit, as in the lists of these cells");
@@ -55,7 +55,7 @@ public final class LiveChecks {
         return slot.get().clubs().stream()
                 .filter(Club::pinned)
                 .findFirst()
-                .filter(club -> choice.pinned() && !isAsPinned(meant.get(), club))
+                .filter(club -> choice.pinned() && !isAsPinned(chosen.get(), club))
                 .map(club ->
                         "is not what the sheet Clubs pins, found " + choice.inWords() + " here and Pinned in the row"
                                 + " of " + club.name() + " (" + club.cell() + "); expected only one of the two pins");

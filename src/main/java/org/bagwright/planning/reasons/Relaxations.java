@@ -93,9 +93,9 @@ final class Relaxations {
         }
     }
 
-    private void lettingGo(String cell, String what, Set<ClosedReason> barriers, int slot) {
+    private void lettingGo(String cell, String what, Set<ClosedReason> closedReasons, int slot) {
         BagOptions free = bag.withOpen(
-                (place, option) -> place == slot ? isOpenWithout(place, option, barriers) : isOpenNow(place, option));
+                (place, option) -> place == slot ? isOpenWithout(place, option, closedReasons) : isOpenNow(place, option));
         tell(cell, what, search.best(free, stockLeft));
     }
 
@@ -110,8 +110,8 @@ final class Relaxations {
         }
     }
 
-    private boolean isOpenWithout(int slot, int option, Set<ClosedReason> barriers) {
-        return barriers.containsAll(bag.slots().get(slot).options().get(option).barriers());
+    private boolean isOpenWithout(int slot, int option, Set<ClosedReason> closedReasons) {
+        return closedReasons.containsAll(bag.slots().get(slot).options().get(option).closedReasons());
     }
 
     private boolean isOpenNow(int slot, int option) {

@@ -63,7 +63,7 @@ public final class TestBags {
                 : Optional.of(new ShotPrediction(50, 15, 5000, carryM, 25, 45, 0, 0));
         String key = "carry " + carryM + ", changes " + changes;
         ClubSetup setup = setup(club, new Choice(Optional.empty(), Bend.NONE), shot, Optional.empty());
-        return new Option(key, Optional.of(setup), changes, terms, barriers(open), List.of());
+        return new Option(key, Optional.of(setup), changes, terms, closedReasons(open), List.of());
     }
 
     /** A club of which nothing is wanted. */
@@ -72,7 +72,7 @@ public final class TestBags {
     }
 
     /** What is in the way of an option that is open or not. */
-    static Set<ClosedReason> barriers(boolean open) {
+    static Set<ClosedReason> closedReasons(boolean open) {
         return open ? Set.of() : Set.of(ClosedReason.SETTING);
     }
 

@@ -164,7 +164,7 @@ public final class TestBooks {
     public static Option with(Option bare, Optional<MatchValue> match, List<Integer> takes) {
         ClubSetup made = bare.setup().orElseThrow();
         ClubSetup setup = TestBags.setup(made.club(), made.choice(), made.shot(), match);
-        return new Option(bare.key(), Optional.of(setup), bare.changes(), bare.terms(), bare.barriers(), takes);
+        return new Option(bare.key(), Optional.of(setup), bare.changes(), bare.terms(), bare.closedReasons(), takes);
     }
 
     private static Option none(Sort sort, int slot, int index, boolean open) {
@@ -172,7 +172,7 @@ public final class TestBooks {
         Terms terms = Terms.of(Measure.CHANGE, changes * 0.05, 0);
         List<Integer> takes = Collections.nCopies(sort.items(), 0);
         return new Option(
-                Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, TestBags.barriers(open), takes);
+                Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, TestBags.closedReasons(open), takes);
     }
 
     private static Option option(Random random, Sort sort, Club club, int index, boolean open, boolean matched) {
