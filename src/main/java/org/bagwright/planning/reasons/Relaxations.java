@@ -94,8 +94,8 @@ final class Relaxations {
     }
 
     private void lettingGo(String cell, String what, Set<ClosedReason> closedReasons, int slot) {
-        BagOptions free = bag.withOpen(
-                (place, option) -> place == slot ? isOpenWithout(place, option, closedReasons) : isOpenNow(place, option));
+        BagOptions free = bag.withOpen((place, option) ->
+                place == slot ? isOpenWithout(place, option, closedReasons) : isOpenNow(place, option));
         tell(cell, what, search.best(free, stockLeft));
     }
 
@@ -111,7 +111,8 @@ final class Relaxations {
     }
 
     private boolean isOpenWithout(int slot, int option, Set<ClosedReason> closedReasons) {
-        return closedReasons.containsAll(bag.slots().get(slot).options().get(option).closedReasons());
+        return closedReasons.containsAll(
+                bag.slots().get(slot).options().get(option).closedReasons());
     }
 
     private boolean isOpenNow(int slot, int option) {

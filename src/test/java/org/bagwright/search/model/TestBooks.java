@@ -172,7 +172,12 @@ public final class TestBooks {
         Terms terms = Terms.of(Measure.CHANGE, changes * 0.05, 0);
         List<Integer> takes = Collections.nCopies(sort.items(), 0);
         return new Option(
-                Option.keyOfNone("Golfer", slot), Optional.empty(), changes, terms, TestBags.closedReasons(open), takes);
+                Option.keyOfNone("Golfer", slot),
+                Optional.empty(),
+                changes,
+                terms,
+                TestBags.closedReasons(open),
+                takes);
     }
 
     private static Option option(Random random, Sort sort, Club club, int index, boolean open, boolean matched) {
