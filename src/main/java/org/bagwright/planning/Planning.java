@@ -11,7 +11,6 @@ import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ChartedBook;
-import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookPlan;
@@ -88,9 +87,8 @@ public final class Planning {
     }
 
     private static BagResult bag(BagOptions options, BagPlan plan) {
-        List<Integer> today =
-                options.slots().stream().map(SlotOptions::todayIndex).toList();
-        return BagResult.of(options, BagSearch.state(options, today), BagSearch.state(options, plan.chosen()));
+        return BagResult.of(
+                options, BagSearch.state(options, options.today()), BagSearch.state(options, plan.chosen()));
     }
 
     /**

@@ -26,6 +26,7 @@ import org.bagwright.search.planner.ConstraintScorer;
 import org.bagwright.search.planner.LocalSearch;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
+import org.bagwright.search.score.PenaltyScale;
 import org.bagwright.search.team.ExactSearch;
 
 /**
@@ -40,11 +41,14 @@ import org.bagwright.search.team.ExactSearch;
  * <p>A plan takes open options only. The same bags and the same seed give the same plans on any machine, unless the cap of time
  * ends the search. Not for use by two threads at once, except {@link #stop}.
  *
- * <p>Choices are compared in whole micropoints a term; penalties are reported as the unrounded sum, so that a bound holds to
- * half a micropoint a term.
+ * <p>Choices are compared in whole micropoints a term, or in millionths of a larger point where penalties are huge ({@link
+ * PenaltyScale}); penalties are reported as the unrounded sum, so that a bound holds to half such a unit a term.
  */
 public final class BagSearch {
     private static final int THREADS = 2;
+
+    /** Plans that are not proven could call for one scale after another. */
+    private static final int MOST_SCALES = 4;
 
     private final SearchLimits limits;
     private final SearchClock clock;
@@ -76,16 +80,52 @@ public final class BagSearch {
         List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
         List<StockPile> stock =
                 StockPile.all(book.stock().stream().map(StockLimit::available).toList());
+        List<TeamPlan> teams =
+                Team.of(bags, stock).stream().map(team -> plan(book, team)).toList();
         List<List<Integer>> chosen = new ArrayList<>(Collections.nCopies(bags.size(), List.of()));
-        Cost bound = Cost.NONE;
-        for (Team team : Team.of(bags, stock)) {
-            bound = bound.plus(plan(team, chosen));
+        for (TeamPlan team : teams) {
+            for (int bag = 0; bag < team.chosen().size(); bag++) {
+                chosen.set(team.team().places().get(bag), team.chosen().get(bag));
+            }
         }
-        return plan(book, PlanningProblem.of(bags, stock, chosen), bound);
+        return plan(book, PlanningProblem.of(bags, stock, chosen), teams);
     }
 
-    /** Plans one team and gives its bound. */
-    private Cost plan(Team team, List<List<Integer>> chosen) {
+    /**
+     * What was found for one team.
+     *
+     * @param team the bags as they were searched
+     * @param scale the points in which they were searched
+     * @param chosen for each of them the options chosen
+     * @param bound what no choice can be below
+     */
+    private record TeamPlan(Team team, PenaltyScale scale, List<List<Integer>> chosen, Cost bound) {}
+
+    private TeamPlan plan(BookOptions book, Team team) {
+        List<List<Integer>> today = team.places().stream()
+                .map(place -> book.bags().get(place).today())
+                .toList();
+        TeamPlan plan = search(book, team, PenaltyScale.of(points(book, team, today)));
+        for (int round = 0; round < MOST_SCALES && !suits(book, plan); round++) {
+            plan = search(book, team, PenaltyScale.of(points(book, team, plan.chosen())));
+        }
+        return plan;
+    }
+
+    private static boolean suits(BookOptions book, TeamPlan plan) {
+        return plan.scale().suits(points(book, plan.team(), plan.chosen()));
+    }
+
+    private static double points(BookOptions book, Team team, List<List<Integer>> chosen) {
+        return IntStream.range(0, chosen.size())
+                .mapToDouble(bag -> plan(book.bags().get(team.places().get(bag)), chosen.get(bag))
+                        .score()
+                        .penaltyPoints())
+                .sum();
+    }
+
+    private TeamPlan search(BookOptions book, Team inBookPoints, PenaltyScale scale) {
+        Team team = inBookPoints.on(scale, book);
         ExactResult result = exact.best(team.exact(), limits.steps());
         List<List<Integer>> found = result.chosen();
         if (!result.proven()) {
@@ -93,10 +133,7 @@ public final class BagSearch {
             found = search.improved(team, found, result.bound());
             cappedByTime |= result.ending().byClock() || search.capped();
         }
-        for (int bag = 0; bag < found.size(); bag++) {
-            chosen.set(team.places().get(bag), found.get(bag));
-        }
-        return result.bound();
+        return new TeamPlan(team, scale, found, result.bound());
     }
 
     private BagOptimizer optimizer(Team team) {
@@ -106,16 +143,35 @@ public final class BagSearch {
         };
     }
 
-    private BookPlan plan(BookOptions book, PlanningProblem problem, Cost bound) {
+    private BookPlan plan(BookOptions book, PlanningProblem problem, List<TeamPlan> teams) {
         List<List<Integer>> chosen = problem.chosen();
         Cost cost = scorer.checked(problem, PlainScore.cost(book, chosen));
         List<BagPlan> plans = IntStream.range(0, chosen.size())
                 .mapToObj(bag -> plan(book.bags().get(bag), chosen.get(bag)))
                 .toList();
-        boolean proven = cost.equals(bound);
         double points =
                 plans.stream().mapToDouble(plan -> plan.score().penaltyPoints()).sum();
-        return new BookPlan(plans, proven ? points : Math.min(points, boundPoints(problem, bound)), proven);
+        if (teams.stream().allMatch(team -> team.scale().equals(PenaltyScale.BOOK))) {
+            Cost bound = teams.stream().map(TeamPlan::bound).reduce(Cost.NONE, Cost::plus);
+            boolean proven = cost.equals(bound) && teams.stream().allMatch(team -> suits(book, team));
+            return new BookPlan(plans, proven ? points : Math.min(points, boundPoints(problem, bound)), proven);
+        }
+        return plan(book, plans, teams);
+    }
+
+    /** Each team is scored in the points in which it was searched. */
+    private BookPlan plan(BookOptions book, List<BagPlan> plans, List<TeamPlan> teams) {
+        boolean proven = teams.stream().allMatch(team -> suits(book, team));
+        double points = 0;
+        double boundPoints = 0;
+        for (TeamPlan team : teams) {
+            PlanningProblem problem =
+                    PlanningProblem.of(team.team().bags(), team.team().scarce(), team.chosen());
+            proven &= scorer.cost(problem).equals(team.bound());
+            boundPoints += boundPoints(problem, team.bound()) * team.scale().bookPoints();
+            points += points(book, team.team(), team.chosen());
+        }
+        return new BookPlan(plans, proven ? points : Math.min(points, boundPoints), proven);
     }
 
     private static BagPlan plan(BagOptions bag, List<Integer> chosen) {
@@ -136,8 +192,7 @@ public final class BagSearch {
      * @return the plan; empty where it was not proven best
      */
     public Optional<BagPlan> best(BagOptions bag, List<Integer> stockLeft) {
-        ExactResult found = exact.best(alone(bag, stockLeft).exact(), limits.steps());
-        return found.proven() ? Optional.of(plan(bag, found.chosen().get(0))) : Optional.empty();
+        return new OneBagSearch(exact, limits).best(bag, stockLeft);
     }
 
     /**
@@ -147,15 +202,7 @@ public final class BagSearch {
      * @param stockLeft how many of each item of the book's stock it may take
      */
     public List<BagPlan> steps(BagOptions bag, List<Integer> stockLeft) {
-        ExactProblem problem = alone(bag, stockLeft).exact();
-        return exact.steps(problem.bags().get(0), problem.available(), limits.steps()).stream()
-                .takeWhile(ExactResult::proven)
-                .map(step -> plan(bag, step.chosen().get(0)))
-                .toList();
-    }
-
-    private static Team alone(BagOptions bag, List<Integer> stockLeft) {
-        return Team.of(List.of(new SearchBag(bag)), StockPile.all(stockLeft)).get(0);
+        return new OneBagSearch(exact, limits).steps(bag, stockLeft);
     }
 
     /** Whether the last plan ended by its cap of time, so that another run may give another plan. */

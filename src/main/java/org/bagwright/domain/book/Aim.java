@@ -23,6 +23,11 @@ public record Aim(Measure measure, double toleranceMeasureUnits, double importan
         return new Aim(measure, toleranceMeasureUnits, importancePoints, other);
     }
 
+    /** The same aim with its cost divided by a number above 0. */
+    public Aim cheaperBy(double divisor) {
+        return new Aim(measure, toleranceMeasureUnits, importancePoints / divisor, must);
+    }
+
     /** Whether a deviation can break a limit: it is a must, and one that can be missed. */
     public boolean isHard() {
         return must && measure.scope() != Measure.Scope.ITEMS;

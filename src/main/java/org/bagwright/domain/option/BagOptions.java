@@ -58,6 +58,11 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
                 .toList();
     }
 
+    /** For each slot the index of today's option. */
+    public List<Integer> today() {
+        return slots.stream().map(SlotOptions::todayIndex).toList();
+    }
+
     /** How many of an item, by its place in the stock, a choice takes. */
     public int taken(int item, List<Integer> chosen) {
         return chosen(chosen).stream()
@@ -94,6 +99,14 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
                 .toList();
         return new BagOptions(
                 golfer, fewer, gapWishM, aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
+    }
+
+    /** The same bag with all points divided by a number above 0; musts stay as they are. */
+    public BagOptions cheaperBy(double divisor) {
+        List<SlotOptions> cheaper = slots.stream()
+                .map(slot -> slot.mapped(option -> option.cheaperBy(divisor)))
+                .toList();
+        return new BagOptions(golfer, cheaper, gapWishM, aims.mapped(aim -> aim.cheaperBy(divisor)));
     }
 
     /** The musts of single clubs are kept or not in their options. */

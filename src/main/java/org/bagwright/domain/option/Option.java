@@ -54,6 +54,11 @@ public record Option(
         return new Option(key, setup, changes, fewer, closedReasons, takes);
     }
 
+    /** The same option with its points divided by a number above 0. */
+    Option cheaperBy(double divisor) {
+        return new Option(key, setup, changes, terms.cheaperBy(divisor), closedReasons, takes);
+    }
+
     /**
      * The text that names an option: golfer, slot, club, setting, weighting, loft bend and lie bend between bars.
      */

@@ -2,7 +2,9 @@ package org.bagwright.search.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bagwright.domain.option.BookOptions;
 import org.bagwright.search.exact.ExactProblem;
+import org.bagwright.search.score.PenaltyScale;
 
 /**
  * Bags that must be planned together because the stock could run short between them; a bag that shares nothing scarce is
@@ -55,6 +57,19 @@ public record Team(List<Integer> places, List<SearchBag> bags, List<StockPile> s
 
     private static int mostPieces(List<SearchBag> bags, StockPile pile) {
         return bags.stream().mapToInt(bag -> bag.mostPieces(pile.item())).sum();
+    }
+
+    /** The same team with the points of its bags on a scale. */
+    public Team on(PenaltyScale scale, BookOptions book) {
+        if (scale.equals(PenaltyScale.BOOK)) {
+            return this;
+        }
+        return new Team(
+                places,
+                places.stream()
+                        .map(place -> new SearchBag(scale.of(book.bags().get(place))))
+                        .toList(),
+                scarce);
     }
 
     /** The team for the exact search. */

@@ -15,11 +15,12 @@ public final class PenaltyRules {
     /** The clubs that the rules of the game allow in a bag. */
     public static final int MOST_CLUBS = BagOptions.MOST_CLUBS;
 
-    /** One term can cost no more, so that sums over many bags stay exact: ten million points. */
-    private static final long MOST_MICROPOINTS = 10_000_000_000_000L;
+    /** Within the search one term can cost no more, so that sums over many bags stay exact; see {@link PenaltyScale}. */
+    static final double MOST_POINTS = 1e7;
 
-    private static final long MOST_BREAKS = 10_000_000_000_000L;
     private static final double MICROPOINTS_PER_POINT = 1e6;
+    private static final long MOST_MICROPOINTS = (long) (MOST_POINTS * MICROPOINTS_PER_POINT);
+    private static final long MOST_BREAKS = 10_000_000_000_000L;
     private static final double MM_PER_M = 1000;
 
     /** A hair over a whole millimetre is noise of the arithmetic, not another millimetre. */

@@ -1,0 +1,142 @@
+package org.bagwright.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagPlan;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.BookPlan;
+import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.search.model.SearchLimits;
+import org.bagwright.search.model.TestBags;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Plans of three clubs with tolerances of a millionth to a thousand and importances of a thousandth to a million, against
+ * every choice, each summed exactly in decimal numbers.
+ */
+@Tag("analytic")
+class ExtremeAimsTest {
+    private static final SearchLimits LIMITS = new SearchLimits(1, 600);
+    private static final int BOOKS = 2000;
+    private static final double RELATIVE = 1e-9;
+
+    @Test
+    void plan_isTheBestOfAllChoicesWhateverTheAims() {
+        BagSearch search = new BagSearch(LIMITS);
+        int huge = 0;
+        for (long seed = 0; seed < BOOKS; seed++) {
+            BagOptions bag = bag(new Random(seed));
+            BookPlan plan = search.plan(new BookOptions(List.of(bag), List.of()));
+            Best best = best(bag, Integer.MAX_VALUE);
+            double points = plan.bags().get(0).score().penaltyPoints();
+            String name = "book " + seed;
+            assertEquals(best.breaks, plan.bags().get(0).score().hardBreaks(), name);
+            assertEquals(best.points.doubleValue(), points, RELATIVE * Math.max(1e-3, points), name);
+            assertTrue(plan.proven(), name);
+            assertEquals(points, plan.boundPoints(), RELATIVE * points, name);
+            huge += points > 1e7 ? 1 : 0;
+        }
+        assertTrue(huge > BOOKS / 20, huge + " books above ten million points");
+    }
+
+    @Test
+    void stepsAndPlanOfOneBag_areTheBestOfAllChoicesWithSoManyChanges() {
+        BagSearch search = new BagSearch(LIMITS);
+        for (long seed = 0; seed < BOOKS / 10; seed++) {
+            BagOptions bag = bag(new Random(seed));
+            List<BagPlan> steps = search.steps(bag, List.of());
+            for (int changes = 0; changes < steps.size(); changes++) {
+                Best best = best(bag, changes);
+                double points = steps.get(changes).score().penaltyPoints();
+                String name = "book " + seed + ", " + changes + " changes";
+                assertEquals(best.breaks, steps.get(changes).score().hardBreaks(), name);
+                assertEquals(best.points.doubleValue(), points, RELATIVE * Math.max(1e-3, points), name);
+            }
+        }
+    }
+
+    /** The least breaks and the least penalty with as few. */
+    private record Best(long breaks, BigDecimal points) {}
+
+    private static Best best(BagOptions bag, int mostChanges) {
+        Best best = new Best(Long.MAX_VALUE, BigDecimal.ZERO);
+        for (List<Integer> chosen : choices(bag)) {
+            if (changes(bag, chosen) > mostChanges) {
+                continue;
+            }
+            BagState state = BagSearch.state(bag, chosen);
+            BigDecimal points = bag.chosen(chosen).stream()
+                    .map(option -> new BigDecimal(option.terms().totalPoints()))
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            for (GapTerm gap : state.gaps()) {
+                points = points.add(new BigDecimal(gap.penaltyPoints()));
+            }
+            long breaks = state.score().hardBreaks();
+            if (breaks < best.breaks || (breaks == best.breaks && points.compareTo(best.points) < 0)) {
+                best = new Best(breaks, points);
+            }
+        }
+        return best;
+    }
+
+    private static int changes(BagOptions bag, List<Integer> chosen) {
+        return bag.chosen(chosen).stream().mapToInt(Option::changes).sum();
+    }
+
+    private static List<List<Integer>> choices(BagOptions bag) {
+        List<List<Integer>> choices = List.of(List.of());
+        for (SlotOptions slot : bag.slots()) {
+            List<List<Integer>> longer = new ArrayList<>();
+            for (List<Integer> start : choices) {
+                for (int option : slot.openIndexes()) {
+                    List<Integer> more = new ArrayList<>(start);
+                    more.add(option);
+                    longer.add(more);
+                }
+            }
+            choices = longer;
+        }
+        return choices;
+    }
+
+    private static BagOptions bag(Random random) {
+        Aim gap = new Aim(Measure.GAP, log(random, 1e-6, 1e3), log(random, 1e-3, 1e6), random.nextInt(4) == 0);
+        Aim loft = new Aim(Measure.LOFT, log(random, 1e-6, 1e3), log(random, 1e-3, 1e6), false);
+        List<SlotOptions> slots = IntStream.rangeClosed(1, 3)
+                .mapToObj(slot -> TestBags.club(ClubKind.IRON, slot, options(random, loft, 200 - 15 * slot)))
+                .toList();
+        return TestBags.bag(gap, OptionalInt.empty(), log(random, 1, 100), slots);
+    }
+
+    private static List<Option> options(Random random, Aim loft, double carryM) {
+        List<Option> options = new ArrayList<>();
+        for (int option = 0; option < 1 + random.nextInt(16); option++) {
+            double offDeg = random.nextInt(3) == 0 ? 0 : log(random, 1e-3, 30);
+            options.add(TestBags.option(
+                    carryM + 20 * random.nextDouble(),
+                    Math.min(option, 2),
+                    TestBags.loft(loft.penaltyPoints(offDeg), 0),
+                    true));
+        }
+        return options;
+    }
+
+    private static double log(Random random, double least, double most) {
+        return Math.exp(Math.log(least) + random.nextDouble() * Math.log(most / least));
+    }
+}
