@@ -64,7 +64,7 @@ final class LadderTable {
                 table.inDistance("Planned gap"),
                 table.inDistance("Live gap"),
                 table.inDistance("Gap wish"),
-                "Planned gap chance [%]");
+                "Gap chance [%]");
         table.headings(row, headings, 42);
         table.widths(hasCandidates ? 26 : 16, 8.5, 8.5, 8.5, 30, 8.5, 8.5, 8.5, 8.5, 8.5);
     }
