@@ -3,7 +3,7 @@ package org.bagwright.search.score;
 import org.bagwright.domain.option.BagOptions;
 
 /**
- * How many points of the book one point of the search stands for. Within the search no term costs more than ten million of
+ * How many points of the book one point of the search is worth. Within the search no term costs more than ten million of
  * its points, so that sums stay exact in whole numbers. That does no harm to a best plan that costs less than these: a plan
  * with a term that was cut off costs more. Where the best plan costs more, the search counts in larger points.
  *

@@ -112,7 +112,7 @@ final class TablePen {
         pen.number(row, column, role, BREAKS, hardBreaks / BREAK_THOUSANDTHS);
     }
 
-    /** What a plan misses, to follow what is said of it; nothing if it misses nothing. */
+    /** What a plan misses, to go after its description; empty if it misses nothing. */
     static String missed(Collection<String> broken) {
         return broken.isEmpty() ? "" : "; misses: " + String.join(", ", broken);
     }
