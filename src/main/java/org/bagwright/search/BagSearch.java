@@ -98,27 +98,30 @@ public final class BagSearch {
      * @param scale the points in which they were searched
      * @param chosen for each of them the options chosen
      * @param bound what no choice can be below
+     * @param penaltyPoints its penalty, in points of the book
      */
-    private record TeamPlan(Team team, PenaltyScale scale, List<List<Integer>> chosen, Cost bound) {}
+    private record TeamPlan(
+            Team team, PenaltyScale scale, List<List<Integer>> chosen, Cost bound, double penaltyPoints) {
+
+        boolean suits() {
+            return scale.suits(penaltyPoints);
+        }
+    }
 
     private TeamPlan plan(BookOptions book, Team team) {
         List<List<Integer>> today = team.places().stream()
                 .map(place -> book.bags().get(place).today())
                 .toList();
         TeamPlan plan = search(book, team, PenaltyScale.of(points(book, team, today)));
-        for (int round = 0; round < MOST_SCALES && !suits(book, plan); round++) {
-            plan = search(book, team, PenaltyScale.of(points(book, team, plan.chosen())));
+        for (int round = 0; round < MOST_SCALES && !plan.suits(); round++) {
+            plan = search(book, team, PenaltyScale.of(plan.penaltyPoints()));
         }
         return plan;
     }
 
-    private static boolean suits(BookOptions book, TeamPlan plan) {
-        return plan.scale().suits(points(book, plan.team(), plan.chosen()));
-    }
-
     private static double points(BookOptions book, Team team, List<List<Integer>> chosen) {
         return IntStream.range(0, chosen.size())
-                .mapToDouble(bag -> plan(book.bags().get(team.places().get(bag)), chosen.get(bag))
+                .mapToDouble(bag -> new PlainScore(book.bags().get(team.places().get(bag)), chosen.get(bag))
                         .score()
                         .penaltyPoints())
                 .sum();
@@ -133,7 +136,7 @@ public final class BagSearch {
             found = search.improved(team, found, result.bound());
             cappedByTime |= result.ending().byClock() || search.capped();
         }
-        return new TeamPlan(team, scale, found, result.bound());
+        return new TeamPlan(team, scale, found, result.bound(), points(book, team, found));
     }
 
     private BagOptimizer optimizer(Team team) {
@@ -147,21 +150,21 @@ public final class BagSearch {
         List<List<Integer>> chosen = problem.chosen();
         Cost cost = scorer.checked(problem, PlainScore.cost(book, chosen));
         List<BagPlan> plans = IntStream.range(0, chosen.size())
-                .mapToObj(bag -> plan(book.bags().get(bag), chosen.get(bag)))
+                .mapToObj(bag -> new PlainScore(book.bags().get(bag), chosen.get(bag)).plan())
                 .toList();
         double points =
                 plans.stream().mapToDouble(plan -> plan.score().penaltyPoints()).sum();
         if (teams.stream().allMatch(team -> team.scale().equals(PenaltyScale.BOOK))) {
             Cost bound = teams.stream().map(TeamPlan::bound).reduce(Cost.NONE, Cost::plus);
-            boolean proven = cost.equals(bound) && teams.stream().allMatch(team -> suits(book, team));
+            boolean proven = cost.equals(bound) && teams.stream().allMatch(TeamPlan::suits);
             return new BookPlan(plans, proven ? points : Math.min(points, boundPoints(problem, bound)), proven);
         }
-        return plan(book, plans, teams);
+        return plan(plans, teams);
     }
 
     /** Each team is scored in the points in which it was searched. */
-    private BookPlan plan(BookOptions book, List<BagPlan> plans, List<TeamPlan> teams) {
-        boolean proven = teams.stream().allMatch(team -> suits(book, team));
+    private BookPlan plan(List<BagPlan> plans, List<TeamPlan> teams) {
+        boolean proven = teams.stream().allMatch(TeamPlan::suits);
         double points = 0;
         double boundPoints = 0;
         for (TeamPlan team : teams) {
@@ -169,13 +172,9 @@ public final class BagSearch {
                     PlanningProblem.of(team.team().bags(), team.team().scarce(), team.chosen());
             proven &= scorer.cost(problem).equals(team.bound());
             boundPoints += boundPoints(problem, team.bound()) * team.scale().bookPoints();
-            points += points(book, team.team(), team.chosen());
+            points += team.penaltyPoints();
         }
         return new BookPlan(plans, proven ? points : Math.min(points, boundPoints), proven);
-    }
-
-    private static BagPlan plan(BagOptions bag, List<Integer> chosen) {
-        return new BagPlan(chosen, new PlainScore(bag, chosen).score());
     }
 
     /** What holds for every choice with as few hard breaks as the plan, which may have more than the bound. */

@@ -106,8 +106,7 @@ final class OneBagSearch {
     }
 
     private static BagPlan plan(BagOptions bag, ExactResult found) {
-        List<Integer> chosen = found.chosen().get(0);
-        return new BagPlan(chosen, new PlainScore(bag, chosen).score());
+        return new PlainScore(bag, found.chosen().get(0)).plan();
     }
 
     private static ExactProblem problem(BagOptions bag, List<Integer> stockLeft) {

@@ -12,6 +12,7 @@ import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagScore;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.GapTerm;
@@ -82,6 +83,11 @@ public final class PlainScore {
             penaltyPoints += spread.penaltyPoints();
         }
         return new BagScore(cost().toldBreaks(), penaltyPoints);
+    }
+
+    /** The choice with its score. */
+    public BagPlan plan() {
+        return new BagPlan(chosen, score());
     }
 
     /** The choice with its score and all that its clubs cost together. */

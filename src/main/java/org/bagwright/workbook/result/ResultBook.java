@@ -34,7 +34,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookView;
 public record ResultBook(Path source, BookResult result) {
     /**
      * Above this the rows of the largest sheets are never kept, or a large team would not fit into memory. The saved values
-     * of the fitter's formulas that refer to them are then left to the spreadsheet program, which is asked to calculate.
+     * of the fitter's formulas that refer to them are then left to the spreadsheet program.
      */
     private static final int MOST_OPTIONS_KEPT = 20_000;
 
