@@ -60,7 +60,8 @@ final class OneBagSearch {
 
     private Steps steps(BagOptions bag, List<Integer> stockLeft, PenaltyScale scale) {
         ExactProblem problem = problem(scale.of(bag), stockLeft);
-        List<ExactResult> found = exact.steps(problem.bags().get(0), problem.available(), limits.steps());
+        List<ExactResult> found =
+                exact.steps(problem.bags().get(0), problem.available(), Optional.empty(), limits.steps());
         List<BagPlan> plans = found.stream()
                 .takeWhile(ExactResult::proven)
                 .map(step -> plan(bag, step))

@@ -32,6 +32,9 @@ final class BagModel {
 
     private final BagLimits limits;
 
+    /** All options that do not break a limit whatever the other slots hold. */
+    private final List<List<ExactOption>> possible;
+
     /** Whether the changes are counted: only where the limit can bind. */
     private final boolean countsChanges;
 
@@ -48,7 +51,7 @@ final class BagModel {
         this.bag = bag;
         this.limits = limits;
         this.stockMatters = stockMatters;
-        List<List<ExactOption>> possible = limits.possible(slots);
+        possible = limits.possible(slots);
         countsChanges = most(possible, ExactOption::changes) > limits.mostChanges();
         resources = IntStream.range(0, limits.resources())
                 .filter(resource -> most(possible, option -> option.needs().of(resource)) > mostIgnored(resource))
@@ -100,6 +103,15 @@ final class BagModel {
     private static ExactOption cheaper(ExactOption one, ExactOption other) {
         int order = one.own().compareTo(other.own());
         return order < 0 || (order == 0 && one.index() <= other.index()) ? one : other;
+    }
+
+    /** What no choice weighs less than, whatever it breaks: each club by itself and the gaps. */
+    long leastWeight() {
+        long[] rest = new long[layers[layers.length - 1].frontsAfter()];
+        for (int slot = layers.length - 1; slot >= 0; slot--) {
+            rest = layers[slot].leastWeights(possible.get(slot), rest);
+        }
+        return rest[0];
     }
 
     /** How many different counts of changes there are. */

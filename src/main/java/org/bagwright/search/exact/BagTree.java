@@ -23,8 +23,10 @@ public final class BagTree {
     private final Meter meter;
     private final PriorityQueue<Node> open = new PriorityQueue<>(
             Comparator.comparing((Node node) -> node.bound()).thenComparingLong(Node::order));
-    private final BagModel root;
-    private LexCost bound = LexCost.NONE;
+    private final boolean stockMatters;
+    private LexCost floor;
+    private boolean started;
+    private Optional<IntervalNode> atWork = Optional.empty();
     private long made;
     private Optional<ExactEnding> ending = Optional.empty();
 
@@ -37,7 +39,8 @@ public final class BagTree {
     public BagTree(Incumbent incumbent, Meter meter, boolean stockMatters) {
         this.incumbent = incumbent;
         this.meter = meter;
-        root = new BagModel(incumbent.bag(), incumbent.limits(), stockMatters);
+        this.stockMatters = stockMatters;
+        floor = incumbent.bag().floor();
     }
 
     /**
@@ -47,16 +50,18 @@ public final class BagTree {
      */
     public BagTree run() {
         try {
-            push(IntervalNode.State.root(root), LexCost.NONE, FIRST_WIDTH, ROOT_ROUNDS);
+            meter.look();
+            BagModel root = new BagModel(incumbent.bag(), incumbent.limits(), stockMatters);
+            floor = LexCost.max(floor, new LexCost(floor.breaks(), root.leastWeight()));
+            push(IntervalNode.State.root(root), floor, FIRST_WIDTH, ROOT_ROUNDS);
+            started = true;
             while (!open.isEmpty() && !open.peek().bound().reaches(incumbent.value())) {
-                Node node = open.poll();
-                bound = LexCost.min(LexCost.max(bound, node.bound()), incumbent.value());
-                if (node.width() > MOST_WIDTH) {
+                if (open.peek().width() > MOST_WIDTH) {
                     throw new Meter.Ended(ExactEnding.STEPS);
                 }
-                handle(node);
+                handle(open.poll());
+                atWork = Optional.empty();
             }
-            bound = incumbent.value();
             ending = Optional.of(ExactEnding.PROVEN);
         } catch (Meter.Ended ended) {
             ending = Optional.of(ended.why());
@@ -65,13 +70,14 @@ public final class BagTree {
     }
 
     private void handle(Node node) {
-        IntervalNode part = new IntervalNode(node.state(), incumbent, meter);
-        if (!part.tighten(node.rounds(), node.bound())) {
+        IntervalNode part = new IntervalNode(node.state(), node.bound(), incumbent, meter);
+        atWork = Optional.of(part);
+        if (!part.tighten(node.rounds())) {
             return;
         }
-        if (node.rounds() == ROOT_ROUNDS && !root.stockMatters) {
+        if (node.rounds() == ROOT_ROUNDS && !stockMatters) {
             part.improve();
-            if (!part.tighten(node.rounds(), node.bound())) {
+            if (!part.tighten(node.rounds())) {
                 return;
             }
         }
@@ -82,7 +88,7 @@ public final class BagTree {
 
     private void branch(Node node, IntervalNode part) {
         int loosest = part.loosest();
-        LexCost least = LexCost.max(node.bound(), part.bound());
+        LexCost least = part.bound();
         if (loosest >= 0 && isLoose(node, part)) {
             for (IntervalNode.State half : part.halves(loosest)) {
                 push(half, least, node.width(), CHILD_ROUNDS);
@@ -106,7 +112,16 @@ public final class BagTree {
 
     /** What no choice within the limits can be below, as far as the search has come. */
     public LexCost bound() {
-        return bound;
+        LexCost least = started ? incumbent.value() : LexCost.min(floor, incumbent.value());
+        if (!open.isEmpty()) {
+            least = LexCost.min(least, open.peek().bound());
+        }
+        return atWork.isPresent() ? LexCost.min(least, atWork.orElseThrow().bound()) : least;
+    }
+
+    /** A simple bound that needs no search: the least breaks and the least penalty each by itself, whatever the other. */
+    public LexCost floor() {
+        return floor;
     }
 
     public Incumbent incumbent() {

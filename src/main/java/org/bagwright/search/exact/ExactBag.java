@@ -2,6 +2,7 @@ package org.bagwright.search.exact;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.LexCost;
@@ -54,6 +55,25 @@ public record ExactBag(List<List<ExactOption>> slots, OptionalInt mostChanges, A
                 .filter(option -> option.index() == index)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** The option for each slot that has an index. */
+    List<ExactOption> options(List<Integer> indexes) {
+        return IntStream.range(0, slots.size())
+                .mapToObj(slot -> option(slot, indexes.get(slot)))
+                .toList();
+    }
+
+    /** The least breaks and the least penalty of every club by itself: less than any choice costs. */
+    public LexCost floor() {
+        long breaks = 0;
+        long micropoints = 0;
+        for (List<ExactOption> slot : slots) {
+            breaks += slot.stream().mapToLong(ExactOption::breaks).min().orElseThrow();
+            micropoints +=
+                    slot.stream().mapToLong(ExactOption::micropoints).min().orElseThrow();
+        }
+        return new LexCost(breaks, LexCost.weight(micropoints, 0));
     }
 
     ExactBag withSlots(List<List<ExactOption>> other) {

@@ -1,6 +1,8 @@
 package org.bagwright.search.exact;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import org.bagwright.search.score.LexCost;
 
 /**
  * All bags that are planned together.
@@ -25,5 +27,23 @@ public record ExactProblem(List<ExactBag> bags, List<Integer> available, long cl
     /** Bags whose slots all have open options. */
     public ExactProblem(List<ExactBag> bags, List<Integer> available) {
         this(bags, available, 0);
+    }
+
+    /**
+     * The options of a choice.
+     *
+     * @param chosen for each bag the index of an option for each slot
+     */
+    public List<List<ExactOption>> options(List<List<Integer>> chosen) {
+        return IntStream.range(0, bags.size())
+                .mapToObj(bag -> bags.get(bag).options(chosen.get(bag)))
+                .toList();
+    }
+
+    /** What a choice costs, without what it takes beyond the limits. */
+    public LexCost cost(List<List<ExactOption>> chosen) {
+        return IntStream.range(0, bags.size())
+                .mapToObj(bag -> bags.get(bag).cost(chosen.get(bag)))
+                .reduce(LexCost.NONE, LexCost::plus);
     }
 }

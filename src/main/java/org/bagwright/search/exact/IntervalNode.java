@@ -20,7 +20,7 @@ final class IntervalNode {
     private BagModel model;
     private SpreadBound spread;
     private Prices prices;
-    private LexCost bound = LexCost.NONE;
+    private LexCost bound;
 
     /**
      * What a node hands on to its parts.
@@ -35,7 +35,9 @@ final class IntervalNode {
         }
     }
 
-    IntervalNode(State state, Incumbent incumbent, Meter meter) {
+    /** @param bound what is known that no plan in it is below */
+    IntervalNode(State state, LexCost bound, Incumbent incumbent, Meter meter) {
+        this.bound = bound;
         this.incumbent = incumbent;
         this.meter = meter;
         model = state.model();
@@ -56,8 +58,7 @@ final class IntervalNode {
      *
      * @return whether a plan in these intervals can still beat the incumbent
      */
-    boolean tighten(int rounds, LexCost known) {
-        bound = LexCost.max(bound, known);
+    boolean tighten(int rounds) {
         StepLength step = new StepLength(PATIENCE);
         Optional<Prices> trial = Optional.of(prices);
         for (int round = 0; round < rounds && step.length() >= LEAST_STEP && trial.isPresent(); round++) {

@@ -1,6 +1,7 @@
 package org.bagwright.search.exact;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,8 @@ import org.bagwright.search.score.LexCost;
 final class SlotLayer {
     /** The front of an option that does not fly: the one before it stays. */
     static final int PASSES = -1;
+
+    private static final long UNREACHED = Long.MAX_VALUE / 4;
 
     /** The only front before the first slot. */
     static final List<Optional<Flight>> NONE_FLIES = List.of(Optional.empty());
@@ -43,6 +46,7 @@ final class SlotLayer {
 
     private final long[] gapWeights;
     private final List<Optional<Flight>> flightsAfter;
+    private final Map<Optional<Flight>, Integer> places = new HashMap<>();
 
     SlotLayer(
             List<Optional<Flight>> before,
@@ -60,7 +64,8 @@ final class SlotLayer {
                 .filter(Optional::isPresent)
                 .distinct()
                 .toList();
-        fronts = fronts(filled, own);
+        own.forEach(flight -> places.put(flight, places.size()));
+        fronts = filled.stream().mapToInt(this::front).toArray();
         ownFronts = own.size();
         passes = !filled.stream().allMatch(ExactOption::flies);
         flightsAfter = new ArrayList<>(own);
@@ -79,12 +84,8 @@ final class SlotLayer {
         return uses;
     }
 
-    private static int[] fronts(List<ExactOption> filled, List<Optional<Flight>> own) {
-        Map<Optional<Flight>, Integer> places = new HashMap<>();
-        own.forEach(flight -> places.put(flight, places.size()));
-        return filled.stream()
-                .mapToInt(option -> places.getOrDefault(option.flight(), PASSES))
-                .toArray();
+    private int front(ExactOption option) {
+        return places.getOrDefault(option.flight(), PASSES);
     }
 
     private void fillGaps(List<Optional<Flight>> before, List<Optional<Flight>> own, Aim aim) {
@@ -134,6 +135,34 @@ final class SlotLayer {
 
     long gapWeightTo(int option, int frontBefore) {
         return fronts[option] == PASSES ? 0 : gapWeight(frontBefore, fronts[option]);
+    }
+
+    /**
+     * For each front before the slot the least weight of the slot and all that follow, whatever they break.
+     *
+     * @param possible all options of the slot, those too that cost more than another one with the same front
+     * @param rest the same by the fronts after it
+     */
+    long[] leastWeights(List<ExactOption> possible, long[] rest) {
+        long[] own = new long[ownFronts];
+        Arrays.fill(own, UNREACHED);
+        long passing = UNREACHED;
+        for (ExactOption option : possible) {
+            int front = front(option);
+            if (front == PASSES) {
+                passing = Math.min(passing, option.own().weight());
+            } else {
+                own[front] = Math.min(own[front], option.own().weight() + rest[front]);
+            }
+        }
+        long[] least = new long[frontsBefore];
+        for (int before = 0; before < frontsBefore; before++) {
+            least[before] = passes ? passing + rest[ownFronts + before] : UNREACHED;
+            for (int front = 0; front < ownFronts; front++) {
+                least[before] = Math.min(least[before], gapWeight(before, front) + own[front]);
+            }
+        }
+        return least;
     }
 
     /** How many steps one pass through this slot takes for each count of changes. */

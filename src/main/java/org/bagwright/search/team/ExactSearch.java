@@ -2,6 +2,7 @@ package org.bagwright.search.team;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactEnding;
@@ -30,61 +31,80 @@ public final class ExactSearch {
         this.threads = threads;
     }
 
+    /** The best choice for all bags of a problem, without a plan to start from. */
+    public ExactResult best(ExactProblem problem, long mostSteps) {
+        return best(problem, Optional.empty(), mostSteps);
+    }
+
     /**
      * The best choice for all bags of a problem, with the stock shared between them.
      *
+     * @param start for each bag the index of an option for each slot: where the search starts, if that keeps the limits
      * @param mostSteps the most steps of work; decides the answer if nothing is proven
      */
-    public ExactResult best(ExactProblem problem, long mostSteps) {
+    public ExactResult best(ExactProblem problem, Optional<List<List<Integer>>> start, long mostSteps) {
         Meter meter = new Meter(mostSteps, clock);
         MinimalViolations.Result least = MinimalViolations.of(problem);
         long excess = problem.closed() + least.violations();
         TeamSearch best = null;
         LexCost bound = LexCost.OUT_OF_REACH;
+        long leastMicropoints = Long.MAX_VALUE;
         ExactEnding ending = ExactEnding.PROVEN;
         for (MinimalViolations.RaisedLimits limits : least.limits()) {
             TeamSearch team = new TeamSearch(
                     problem,
-                    limits,
+                    start.map(chosen -> limits.startingFrom(problem, problem.options(chosen)))
+                            .orElse(limits),
                     meter,
                     threads,
                     (value, reached) -> clock.report(Cost.of(excess, value), Cost.of(excess, reached)));
             team.run();
             ending = team.ending() == ExactEnding.PROVEN ? ending : team.ending();
             bound = LexCost.min(bound, team.bound());
+            leastMicropoints = Math.min(leastMicropoints, team.leastMicropoints());
             best = best == null || team.cost(excess).compareTo(best.cost(excess)) < 0 ? team : best;
         }
         Cost cost = best.cost(excess);
-        Cost proven = least.certain() ? Cost.of(excess, bound) : new Cost(problem.closed(), 0, 0);
+        Cost proven = least.certain() ? Cost.of(excess, bound) : new Cost(problem.closed() + least.fewest(), 0, 0);
         return new ExactResult(
-                best.chosen(), cost, proven, proven.equals(cost) ? ExactEnding.PROVEN : ending, meter.steps());
+                best.chosen(),
+                cost,
+                proven,
+                least.certain() ? leastMicropoints : 0,
+                proven.equals(cost) ? ExactEnding.PROVEN : ending,
+                meter.steps());
     }
 
     /**
      * The best choices of one bag for at most 0, 1, 2 ... changes (or as many as the bag cannot do without), up to the
-     * first that is as good as the best for the most changes that the bag allows.
+     * first that is as good as the best for the most changes that the bag allows. Each starts from the one before.
      *
      * @param stockLeft the pieces of each stock item that the bag may take
+     * @param start the index of an option for each slot: where the search starts, if that keeps the limits
      * @param mostSteps the most steps of work for each number of changes
      * @return one result for each number of changes, from 0 on
      */
-    public List<ExactResult> steps(ExactBag bag, List<Integer> stockLeft, long mostSteps) {
-        ExactResult last = best(bag, stockLeft, mostSteps);
+    public List<ExactResult> steps(
+            ExactBag bag, List<Integer> stockLeft, Optional<List<Integer>> start, long mostSteps) {
+        Optional<List<List<Integer>>> before = start.map(List::of);
+        ExactResult last = best(bag, stockLeft, before, mostSteps);
         List<ExactResult> curve = new ArrayList<>();
         int most = changes(bag, last.chosen().get(0));
         for (int changes = 0; changes < most; changes++) {
-            ExactResult step = best(bag.withMostChanges(changes), stockLeft, mostSteps);
+            ExactResult step = best(bag.withMostChanges(changes), stockLeft, before, mostSteps);
             curve.add(step);
             if (step.cost().compareTo(last.cost()) <= 0) {
                 return curve;
             }
+            before = Optional.of(step.chosen());
         }
         curve.add(last);
         return curve;
     }
 
-    private ExactResult best(ExactBag bag, List<Integer> stockLeft, long mostSteps) {
-        return best(new ExactProblem(List.of(bag), stockLeft), mostSteps);
+    private ExactResult best(
+            ExactBag bag, List<Integer> stockLeft, Optional<List<List<Integer>>> start, long mostSteps) {
+        return best(new ExactProblem(List.of(bag), stockLeft), start, mostSteps);
     }
 
     private static int changes(ExactBag bag, List<Integer> chosen) {

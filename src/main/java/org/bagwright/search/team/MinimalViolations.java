@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.bagwright.search.exact.BagLimits;
 import org.bagwright.search.exact.ExactBag;
@@ -40,14 +41,29 @@ final class MinimalViolations {
         List<Integer> stock() {
             return byBag.get(0).stock();
         }
+
+        /** With another choice as the one that keeps them, if it does and costs less. */
+        RaisedLimits startingFrom(ExactProblem problem, List<List<ExactOption>> start) {
+            return keeps(start) && problem.cost(start).compareTo(problem.cost(witness)) < 0
+                    ? new RaisedLimits(byBag, start)
+                    : this;
+        }
+
+        private boolean keeps(List<List<ExactOption>> start) {
+            BagLimits together = new BagLimits(Integer.MAX_VALUE, Integer.MAX_VALUE, stock());
+            return together.keeps(start.stream().flatMap(List::stream).toList())
+                    && IntStream.range(0, byBag.size())
+                            .allMatch(bag -> byBag.get(bag).keeps(start.get(bag)));
+        }
     }
 
     /**
-     * @param violations the least number of pieces beyond the limits
+     * @param violations the least number of pieces beyond the limits that was found
+     * @param fewest what no plan is below: the same unless too many ways had to be followed
      * @param certain whether there is no plan with fewer, and every way to raise the limits is in the list
      * @param limits the ways to raise the limits by that number
      */
-    record Result(long violations, boolean certain, List<RaisedLimits> limits) {}
+    record Result(long violations, long fewest, boolean certain, List<RaisedLimits> limits) {}
 
     private MinimalViolations(ExactProblem problem) {
         this.problem = problem;
@@ -72,11 +88,35 @@ final class MinimalViolations {
         states.stream()
                 .filter(state -> state.violations(stock) == least)
                 .forEach(state -> raised.putIfAbsent(List.of(state.beyond(), state.stockBeyond(stock)), raised(state)));
-        complete &= raised.size() <= MOST_RAISES;
         return new Result(
                 least,
-                complete || least == 0,
+                complete ? least : Math.min(least, floor()),
+                least == 0 || (complete && raised.size() <= MOST_RAISES),
                 raised.values().stream().limit(MOST_RAISES).toList());
+    }
+
+    /** How far every plan is beyond the limits, each limit by itself. */
+    private long floor() {
+        long fewest = 0;
+        for (int item = 0; item < items; item++) {
+            int at = item;
+            int taken = problem.bags().stream()
+                    .mapToInt(bag -> least(bag, option -> option.needs().takes().get(at)))
+                    .sum();
+            fewest += Math.max(0, taken - problem.available().get(item));
+        }
+        for (ExactBag bag : problem.bags()) {
+            fewest += Math.max(0, least(bag, ExactOption::changes) - bag.changesLimit());
+            int clubs = least(bag, option -> option.needs().carried() ? 1 : 0);
+            fewest += Math.max(0, clubs - PenaltyRules.MOST_CLUBS);
+        }
+        return fewest;
+    }
+
+    private static int least(ExactBag bag, ToIntFunction<ExactOption> use) {
+        return bag.slots().stream()
+                .mapToInt(slot -> slot.stream().mapToInt(use).min().orElseThrow())
+                .sum();
     }
 
     private void addMost(List<ExactOption> slot, int sign) {

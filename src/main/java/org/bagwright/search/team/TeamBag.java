@@ -28,13 +28,14 @@ final class TeamBag {
 
     private ExactBag left;
     private BagColumn best;
-    private LexCost bound = LexCost.NONE;
+    private LexCost bound;
 
     /** @param start a choice that keeps the limits */
     TeamBag(ExactBag whole, BagLimits limits, List<ExactOption> start) {
         this.whole = whole;
         this.limits = limits;
         left = whole;
+        bound = whole.floor();
         best = learn(start);
     }
 
@@ -59,6 +60,11 @@ final class TeamBag {
 
     void best(BagColumn column) {
         best = column;
+    }
+
+    /** What no choice of the bag costs less than at the prices of the team. */
+    LexCost bound() {
+        return bound;
     }
 
     /** Sets what no choice of the bag costs less than at the prices of the team. */

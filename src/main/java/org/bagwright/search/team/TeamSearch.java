@@ -26,7 +26,8 @@ final class TeamSearch {
     private final BagBatch batch;
     private final List<Integer> stock;
     private final List<TeamBag> bags;
-    private LexCost bound = LexCost.NONE;
+    private LexCost bound;
+    private long leastWeight;
     private Prices prices;
     private boolean bounded;
     private ExactEnding ending = ExactEnding.STEPS;
@@ -52,6 +53,8 @@ final class TeamSearch {
                         limits.byBag().get(bag),
                         limits.witness().get(bag)))
                 .toList();
+        bound = bags.stream().map(TeamBag::bound).reduce(LexCost.NONE, LexCost::plus);
+        leastWeight = bound.weight();
     }
 
     private void report() {
@@ -80,6 +83,7 @@ final class TeamSearch {
         tree.run();
         bag.best(bag.learn(tree.incumbent().chosen()));
         bound = tree.bound();
+        leastWeight = tree.floor().weight();
         ending = tree.ending();
     }
 
@@ -105,6 +109,10 @@ final class TeamSearch {
                 .map(BagTree::bound)
                 .reduce(LexCost.NONE, LexCost::plus)
                 .minus(trial.of(stock));
+        if (!bounded) {
+            leastWeight =
+                    trees.stream().mapToLong(tree -> tree.floor().weight()).sum();
+        }
         if (reached.compareTo(bound) > 0 || !bounded) {
             bounded = true;
             bound = LexCost.max(bound, reached);
@@ -197,6 +205,11 @@ final class TeamSearch {
 
     LexCost bound() {
         return bound;
+    }
+
+    /** What no plan within the limits costs less than, whatever it breaks. */
+    long leastMicropoints() {
+        return new LexCost(0, leastWeight).micropoints();
     }
 
     ExactEnding ending() {

@@ -13,6 +13,7 @@ public final class ExactEnumeration {
     private final int slots;
     private Cost best;
     private int fewestChanges;
+    private Cost cheapest;
 
     private ExactEnumeration(ExactProblem problem) {
         this.problem = problem;
@@ -25,6 +26,11 @@ public final class ExactEnumeration {
 
     public static int fewestChanges(ExactProblem problem) {
         return run(problem).fewestChanges;
+    }
+
+    /** The least penalty of all choices as little beyond the limits as can be, whatever they break, micropoints. */
+    public static long leastMicropoints(ExactProblem problem) {
+        return run(problem).cheapest.micropoints();
     }
 
     private static ExactEnumeration run(ExactProblem problem) {
@@ -42,6 +48,8 @@ public final class ExactEnumeration {
                 best = cost;
                 fewestChanges = changes;
             }
+            Cost unbroken = new Cost(cost.excess(), 0, cost.micropoints());
+            cheapest = cheapest == null || unbroken.compareTo(cheapest) < 0 ? unbroken : cheapest;
             return;
         }
         for (ExactOption option : slot(chosen.size())) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactEnding;
@@ -59,17 +60,40 @@ class ExactSearchTest {
     void a_search_stopped_early_never_claims_more_than_is_true() {
         Random random = new Random(7);
         int unproven = 0;
-        for (long seed = 0; seed < 500; seed++) {
+        for (long seed = 0; seed < 2000; seed++) {
             ExactProblem problem = ExactInstances.small(seed);
             Cost best = ExactEnumeration.best(problem);
             long whole = best(problem).steps();
-            ExactResult result = searching(1).best(problem, random.nextLong(whole + 1));
+            ExactResult result = searching(1).best(problem, start(problem, random), random.nextLong(whole + 1));
             assertTrue(result.bound().compareTo(best) <= 0, "bound above the best, seed " + seed);
+            long least = ExactEnumeration.leastMicropoints(problem);
+            assertTrue(result.leastMicropoints() <= least, "penalty above the least, seed " + seed);
             assertEquals(result.cost(), ExactEnumeration.cost(result.chosen(), problem), "true cost, seed " + seed);
             assertTrue(!result.proven() || result.cost().equals(best), "wrongly proven, seed " + seed);
             unproven += result.proven() ? 0 : 1;
         }
-        assertTrue(unproven > 50, "only " + unproven + " were stopped before the proof");
+        assertTrue(unproven > 200, "only " + unproven + " were stopped before the proof");
+    }
+
+    /** Any choice, or none. */
+    private static Optional<List<List<Integer>>> start(ExactProblem problem, Random random) {
+        return random.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(problem.bags().stream()
+                        .map(bag -> bag.slots().stream()
+                                .map(slot ->
+                                        slot.get(random.nextInt(slot.size())).index())
+                                .toList())
+                        .toList());
+    }
+
+    @Test
+    void a_search_that_may_not_work_gives_its_start_if_that_keeps_the_limits() {
+        for (long seed = 0; seed < 100; seed++) {
+            ExactProblem problem = ExactInstances.small(seed);
+            List<List<Integer>> best = best(problem).chosen();
+            assertEquals(best, searching(1).best(problem, Optional.of(best), 0).chosen(), "seed " + seed);
+        }
     }
 
     @Test
@@ -78,7 +102,7 @@ class ExactSearchTest {
         for (long seed = 0; seed < 300; seed++) {
             ExactProblem problem = ExactInstances.small(seed);
             ExactBag bag = problem.bags().get(0);
-            List<ExactResult> curve = searching(1).steps(bag, problem.available(), AMPLE_STEPS);
+            List<ExactResult> curve = searching(1).steps(bag, problem.available(), Optional.empty(), AMPLE_STEPS);
             for (int changes = 0; changes < curve.size(); changes++) {
                 ExactProblem limited = new ExactProblem(List.of(bag.withMostChanges(changes)), problem.available());
                 if (changes <= bag.mostChanges().orElse(Integer.MAX_VALUE)) {
