@@ -56,7 +56,7 @@ class ArchitectureTest {
             entry("search.exact", "search.score domain"),
             entry("search.team", "search.exact search.score domain"),
             entry("search.model", "search.exact search.score domain"),
-            entry("search.planner", "search.model search.exact search.score domain"),
+            entry("search.planner", "search.model search.team search.exact search.score domain"),
             entry("search", "search domain"),
             entry("files", "domain"),
             entry("workbook.text", "domain"),

@@ -41,6 +41,8 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.OtherPlan;
+import org.bagwright.domain.plan.PlanBounds;
+import org.bagwright.domain.plan.PlanReasons;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.units.LengthUnit;
@@ -116,7 +118,7 @@ public final class SampleBags {
                 new Book.Measurements(List.of(), List.of(), Set.of()),
                 List.of(),
                 List.of());
-        return new BookResult(book, bags, STOCK, 1, false, List.of(), 1, 0.5);
+        return new BookResult(book, bags, STOCK, new PlanBounds(0, 0, 1), false, List.of(), 1, 0.5);
     }
 
     /** Slots: driver with sleeve and kit, 5 wood or 7 wood or nothing, 7 iron to bend, putter. */
@@ -145,9 +147,7 @@ public final class SampleBags {
                 options,
                 BagSearch.state(options, today),
                 BagSearch.state(options, plan),
-                steps,
-                others,
-                relaxations,
+                new PlanReasons(steps, others, relaxations, List.of()),
                 Optional.of(outlook));
     }
 

@@ -14,6 +14,7 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.SpreadTerm;
+import org.bagwright.domain.plan.Verdict;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
 
@@ -22,9 +23,11 @@ final class PlanMessages {
 
     private final List<Message> messages = new ArrayList<>();
     private final LengthUnit distance;
+    private final Verdict verdict;
 
     PlanMessages(BookResult result) {
         this.distance = result.book().settings().units().distance();
+        this.verdict = result.verdict();
         result.bags().forEach(this::bag);
         stock(result);
         messages.addAll(BuildMessages.of(result));
@@ -47,8 +50,9 @@ final class PlanMessages {
         Golfer golfer = bag.golfer();
         messages.add(Message.warning(
                 golfer.cell(),
-                "not every must of " + golfer.name() + " can be met (" + String.join(", ", bag.broken(bag.planned()))
-                        + "); the plan misses by the least"));
+                golfer.name() + ": " + verdict.inWords() + " ("
+                        + String.join(", ", bag.broken(bag.planned())) + "); the plan misses by the least "
+                        + (verdict == Verdict.IMPOSSIBLE ? "there is" : "that was found")));
         List<Option> planned = bag.optionsOf(bag.planned());
         planned.stream().filter(option -> option.terms().totalBreaks() > 0).forEach(this::brokenClub);
         bag.planned().gaps().stream()
@@ -94,7 +98,8 @@ final class PlanMessages {
                 messages.add(Message.warning(
                         limit.item().cell(),
                         "the plan uses " + taken + " of " + limit.item().inWords() + ", but there are only "
-                                + limit.available() + ": no allowed choice uses fewer"));
+                                + limit.available()
+                                + (verdict == Verdict.IMPOSSIBLE ? ": no allowed choice uses fewer" : "")));
             }
         }
     }

@@ -73,7 +73,7 @@ public final class Planning {
                 charted.book(),
                 bags,
                 charted.options().stock(),
-                plan.boundPoints(),
+                plan.bounds(),
                 plan.proven(),
                 charted.messages(),
                 limits.seed(),

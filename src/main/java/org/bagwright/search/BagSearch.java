@@ -11,8 +11,7 @@ import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookPlan;
-import org.bagwright.search.exact.ExactProblem;
-import org.bagwright.search.exact.ExactResult;
+import org.bagwright.domain.plan.PlanBounds;
 import org.bagwright.search.exact.SearchClock;
 import org.bagwright.search.exact.SearchProgress;
 import org.bagwright.search.model.PlainScore;
@@ -21,9 +20,8 @@ import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.StockPile;
 import org.bagwright.search.model.Team;
-import org.bagwright.search.planner.BagOptimizer;
 import org.bagwright.search.planner.ConstraintScorer;
-import org.bagwright.search.planner.LocalSearch;
+import org.bagwright.search.planner.TeamSolver;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 import org.bagwright.search.score.PenaltyScale;
@@ -33,16 +31,17 @@ import org.bagwright.search.team.ExactSearch;
  * Finds the best choice of options for all bags of a book: least excess over what no plan trades against anything else (stock,
  * most changes, fourteen clubs), then fewest hard breaks, then least penalty, then fewest changes.
  *
- * <p>Bags between which the stock could run short are searched together, the others each by itself ({@link Team}), first by the
- * exact search ({@link ExactSearch}), which proves its plan or gives a bound. Where it ends unproven, the planner's local search
- * goes on from its plan ({@link LocalSearch}) and re-optimises single bags by the exact search. The planner's constraints score
- * every plan: it counts as proven only where they give the bound.
+ * <p>Bags between which the stock could run short are searched together, the others each by itself ({@link Team}), by one
+ * solver from start to end ({@link TeamSolver}): it constructs a plan, improves it by local search, and proves it or bounds
+ * it by the exact search. The planner's constraints score every plan: it counts as proven only where they give the bound.
  *
  * <p>A plan takes open options only. The same bags and the same seed give the same plans on any machine, unless the cap of time
  * ends the search. Not for use by two threads at once, except {@link #stop}.
  *
  * <p>Choices are compared in whole micropoints a term, or in millionths of a larger point where penalties are huge ({@link
  * PenaltyScale}); penalties are reported as the unrounded sum, so that a bound holds to half such a unit a term.
+ *
+ * <p>Questions about single bags ({@link #best}, {@link #steps}) have a time of their own, from the end of the plan on.
  */
 public final class BagSearch {
     private static final int THREADS = 2;
@@ -50,17 +49,24 @@ public final class BagSearch {
     /** Plans that are not proven could call for one scale after another. */
     private static final int MOST_SCALES = 4;
 
-    private final SearchLimits limits;
+    /** The least time for questions about single bags, and all there is for them after a request to stop. */
+    private static final double LEAST_QUESTIONS_S = 2;
+
+    private final double mostS;
     private final SearchClock clock;
-    private final ExactSearch exact;
+    private final SearchClock questionClock;
+    private final TeamSolver solver;
+    private final OneBagSearch oneBag;
     private final ConstraintScorer scorer;
     private boolean cappedByTime;
 
     /** The first one in a program takes about half a second: it may be made on a thread of its own meanwhile. */
     public BagSearch(SearchLimits limits) {
-        this.limits = limits;
-        clock = new SearchClock(limits.mostS());
-        exact = new ExactSearch(clock, THREADS);
+        mostS = limits.mostS();
+        clock = new SearchClock(mostS);
+        questionClock = new SearchClock(mostS);
+        solver = new TeamSolver(limits, clock, new ExactSearch(clock, THREADS));
+        oneBag = new OneBagSearch(new ExactSearch(questionClock, THREADS), limits.mostSteps());
         scorer = new ConstraintScorer(limits);
     }
 
@@ -75,7 +81,7 @@ public final class BagSearch {
      * @throws IllegalArgumentException if an option of a club that carries has no carry
      */
     public BookPlan plan(BookOptions book) {
-        clock.start();
+        clock.start(mostS);
         cappedByTime = false;
         List<SearchBag> bags = book.bags().stream().map(SearchBag::new).toList();
         List<StockPile> stock =
@@ -85,26 +91,38 @@ public final class BagSearch {
         List<List<Integer>> chosen = new ArrayList<>(Collections.nCopies(bags.size(), List.of()));
         for (TeamPlan team : teams) {
             for (int bag = 0; bag < team.chosen().size(); bag++) {
-                chosen.set(team.team().places().get(bag), team.chosen().get(bag));
+                chosen.set(team.places().get(bag), team.chosen().get(bag));
             }
         }
-        return plan(book, PlanningProblem.of(bags, stock, chosen), teams);
+        scorer.checked(PlanningProblem.of(bags, stock, chosen), PlainScore.cost(book, chosen));
+        questionClock.start(clock.isStopped() ? LEAST_QUESTIONS_S : Math.max(LEAST_QUESTIONS_S, mostS));
+        return plan(book, chosen, teams);
     }
 
     /**
      * What was found for one team.
      *
-     * @param team the bags as they were searched
-     * @param scale the points in which they were searched
-     * @param chosen for each of them the options chosen
-     * @param bound what no choice can be below
-     * @param penaltyPoints its penalty, in points of the book
+     * @param places the places of its bags in the book
+     * @param scale the points in which it was searched
+     * @param found the choice, and what no choice is below
+     * @param penaltyPoints what the choice costs, in points of the book
      */
-    private record TeamPlan(
-            Team team, PenaltyScale scale, List<List<Integer>> chosen, Cost bound, double penaltyPoints) {
+    private record TeamPlan(List<Integer> places, PenaltyScale scale, TeamSolver.Found found, double penaltyPoints) {
+
+        List<List<Integer>> chosen() {
+            return found.chosen();
+        }
 
         boolean suits() {
             return scale.suits(penaltyPoints);
+        }
+
+        boolean proven() {
+            return suits() && found.cost().equals(found.bound());
+        }
+
+        double points(long micropoints) {
+            return PenaltyRules.points(micropoints) * scale.bookPoints();
         }
     }
 
@@ -127,71 +145,42 @@ public final class BagSearch {
                 .sum();
     }
 
-    private TeamPlan search(BookOptions book, Team inBookPoints, PenaltyScale scale) {
-        Team team = inBookPoints.on(scale, book);
-        ExactResult result = exact.best(team.exact(), limits.steps());
-        List<List<Integer>> found = result.chosen();
-        if (!result.proven()) {
-            LocalSearch search = new LocalSearch(limits, clock, optimizer(team));
-            found = search.improved(team, found, result.bound());
-            cappedByTime |= result.ending().byClock() || search.capped();
-        }
-        return new TeamPlan(team, scale, found, result.bound(), points(book, team, found));
+    private TeamPlan search(BookOptions book, Team team, PenaltyScale scale) {
+        TeamSolver.Found found = solver.best(team.on(scale, book));
+        cappedByTime |= found.capped();
+        return new TeamPlan(team.places(), scale, found, points(book, team, found.chosen()));
     }
 
-    private BagOptimizer optimizer(Team team) {
-        return (bag, free) -> {
-            ExactProblem alone = new ExactProblem(List.of(team.bags().get(bag).exact(team.scarce())), free);
-            return exact.best(alone, limits.bagSteps()).chosen().get(0);
-        };
-    }
-
-    private BookPlan plan(BookOptions book, PlanningProblem problem, List<TeamPlan> teams) {
-        List<List<Integer>> chosen = problem.chosen();
-        Cost cost = scorer.checked(problem, PlainScore.cost(book, chosen));
+    private static BookPlan plan(BookOptions book, List<List<Integer>> chosen, List<TeamPlan> teams) {
         List<BagPlan> plans = IntStream.range(0, chosen.size())
                 .mapToObj(bag -> new PlainScore(book.bags().get(bag), chosen.get(bag)).plan())
                 .toList();
         double points =
                 plans.stream().mapToDouble(plan -> plan.score().penaltyPoints()).sum();
-        if (teams.stream().allMatch(team -> team.scale().equals(PenaltyScale.BOOK))) {
-            Cost bound = teams.stream().map(TeamPlan::bound).reduce(Cost.NONE, Cost::plus);
-            boolean proven = cost.equals(bound) && teams.stream().allMatch(TeamPlan::suits);
-            return new BookPlan(plans, proven ? points : Math.min(points, boundPoints(problem, bound)), proven);
-        }
-        return plan(plans, teams);
-    }
-
-    /** Each team is scored in the points in which it was searched. */
-    private BookPlan plan(List<BagPlan> plans, List<TeamPlan> teams) {
-        boolean proven = teams.stream().allMatch(TeamPlan::suits);
-        double points = 0;
-        double boundPoints = 0;
-        for (TeamPlan team : teams) {
-            PlanningProblem problem =
-                    PlanningProblem.of(team.team().bags(), team.team().scarce(), team.chosen());
-            proven &= scorer.cost(problem).equals(team.bound());
-            boundPoints += boundPoints(problem, team.bound()) * team.scale().bookPoints();
-            points += team.penaltyPoints();
-        }
-        return new BookPlan(plans, proven ? points : Math.min(points, boundPoints), proven);
-    }
-
-    /** What holds for every choice with as few hard breaks as the plan, which may have more than the bound. */
-    private static double boundPoints(PlanningProblem problem, Cost bound) {
-        boolean asFew =
-                problem.cost().excess() == bound.excess() && problem.cost().breaks() == bound.breaks();
-        return PenaltyRules.points(asFew ? bound.micropoints() : problem.leastMicropoints());
+        boolean proven = teams.stream().allMatch(TeamPlan::proven);
+        Cost bound = teams.stream().map(team -> team.found().bound()).reduce(Cost.NONE, Cost::plus);
+        Cost cost = teams.stream().map(team -> team.found().cost()).reduce(Cost.NONE, Cost::plus);
+        boolean asFew = cost.excess() == bound.excess() && cost.breaks() == bound.breaks();
+        double boundPoints = teams.stream()
+                .mapToDouble(team -> team.points(
+                        asFew
+                                ? team.found().bound().micropoints()
+                                : team.found().leastMicropoints()))
+                .sum();
+        PlanBounds bounds = new PlanBounds(
+                bound.excess(), bound.breaks(), proven ? points : Math.min(points, Math.max(0, boundPoints)));
+        return new BookPlan(plans, bounds, proven);
     }
 
     /**
      * The best plan for one bag while the others stay as they are.
      *
      * @param stockLeft how many of each item of the book's stock it may take
+     * @param start a choice from which to start, for each slot the index of its option
      * @return the plan; empty where it was not proven best
      */
-    public Optional<BagPlan> best(BagOptions bag, List<Integer> stockLeft) {
-        return new OneBagSearch(exact, limits).best(bag, stockLeft);
+    public Optional<BagPlan> best(BagOptions bag, List<Integer> stockLeft, List<Integer> start) {
+        return oneBag.best(bag, stockLeft, start);
     }
 
     /**
@@ -199,9 +188,10 @@ public final class BagSearch {
      * may change; where one is not proven best the list ends before it.
      *
      * @param stockLeft how many of each item of the book's stock it may take
+     * @param planned the plan of the bag, for each slot the index of its option
      */
-    public List<BagPlan> steps(BagOptions bag, List<Integer> stockLeft) {
-        return new OneBagSearch(exact, limits).steps(bag, stockLeft);
+    public BagSteps steps(BagOptions bag, List<Integer> stockLeft, List<Integer> planned) {
+        return oneBag.steps(bag, stockLeft, planned);
     }
 
     /** Whether the last plan ended by its cap of time, so that another run may give another plan. */
@@ -209,9 +199,10 @@ public final class BagSearch {
         return cappedByTime;
     }
 
-    /** Ends the running search early, from any thread; its best plan so far is its answer. */
+    /** Ends the running search early, from any thread; its best plan so far is its answer, and questions get little time. */
     public void stop() {
         clock.stop();
+        questionClock.leave(LEAST_QUESTIONS_S);
     }
 
     /**

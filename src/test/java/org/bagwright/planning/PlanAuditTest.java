@@ -37,7 +37,7 @@ class PlanAuditTest {
                 sound.book(),
                 List.of(bag),
                 sound.stock(),
-                sound.boundPoints(),
+                sound.bounds(),
                 sound.proven(),
                 sound.messages(),
                 sound.seed(),

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.LongFunction;
 import java.util.function.Predicate;
 import java.util.stream.LongStream;
@@ -49,7 +50,7 @@ class BookSearchTest {
                 .sum();
         assertEquals(best, HandScore.cost(book, chosen(plan)), name);
         assertTrue(plan.proven(), name + ": proven");
-        assertEquals(points, plan.boundPoints(), name + ": bound");
+        assertEquals(points, plan.bounds().penaltyPoints(), name + ": bound");
         assertEquals(best.micropoints() / 1e6, points, ROUNDING_POINTS, name + ": points");
     }
 
@@ -161,7 +162,7 @@ class BookSearchTest {
         BookOptions book = new BookOptions(List.of(gaining(3), gaining(5), gaining(4)), List.of(onePiece(0.012)));
         BookPlan plan = new BagSearch(LIMITS).plan(book);
         assertEquals(List.of(List.of(0, 0), List.of(1, 0), List.of(0, 0)), chosen(plan));
-        assertEquals(13, plan.boundPoints());
+        assertEquals(13, plan.bounds().penaltyPoints());
         assertProvenBest("one piece", book);
     }
 
@@ -172,5 +173,29 @@ class BookSearchTest {
                 List.of(gaining(5, 4.9), gaining(4, 0.5), gaining(3, 0.2)), List.of(onePiece(0.012), onePiece(0.01)));
         assertEquals(List.of(List.of(2, 0), List.of(1, 0), List.of(0, 0)), chosen(new BagSearch(LIMITS).plan(book)));
         assertProvenBest("two pieces", book);
+    }
+
+    @Test
+    void everyStepEqualsEnumerationForItsNumberOfChanges() {
+        BagSearch search = new BagSearch(LIMITS);
+        int compared = 0;
+        for (long seed = 0; seed < 200; seed++) {
+            BookOptions book = TestBooks.small(seed);
+            BagOptions bag = book.bags().get(0);
+            List<Integer> ample = book.stock().stream().map(limit -> 1000).toList();
+            BagSteps steps = search.steps(bag, ample, bag.today());
+            assertTrue(steps.settled(), "seed " + seed);
+            for (int changes = 0; changes < steps.plans().size(); changes++) {
+                if (changes <= bag.mostChanges().orElse(Integer.MAX_VALUE)) {
+                    BookOptions limited =
+                            new BookOptions(List.of(bag.withMostChanges(OptionalInt.of(changes))), List.of());
+                    Cost cost = HandScore.cost(
+                            limited, List.of(steps.plans().get(changes).chosen()));
+                    assertEquals(Enumeration.best(limited).cost(), cost, "seed " + seed + ", " + changes + " changes");
+                    compared++;
+                }
+            }
+        }
+        assertTrue(compared > 300, compared + " steps");
     }
 }

@@ -15,7 +15,6 @@ import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.HandScore;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.optaplanner.core.config.solver.EnvironmentMode;
 
 /** Tries to make a plan claim too much by ending searches at any moment. */
 @Tag("analytic")
@@ -28,13 +27,8 @@ class UnfinishedSearchTest {
     private int worse;
 
     private static BagSearch any(long seed, double mostS, Random random) {
-        return new BagSearch(new SearchLimits(
-                seed,
-                mostS,
-                upTo(random, 1_000_000),
-                upTo(random, 100_000),
-                1 + upTo(random, 300),
-                EnvironmentMode.REPRODUCIBLE));
+        SearchLimits usual = new SearchLimits(seed, mostS);
+        return new BagSearch(usual.counting(1 + random.nextInt(3), 0.5 * random.nextDouble(), upTo(random, 1_000_000)));
     }
 
     /** As likely small as large, on a logarithmic scale; 0 too. */
@@ -58,8 +52,9 @@ class UnfinishedSearchTest {
                 .mapToDouble(bag -> bag.score().penaltyPoints())
                 .sum();
         assertTrue(
-                plan.boundPoints() <= least + ROUNDING_POINTS, name + ": bound " + plan.boundPoints() + ", " + least);
-        assertTrue(plan.boundPoints() <= points, name + ": bound above its plan");
+                plan.bounds().penaltyPoints() <= least + ROUNDING_POINTS,
+                name + ": bound " + plan.bounds().penaltyPoints() + ", " + least);
+        assertTrue(plan.bounds().penaltyPoints() <= points, name + ": bound above its plan");
         assertTrue(!plan.proven() || best.equals(cost), name + ": proven");
         assertEquals(cost.micropoints() / 1e6, points, ROUNDING_POINTS, name + ": points");
         unproven += plan.proven() ? 0 : 1;

@@ -27,7 +27,12 @@ final class ExplanationJson {
         ArrayNode steps = document.putArray("steps");
         ArrayNode others = document.putArray("others");
         ArrayNode relaxations = document.putArray("relaxations");
+        ArrayNode unsettled = document.putArray("notSettled");
         for (BagResult bag : result.bags()) {
+            bag.reasons().unsettled().forEach(what -> unsettled
+                    .addObject()
+                    .put("golfer", bag.golfer().name())
+                    .put("what", what));
             bag.steps().forEach(step -> steps.add(step(document, bag, step)));
             bag.others().forEach(other -> others.add(other(document, bag, other)));
             bag.relaxations().forEach(relaxation -> relaxations.add(relaxation(document, bag, relaxation)));

@@ -12,6 +12,7 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.plan.Verdict;
 import org.bagwright.domain.units.Units;
 
 /** A plan as a machine-readable document. Distances and speeds are in the book's units. */
@@ -33,6 +34,11 @@ public final class PlanJson {
         document.put("bound", result.boundPoints());
         document.put("proven", result.proven());
         document.put("brokenMusts", result.plannedBreaks());
+        document.put("mustsSettled", result.verdict() != Verdict.NOT_SETTLED);
+        ObjectNode bounds = document.putObject("bounds");
+        bounds.put("hard", result.bounds().hard());
+        bounds.put("brokenMusts", result.bounds().mustThousandths());
+        bounds.put("penalty", result.bounds().penaltyPoints());
         ObjectNode today = document.putObject("today");
         today.put("penalty", result.todayPoints());
         today.put("brokenMusts", result.todayBreaks());

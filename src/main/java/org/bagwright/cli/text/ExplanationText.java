@@ -28,7 +28,18 @@ record ExplanationText(BagResult bag) {
                 .limit(MOST_RELAXATIONS)
                 .map(ExplanationText::relaxation)
                 .forEach(lines::add);
+        unsettled().ifPresent(lines::add);
         return lines;
+    }
+
+    private Optional<String> unsettled() {
+        List<String> unsettled = bag.reasons().unsettled();
+        if (unsettled.isEmpty()) {
+            return Optional.empty();
+        }
+        int more = unsettled.size() - 1;
+        return Optional.of("Not settled in the time: " + unsettled.get(0)
+                + (more == 0 ? "" : ", and " + more + " more: see the sheet Others"));
     }
 
     private Optional<String> firstStep() {

@@ -33,7 +33,7 @@ public final class PlanText {
         Set<String> broken = result.plannedBroken();
         return "penalty " + Numbers.fixed(result.plannedPoints(), 2) + " points planned, "
                 + Numbers.fixed(result.todayPoints(), 2) + " today" + new PlanText(result).proof()
-                + (broken.isEmpty() ? "" : ", not every must is met (" + String.join(", ", broken) + ")");
+                + (broken.isEmpty() ? "" : ", " + result.verdict().inWords() + " (" + String.join(", ", broken) + ")");
     }
 
     public List<String> lines() {

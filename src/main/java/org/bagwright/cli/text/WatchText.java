@@ -57,7 +57,7 @@ public final class WatchText {
         Set<String> broken = result.plannedBroken();
         return broken.isEmpty()
                 ? points
-                : points + ", " + style.red("not every must is met (" + String.join(", ", broken) + ")");
+                : points + ", " + style.red(result.verdict().inWords() + " (" + String.join(", ", broken) + ")");
     }
 
     private String changes(BookResult result) {

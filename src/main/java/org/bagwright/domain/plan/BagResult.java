@@ -18,37 +18,35 @@ import org.bagwright.domain.option.Terms;
  * @param options the bag with all its options
  * @param today the bag as it is
  * @param planned the bag as planned
- * @param steps the best plans with at most 0, 1, 2, ... changes, until more changes gain nothing
- * @param others other good plans
- * @param relaxations what holds the plan back, the greatest gain first
+ * @param reasons why it is planned so; nothing until it is worked out
  * @param outlook how sure the plan is; empty until it is computed
  */
 public record BagResult(
-        BagOptions options,
-        BagState today,
-        BagState planned,
-        List<Step> steps,
-        List<OtherPlan> others,
-        List<Relaxation> relaxations,
-        Optional<BagOutlook> outlook) {
-
-    public BagResult {
-        steps = List.copyOf(steps);
-        others = List.copyOf(others);
-        relaxations = List.copyOf(relaxations);
-    }
+        BagOptions options, BagState today, BagState planned, PlanReasons reasons, Optional<BagOutlook> outlook) {
 
     /** A bag with its plan alone, nothing computed about it yet. */
     public static BagResult of(BagOptions options, BagState today, BagState planned) {
-        return new BagResult(options, today, planned, List.of(), List.of(), List.of(), Optional.empty());
+        return new BagResult(options, today, planned, PlanReasons.NONE, Optional.empty());
     }
 
     public BagResult withOutlook(BagOutlook computed) {
-        return new BagResult(options, today, planned, steps, others, relaxations, Optional.of(computed));
+        return new BagResult(options, today, planned, reasons, Optional.of(computed));
     }
 
-    public BagResult withReasons(List<Step> newSteps, List<OtherPlan> newOthers, List<Relaxation> newRelaxations) {
-        return new BagResult(options, today, planned, newSteps, newOthers, newRelaxations, outlook);
+    public BagResult withReasons(PlanReasons found) {
+        return new BagResult(options, today, planned, found, outlook);
+    }
+
+    public List<Step> steps() {
+        return reasons.steps();
+    }
+
+    public List<OtherPlan> others() {
+        return reasons.others();
+    }
+
+    public List<Relaxation> relaxations() {
+        return reasons.relaxations();
     }
 
     public Golfer golfer() {
@@ -114,6 +112,6 @@ public record BagResult(
 
     /** What the greatest of all relaxations would bring, points; empty where none is known. */
     public OptionalDouble headRoomPoints() {
-        return relaxations.stream().mapToDouble(Relaxation::gainPoints).max();
+        return relaxations().stream().mapToDouble(Relaxation::gainPoints).max();
     }
 }

@@ -15,7 +15,7 @@ import org.bagwright.domain.option.StockLimit;
  * @param book what was planned
  * @param bags the bags, in the order of the golfers
  * @param stock what the bags share
- * @param boundPoints no choice with as few hard breaks has a penalty below this, points
+ * @param bounds what no choice is below
  * @param proven whether no choice at all is better than the plan
  * @param messages everything a person should know, from reading to planning
  * @param seed the seed of the search
@@ -25,7 +25,7 @@ public record BookResult(
         Book book,
         List<BagResult> bags,
         List<StockLimit> stock,
-        double boundPoints,
+        PlanBounds bounds,
         boolean proven,
         List<Message> messages,
         long seed,
@@ -40,7 +40,20 @@ public record BookResult(
     }
 
     public BookResult withMessages(List<Message> all) {
-        return new BookResult(book, bags, stock, boundPoints, proven, all, seed, searchS);
+        return new BookResult(book, bags, stock, bounds, proven, all, seed, searchS);
+    }
+
+    /** No choice that breaks as little has a penalty below this, points. */
+    public double boundPoints() {
+        return bounds.penaltyPoints();
+    }
+
+    /** What is known of the musts and limits. */
+    public Verdict verdict() {
+        if (plannedBreaks() == 0) {
+            return Verdict.MET;
+        }
+        return bounds.breakSomething() ? Verdict.IMPOSSIBLE : Verdict.NOT_SETTLED;
     }
 
     public double todayPoints() {

@@ -28,6 +28,8 @@ final class MustConflict {
     private final BagSearch search;
     private final BagOptions bag;
     private final List<Integer> stockLeft;
+    private final List<Integer> planned;
+    private boolean settled = true;
 
     /** A must: of one club and one measure, or of a measure of the whole bag, whose club is empty. */
     private record Must(Measure measure, Optional<Club> club) {
@@ -42,24 +44,28 @@ final class MustConflict {
         }
     }
 
-    private MustConflict(BagSearch search, BagOptions bag, List<Integer> stockLeft) {
+    /** @param planned a choice from which to start, for each slot the index of its option */
+    MustConflict(BagSearch search, BagOptions bag, List<Integer> stockLeft, List<Integer> planned) {
         this.search = search;
         this.bag = bag;
         this.stockLeft = stockLeft;
+        this.planned = planned;
     }
 
-    /** The conflict in words; empty where all musts can be met, or where none was settled in the rounds that are counted. */
-    static Optional<String> of(BagSearch search, BagOptions bag, List<Integer> stockLeft) {
-        return new MustConflict(search, bag, stockLeft).smallest();
+    /** Whether the last question was answered: not if the time ended before. */
+    boolean settled() {
+        return settled;
     }
 
-    private Optional<String> smallest() {
+    /** The conflict in words; empty where all musts can be met, or where it was not settled. */
+    Optional<String> smallest() {
         List<Set<Must>> broken = new ArrayList<>();
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Set<Must> kept = smallestMeeting(broken);
             BagOptions variant = bag.keepingMusts((measure, club) -> kept.contains(new Must(measure, club)));
-            Optional<BagPlan> best = search.best(variant, stockLeft);
+            Optional<BagPlan> best = search.best(variant, stockLeft, planned);
             if (best.isEmpty()) {
+                settled = false;
                 return Optional.empty();
             }
             if (best.get().score().hardBreaks() > 0) {
@@ -71,6 +77,7 @@ final class MustConflict {
             }
             broken.add(missed);
         }
+        settled = false;
         return Optional.empty();
     }
 

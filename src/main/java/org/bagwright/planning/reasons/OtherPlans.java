@@ -25,23 +25,30 @@ final class OtherPlans {
     private final List<Integer> stockLeft;
     private final List<OtherPlan> others = new ArrayList<>();
 
-    private OtherPlans(BagSearch search, BagOptions bag, BagState planned, List<Integer> stockLeft) {
+    private final List<String> unsettled = new ArrayList<>();
+
+    /** @param stockLeft the pieces of each item that the plans of the other bags leave to this one */
+    OtherPlans(BagSearch search, BagOptions bag, BagState planned, List<Integer> stockLeft) {
         this.search = search;
         this.bag = bag;
         this.planned = planned;
         this.stockLeft = stockLeft;
     }
 
-    /**
-     * @param stockLeft the pieces of each item that the plans of the other bags leave to this one
-     * @param steps the best plans by number of changes
-     */
-    static List<OtherPlan> of(
-            BagSearch search, BagOptions bag, BagState planned, List<Integer> stockLeft, List<Step> steps) {
-        OtherPlans made = new OtherPlans(search, bag, planned, stockLeft);
-        made.conditions().forEach(made::add);
-        made.addFewestChanges(steps);
-        return made.others;
+    /** Looks for all of them. */
+    OtherPlans find(List<Step> steps) {
+        conditions().forEach(this::add);
+        addFewestChanges(steps);
+        return this;
+    }
+
+    List<OtherPlan> found() {
+        return others;
+    }
+
+    /** The differences whose best plan was not settled in the time. */
+    List<String> unsettled() {
+        return unsettled;
     }
 
     private Map<String, BiPredicate<Integer, Option>> conditions() {
@@ -87,7 +94,10 @@ final class OtherPlans {
         }
         BagOptions variant = bag.withOpen((slot, index) -> isOpen(slot, index, condition));
         if (canMeet(variant, condition)) {
-            search.best(variant, stockLeft).ifPresent(plan -> keep(difference, BagSearch.state(bag, plan.chosen())));
+            search.best(variant, stockLeft, planned.chosen())
+                    .ifPresentOrElse(
+                            plan -> keep(difference, BagSearch.state(bag, plan.chosen())),
+                            () -> unsettled.add(difference));
         }
     }
 

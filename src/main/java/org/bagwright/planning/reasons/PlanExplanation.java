@@ -2,18 +2,17 @@ package org.bagwright.planning.reasons;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.plan.OtherPlan;
-import org.bagwright.domain.plan.Relaxation;
+import org.bagwright.domain.plan.PlanReasons;
 import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.search.BagSearch;
+import org.bagwright.search.BagSteps;
 
 /**
  * Why a plan is as it is: step by step, against others, and what holds it back. Each bag is looked at by itself, with what
@@ -52,22 +51,35 @@ public final class PlanExplanation {
         work.at(WorkProgress.Stage.REASONS, place, all.size());
         BagResult bag = all.get(place);
         List<Integer> stockLeft = stockLeft(place, all);
-        List<Step> steps = steps(bag, search.steps(bag.options(), stockLeft));
+        List<Integer> planned = bag.planned().chosen();
+        BagSteps found = search.steps(bag.options(), stockLeft, planned);
+        List<Step> steps = steps(bag, found.plans());
+        List<String> unsettled = new ArrayList<>();
+        if (!found.settled()) {
+            unsettled.add("the steps from " + steps.size() + (steps.size() == 1 ? " change on" : " changes on"));
+        }
         if (all.size() > MOST_BAGS_IN_FULL) {
-            return bag.withReasons(steps, List.of(), List.of());
+            return bag.withReasons(new PlanReasons(steps, List.of(), List.of(), unsettled));
         }
-        List<OtherPlan> others = OtherPlans.of(search, bag.options(), bag.planned(), stockLeft, steps);
-        List<Relaxation> relaxations = Relaxations.of(search, book, bag.options(), bag.planned(), stock, stockLeft);
+        OtherPlans others = new OtherPlans(search, bag.options(), bag.planned(), stockLeft).find(steps);
+        Relaxations relaxations = new Relaxations(search, book, bag.options(), bag.planned(), stockLeft).find(stock);
+        others.unsettled().forEach(what -> unsettled.add("another plan: " + what));
+        relaxations.unsettled().forEach(what -> unsettled.add("whether it would help to " + what));
         if (bag.planned().score().hardBreaks() > 0) {
-            conflict(bag, stockLeft);
+            conflict(bag, stockLeft, unsettled);
         }
-        return bag.withReasons(steps, others, relaxations);
+        return bag.withReasons(new PlanReasons(steps, others.found(), relaxations.found(), unsettled));
     }
 
-    private void conflict(BagResult bag, List<Integer> stockLeft) {
-        Optional<String> conflict = MustConflict.of(search, bag.options(), stockLeft);
-        conflict.ifPresent(text ->
-                messages.add(Message.warning(bag.golfer().cell(), bag.golfer().name() + ": " + text)));
+    private void conflict(BagResult bag, List<Integer> stockLeft, List<String> unsettled) {
+        MustConflict conflict =
+                new MustConflict(search, bag.options(), stockLeft, bag.planned().chosen());
+        conflict.smallest()
+                .ifPresent(text -> messages.add(
+                        Message.warning(bag.golfer().cell(), bag.golfer().name() + ": " + text)));
+        if (!conflict.settled()) {
+            unsettled.add("which musts are in conflict");
+        }
     }
 
     private static List<Step> steps(BagResult bag, List<BagPlan> plans) {

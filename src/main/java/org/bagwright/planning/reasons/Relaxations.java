@@ -29,7 +29,13 @@ final class Relaxations {
     private final Book book;
     private final List<Relaxation> found = new ArrayList<>();
 
-    private Relaxations(BagSearch search, Book book, BagOptions bag, BagState planned, List<Integer> stockLeft) {
+    private final List<String> unsettled = new ArrayList<>();
+
+    /**
+     * @param book the book, for the pins of its sheet Plan
+     * @param stockLeft the pieces of each item that the plans of the other bags leave to this one
+     */
+    Relaxations(BagSearch search, Book book, BagOptions bag, BagState planned, List<Integer> stockLeft) {
         this.search = search;
         this.bag = bag;
         this.planned = planned;
@@ -38,30 +44,31 @@ final class Relaxations {
     }
 
     /**
-     * What would bring anything, the most first.
+     * Looks at everything that could hold the plan back.
      *
-     * @param book the book, for the pins of its sheet Plan
      * @param stock what all bags share
-     * @param stockLeft the pieces of each item that the plans of the other bags leave to this one
      */
-    static List<Relaxation> of(
-            BagSearch search,
-            Book book,
-            BagOptions bag,
-            BagState planned,
-            List<StockLimit> stock,
-            List<Integer> stockLeft) {
-        Relaxations made = new Relaxations(search, book, bag, planned, stockLeft);
-        made.pins();
-        made.settings();
-        made.shaft();
-        made.changes();
-        made.stock(stock);
-        made.measures();
-        made.found.sort(Comparator.comparingLong(Relaxation::fewerBreaks)
+    Relaxations find(List<StockLimit> stock) {
+        pins();
+        settings();
+        shaft();
+        changes();
+        stock(stock);
+        measures();
+        found.sort(Comparator.comparingLong(Relaxation::fewerBreaks)
                 .thenComparingDouble(Relaxation::gainPoints)
                 .reversed());
-        return made.found;
+        return this;
+    }
+
+    /** What would bring anything, the most first. */
+    List<Relaxation> found() {
+        return found;
+    }
+
+    /** What was not settled in the time. */
+    List<String> unsettled() {
+        return unsettled;
     }
 
     private void pins() {
@@ -96,7 +103,7 @@ final class Relaxations {
     private void lettingGo(String cell, String what, Set<ClosedReason> closedReasons, int slot) {
         BagOptions free = bag.withOpen((place, option) ->
                 place == slot ? isOpenWithout(place, option, closedReasons) : isOpenNow(place, option));
-        tell(cell, what, search.best(free, stockLeft));
+        tell(cell, what, best(free, stockLeft));
     }
 
     private void shaft() {
@@ -106,7 +113,7 @@ final class Relaxations {
             tell(
                     bag.golfer().cell(),
                     "let settings turn the shaft of " + bag.golfer().name(),
-                    search.best(free, stockLeft));
+                    best(free, stockLeft));
         }
     }
 
@@ -126,7 +133,7 @@ final class Relaxations {
                     bag.golfer().cell(),
                     "allow " + bag.golfer().name() + " more than "
                             + bag.mostChanges().getAsInt() + " changes",
-                    search.best(free, stockLeft));
+                    best(free, stockLeft));
         }
     }
 
@@ -143,7 +150,7 @@ final class Relaxations {
                 tell(
                         stock.get(item).item().cell(),
                         "have one more of " + stock.get(item).item().inWords(),
-                        search.best(bag, more));
+                        best(bag, more));
             }
         }
     }
@@ -152,14 +159,18 @@ final class Relaxations {
         for (Measure measure : Measure.values()) {
             if (bag.aims().of(measure).isHard()) {
                 BagOptions free = bag.keepingMusts((kept, club) -> kept != measure);
-                tell("Aims", "let " + measure.label() + " miss its must", search.best(free, stockLeft));
+                tell("Aims", "let " + measure.label() + " miss its must", best(free, stockLeft));
             }
         }
     }
 
     /** Keeps what gains something; a plan that trades a must away is judged by its penalty alone. */
     private void tell(String cell, String what, Optional<BagPlan> relaxed) {
-        relaxed.ifPresent(plan -> tell(cell, what, plan));
+        relaxed.ifPresentOrElse(plan -> tell(cell, what, plan), () -> unsettled.add(what));
+    }
+
+    private Optional<BagPlan> best(BagOptions relaxed, List<Integer> stock) {
+        return search.best(relaxed, stock, planned.chosen());
     }
 
     private void tell(String cell, String what, BagPlan relaxed) {

@@ -11,27 +11,32 @@ public final class SearchClock {
 
     private static final double REPORT_EVERY_S = 0.25;
 
-    private final double mostS;
+    private volatile double mostS;
     private volatile boolean stopped;
     private volatile Runnable onStop = () -> {};
     private SearchProgress progress = (breaks, points, bound, elapsedS) -> {};
-    private long startNs;
+    private volatile long startNs;
     private double nextReportS;
 
     /** @param mostS the most time, seconds */
     public SearchClock(double mostS) {
-        this.mostS = Math.min(mostS, NO_CAP_S);
-        startNs = System.nanoTime();
+        start(mostS);
     }
 
     public void onProgress(SearchProgress other) {
         progress = other;
     }
 
-    /** Starts the time again. */
-    public void start() {
+    /** Starts the time again, with a cap in seconds. */
+    public final void start(double capS) {
+        mostS = Math.min(capS, NO_CAP_S);
         startNs = System.nanoTime();
         nextReportS = 0;
+    }
+
+    /** Leaves at most this time from now on, seconds; from any thread. */
+    public void leave(double atMostS) {
+        mostS = Math.min(mostS, elapsedS() + atMostS);
     }
 
     double elapsedS() {

@@ -92,9 +92,9 @@ public final class PlanningProblem {
                 .toList();
     }
 
-    /** What no choice for these bags costs less than, broken musts or not. */
-    public long leastMicropoints() {
-        return firsts().mapToLong(first -> first.bag().leastMicropoints()).sum();
+    /** Whether every slot has an option. */
+    public boolean isComplete() {
+        return assignments.stream().allMatch(slot -> slot.choice() != null);
     }
 
     public Cost cost() {

@@ -129,14 +129,9 @@ public final class SearchBag {
                 .count();
     }
 
-    /** What no choice costs less than, broken musts or not: every club at its own cheapest, no cost between clubs. */
-    long leastMicropoints() {
-        return openBySlot.stream()
-                .mapToLong(options -> options.stream()
-                        .mapToLong(option -> option.own().cost().micropoints())
-                        .min()
-                        .orElseThrow())
-                .sum();
+    /** How many open options all slots have together. */
+    public long optionCount() {
+        return openBySlot.stream().mapToLong(List::size).sum();
     }
 
     /** The most pieces of an item of the stock that any plan of the bag takes. */

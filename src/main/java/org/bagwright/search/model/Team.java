@@ -72,6 +72,11 @@ public record Team(List<Integer> places, List<SearchBag> bags, List<StockPile> s
                 scarce);
     }
 
+    /** The team for the planner, with nothing chosen. */
+    public PlanningProblem problem() {
+        return PlanningProblem.of(bags, scarce);
+    }
+
     /** The team for the exact search. */
     public ExactProblem exact() {
         return new ExactProblem(

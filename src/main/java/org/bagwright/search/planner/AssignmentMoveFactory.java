@@ -4,7 +4,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
-import org.bagwright.search.model.Candidate;
 import org.bagwright.search.model.PlanningProblem;
 import org.bagwright.search.model.SlotAssignment;
 import org.bagwright.search.model.StockPile;
@@ -22,7 +21,7 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
     private static final int MOST_TRIES = 10;
 
     /** Draws for one step. Where none of them may be made, as in a bag that may not change, the search ends. */
-    private static final int MOST_DRAWS = 10_000;
+    private static final int MOST_DRAWS = 500;
 
     @Override
     public long getSize(ScoreDirector<PlanningProblem> director) {
@@ -47,42 +46,35 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
 
     private static AssignmentMove move(PlanningProblem problem, Random random) {
         SlotAssignment first = drawn(problem.assignments(), random);
-        return switch (random.nextInt(problem.stock().isEmpty() ? 3 : 4)) {
-            case 0 ->
-                together(first, first.isLast() ? first : problem.assignments().get(first.id() + 1), random);
-            case 1 -> together(first, drawn(problem.bagOf(first), random), random);
-            case 2 -> together(first, first, random);
-            default -> exchange(problem, drawn(problem.stock(), random), random);
-        };
+        Replies replies = new Replies(problem, random);
+        int kind = random.nextInt(problem.stock().isEmpty() ? 3 : 4);
+        if (kind == 0) {
+            return replies.answer(first).move();
+        }
+        if (kind == 3) {
+            return exchange(problem, replies, drawn(problem.stock(), random), random)
+                    .move();
+        }
+        List<SlotAssignment> bag = problem.bagOf(first);
+        replies.put(first, drawn(first.open(), random));
+        int others = 1 + random.nextInt(3);
+        int place = first.id() - bag.get(0).id();
+        for (int more = 0; more < others; more++) {
+            int step = more % 2 == 0 ? 1 + more / 2 : -1 - more / 2;
+            int at = kind == 1 ? Math.floorMod(place + step, bag.size()) : random.nextInt(bag.size());
+            if (at != place) {
+                replies.answer(bag.get(at));
+            }
+        }
+        return replies.move();
     }
 
-    /** Moves two slots, or one that is given twice. */
-    private static AssignmentMove together(SlotAssignment first, SlotAssignment second, Random random) {
-        List<SlotAssignment> moved = second == first ? List.of(first) : List.of(first, second);
-        return new AssignmentMove(
-                moved, moved.stream().map(slot -> drawn(slot.open(), random)).toList());
-    }
-
-    /** Lets a slot take of a pile, and another one that has of it take less. */
-    private static AssignmentMove exchange(PlanningProblem problem, StockPile pile, Random random) {
+    /** Lets a slot take of a pile, and another one that has of it answer. */
+    private static Replies exchange(PlanningProblem problem, Replies replies, StockPile pile, Random random) {
         SlotAssignment taker = drawn(problem.takers(pile), random);
-        Candidate taking = drawn(taker.taking(pile.item()), random);
+        replies.put(taker, drawn(taker.taking(pile.item()), random));
         List<SlotAssignment> holders = problem.holders(pile, taker);
-        if (holders.isEmpty()) {
-            return new AssignmentMove(List.of(taker), List.of(taking));
-        }
-        SlotAssignment giver = drawn(holders, random);
-        return new AssignmentMove(List.of(giver, taker), List.of(leaving(giver, pile.item(), random), taking));
-    }
-
-    private static Candidate leaving(SlotAssignment giver, int item, Random random) {
-        Candidate choice = drawn(giver.open(), random);
-        for (int tries = 1;
-                tries < MOST_TRIES && choice.pieces(item) >= giver.choice().pieces(item);
-                tries++) {
-            choice = drawn(giver.open(), random);
-        }
-        return choice;
+        return holders.isEmpty() ? replies : replies.answer(drawn(holders, random));
     }
 
     private static <T> T drawn(List<T> from, Random random) {

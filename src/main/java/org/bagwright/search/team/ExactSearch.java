@@ -1,10 +1,7 @@
 package org.bagwright.search.team;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactEnding;
 import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.exact.ExactResult;
@@ -73,43 +70,5 @@ public final class ExactSearch {
                 least.certain() ? leastMicropoints : 0,
                 proven.equals(cost) ? ExactEnding.PROVEN : ending,
                 meter.steps());
-    }
-
-    /**
-     * The best choices of one bag for at most 0, 1, 2 ... changes (or as many as the bag cannot do without), up to the
-     * first that is as good as the best for the most changes that the bag allows. Each starts from the one before.
-     *
-     * @param stockLeft the pieces of each stock item that the bag may take
-     * @param start the index of an option for each slot: where the search starts, if that keeps the limits
-     * @param mostSteps the most steps of work for each number of changes
-     * @return one result for each number of changes, from 0 on
-     */
-    public List<ExactResult> steps(
-            ExactBag bag, List<Integer> stockLeft, Optional<List<Integer>> start, long mostSteps) {
-        Optional<List<List<Integer>>> before = start.map(List::of);
-        ExactResult last = best(bag, stockLeft, before, mostSteps);
-        List<ExactResult> curve = new ArrayList<>();
-        int most = changes(bag, last.chosen().get(0));
-        for (int changes = 0; changes < most; changes++) {
-            ExactResult step = best(bag.withMostChanges(changes), stockLeft, before, mostSteps);
-            curve.add(step);
-            if (step.cost().compareTo(last.cost()) <= 0) {
-                return curve;
-            }
-            before = Optional.of(step.chosen());
-        }
-        curve.add(last);
-        return curve;
-    }
-
-    private ExactResult best(
-            ExactBag bag, List<Integer> stockLeft, Optional<List<List<Integer>>> start, long mostSteps) {
-        return best(new ExactProblem(List.of(bag), stockLeft), start, mostSteps);
-    }
-
-    private static int changes(ExactBag bag, List<Integer> chosen) {
-        return IntStream.range(0, chosen.size())
-                .map(slot -> bag.option(slot, chosen.get(slot)).changes())
-                .sum();
     }
 }

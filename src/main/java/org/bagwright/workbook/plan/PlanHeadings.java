@@ -73,7 +73,7 @@ final class PlanHeadings {
         String text = "Planned penalty " + planned + " points, against " + Numbers.fixed(result.todayPoints(), 2)
                 + " today. " + proof();
         return result.plannedBreaks() > 0
-                ? text + " Not every must can be met (" + String.join(", ", result.plannedBroken())
+                ? text + " " + result.verdict().sentence() + " (" + String.join(", ", result.plannedBroken())
                         + "): see the sheet Messages."
                 : text;
     }

@@ -1,5 +1,7 @@
 package org.bagwright.workbook.result;
 
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.bagwright.domain.plan.BagResult;
@@ -49,6 +51,10 @@ final class OthersSheet {
     private int golfer(BagResult bag, int row) {
         table.band(row, lastColumn, bag.golfer().name());
         int next = new OtherPlans(pen, table, bag).write(row + 1);
-        return new RelaxationTable(pen, table, bag.relaxations()).write(next + 1);
+        int free = new RelaxationTable(pen, table, bag.relaxations()).write(next + 1);
+        for (String unsettled : bag.reasons().unsettled()) {
+            pen.text(free++, 0, Role.FAINT, "Not settled in the time: " + unsettled);
+        }
+        return free;
     }
 }

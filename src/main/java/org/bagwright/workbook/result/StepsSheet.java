@@ -70,7 +70,7 @@ final class StepsSheet {
     private int golfer(BagResult bag, int row) {
         table.band(row, ALL, bag.golfer().name());
         if (bag.steps().isEmpty()) {
-            pen.text(row + 1, 0, Role.PLAIN, "No steps were computed.");
+            pen.text(row + 1, 0, Role.PLAIN, "No steps are settled in the time.");
             return row + 1;
         }
         int planned = planned(bag);

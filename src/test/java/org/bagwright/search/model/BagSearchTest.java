@@ -19,6 +19,7 @@ import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagScore;
 import org.bagwright.domain.plan.BookPlan;
+import org.bagwright.domain.plan.PlanBounds;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.Enumeration;
 import org.junit.jupiter.api.Tag;
@@ -41,7 +42,7 @@ class BagSearchTest {
     private static BagPlan proven(BagOptions bag) {
         BookPlan plan = TestBags.plan(new BagSearch(LIMITS), List.of(bag));
         assertTrue(plan.proven());
-        assertEquals(plan.bags().get(0).score().penaltyPoints(), plan.boundPoints());
+        assertEquals(plan.bags().get(0).score().penaltyPoints(), plan.bounds().penaltyPoints());
         return plan.bags().get(0);
     }
 
@@ -192,7 +193,9 @@ class BagSearchTest {
 
     @Test
     void plan_ofNoBagsIsEmpty() {
-        assertEquals(new BookPlan(List.of(), 0, true), TestBags.plan(new BagSearch(LIMITS), List.of()));
+        assertEquals(
+                new BookPlan(List.of(), new PlanBounds(0, 0, 0), true),
+                TestBags.plan(new BagSearch(LIMITS), List.of()));
     }
 
     @Test

@@ -67,6 +67,7 @@ class AssignmentMoveFactoryTest {
             Random random = new Random(seed);
             try (InnerScoreDirector<PlanningProblem, HardMediumSoftLongScore> director = director()) {
                 director.setWorkingSolution(problem);
+                director.calculateScore();
                 for (int step = 0; step < 2_000; step++) {
                     Iterator<AssignmentMove> moves =
                             new AssignmentMoveFactory().createRandomMoveIterator(director, random);

@@ -110,7 +110,7 @@ class NewSheetsTest {
         int first = Cells.row(sheet, "Golfer A") + 1;
         String plan = "plan " + Numbers.fixed(PLANNED_POINTS, 2);
         assertEquals(List.of("", "", "", plan), column(sheet, first, StepsSheet.PLAN, 4));
-        assertTrue(Cells.shown(sheet).contains(List.of("No steps were computed.")), "golfer B");
+        assertTrue(Cells.shown(sheet).contains(List.of("No steps are settled in the time.")), "golfer B");
     }
 
     private static List<String> column(XSSFSheet sheet, int first, int column, int rows) {

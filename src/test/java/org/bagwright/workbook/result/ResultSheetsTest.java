@@ -29,6 +29,7 @@ import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.OtherPlan;
+import org.bagwright.domain.plan.PlanReasons;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Step;
 import org.bagwright.planning.Planning;
@@ -77,7 +78,7 @@ class ResultSheetsTest {
                 result.book(),
                 result.bags().stream().map(ResultSheetsTest::filled).toList(),
                 result.stock(),
-                result.boundPoints(),
+                result.bounds(),
                 result.proven(),
                 result.messages(),
                 result.seed(),
@@ -108,7 +109,7 @@ class ResultSheetsTest {
         List<Relaxation> relaxations = List.of(
                 new Relaxation("Clubs!J4", "the bend limit of the 7 iron", 1.7000000002, 0),
                 new Relaxation("Golfers!H3", "the most closed look that the golfer accepts", 0.4, 0));
-        return new BagResult(bag.options(), bag.today(), bag.planned(), steps, others, relaxations, bag.outlook());
+        return bag.withReasons(new PlanReasons(steps, others, relaxations, List.of()));
     }
 
     private static List<String> names(Path file) throws IOException {
