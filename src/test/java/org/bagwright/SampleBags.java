@@ -42,6 +42,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.PlanBounds;
+import org.bagwright.domain.plan.PlanProof;
 import org.bagwright.domain.plan.PlanReasons;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Step;
@@ -118,7 +119,8 @@ public final class SampleBags {
                 new Book.Measurements(List.of(), List.of(), Set.of()),
                 List.of(),
                 List.of());
-        return new BookResult(book, bags, STOCK, new PlanBounds(0, 0, 1), false, List.of(), 1, 0.5);
+        return new BookResult(
+                book, bags, STOCK, new PlanProof(new PlanBounds(0, 0, 1), false, List.of()), List.of(), 1, 0.5);
     }
 
     /** Slots: driver with sleeve and kit, 5 wood or 7 wood or nothing, 7 iron to bend, putter. */

@@ -73,8 +73,7 @@ public final class Planning {
                 charted.book(),
                 bags,
                 charted.options().stock(),
-                plan.bounds(),
-                plan.proven(),
+                plan.proof(),
                 charted.messages(),
                 limits.seed(),
                 searchS);

@@ -11,7 +11,9 @@ import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookPlan;
+import org.bagwright.domain.plan.BrokenRule;
 import org.bagwright.domain.plan.PlanBounds;
+import org.bagwright.domain.plan.PlanProof;
 import org.bagwright.search.exact.SearchClock;
 import org.bagwright.search.exact.SearchProgress;
 import org.bagwright.search.model.PlainScore;
@@ -94,9 +96,10 @@ public final class BagSearch {
                 chosen.set(team.places().get(bag), team.chosen().get(bag));
             }
         }
-        scorer.checked(PlanningProblem.of(bags, stock, chosen), PlainScore.cost(book, chosen));
+        PlanningProblem problem = PlanningProblem.of(bags, stock, chosen);
+        Cost cost = scorer.checked(problem, PlainScore.cost(book, chosen));
         questionClock.start(clock.isStopped() ? LEAST_QUESTIONS_S : Math.max(LEAST_QUESTIONS_S, mostS));
-        return plan(book, chosen, teams);
+        return plan(book, chosen, teams, cost.toldBreaks() == 0 ? List.of() : scorer.broken(problem));
     }
 
     /**
@@ -151,7 +154,8 @@ public final class BagSearch {
         return new TeamPlan(team.places(), scale, found, points(book, team, found.chosen()));
     }
 
-    private static BookPlan plan(BookOptions book, List<List<Integer>> chosen, List<TeamPlan> teams) {
+    private static BookPlan plan(
+            BookOptions book, List<List<Integer>> chosen, List<TeamPlan> teams, List<BrokenRule> broken) {
         List<BagPlan> plans = IntStream.range(0, chosen.size())
                 .mapToObj(bag -> new PlainScore(book.bags().get(bag), chosen.get(bag)).plan())
                 .toList();
@@ -169,7 +173,7 @@ public final class BagSearch {
                 .sum();
         PlanBounds bounds = new PlanBounds(
                 bound.excess(), bound.breaks(), proven ? points : Math.min(points, Math.max(0, boundPoints)));
-        return new BookPlan(plans, bounds, proven);
+        return new BookPlan(plans, new PlanProof(bounds, proven, broken));
     }
 
     /**

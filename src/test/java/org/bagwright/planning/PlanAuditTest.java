@@ -37,8 +37,7 @@ class PlanAuditTest {
                 sound.book(),
                 List.of(bag),
                 sound.stock(),
-                sound.bounds(),
-                sound.proven(),
+                sound.proof(),
                 sound.messages(),
                 sound.seed(),
                 sound.searchS());

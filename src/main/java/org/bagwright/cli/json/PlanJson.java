@@ -36,9 +36,9 @@ public final class PlanJson {
         document.put("brokenMusts", result.plannedBreaks());
         document.put("mustsSettled", result.verdict() != Verdict.NOT_SETTLED);
         ObjectNode bounds = document.putObject("bounds");
-        bounds.put("hard", result.bounds().hard());
-        bounds.put("brokenMusts", result.bounds().mustThousandths());
-        bounds.put("penalty", result.bounds().penaltyPoints());
+        bounds.put("hard", result.proof().bounds().hard());
+        bounds.put("brokenMusts", result.proof().bounds().mustThousandths());
+        bounds.put("penalty", result.proof().bounds().penaltyPoints());
         ObjectNode today = document.putObject("today");
         today.put("penalty", result.todayPoints());
         today.put("brokenMusts", result.todayBreaks());

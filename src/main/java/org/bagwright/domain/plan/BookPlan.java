@@ -6,12 +6,21 @@ import java.util.List;
  * What the search found for a book.
  *
  * @param bags a plan for each bag, in the order of the golfers
- * @param bounds what no choice is below
- * @param proven whether no choice at all is better
+ * @param proof how good they are together
  */
-public record BookPlan(List<BagPlan> bags, PlanBounds bounds, boolean proven) {
+public record BookPlan(List<BagPlan> bags, PlanProof proof) {
 
     public BookPlan {
         bags = List.copyOf(bags);
+    }
+
+    /** What no choice is below. */
+    public PlanBounds bounds() {
+        return proof.bounds();
+    }
+
+    /** Whether no choice at all is better. */
+    public boolean proven() {
+        return proof.proven();
     }
 }

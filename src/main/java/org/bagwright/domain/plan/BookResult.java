@@ -15,8 +15,7 @@ import org.bagwright.domain.option.StockLimit;
  * @param book what was planned
  * @param bags the bags, in the order of the golfers
  * @param stock what the bags share
- * @param bounds what no choice is below
- * @param proven whether no choice at all is better than the plan
+ * @param proof how good the plan is
  * @param messages everything a person should know, from reading to planning
  * @param seed the seed of the search
  * @param searchS how long the search took, seconds
@@ -25,8 +24,7 @@ public record BookResult(
         Book book,
         List<BagResult> bags,
         List<StockLimit> stock,
-        PlanBounds bounds,
-        boolean proven,
+        PlanProof proof,
         List<Message> messages,
         long seed,
         double searchS) {
@@ -40,12 +38,17 @@ public record BookResult(
     }
 
     public BookResult withMessages(List<Message> all) {
-        return new BookResult(book, bags, stock, bounds, proven, all, seed, searchS);
+        return new BookResult(book, bags, stock, proof, all, seed, searchS);
     }
 
     /** No choice that breaks as little has a penalty below this, points. */
     public double boundPoints() {
-        return bounds.penaltyPoints();
+        return proof.bounds().penaltyPoints();
+    }
+
+    /** Whether no choice at all is better than the plan. */
+    public boolean proven() {
+        return proof.proven();
     }
 
     /** What is known of the musts and limits. */
@@ -53,7 +56,7 @@ public record BookResult(
         if (plannedBreaks() == 0) {
             return Verdict.MET;
         }
-        return bounds.breakSomething() ? Verdict.IMPOSSIBLE : Verdict.NOT_SETTLED;
+        return proof.bounds().breakSomething() ? Verdict.IMPOSSIBLE : Verdict.NOT_SETTLED;
     }
 
     public double todayPoints() {

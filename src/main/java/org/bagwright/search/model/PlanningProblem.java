@@ -50,6 +50,11 @@ public final class PlanningProblem {
         return bagOf(firsts().skip(place).findFirst().orElseThrow());
     }
 
+    /** The place of a bag among the bags. */
+    public int place(SearchBag bag) {
+        return firsts().map(SlotAssignment::bag).toList().indexOf(bag);
+    }
+
     private Stream<SlotAssignment> firsts() {
         return assignments.stream().filter(slot -> slot.id() == slot.firstId());
     }

@@ -18,6 +18,7 @@ public record SearchLimits(
         long seed, double mostS, int rounds, double calculationRatio, long steps, EnvironmentMode mode) {
     private static final int USUAL_ROUNDS = 9;
     private static final double USUAL_CALCULATIONS_PER_OPTION = 1;
+    private static final int ROUNDS_WITHOUT_EXACT = 5;
     private static final long USUAL_STEPS = 40_000_000;
     private static final double CALCULATIONS_GROWTH = 2;
     private static final double STEPS_GROWTH = 4;
@@ -36,6 +37,11 @@ public record SearchLimits(
     /** The same with other counts. */
     public SearchLimits counting(int otherRounds, double otherCalculationsPerOption, long otherSteps) {
         return new SearchLimits(seed, mostS, otherRounds, otherCalculationsPerOption, otherSteps, mode);
+    }
+
+    /** The same without the exact search: no plan is proven. */
+    public SearchLimits withoutExact() {
+        return counting(ROUNDS_WITHOUT_EXACT, calculationRatio, 0);
     }
 
     /** The same where the planner checks itself as much as this. */

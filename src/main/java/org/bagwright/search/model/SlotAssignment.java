@@ -46,6 +46,11 @@ public final class SlotAssignment {
         return bag;
     }
 
+    /** The position of the slot in its bag. */
+    public int slot() {
+        return id - firstId;
+    }
+
     /** The number of the bag's first assignment. */
     int firstId() {
         return firstId;
@@ -57,7 +62,7 @@ public final class SlotAssignment {
     }
 
     public boolean isLast() {
-        return id - firstId + 1 == bag.slotCount();
+        return slot() + 1 == bag.slotCount();
     }
 
     public boolean flies() {
@@ -74,7 +79,7 @@ public final class SlotAssignment {
 
     /** The open options that take a piece of an item of the stock. */
     public List<Candidate> taking(int item) {
-        return bag.taking(id - firstId, item);
+        return bag.taking(slot(), item);
     }
 
     public Candidate choice() {

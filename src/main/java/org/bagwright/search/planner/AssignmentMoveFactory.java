@@ -11,14 +11,14 @@ import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
 /**
- * Random moves, in equal parts: of one club; of two neighbours, since a gap is often kept only if both its clubs move; of
- * any two clubs of a bag, since with few changes allowed one club must give its change up for another; and where the
- * stock is short, of a club that gives up what another one takes, most often in another golfer's bag, since neither can
- * do it first. A club's candidate, setting, weighting and bend are one option, so every move changes all of them at once.
+ * Random moves, in equal parts: a club takes the option that is best as the others are; a club takes any option and its
+ * neighbours answer with what is then best for them ({@link Replies}), since a gap is often kept only if both its clubs
+ * move; the same with any clubs of the bag, since with few changes allowed one club must give its change up for another; and
+ * where the stock is short, a club takes some of it and one that has of it answers, most often in another golfer's bag. A
+ * club's candidate, setting, weighting and bend are one option, so every move changes all of them at once.
  */
 public final class AssignmentMoveFactory implements MoveIteratorFactory<PlanningProblem, AssignmentMove> {
-    /** Draws of an option that takes less of a pile, before one is left to chance: most options take nothing of it. */
-    private static final int MOST_TRIES = 10;
+    private static final List<Integer> NEIGHBOURS = List.of(1, -1, 2);
 
     /** Draws for one step. Where none of them may be made, as in a bag that may not change, the search ends. */
     private static final int MOST_DRAWS = 500;
@@ -55,15 +55,28 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
             return exchange(problem, replies, drawn(problem.stock(), random), random)
                     .move();
         }
-        List<SlotAssignment> bag = problem.bagOf(first);
         replies.put(first, drawn(first.open(), random));
-        int others = 1 + random.nextInt(3);
-        int place = first.id() - bag.get(0).id();
-        for (int more = 0; more < others; more++) {
-            int step = more % 2 == 0 ? 1 + more / 2 : -1 - more / 2;
-            int at = kind == 1 ? Math.floorMod(place + step, bag.size()) : random.nextInt(bag.size());
-            if (at != place) {
-                replies.answer(bag.get(at));
+        return kind == 1 ? neighbours(problem, replies, first, random) : any(problem, replies, first, random);
+    }
+
+    /** One to three clubs next to it answer: the one after it, the one before it, the second after it. */
+    private static AssignmentMove neighbours(
+            PlanningProblem problem, Replies replies, SlotAssignment first, Random random) {
+        List<SlotAssignment> bag = problem.bagOf(first);
+        NEIGHBOURS.subList(0, 1 + random.nextInt(NEIGHBOURS.size())).stream()
+                .map(step -> bag.get(Math.floorMod(first.slot() + step, bag.size())))
+                .filter(slot -> slot != first)
+                .forEach(replies::answer);
+        return replies.move();
+    }
+
+    /** One to three clubs of its bag answer. */
+    private static AssignmentMove any(PlanningProblem problem, Replies replies, SlotAssignment first, Random random) {
+        List<SlotAssignment> bag = problem.bagOf(first);
+        for (int others = 1 + random.nextInt(NEIGHBOURS.size()); others > 0; others--) {
+            SlotAssignment slot = drawn(bag, random);
+            if (slot != first) {
+                replies.answer(slot);
             }
         }
         return replies.move();

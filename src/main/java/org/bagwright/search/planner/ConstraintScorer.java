@@ -1,9 +1,17 @@
 package org.bagwright.search.planner;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.bagwright.domain.plan.BrokenRule;
 import org.bagwright.search.model.PlanningProblem;
+import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.SearchLimits;
+import org.bagwright.search.model.SlotAssignment;
+import org.bagwright.search.model.StockPile;
 import org.bagwright.search.score.Cost;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.constraint.ConstraintMatch;
 import org.optaplanner.core.api.solver.SolutionManager;
 import org.optaplanner.core.api.solver.SolverFactory;
 
@@ -35,5 +43,50 @@ public final class ConstraintScorer {
                     "the constraints score the plan " + cost + " and the plain sum gives " + bySum);
         }
         return cost;
+    }
+
+    /** What the choice of a problem breaks, from the matches of the constraints: bag by bag, slot by slot. */
+    public List<BrokenRule> broken(PlanningProblem problem) {
+        return manager.explain(problem).getConstraintMatchTotalMap().values().stream()
+                .flatMap(total -> total.getConstraintMatchSet().stream())
+                .filter(match ->
+                        match.getScore().hardScore() != 0 || match.getScore().mediumScore() != 0)
+                .map(match -> broken(problem, match))
+                .sorted(Comparator.comparing((BrokenRule each) -> each.bags().toString())
+                        .thenComparing(each -> each.slots().toString())
+                        .thenComparing(BrokenRule::rule))
+                .toList();
+    }
+
+    private static BrokenRule broken(PlanningProblem problem, ConstraintMatch<HardMediumSoftLongScore> match) {
+        List<Object> facts = match.getIndictedObjectList();
+        List<SlotAssignment> slots = facts.stream()
+                .flatMap(fact -> fact instanceof SlotAssignment slot ? Stream.of(slot) : Stream.empty())
+                .toList();
+        List<Integer> bags = facts.stream()
+                .flatMap(fact -> bags(problem, fact))
+                .map(problem::place)
+                .distinct()
+                .toList();
+        return new BrokenRule(
+                match.getConstraintName(),
+                bags,
+                slots.stream().map(SlotAssignment::slot).toList(),
+                -match.getScore().hardScore(),
+                -match.getScore().mediumScore());
+    }
+
+    private static Stream<SearchBag> bags(PlanningProblem problem, Object fact) {
+        if (fact instanceof SlotAssignment slot) {
+            return Stream.of(slot.bag());
+        }
+        if (fact instanceof SearchBag bag) {
+            return Stream.of(bag);
+        }
+        return fact instanceof StockPile pile
+                ? problem.assignments().stream()
+                        .filter(slot -> slot.choice().pieces(pile.item()) > 0)
+                        .map(SlotAssignment::bag)
+                : Stream.empty();
     }
 }

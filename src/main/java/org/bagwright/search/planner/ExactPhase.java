@@ -25,6 +25,8 @@ final class ExactPhase implements CustomPhaseCommand<PlanningProblem> {
     @FunctionalInterface
     interface Search {
         /**
+         * The best choice that it finds.
+         *
          * @param start for each bag for each slot the index of an option
          * @param round how often it has searched before: each round has more steps
          */

@@ -57,7 +57,7 @@ public final class BuildBook {
             BagState best = BagSearch.state(bag, plan.bags().get(index).chosen());
             bags.add(outlooks.with(BagResult.of(bag, today, best)));
         }
-        return new BookResult(book, bags, options.stock(), plan.bounds(), plan.proven(), List.of(), 1, 0.1);
+        return new BookResult(book, bags, options.stock(), plan.proof(), List.of(), 1, 0.1);
     }
 
     private static Book book() {

@@ -20,6 +20,7 @@ import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagScore;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.domain.plan.PlanBounds;
+import org.bagwright.domain.plan.PlanProof;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.Enumeration;
 import org.junit.jupiter.api.Tag;
@@ -194,7 +195,7 @@ class BagSearchTest {
     @Test
     void plan_ofNoBagsIsEmpty() {
         assertEquals(
-                new BookPlan(List.of(), new PlanBounds(0, 0, 0), true),
+                new BookPlan(List.of(), new PlanProof(new PlanBounds(0, 0, 0), true, List.of())),
                 TestBags.plan(new BagSearch(LIMITS), List.of()));
     }
 

@@ -78,8 +78,7 @@ class ResultSheetsTest {
                 result.book(),
                 result.bags().stream().map(ResultSheetsTest::filled).toList(),
                 result.stock(),
-                result.bounds(),
-                result.proven(),
+                result.proof(),
                 result.messages(),
                 result.seed(),
                 result.searchS());
