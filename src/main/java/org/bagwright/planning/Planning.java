@@ -66,7 +66,7 @@ public final class Planning {
                 .mapToObj(index -> bag(charted.bags().get(index), plan.bags().get(index)))
                 .toList();
         PlanExplanation reasons =
-                new PlanExplanation(ready, charted.book(), charted.options().stock(), work);
+                new PlanExplanation(ready, charted.book(), charted.options().stock(), plan.proven(), work);
         List<BagResult> bags =
                 reasons.with(planned).parallelStream().map(outlooks::with).toList();
         BookResult bare = new BookResult(

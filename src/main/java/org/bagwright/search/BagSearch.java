@@ -68,7 +68,7 @@ public final class BagSearch {
         clock = new SearchClock(mostS);
         questionClock = new SearchClock(mostS);
         solver = new TeamSolver(limits, clock, new ExactSearch(clock, THREADS));
-        oneBag = new OneBagSearch(new ExactSearch(questionClock, THREADS), limits.mostSteps());
+        oneBag = new OneBagSearch(questionClock, limits.mostSteps(), THREADS);
         scorer = new ConstraintScorer(limits);
     }
 
@@ -188,14 +188,15 @@ public final class BagSearch {
     }
 
     /**
-     * The best plans for one bag with at most 0, 1, 2, ... changes, up to the first that is as good as with all that it
-     * may change; where one is not proven best the list ends before it.
+     * The best plans for one bag with at most 0, 1, 2, ... changes, up to the first that is as good as its plan; where one is
+     * not proven best the list ends before it.
      *
      * @param stockLeft how many of each item of the book's stock it may take
-     * @param planned the plan of the bag, for each slot the index of its option
+     * @param planned the plan of the bag
+     * @param proven whether that is proven best
      */
-    public BagSteps steps(BagOptions bag, List<Integer> stockLeft, List<Integer> planned) {
-        return oneBag.steps(bag, stockLeft, planned);
+    public BagSteps steps(BagOptions bag, List<Integer> stockLeft, BagPlan planned, boolean proven) {
+        return oneBag.steps(bag, stockLeft, planned, proven);
     }
 
     /** Whether the last plan ended by its cap of time, so that another run may give another plan. */

@@ -10,6 +10,7 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagScore;
 import org.bagwright.search.exact.ExactResult;
+import org.bagwright.search.exact.SearchClock;
 import org.bagwright.search.model.PlainScore;
 import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.StockPile;
@@ -20,10 +21,14 @@ import org.bagwright.search.team.ExactSearch;
 /**
  * The best plans of one bag while the others stay as they are, by the exact search alone.
  *
- * @param exact the exact search
- * @param mostSteps its most steps for each question
+ * @param clock when all questions must be answered
+ * @param mostSteps the most steps for each question
+ * @param threads how many bags are searched at once
  */
-record OneBagSearch(ExactSearch exact, long mostSteps) {
+record OneBagSearch(SearchClock clock, long mostSteps, int threads) {
+    /** What one question may take of the time that is left, so that a hard one leaves some to the next. */
+    private static final double TIME_RATIO = 0.25;
+
     /** What the search, which counts whole micropoints a term, can leave between plans that it takes for equal. */
     private static final double ROUNDING_POINTS = 1e-5;
 
@@ -42,8 +47,8 @@ record OneBagSearch(ExactSearch exact, long mostSteps) {
     private Optional<BagPlan> best(BagOptions bag, List<Integer> stockLeft, List<Integer> start, PenaltyScale scale) {
         Team team = Team.of(List.of(new SearchBag(scale.of(bag))), StockPile.all(stockLeft))
                 .get(0);
-        ExactResult found = exact.best(
-                team.exact(), isOpen(bag, start) ? Optional.of(List.of(start)) : Optional.empty(), mostSteps);
+        Optional<List<List<Integer>>> first = isOpen(bag, start) ? Optional.of(List.of(start)) : Optional.empty();
+        ExactResult found = new ExactSearch(clock.part(TIME_RATIO), threads).best(team.exact(), first, mostSteps);
         if (!found.proven()) {
             return Optional.empty();
         }
@@ -58,26 +63,24 @@ record OneBagSearch(ExactSearch exact, long mostSteps) {
     }
 
     /** The best plans with at most 0, 1, 2, ... changes, as {@link BagSearch#steps}. */
-    BagSteps steps(BagOptions bag, List<Integer> stockLeft, List<Integer> planned) {
-        Optional<BagPlan> last = best(bag, stockLeft, planned);
-        List<Integer> reference = last.map(BagPlan::chosen).orElse(planned);
-        BagScore goal = new PlainScore(bag, reference).score();
-        int most = bag.chosen(reference).stream().mapToInt(Option::changes).sum();
+    BagSteps steps(BagOptions bag, List<Integer> stockLeft, BagPlan planned, boolean proven) {
+        int most =
+                bag.chosen(planned.chosen()).stream().mapToInt(Option::changes).sum();
         List<BagPlan> plans = new ArrayList<>();
         List<Integer> start = bag.today();
-        for (int changes = 0; changes < most; changes++) {
+        for (int changes = 0; changes < most || !proven; changes++) {
             Optional<BagPlan> step = best(bag.withMostChanges(OptionalInt.of(changes)), stockLeft, start);
             if (step.isEmpty()) {
                 return new BagSteps(plans, false);
             }
             start = step.get().chosen();
             plans.add(new PlainScore(bag, start).plan());
-            if (last.isPresent() && !isWorse(step.get().score(), goal)) {
+            if (!isWorse(step.get().score(), planned.score())) {
                 return new BagSteps(plans, true);
             }
         }
-        last.ifPresent(plans::add);
-        return new BagSteps(plans, last.isPresent());
+        plans.add(planned);
+        return new BagSteps(plans, true);
     }
 
     private static boolean isWorse(BagScore score, BagScore other) {

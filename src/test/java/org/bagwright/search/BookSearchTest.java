@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.LongFunction;
 import java.util.function.Predicate;
 import java.util.stream.LongStream;
@@ -22,6 +24,7 @@ import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BookPlan;
+import org.bagwright.domain.plan.BrokenRule;
 import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.TestBags;
 import org.bagwright.search.model.TestBooks;
@@ -183,7 +186,9 @@ class BookSearchTest {
             BookOptions book = TestBooks.small(seed);
             BagOptions bag = book.bags().get(0);
             List<Integer> ample = book.stock().stream().map(limit -> 1000).toList();
-            BagSteps steps = search.steps(bag, ample, bag.today());
+            BookOptions alone = new BookOptions(List.of(bag), List.of());
+            BagPlan best = search.plan(alone).bags().get(0);
+            BagSteps steps = search.steps(bag, ample, best, true);
             assertTrue(steps.settled(), "seed " + seed);
             for (int changes = 0; changes < steps.plans().size(); changes++) {
                 if (changes <= bag.mostChanges().orElse(Integer.MAX_VALUE)) {
@@ -197,5 +202,28 @@ class BookSearchTest {
             }
         }
         assertTrue(compared > 300, compared + " steps");
+    }
+
+    @Test
+    void brokenRulesOfTheScoreAddUpToWhatThePlanBreaks() {
+        Set<String> rules = new TreeSet<>();
+        BagSearch search = new BagSearch(LIMITS);
+        for (long seed = 0; seed < 300; seed++) {
+            BookOptions book = TestBooks.small(seed);
+            BookPlan plan = search.plan(book);
+            Cost cost = HandScore.cost(
+                    book, plan.bags().stream().map(BagPlan::chosen).toList());
+            List<BrokenRule> broken = plan.proof().broken();
+            broken.forEach(each -> rules.add(each.rule()));
+            assertEquals(
+                    cost.excess(), broken.stream().mapToLong(BrokenRule::hard).sum(), "seed " + seed);
+            assertEquals(
+                    cost.breaks(),
+                    broken.stream().mapToLong(BrokenRule::mustThousandths).sum(),
+                    "seed " + seed);
+            assertTrue(
+                    broken.stream().noneMatch(each -> each.bags().isEmpty()), "every rule has a place, seed " + seed);
+        }
+        assertTrue(rules.size() >= 4, rules.toString());
     }
 }

@@ -60,7 +60,9 @@ class ExtremeAimsTest {
         BagSearch search = new BagSearch(LIMITS);
         for (long seed = 0; seed < BOOKS / 10; seed++) {
             BagOptions bag = bag(new Random(seed));
-            List<BagPlan> steps = search.steps(bag, List.of(), bag.today()).plans();
+            BagPlan plan =
+                    search.plan(new BookOptions(List.of(bag), List.of())).bags().get(0);
+            List<BagPlan> steps = search.steps(bag, List.of(), plan, true).plans();
             assertFalse(steps.isEmpty(), "book " + seed);
             for (int changes = 0; changes < steps.size(); changes++) {
                 Best best = best(bag, changes);

@@ -9,6 +9,7 @@ import java.util.concurrent.locks.LockSupport;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BookPlan;
+import org.bagwright.domain.plan.PlanBounds;
 import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.TestBooks;
 import org.bagwright.search.score.Cost;
@@ -25,6 +26,8 @@ class UnfinishedSearchTest {
 
     private int unproven;
     private int worse;
+    private int impossible;
+    private int unsettled;
 
     private static BagSearch any(long seed, double mostS, Random random) {
         SearchLimits usual = new SearchLimits(seed, mostS);
@@ -55,6 +58,12 @@ class UnfinishedSearchTest {
                 plan.bounds().penaltyPoints() <= least + ROUNDING_POINTS,
                 name + ": bound " + plan.bounds().penaltyPoints() + ", " + least);
         assertTrue(plan.bounds().penaltyPoints() <= points, name + ": bound above its plan");
+        PlanBounds bounds = plan.bounds();
+        assertTrue(
+                new Cost(bounds.hard(), bounds.mustThousandths(), 0).compareTo(best) <= 0,
+                name + ": bounds " + bounds + ", " + best);
+        impossible += bounds.breakSomething() ? 1 : 0;
+        unsettled += best.excess() + best.breaks() > 0 && !bounds.breakSomething() ? 1 : 0;
         assertTrue(!plan.proven() || best.equals(cost), name + ": proven");
         assertEquals(cost.micropoints() / 1e6, points, ROUNDING_POINTS, name + ": points");
         unproven += plan.proven() ? 0 : 1;
@@ -70,6 +79,8 @@ class UnfinishedSearchTest {
         assertTrue(unproven > 10, "unproven " + unproven);
         assertTrue(unproven < BOOKS - 10, "unproven " + unproven);
         assertTrue(worse > 1, "not the best " + worse);
+        assertTrue(impossible > 5, "musts that cannot be met " + impossible);
+        assertTrue(unsettled > 1, "musts that are not settled " + unsettled);
     }
 
     @Test

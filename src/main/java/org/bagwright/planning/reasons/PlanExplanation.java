@@ -25,13 +25,16 @@ public final class PlanExplanation {
     private final BagSearch search;
     private final Book book;
     private final List<StockLimit> stock;
+    private final boolean proven;
     private final WorkProgress work;
     private final List<Message> messages = new ArrayList<>();
 
-    public PlanExplanation(BagSearch search, Book book, List<StockLimit> stock, WorkProgress work) {
+    /** @param proven whether the plan of the book is proven best */
+    public PlanExplanation(BagSearch search, Book book, List<StockLimit> stock, boolean proven, WorkProgress work) {
         this.search = search;
         this.book = book;
         this.stock = stock;
+        this.proven = proven;
         this.work = work;
     }
 
@@ -51,8 +54,8 @@ public final class PlanExplanation {
         work.at(WorkProgress.Stage.REASONS, place, all.size());
         BagResult bag = all.get(place);
         List<Integer> stockLeft = stockLeft(place, all);
-        List<Integer> planned = bag.planned().chosen();
-        BagSteps found = search.steps(bag.options(), stockLeft, planned);
+        BagPlan planned = new BagPlan(bag.planned().chosen(), bag.planned().score());
+        BagSteps found = search.steps(bag.options(), stockLeft, planned, proven);
         List<Step> steps = steps(bag, found.plans());
         List<String> unsettled = new ArrayList<>();
         if (!found.settled()) {

@@ -1,5 +1,6 @@
 package org.bagwright.search.exact;
 
+import java.util.Optional;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 
@@ -11,6 +12,7 @@ public final class SearchClock {
 
     private static final double REPORT_EVERY_S = 0.25;
 
+    private final Optional<SearchClock> whole;
     private volatile double mostS;
     private volatile boolean stopped;
     private volatile Runnable onStop = () -> {};
@@ -20,7 +22,17 @@ public final class SearchClock {
 
     /** @param mostS the most time, seconds */
     public SearchClock(double mostS) {
+        this(Optional.empty(), mostS);
+    }
+
+    private SearchClock(Optional<SearchClock> whole, double mostS) {
+        this.whole = whole;
         start(mostS);
+    }
+
+    /** A clock for one search that may take a share of the time that is left; it ends with this one too. */
+    public SearchClock part(double shareRatio) {
+        return new SearchClock(Optional.of(this), leftS() * shareRatio);
     }
 
     public void onProgress(SearchProgress other) {
@@ -44,7 +56,8 @@ public final class SearchClock {
     }
 
     public double leftS() {
-        return stopped ? 0 : Math.max(0, mostS - elapsedS());
+        double ownS = stopped ? 0 : Math.max(0, mostS - elapsedS());
+        return whole.isPresent() ? Math.min(ownS, whole.get().leftS()) : ownS;
     }
 
     public boolean isOver() {

@@ -31,6 +31,9 @@ record SolverSettings(SearchLimits limits) {
      */
     private static final int LATE_ACCEPTANCE_STEPS = 200;
 
+    /** One local search takes no more than this part of the time: one fourth. */
+    private static final int LOCAL_SEARCH_SHARE = 4;
+
     /** The planner that only scores. */
     SolverConfig scoring() {
         return new SolverConfig()
@@ -54,7 +57,7 @@ record SolverSettings(SearchLimits limits) {
         long calculations = options;
         for (int round = 0; round < limits.rounds(); round++) {
             calculations += limits.scoreCalculations(round, options);
-            phases.add(localSearch(calculations));
+            phases.add(localSearch(calculations, cap.dividedBy(LOCAL_SEARCH_SHARE)));
             if (limits.steps(round) > 0) {
                 phases.add(new CustomPhaseConfig().withCustomPhaseCommandList(List.of(exact)));
             }
@@ -76,10 +79,13 @@ record SolverSettings(SearchLimits limits) {
      * by its score calculations, since late acceptance can try without end and make no step.
      *
      * @param scoreCalculations when it ends, counted from the start of the solver
+     * @param cap the most time for it, so that the exact search has its part of a short time
      */
-    private static LocalSearchPhaseConfig localSearch(long scoreCalculations) {
+    private static LocalSearchPhaseConfig localSearch(long scoreCalculations, Duration cap) {
         return new LocalSearchPhaseConfig()
-                .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(scoreCalculations))
+                .withTerminationConfig(new TerminationConfig()
+                        .withScoreCalculationCountLimit(scoreCalculations)
+                        .withSpentLimit(cap))
                 .withMoveSelectorConfig(
                         new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(AssignmentMoveFactory.class))
                 .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE_STEPS))

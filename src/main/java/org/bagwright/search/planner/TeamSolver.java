@@ -63,11 +63,18 @@ public final class TeamSolver {
         return found(team, found, phase);
     }
 
-    /** Where the time was over before every slot had an option, the exact search has a choice that keeps the limits. */
+    /**
+     * Where the time was over before the exact search could look at the team, it gives the bound that needs no search; and
+     * where it was over before every slot had an option, a choice that keeps the limits.
+     */
     private Found found(Team team, PlanningProblem found, ExactPhase phase) {
         if (!found.isComplete()) {
             ExactResult any = exact.best(team.exact(), 0);
             return new Found(any.chosen(), any.cost(), any.bound(), any.leastMicropoints(), true);
+        }
+        if (phase.last().isEmpty() && limits.steps(0) > 0) {
+            ExactResult any = exact.best(team.exact(), Optional.of(found.chosen()), 0);
+            return new Found(found.chosen(), found.cost(), any.bound(), any.leastMicropoints(), clock.isOver());
         }
         List<List<Integer>> chosen = phase.last()
                 .filter(last -> last.cost().equals(found.cost()))
