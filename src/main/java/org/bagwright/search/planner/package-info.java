@@ -1,5 +1,6 @@
 /**
- * OptaPlanner: constraints, moves and solver configuration. A team and a choice to start from come in, a better choice
- * goes out. Imports {@code model}, {@code exact} (the clock) and {@code score}.
+ * OptaPlanner: constraints, moves, and one solver that plans a team from start to end, with the exact search as one of its
+ * phases ({@code SolverSettings} has all of its configuration). A team comes in, a choice with its bound goes out. Imports
+ * {@code model}, {@code team}, {@code exact} and {@code score}.
  */
 package org.bagwright.search.planner;
