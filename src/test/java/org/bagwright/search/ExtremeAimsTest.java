@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -14,6 +15,7 @@ import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
@@ -21,8 +23,10 @@ import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.plan.SpreadTerm;
 import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.TestBags;
+import org.bagwright.search.model.TestBooks;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -43,7 +47,7 @@ class ExtremeAimsTest {
         for (long seed = 0; seed < BOOKS; seed++) {
             BagOptions bag = bag(new Random(seed));
             BookPlan plan = search.plan(new BookOptions(List.of(bag), List.of()));
-            Best best = best(bag, Integer.MAX_VALUE);
+            Best best = best(bag, bag.mostChanges().orElse(Integer.MAX_VALUE));
             double points = plan.bags().get(0).score().penaltyPoints();
             String name = "book " + seed;
             assertEquals(best.breaks, plan.bags().get(0).score().hardBreaks(), name);
@@ -90,6 +94,9 @@ class ExtremeAimsTest {
             for (GapTerm gap : state.gaps()) {
                 points = points.add(new BigDecimal(gap.penaltyPoints()));
             }
+            for (SpreadTerm spread : state.spreads()) {
+                points = points.add(new BigDecimal(spread.penaltyPoints()));
+            }
             long breaks = state.score().hardBreaks();
             if (breaks < best.breaks || (breaks == best.breaks && points.compareTo(best.points) < 0)) {
                 best = new Best(breaks, points);
@@ -118,24 +125,34 @@ class ExtremeAimsTest {
         return choices;
     }
 
+    /** Loft stands for every measure that a club has by itself: the search adds them all up in one sum. */
     private static BagOptions bag(Random random) {
-        Aim gap = new Aim(Measure.GAP, log(random, 1e-6, 1e3), log(random, 1e-3, 1e6), random.nextInt(4) == 0);
-        Aim loft = new Aim(Measure.LOFT, log(random, 1e-6, 1e3), log(random, 1e-3, 1e6), false);
+        Aim gap = aim(random, Measure.GAP);
+        Aim loft = aim(random, Measure.LOFT);
+        Aim spread = random.nextBoolean() ? aim(random, Measure.SPREAD) : new Aim(Measure.SPREAD, 1, 0, false);
         List<SlotOptions> slots = IntStream.rangeClosed(1, 3)
                 .mapToObj(slot -> TestBags.club(ClubKind.IRON, slot, options(random, loft, 200 - 15 * slot)))
                 .toList();
-        return TestBags.bag(gap, OptionalInt.empty(), log(random, 1, 100), slots);
+        OptionalInt mostChanges = random.nextInt(4) == 0 ? OptionalInt.of(random.nextInt(4)) : OptionalInt.empty();
+        BagOptions bag = TestBags.bag(gap, mostChanges, log(random, 1, 100), slots);
+        return new BagOptions(bag.golfer(), slots, bag.gapWishM(), TestBags.aims(gap, spread));
+    }
+
+    private static Aim aim(Random random, Measure measure) {
+        return new Aim(measure, log(random, 1e-6, 1e3), log(random, 1e-3, 1e6), random.nextInt(4) == 0);
     }
 
     private static List<Option> options(Random random, Aim loft, double carryM) {
         List<Option> options = new ArrayList<>();
         for (int option = 0; option < 1 + random.nextInt(16); option++) {
             double offDeg = random.nextInt(3) == 0 ? 0 : log(random, 1e-3, 30);
-            options.add(TestBags.option(
+            Option bare = TestBags.option(
                     carryM + 20 * random.nextDouble(),
                     Math.min(option, 2),
-                    TestBags.loft(loft.penaltyPoints(offDeg), 0),
-                    true));
+                    TestBags.loft(loft.penaltyPoints(offDeg), loft.hardBreakThousandths(offDeg)),
+                    true);
+            MatchValue match = new MatchValue("iron", 20 + 5 * random.nextDouble());
+            options.add(TestBooks.with(bare, Optional.of(match), List.of()));
         }
         return options;
     }
