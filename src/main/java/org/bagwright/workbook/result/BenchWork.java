@@ -4,57 +4,52 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.SleeveTurn;
 import org.bagwright.domain.club.Weighting;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BalanceWish;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
 
 /** What a fitter does at the bench to bring one slot from today to the plan. */
 final class BenchWork {
-    private static final String ALLOWED = "only if the maker allows bending";
-
     private final Book book;
+    private final boolean leftHanded;
     private final OptionChange change;
-    private final List<Item> items = new ArrayList<>();
+    private final List<String> lines = new ArrayList<>();
 
-    /** One thing to do: what is touched, how it is, how it must be, and how to get there. */
-    record Item(String what, String from, String to, String how) {}
-
-    private BenchWork(Book book, OptionChange change) {
+    private BenchWork(Book book, BagResult bag, OptionChange change) {
         this.book = book;
+        this.leftHanded = bag.golfer().hand() == Hand.LEFT;
         this.change = change;
     }
 
-    /** Everything to do, in the order of doing it. */
-    static List<Item> of(Book book, OptionChange change) {
-        BenchWork work = new BenchWork(book, change);
-        if (!change.isNone()) {
+    /** Everything to do, a line each, in the order of doing it. */
+    static List<String> of(Book book, BagResult bag, int index, OptionChange change) {
+        BenchWork work = new BenchWork(book, bag, change);
+        if (change.isNone()) {
+            work.lines.add("Leave as it is");
+        } else if (change.to().isEmpty()) {
+            work.lines.add("Take out of the bag");
+        } else {
             work.club();
-            if (!change.to().isEmpty()) {
-                work.sleeve();
-                work.weights();
-                work.bends();
-            }
+            work.sleeve();
+            work.weights();
+            work.bends();
         }
-        return work.items;
+        BalanceWish.of(bag, index, book.settings().matching()).ifPresent(work::balance);
+        return work.lines;
     }
 
     private void club() {
-        if (change.to().isEmpty()) {
-            items.add(new Item("Club", change.from().clubText(), change.to().clubText(), "take out of the bag"));
-        } else if (change.putsClubIn()) {
-            String before = change.from().isEmpty() ? "none" : change.from().clubText();
-            items.add(new Item("Club", before, change.to().clubText(), asItComes(change.choiceBefore())));
+        if (change.putsClubIn()) {
+            String inPlace =
+                    change.from().isEmpty() ? "" : ", in place of " + change.from().clubText();
+            lines.add("Put into the bag" + inPlace);
         }
-    }
-
-    private static String asItComes(Choice choice) {
-        List<String> words = new ArrayList<>();
-        choice.setting().ifPresent(setting -> words.add("setting " + setting));
-        choice.weighting().ifPresent(weighting -> words.add("weighting " + weighting));
-        return words.isEmpty() ? "put into the bag" : "comes with " + String.join(", ", words);
     }
 
     private void sleeve() {
@@ -62,9 +57,9 @@ final class BenchWork {
         String after = change.to().choice().settingText();
         if (!before.equalsIgnoreCase(after)) {
             String turn = book.sleeveOf(change.to().club())
-                    .map(sleeve -> SleeveTurn.inWords(sleeve, before, after))
+                    .map(sleeve -> SleeveTurn.inWords(sleeve, leftHanded, before, after))
                     .orElse("");
-            items.add(new Item("Sleeve", before, after, turn));
+            lines.add(TablePen.arrows("Sleeve " + before + " -> " + after) + (turn.isEmpty() ? "" : ": " + turn));
         }
     }
 
@@ -74,7 +69,7 @@ final class BenchWork {
         if (!before.equalsIgnoreCase(after)) {
             Club club = change.to().club();
             String moves = String.join("; ", new PieceMoves(weighting(club, before), weighting(club, after)).byPort());
-            items.add(new Item("Weights", before, after, moves));
+            lines.add(TablePen.arrows("Weights " + before + " -> " + after) + (moves.isEmpty() ? "" : ": " + moves));
         }
     }
 
@@ -87,26 +82,36 @@ final class BenchWork {
         Choice after = change.to().choice();
         double loftDeg = after.bend().loftDeg() - before.bend().loftDeg();
         if (differs(loftDeg)) {
-            String how = size(loftDeg) + (loftDeg > 0 ? " weaker" : " stronger") + ", bounce "
-                    + OptionChange.bendText(loftDeg) + " deg; " + ALLOWED;
-            bend("Loft bend", before.bend().loftDeg(), after.bend().loftDeg(), how);
+            bend(loftDeg > 0 ? "weaker" : "stronger", before.bend().loftDeg(), after.bend().loftDeg());
         }
         double lieDeg = after.bend().lieDeg() - before.bend().lieDeg();
         if (differs(lieDeg)) {
-            String how = size(lieDeg) + (lieDeg > 0 ? " more upright" : " flatter") + "; " + ALLOWED;
-            bend("Lie bend", before.bend().lieDeg(), after.bend().lieDeg(), how);
+            bend(lieDeg > 0 ? "more upright" : "flatter", before.bend().lieDeg(), after.bend().lieDeg());
         }
     }
 
-    private void bend(String what, double fromDeg, double toDeg, String how) {
-        items.add(new Item(what, OptionChange.bendText(fromDeg) + " deg", OptionChange.bendText(toDeg) + " deg", how));
+    /** The bend to make; in brackets the whole bend of the hosel, where it is bent today. */
+    private void bend(String way, double beforeDeg, double afterDeg) {
+        String all = differs(beforeDeg)
+                ? TablePen.arrows(
+                        " (" + OptionChange.bendText(beforeDeg) + " -> " + OptionChange.bendText(afterDeg) + " in all)")
+                : "";
+        lines.add("Bend " + Numbers.trimmed(Math.abs(afterDeg - beforeDeg)) + " deg " + way + all);
     }
 
     private static boolean differs(double bendDeg) {
         return !OptionChange.bendText(bendDeg).equals("0");
     }
 
-    private static String size(double bendDeg) {
-        return Numbers.trimmed(Math.abs(bendDeg)) + " deg";
+    private void balance(BalanceWish wish) {
+        String shaft = wish.advice()
+                .shaftWords(book.settings().units().length())
+                .map(words -> ", or " + words)
+                .orElse("");
+        String mass = wish.advice()
+                .headWords()
+                .map(words -> words + shaft)
+                .orElse("no mass at the head is enough");
+        lines.add(wish.by().heading() + " " + wish.figure() + ", " + wish.wish() + ": " + mass);
     }
 }
