@@ -3,11 +3,13 @@ package org.bagwright.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.BuildAdvice;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BalanceWish;
@@ -78,14 +80,17 @@ final class BuildMessages {
 
     private void balance(BalanceWish wish) {
         Club club = wish.club().club();
-        String head = wish.advice()
-                .headWords()
-                .map(words -> words + " would match it")
-                .orElse("no mass at the head would match it");
-        String shaft =
-                wish.advice().shaftWords(length).map(words -> ", or " + words).orElse("");
-        String text = club.name() + " will be " + wish.figure() + ", " + wish.wish() + ": " + head
-                + (wish.advice().headWords().isPresent() ? shaft : "");
-        messages.add(Message.note(club.cell(), text));
+        messages.add(Message.note(
+                club.cell(), club.name() + " will be " + wish.figure() + ", " + wish.wish() + ": " + advice(wish.advice())));
+    }
+
+    private String advice(BuildAdvice advice) {
+        OptionalDouble headKg = advice.atHeadKg();
+        if (headKg.isEmpty()) {
+            return "no mass at the head would match it";
+        }
+        String head = Numbers.fixed(1000 * Math.abs(headKg.getAsDouble()), 1)
+                + (headKg.getAsDouble() > 0 ? " g more" : " g less") + " at the head would match it";
+        return head + advice.shaftWords(length).map(words -> ", or " + words).orElse("");
     }
 }

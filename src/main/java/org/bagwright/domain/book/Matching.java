@@ -42,11 +42,6 @@ public record Matching(By by, Over over) {
         public String label() {
             return name().toLowerCase(Locale.ROOT);
         }
-
-        /** The label with a capital. */
-        public String heading() {
-            return name().charAt(0) + label().substring(1);
-        }
     }
 
     /** Which clubs should be alike. */

@@ -60,18 +60,13 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay, boole
         return passed.size();
     }
 
-    /** The turn as people say it, such as {@code 2 marks clockwise: B, C}. */
+    /** The turn as people say it, such as {@code 2 marks clockwise}. */
     public String inWords(boolean leftHanded) {
         if (passed.isEmpty()) {
             return "stays";
         }
-        String count = marks() == 1 ? "1 mark" : marks() + " marks";
-        String one = String.join(", ", passed);
-        if (passedOtherWay.isEmpty()) {
-            return count + " " + way(hoursRise, leftHanded) + ": " + one;
-        }
-        String other = String.join(", ", passedOtherWay);
-        return count + " either way: " + (one.equals(other) ? one : one + " or " + other);
+        String count = marks() == 1 ? "1 mark " : marks() + " marks ";
+        return count + (passedOtherWay.isEmpty() ? way(hoursRise, leftHanded) : "either way");
     }
 
     /** The clock has 3 toward the target, which a right-hander who looks down the shaft has on his left. */

@@ -110,16 +110,6 @@ public final class BuildAdvice {
         return Optional.empty();
     }
 
-    /** What to do at the head, such as {@code 5.4 g more at the head}; empty where no mass there would do. */
-    public Optional<String> headWords() {
-        OptionalDouble headKg = atHeadKg();
-        if (headKg.isEmpty()) {
-            return Optional.empty();
-        }
-        String more = headKg.getAsDouble() > 0 ? " g more at the head" : " g less at the head";
-        return Optional.of(grams(Math.abs(headKg.getAsDouble())) + more);
-    }
-
     /** What to do on the shaft instead, such as {@code 4.0 g on the shaft 20.1 in from the butt end}. */
     public Optional<String> shaftWords(LengthUnit length) {
         return onShaft()

@@ -12,12 +12,12 @@ import org.bagwright.domain.units.Swingweight;
  * A planned club whose balance is worth a change of mass: it is off its swingweight target, or off the mean of its group.
  *
  * @param club the club with its numbers
- * @param by what is off
  * @param figure its swingweight or inertia as planned, in words
  * @param wish what is wanted instead, such as {@code wanted D2}
+ * @param goal what would be right, such as {@code D2}
  * @param advice which mass would do it
  */
-public record BalanceWish(Option club, Matching.By by, String figure, String wish, BuildAdvice advice) {
+public record BalanceWish(Option club, String figure, String wish, String goal, BuildAdvice advice) {
     private static final double WORTH_SAYING_POINTS = 0.3;
     private static final double WORTH_SAYING_KG_CM2 = 10;
 
@@ -42,7 +42,7 @@ public record BalanceWish(Option club, Matching.By by, String figure, String wis
             return Optional.empty();
         }
         BuildAdvice advice = BuildAdvice.forSwingweight(club.build(), target);
-        return Optional.of(new BalanceWish(club, Matching.By.SWINGWEIGHT, planned.text(), "wanted " + target.text(), advice));
+        return Optional.of(new BalanceWish(club, planned.text(), "wanted " + target.text(), target.text(), advice));
     }
 
     private static Optional<BalanceWish> ofGroup(BagResult bag, int index, Matching matching) {
@@ -59,19 +59,20 @@ public record BalanceWish(Option club, Matching.By by, String figure, String wis
 
     private static BalanceWish bySwingweight(Option club, SpreadTerm spread) {
         BuildNumbers build = club.build();
-        Swingweight mean = new Swingweight(build.swingweight().scalePoints() - spread.deviationMeasureUnits());
-        return new BalanceWish(
-                club, Matching.By.SWINGWEIGHT, build.swingweight().text(), fromMean(spread, 1), BuildAdvice.forSwingweight(build, mean));
+        double meanPoints = build.swingweight().scalePoints() - spread.deviationMeasureUnits();
+        BuildAdvice advice = BuildAdvice.forSwingweight(build, new Swingweight(meanPoints));
+        return ofGroup(club, build.swingweight().text(), Numbers.signed(spread.deviationMeasureUnits(), 1), spread, advice);
     }
 
     private static BalanceWish byInertia(Option club, SpreadTerm spread) {
         double inertiaKgCm2 = club.build().clubInertiaKgCm2();
         BuildAdvice advice = BuildAdvice.forClubInertia(club.build(), inertiaKgCm2 - spread.deviationMeasureUnits());
-        return new BalanceWish(club, Matching.By.INERTIA, Numbers.fixed(inertiaKgCm2, 0) + " kg cm2", fromMean(spread, 0), advice);
+        String figure = Numbers.fixed(inertiaKgCm2, 0) + " kg cm2";
+        return ofGroup(club, figure, Numbers.signed(spread.deviationMeasureUnits(), 0), spread, advice);
     }
 
-    private static String fromMean(SpreadTerm spread, int decimals) {
-        return Numbers.signed(spread.deviationMeasureUnits(), decimals) + " from the mean of its group (" + spread.group()
-                + ")";
+    private static BalanceWish ofGroup(Option club, String figure, String off, SpreadTerm spread, BuildAdvice advice) {
+        String goal = "the mean of its group (" + spread.group() + ")";
+        return new BalanceWish(club, figure, off + " from " + goal, goal, advice);
     }
 }

@@ -2,7 +2,6 @@ package org.bagwright.workbook.result;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -13,7 +12,6 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheet;
 
 /** The bench card of one golfer. */
 final class BenchCard {
@@ -48,14 +46,14 @@ final class BenchCard {
         List<String> headings = Arrays.stream(BenchColumn.values())
                 .map(column -> column.isDistance() ? table.inDistance(column.heading()) : column.heading())
                 .toList();
-        table.headings(row + 4, headings, 42);
-        tolerances(row + 5);
-        int next = row + 6;
+        table.headings(row + 3, headings, 42);
+        tolerances(row + 4);
+        int next = row + 5;
         for (int index = 0; index < bag.options().slots().size(); index++) {
             BenchRows rows = new BenchRows(pen, book, bag, index);
             next = rows.hasClub() ? rows.write(next) : next;
         }
-        return paragraphs(paragraphs(next, "What the figures mean", meanings()), "Cautions", CAUTIONS);
+        return paragraphs(paragraphs(next, "What the figures mean", meanings()), "Cautions", List.of(String.join(" ", CAUTIONS)));
     }
 
     private void head(int row) {
@@ -66,9 +64,8 @@ final class BenchCard {
         toFillIn(row + 1, "Date");
         toFillIn(row + 2, "Done by");
         pen.text(row + 2, 0, Role.PLAIN, verdict());
-        pen.text(row + 3, 0, Role.FAINT, ResultSheet.REBUILT);
-        pen.height(row + 1, 20);
-        pen.height(row + 2, 20);
+        pen.height(row + 1, 18);
+        pen.height(row + 2, 18);
     }
 
     private String verdict() {
@@ -95,12 +92,12 @@ final class BenchCard {
         for (int column = 0; column <= BenchColumn.LAST; column++) {
             pen.blank(row, column, Role.GROUP);
         }
-        pen.text(row, BenchColumn.WORK.ordinal(), Role.GROUP, "Good enough within");
+        pen.text(row, 0, Role.GROUP, "Good enough within" + musts());
         for (BenchColumn column : BenchColumn.values()) {
             column.measure()
                     .ifPresent(measure -> pen.text(row, column.ordinal(), Role.GROUP_COUNT, PLUS_MINUS + tolerance(measure)));
         }
-        pen.height(row, 16);
+        pen.height(row, 15);
     }
 
     private String tolerance(Measure measure) {
@@ -109,20 +106,20 @@ final class BenchCard {
     }
 
     private List<String> meanings() {
-        List<String> meanings = new ArrayList<>(List.of(
-                "then: what gauge, eye and scale should show after the work, and the carry and gap to expect. Further off"
-                        + " than good enough (the tolerances on the sheet Aims): set or bend again.",
-                "Sits: where the leading edge points when the head rests by itself. Clockwise and counter-clockwise: as seen"
-                        + " from the grip end, looking down the shaft."));
+        return List.of("then: what gauge, eye and scale should show after the work, and the carry and gap to expect."
+                + " Further off than good enough (the tolerances on the sheet Aims): set or bend again. sits: where the"
+                + " leading edge points when the head rests by itself. Clockwise: as seen from the grip end, looking down"
+                + " the shaft.");
+    }
+
+    /** The measures that must be inside their tolerance. */
+    private String musts() {
         List<String> musts = Arrays.stream(BenchColumn.values())
                 .flatMap(column -> column.measure().stream())
                 .filter(measure -> book.aims().of(measure).isHard())
                 .map(Measure::label)
                 .toList();
-        if (!musts.isEmpty()) {
-            meanings.add("Must be within: " + ListText.allOf(musts) + ".");
-        }
-        return meanings;
+        return musts.isEmpty() ? "" : "; a must: " + ListText.allOf(musts);
     }
 
     private int paragraphs(int row, String heading, List<String> texts) {

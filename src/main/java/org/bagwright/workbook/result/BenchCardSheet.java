@@ -1,9 +1,12 @@
 package org.bagwright.workbook.result;
 
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.schema.ResultSheet;
 
 /**
  * The sheet Bench card: for each golfer a printed page of what to do at the bench and what to read afterwards. It is as wide
@@ -20,15 +23,17 @@ final class BenchCardSheet {
         this.result = result;
     }
 
+    /** Writes the cards, and below what is printed a note for the fitter. */
     void write() {
         int row = 0;
         for (BagResult bag : result.bags()) {
             row = new BenchCard(pen, result.book(), bag).write(row);
             pen.sheet().setRowBreak(row - 1);
         }
+        pen.text(row, 0, Role.FAINT, ResultSheet.REBUILT);
         for (BenchColumn column : BenchColumn.values()) {
             pen.width(column.ordinal(), column.widthChars());
         }
-        pen.print(PageSetup.portrait(row - 1, BenchColumn.LAST));
+        pen.print(PageSetup.card(row - 1, BenchColumn.LAST));
     }
 }

@@ -2,7 +2,6 @@ package org.bagwright.workbook.result;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Book;
@@ -15,7 +14,9 @@ import org.bagwright.workbook.pen.SheetPen;
 
 /** The rows of one slot on a bench card: what to do, and its figures now and then. */
 final class BenchRows {
-    private static final double LEAST_ROW_POINTS = 15;
+    private static final double LEAST_ROW_POINTS = 14;
+    private static final double LINE_POINTS = 13;
+    private static final double LETTERS_PER_CHAR = 1.1;
 
     private final SheetPen pen;
     private final TablePen table;
@@ -40,12 +41,17 @@ final class BenchRows {
         return !change.from().isEmpty() || !change.to().isEmpty();
     }
 
-    /** Writes one row for a club that stays or goes, two for one that is changed; gives the first free row. */
+    /**
+     * Writes one row of figures for a club that stays or goes, two for one that is changed, and one below for what is long to
+     * say; gives the first free row.
+     */
     int write(int row) {
-        List<String> work = BenchWork.of(book, bag, index, change);
+        BenchWork work = new BenchWork(book, bag, index, change);
         boolean changed = !change.isNone() && !change.to().isEmpty();
         int last = changed ? row + 1 : row;
-        text(row, last, work);
+        int end = work.notes().isEmpty() ? last : last + 1;
+        heights(row, last, work.shortText());
+        text(row, last, end, work);
         if (changed) {
             figures(row, "now", Role.BEFORE, asItComes(), change.putsClubIn() ? Optional.empty() : gap(bag.today()));
             figures(last, "then", Role.AFTER, Optional.of(change.to()), gap(bag.planned()));
@@ -54,28 +60,47 @@ final class BenchRows {
         } else {
             figures(row, "now", Role.STAYS, Optional.of(change.from()), gap(bag.today()));
         }
-        return last + 1;
+        return end + 1;
     }
 
-    private void text(int row, int last, List<String> work) {
-        String all = String.join("\n", work);
-        for (int line = row; line <= last; line++) {
-            for (BenchColumn column : List.of(BenchColumn.BOX, BenchColumn.CLUB, BenchColumn.WORK)) {
-                boolean box = column == BenchColumn.BOX && !change.isNone();
-                pen.blank(line, column.ordinal(), box ? Role.BOX : Role.CELL);
+    private void text(int row, int last, int end, BenchWork work) {
+        Role box = change.isNone() ? Role.CELL : Role.BOX;
+        block(row, end, BenchColumn.BOX, BenchColumn.BOX, box, "");
+        block(row, end, BenchColumn.CLUB, BenchColumn.CLUB, Role.CELL, club());
+        block(row, last, BenchColumn.WORK, BenchColumn.WORK, Role.CELL, work.shortText());
+        if (end > last) {
+            block(end, end, BenchColumn.WORK, BenchColumn.GAP, Role.CELL, work.notes());
+            pen.height(end, heightPoints(work.notes(), BenchColumn.charsFrom(BenchColumn.WORK)));
+        }
+    }
+
+    /** Cells that are merged into one with a text. */
+    private void block(int firstRow, int lastRow, BenchColumn first, BenchColumn last, Role role, String text) {
+        for (int row = firstRow; row <= lastRow; row++) {
+            for (int column = first.ordinal(); column <= last.ordinal(); column++) {
+                pen.blank(row, column, role);
             }
         }
-        pen.text(row, BenchColumn.CLUB.ordinal(), Role.CELL, club());
-        pen.text(row, BenchColumn.WORK.ordinal(), Role.CELL, all);
-        for (BenchColumn column : List.of(BenchColumn.BOX, BenchColumn.CLUB, BenchColumn.WORK)) {
-            pen.merge(row, last, column.ordinal(), column.ordinal());
+        if (!text.isEmpty()) {
+            pen.text(firstRow, first.ordinal(), role, text);
         }
+        pen.merge(firstRow, lastRow, first.ordinal(), last.ordinal());
+    }
+
+    private void heights(int row, int last, String work) {
         double points = Math.max(
-                TablePen.heightPoints(all, BenchColumn.WORK.widthChars()),
-                TablePen.heightPoints(club(), BenchColumn.CLUB.widthChars()));
+                heightPoints(work, BenchColumn.WORK.widthChars()), heightPoints(club(), BenchColumn.CLUB.widthChars()));
         for (int line = row; line <= last; line++) {
             pen.height(line, Math.max(LEAST_ROW_POINTS, points / (last - row + 1)));
         }
+    }
+
+    /** How high a wrapped text is; a bench has other fonts than a desk, so that lines are taken for shorter than most. */
+    private static double heightPoints(String text, double widthChars) {
+        double lines = text.lines()
+                .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (LETTERS_PER_CHAR * (widthChars - 1)))))
+                .sum();
+        return 1 + LINE_POINTS * Math.max(1, lines);
     }
 
     private String club() {

@@ -14,52 +14,81 @@ import org.bagwright.domain.plan.BalanceWish;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
 
-/** What a fitter does at the bench to bring one slot from today to the plan. */
+/**
+ * What a fitter does at the bench to bring one slot from today to the plan: a few short lines, and below them whatever is
+ * longer.
+ */
 final class BenchWork {
+    private static final int SHORT_LINES = 3;
+    private static final int SHORT_LETTERS = 26;
+
     private final Book book;
     private final boolean leftHanded;
     private final OptionChange change;
     private final List<String> lines = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
 
-    private BenchWork(Book book, BagResult bag, OptionChange change) {
+    BenchWork(Book book, BagResult bag, int index, OptionChange change) {
         this.book = book;
         this.leftHanded = bag.golfer().hand() == Hand.LEFT;
         this.change = change;
-    }
-
-    /** Everything to do, a line each, in the order of doing it. */
-    static List<String> of(Book book, BagResult bag, int index, OptionChange change) {
-        BenchWork work = new BenchWork(book, bag, change);
         if (change.isNone()) {
-            work.lines.add("Leave as it is");
+            add("Leave as it is");
         } else if (change.to().isEmpty()) {
-            work.lines.add("Take out of the bag");
+            add("Take out of the bag");
         } else {
-            work.club();
-            work.sleeve();
-            work.weights();
-            work.bends();
+            setUp();
         }
-        BalanceWish.of(bag, index, book.settings().matching()).ifPresent(work::balance);
-        return work.lines;
+        BalanceWish.of(bag, index, book.settings().matching()).ifPresent(this::balance);
     }
 
-    private void club() {
+    /** A few short lines. */
+    String shortText() {
+        return String.join("\n", lines);
+    }
+
+    /** What is too long for them, a line for each item; often empty. */
+    String notes() {
+        return String.join("\n", notes);
+    }
+
+    private void setUp() {
         if (change.putsClubIn()) {
-            String inPlace =
-                    change.from().isEmpty() ? "" : ", in place of " + change.from().clubText();
-            lines.add("Put into the bag" + inPlace);
+            add(change.from().isEmpty()
+                    ? "Put into the bag"
+                    : "Put in for " + change.from().clubText());
+        }
+        sleeve();
+        weights();
+        bends();
+    }
+
+    /** Adds one thing to do, in short lines while there is room for all of them. */
+    private void add(String... parts) {
+        List<String> wanted = List.of(parts);
+        boolean fits = lines.size() + wanted.size() <= SHORT_LINES
+                && wanted.stream().allMatch(part -> part.length() <= SHORT_LETTERS);
+        if (fits) {
+            lines.addAll(wanted);
+        } else {
+            notes.add(String.join(" ", wanted));
         }
     }
 
     private void sleeve() {
         String before = change.choiceBefore().settingText();
         String after = change.to().choice().settingText();
-        if (!before.equalsIgnoreCase(after)) {
-            String turn = book.sleeveOf(change.to().club())
-                    .map(sleeve -> SleeveTurn.inWords(sleeve, leftHanded, before, after))
-                    .orElse("");
-            lines.add(TablePen.arrows("Sleeve " + before + " -> " + after) + (turn.isEmpty() ? "" : ": " + turn));
+        if (before.equalsIgnoreCase(after)) {
+            return;
+        }
+        String marks = TablePen.arrows("Sleeve " + before + " -> " + after);
+        String turn = book.sleeveOf(change.to().club())
+                .map(sleeve -> SleeveTurn.inWords(sleeve, leftHanded, before, after))
+                .orElse("");
+        if (turn.isEmpty()) {
+            add(marks);
+        } else {
+            add(marks + ":", turn);
         }
     }
 
@@ -69,7 +98,8 @@ final class BenchWork {
         if (!before.equalsIgnoreCase(after)) {
             Club club = change.to().club();
             String moves = String.join("; ", new PieceMoves(weighting(club, before), weighting(club, after)).byPort());
-            lines.add(TablePen.arrows("Weights " + before + " -> " + after) + (moves.isEmpty() ? "" : ": " + moves));
+            String weights = TablePen.arrows("Weights " + before + " -> " + after);
+            add(moves.isEmpty() ? weights : weights + ": " + moves);
         }
     }
 
@@ -96,7 +126,7 @@ final class BenchWork {
                 ? TablePen.arrows(
                         " (" + OptionChange.bendText(beforeDeg) + " -> " + OptionChange.bendText(afterDeg) + " in all)")
                 : "";
-        lines.add("Bend " + Numbers.trimmed(Math.abs(afterDeg - beforeDeg)) + " deg " + way + all);
+        add("Bend " + Numbers.trimmed(Math.abs(afterDeg - beforeDeg)) + " deg " + way + all);
     }
 
     private static boolean differs(double bendDeg) {
@@ -108,10 +138,9 @@ final class BenchWork {
                 .shaftWords(book.settings().units().length())
                 .map(words -> ", or " + words)
                 .orElse("");
-        String mass = wish.advice()
-                .headWords()
-                .map(words -> words + shaft)
-                .orElse("no mass at the head is enough");
-        lines.add(wish.by().heading() + " " + wish.figure() + ", " + wish.wish() + ": " + mass);
+        String mass = wish.advice().atHeadKg().isPresent()
+                ? "head " + Numbers.signed(1000 * wish.advice().atHeadKg().getAsDouble(), 1) + " g" + shaft
+                : "no mass at the head is enough";
+        notes.add("For " + wish.goal() + ": " + mass);
     }
 }

@@ -3,6 +3,7 @@ package org.bagwright.workbook.result;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -16,20 +17,18 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheet;
 
 /** The card of one golfer: a picture of his carries, a row for each club, and no word of the bench. */
 final class GolferCard {
-    static final double[] WIDTHS_CHARS = {20, 9, 9, 9, 9, 40};
+    static final double[] WIDTHS_CHARS = {15, 7.5, 7.5, 7.5, 7.5, 31};
     static final int LAST = WIDTHS_CHARS.length - 1;
 
-    private static final int CHART_ROWS = 19;
-    private static final double ROW_POINTS = 17;
+    private static final int CHART_ROWS = 15;
+    private static final double ROW_POINTS = 15.5;
     private static final List<String> NOTES = List.of(
             "Carry: how far you can expect the ball to fly, as a mean of many shots. Gap: how much further than the next"
                     + " club.",
-            "During a round nothing on a club may be adjusted (Rules of Golf, 4.1a).",
-            ResultSheet.REBUILT);
+            "During a round nothing on a club may be adjusted (Rules of Golf, 4.1a).");
 
     private final SheetPen pen;
     private final TablePen table;
@@ -46,7 +45,7 @@ final class GolferCard {
     /** Writes the card from a row on and gives the first row after it. */
     int write(int row) {
         head(row);
-        int headings = row + 4 + CHART_ROWS;
+        int headings = row + 5 + CHART_ROWS;
         table.headings(
                 headings,
                 List.of(
@@ -61,7 +60,7 @@ final class GolferCard {
         for (String note : NOTES) {
             pen.text(next, 0, Role.WRAPPED, note);
             pen.merge(next, next, 0, LAST);
-            pen.height(next++, TablePen.heightPoints(note, IntStream.range(0, WIDTHS_CHARS.length).mapToDouble(column -> WIDTHS_CHARS[column]).sum()));
+            pen.height(next++, TablePen.heightPoints(note, Arrays.stream(WIDTHS_CHARS).sum()));
         }
         return next;
     }
@@ -70,7 +69,8 @@ final class GolferCard {
         pen.text(row, 0, Role.TITLE, bag.golfer().name() + ": your clubs");
         pen.height(row, 24);
         pen.text(row + 1, 0, Role.PLAIN, settings.title().orElse(""));
-        pen.text(row + 2, 0, Role.PLAIN, summary());
+        pen.text(row + 3, 0, Role.PLAIN, summary());
+        pen.height(row + 3, 18);
         toFillIn(row + 1, "Date");
         toFillIn(row + 2, "Fitted by");
     }

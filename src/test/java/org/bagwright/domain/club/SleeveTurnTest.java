@@ -38,31 +38,34 @@ class SleeveTurnTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "A | B | 1 mark counter-clockwise: B",
-                "A | C | 2 marks counter-clockwise: B, C",
-                "A | E | 2 marks clockwise: F, E",
-                "E | A | 2 marks counter-clockwise: F, A",
-                "B | F | 2 marks clockwise: A, F",
-                "A | D | 3 marks either way: B, C, D or F, E, D",
-                "a | c | 2 marks counter-clockwise: B, C",
-                "C | C | stays"
+                "A | B | 1 mark counter-clockwise | B",
+                "A | C | 2 marks counter-clockwise | B C",
+                "A | E | 2 marks clockwise | F E",
+                "E | A | 2 marks counter-clockwise | F A",
+                "B | F | 2 marks clockwise | A F",
+                "A | D | 3 marks either way | B C D or F E D",
+                "a | c | 2 marks counter-clockwise | B C",
+                "C | C | stays | ''"
             })
-    void oneRing_isTurnedTheShorterWayRoundTheClock(String from, String to, String words) {
+    void oneRing_isTurnedTheShorterWayRoundTheClock(String from, String to, String words, String passed) {
         assertEquals(words, SleeveTurn.inWords(SIX, false, from, to));
+        SleeveTurn turn = SleeveTurn.between(SIX, from, to).orElseThrow();
+        String other = String.join(" ", turn.passedOtherWay());
+        assertEquals(passed, String.join(" ", turn.passed()) + (other.isEmpty() ? "" : " or " + other));
     }
 
     @Test
     void twelveAndZero_areOneHour() {
         Sleeve sleeve = new Sleeve("S", List.of(at("low", 11), at("top", 0), at("up", 1), at("down", 6)));
-        assertEquals("1 mark counter-clockwise: top", SleeveTurn.inWords(sleeve, false, "low", "top"));
-        assertEquals("1 mark counter-clockwise: up", SleeveTurn.inWords(sleeve, false, "top", "up"));
+        assertEquals("1 mark counter-clockwise", SleeveTurn.inWords(sleeve, false, "low", "top"));
+        assertEquals("1 mark counter-clockwise", SleeveTurn.inWords(sleeve, false, "top", "up"));
     }
 
     /** From the grip end a left-hander has the target on his right, a right-hander on his left: a mirror image. */
     @Test
     void leftHandedSleeve_isTurnedTheOtherWay() {
-        assertEquals("2 marks clockwise: B, C", SleeveTurn.inWords(SIX, true, "A", "C"));
-        assertEquals("2 marks counter-clockwise: F, E", SleeveTurn.inWords(SIX, true, "A", "E"));
+        assertEquals("2 marks clockwise", SleeveTurn.inWords(SIX, true, "A", "C"));
+        assertEquals("2 marks counter-clockwise", SleeveTurn.inWords(SIX, true, "A", "E"));
     }
 
     /** Nothing says where the marks are: the bench card then gives the mark alone. */
@@ -79,7 +82,7 @@ class SleeveTurnTest {
     @Test
     void twoMarks_areOneAwayEitherWay() {
         Sleeve sleeve = new Sleeve("S", List.of(at("up", 12), at("down", 6)));
-        assertEquals("1 mark either way: down", SleeveTurn.inWords(sleeve, false, "up", "down"));
+        assertEquals("1 mark either way", SleeveTurn.inWords(sleeve, false, "up", "down"));
     }
 
     /** Ring 1 has the hours 3, 6, 9, 12 and ring 2 the hours 2 and 8. */
