@@ -128,7 +128,7 @@ final class CompareCommand implements Callable<Integer> {
             people.println("Result: " + out + " (the sheet Compare)");
         }
         comparison.books().forEach(book -> new MessageText(book.result().messages())
-                .briefNotes()
+                .decisive("bagwright check " + book.name())
                 .forEach(line -> err.println(book.name() + ": " + line)));
     }
 }

@@ -31,6 +31,13 @@ record ExplanationText(BagResult bag) {
         return lines;
     }
 
+    /** The best single change in a few words, where the plan has more than one. */
+    Optional<String> firstChange() {
+        return bag.steps().size() < 3
+                ? Optional.empty()
+                : Optional.of(difference(bag.steps().get(1)));
+    }
+
     private Optional<String> firstStep() {
         List<Step> steps = bag.steps();
         if (steps.size() < 3) {
