@@ -88,8 +88,8 @@ final class ClubOfBook {
     }
 
     private static void choice(Map<String, Value> fields, Optional<Choice> choice) {
-        fields.put("setting", new Value(choice.map(Choice::settingText).orElse(""), ""));
-        fields.put("weighting", new Value(choice.map(Choice::weightingText).orElse(""), ""));
+        fields.put("setting", new Value(choice.flatMap(Choice::setting).orElse(""), ""));
+        fields.put("weighting", new Value(choice.flatMap(Choice::weighting).orElse(""), ""));
         fields.put(
                 "loft bend",
                 new Value(choice.map(set -> OptionChange.bendText(set.bend().loftDeg())).orElse(""), "deg"));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.plan.OptionChange;
-import org.bagwright.domain.text.ListText;
 
 /**
  * What a golfer reads of a club that was changed: what he will see and feel, not what was done at the bench.
@@ -15,7 +14,7 @@ record ClubNews(OptionChange change) {
     private static final double WORTH_SAYING_DEG = 0.25;
     private static final double WORTH_SEEING_DEG = 0.5;
 
-    /** A few words such as {@code more loft, more upright}. */
+    /** A few words such as {@code more loft, more upright, more closed}. */
     String inWords() {
         if (change.isNone()) {
             return "as before";
@@ -32,7 +31,7 @@ record ClubNews(OptionChange change) {
         if (!change.from().choice().weightingText().equalsIgnoreCase(change.to().choice().weightingText())) {
             words.add("weights moved");
         }
-        return words.isEmpty() ? "adjusted" : ListText.allOf(words);
+        return words.isEmpty() ? "adjusted" : String.join(", ", words);
     }
 
     private List<String> poses() {
@@ -41,7 +40,7 @@ record ClubNews(OptionChange change) {
         List<String> words = new ArrayList<>();
         add(words, now.gaugeLoftDeg() - before.gaugeLoftDeg(), WORTH_SAYING_DEG, "more loft", "less loft");
         add(words, now.gaugeLieDeg() - before.gaugeLieDeg(), WORTH_SAYING_DEG, "more upright", "flatter");
-        add(words, now.sitsClosedDeg() - before.sitsClosedDeg(), WORTH_SEEING_DEG, "looks more closed", "looks more open");
+        add(words, now.sitsClosedDeg() - before.sitsClosedDeg(), WORTH_SEEING_DEG, "more closed", "more open");
         return words;
     }
 

@@ -20,14 +20,14 @@ import org.bagwright.workbook.pen.SheetPen;
 
 /** The card of one golfer: a picture of his carries, a row for each club, and no word of the bench. */
 final class GolferCard {
-    static final double[] WIDTHS_CHARS = {15, 7.5, 7.5, 7.5, 7.5, 31};
+    static final double[] WIDTHS_CHARS = {14, 7, 7, 7, 7, 34};
     static final int LAST = WIDTHS_CHARS.length - 1;
 
-    private static final int CHART_ROWS = 15;
+    private static final int CHART_ROWS = 20;
     private static final double ROW_POINTS = 15.5;
     private static final List<String> NOTES = List.of(
             "Carry: how far you can expect the ball to fly, as a mean of many shots. Gap: how much further than the next"
-                    + " club.",
+                    + " club. More closed, more open: where the face looks when the club rests on the ground.",
             "During a round nothing on a club may be adjusted (Rules of Golf, 4.1a).");
 
     private final SheetPen pen;
@@ -149,7 +149,7 @@ final class GolferCard {
         }
         BookChart chart = new BookChart(pen.sheet(), 0, row, WIDTHS_CHARS.length, CHART_ROWS - 1);
         chart.title("How far each club carries");
-        chart.axes("Club", "Carry [" + settings.units().distance().label() + "]");
+        chart.axes("", "Carry [" + settings.units().distance().label() + "]");
         int first = carrying.get(0);
         int last = carrying.get(carrying.size() - 1);
         chart.columns(List.of(

@@ -205,10 +205,10 @@ class NewSheetsTest {
         List<List<String>> rows = Cells.shown(sheet);
         assertTrue(
                 rows.contains(List.of(
-                        "Driver", "200.0", "210.0", "10.0", "25.0", "more loft, more upright, looks more open and weights moved")),
+                        "Driver", "200.0", "210.0", "10.0", "25.0", "more loft, more upright, more open, weights moved")),
                 rows.toString());
         assertTrue(rows.contains(List.of("7 wood", "190.0", "185.0", "40.0", "40.0", "new, in place of 5 wood")), rows.toString());
-        assertTrue(rows.contains(List.of("7 iron", "150.0", "145.0", "more loft and flatter")), rows.toString());
+        assertTrue(rows.contains(List.of("7 iron", "150.0", "145.0", "more loft, flatter")), rows.toString());
         assertTrue(rows.contains(List.of("Putter", "as before")), rows.toString());
         assertTrue(rows.contains(List.of("3 clubs changed. Gaps before 10 to 40 m, now 25 to 40 m")), rows.toString());
         String text = rows.toString().toLowerCase(Locale.ROOT);
