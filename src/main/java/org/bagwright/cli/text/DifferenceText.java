@@ -22,7 +22,7 @@ final class DifferenceText {
     private static final List<String> SPEEDS =
             List.of("head speed", "ball speed", "ball speed of shots");
     /** Rises of one figure that are alike for clubs: of speeds but for rounding, of landing angles more freely. */
-    private static final double ALIKE_PERCENT = 0.3;
+    private static final double ALIKE_PERCENT = 0.6;
 
     private static final double ALIKE_DEG = 1;
     /** What is said of a club that is in the bag in some books only. */

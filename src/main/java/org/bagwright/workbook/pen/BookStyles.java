@@ -42,6 +42,7 @@ public final class BookStyles {
         BEFORE(INK, false, CellLook::centred),
         AFTER(INK, true, look -> look.filled(MIST).underlined(RULE).centred()),
         STAYS(INK, false, look -> look.underlined(RULE).centred()),
+        FILL_IN(INK, false, look -> look.underlined(INK).indented().open()),
         BOX(INK, false, look -> look.framed(INK).open());
 
         private final String inkRgb;

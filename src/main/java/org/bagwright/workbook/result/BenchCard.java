@@ -84,7 +84,7 @@ final class BenchCard {
         int column = BenchColumn.LIE.ordinal();
         pen.text(row, column++, Role.PLAIN, label);
         while (column <= BenchColumn.LAST) {
-            pen.blank(row, column++, Role.TEXT);
+            pen.blank(row, column++, Role.FILL_IN);
         }
     }
 

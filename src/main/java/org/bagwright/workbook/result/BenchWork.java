@@ -87,8 +87,11 @@ final class BenchWork {
                 .orElse("");
         if (turn.isEmpty()) {
             add(marks);
-        } else {
+        } else if (turn.length() <= SHORT_LETTERS) {
             add(marks + ":", turn);
+        } else {
+            add(marks);
+            notes.add("Sleeve: " + turn);
         }
     }
 

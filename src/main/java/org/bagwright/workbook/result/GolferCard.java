@@ -77,7 +77,7 @@ final class GolferCard {
 
     private void toFillIn(int row, String label) {
         pen.text(row, LAST - 1, Role.PLAIN, label);
-        pen.blank(row, LAST, Role.TEXT);
+        pen.blank(row, LAST, Role.FILL_IN);
         pen.height(row, 20);
     }
 
