@@ -39,7 +39,10 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "2..*", description = "two or more books, .xlsx or .xlsm files")
     private List<Path> files;
 
-    @Option(names = "-o", paramLabel = "OUT", description = "write a book with the sheets Compare and Side by side, an .xlsx file")
+    @Option(
+            names = "-o",
+            paramLabel = "OUT",
+            description = "write a book with the sheets Compare and Side by side, an .xlsx file")
     private Path out;
 
     @Mixin

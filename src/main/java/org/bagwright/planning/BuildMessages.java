@@ -81,7 +81,8 @@ final class BuildMessages {
     private void balance(BalanceWish wish) {
         Club club = wish.club().club();
         messages.add(Message.note(
-                club.cell(), club.name() + " will be " + wish.figure() + ", " + wish.wish() + ": " + advice(wish.advice())));
+                club.cell(),
+                club.name() + " will be " + wish.figure() + ", " + wish.wish() + ": " + advice(wish.advice())));
     }
 
     private String advice(BuildAdvice advice) {

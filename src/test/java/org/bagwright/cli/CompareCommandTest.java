@@ -259,7 +259,8 @@ class CompareCommandTest {
         assertTrue(run.out().contains("    Driver: length 45 -> 44 in"), run.out());
         assertFalse(run.out().contains("Wishes differ"), run.out());
         assertFalse(run.out().contains("The same clubs"), run.out());
-        JsonNode golfer = Terminal.run("compare", may(), shorter, "--json").json().at("/golfers/0");
+        JsonNode golfer =
+                Terminal.run("compare", may(), shorter, "--json").json().at("/golfers/0");
         assertFalse(golfer.get("same").asBoolean());
         assertEquals("length", golfer.at("/clubs/0/setUp/0/what").asText());
         assertEquals(45, golfer.at("/clubs/0/setUp/0/values/0").asDouble());
@@ -272,7 +273,9 @@ class CompareCommandTest {
                 "faster.xlsx",
                 ChoiceBook.sketch().put("Golfers", 1, "Driver speed", 97.85).put("Golfers", 1, "Iron speed", 82.4));
         Terminal run = Terminal.run("compare", may(), faster);
-        assertTrue(run.out().contains("driver speed 95 -> 97.85 mph (+3.0 %), iron speed 80 -> 82.4 mph (+3.0 %)"), run.out());
+        assertTrue(
+                run.out().contains("driver speed 95 -> 97.85 mph (+3.0 %), iron speed 80 -> 82.4 mph (+3.0 %)"),
+                run.out());
         assertTrue(run.out().contains("Driver: carry "), run.out());
     }
 
@@ -285,7 +288,8 @@ class CompareCommandTest {
         Terminal run = Terminal.run("compare", may(), changed("wishing.xlsx", wishing));
         assertTrue(
                 run.out()
-                        .contains("Wishes differ, so points do not compare one to one: lie tolerance 1 -> 2 deg, Driver gap"),
+                        .contains(
+                                "Wishes differ, so points do not compare one to one: lie tolerance 1 -> 2 deg, Driver gap"),
                 run.out());
         assertTrue(run.out().contains("Points today: in all "), run.out());
         assertFalse(run.out().contains("Today:"), "no club is built or set in another way: " + run.out());
@@ -336,7 +340,8 @@ class CompareCommandTest {
         });
         Terminal run = Terminal.run("compare", full, other, "-o", folder.resolve("both.xlsx"));
         assertEquals(0, run.code(), run.err());
-        List<String> golfer = run.out().lines().takeWhile(line -> !line.isEmpty()).toList();
+        List<String> golfer =
+                run.out().lines().takeWhile(line -> !line.isEmpty()).toList();
         assertTrue(golfer.size() < 30, run.out());
         assertTrue(golfer.get(golfer.size() - 1).contains("more lines"), run.out());
         try (XSSFWorkbook book = ResultCells.open(folder.resolve("both.xlsx"))) {

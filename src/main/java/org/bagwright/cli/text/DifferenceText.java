@@ -19,8 +19,7 @@ import org.bagwright.domain.text.Numbers;
 /** In what several books differ about one golfer, as a terminal shows it. */
 final class DifferenceText {
     private static final String SAME = "  The same clubs in the same set-up, with the same wishes and figures.";
-    private static final List<String> SPEEDS =
-            List.of("head speed", "ball speed", "ball speed of shots");
+    private static final List<String> SPEEDS = List.of("head speed", "ball speed", "ball speed of shots");
     /** Rises of one figure that are alike for clubs: of speeds but for rounding, of landing angles more freely. */
     private static final double ALIKE_PERCENT = 0.6;
 
@@ -87,8 +86,7 @@ final class DifferenceText {
 
     /** Not what is said for all clubs, and little of a club that some bag leaves out. */
     private boolean isWorthSaying(ComparedField field) {
-        return !toldForAll.contains(field.what())
-                && (field.isInAllBooks() || SAID_OF_NEW.contains(field.what()));
+        return !toldForAll.contains(field.what()) && (field.isInAllBooks() || SAID_OF_NEW.contains(field.what()));
     }
 
     private static String percent(ComparedField field) {
@@ -99,9 +97,12 @@ final class DifferenceText {
     /** What rises alike with several clubs has one cause, and is said once. */
     private List<String> alike() {
         List<String> all = new ArrayList<>();
-        SPEEDS.forEach(speed -> alike(speed, ComparedField::risePercent, ALIKE_PERCENT, " %").ifPresent(all::add));
+        SPEEDS.forEach(speed ->
+                alike(speed, ComparedField::risePercent, ALIKE_PERCENT, " %").ifPresent(all::add));
         alike("landing", ComparedField::rise, ALIKE_DEG, " deg").ifPresent(all::add);
-        return all.isEmpty() ? List.of() : new WrappedText("  All alike: " + String.join(", ", all), 4).lines(TOP_LINES);
+        return all.isEmpty()
+                ? List.of()
+                : new WrappedText("  All alike: " + String.join(", ", all), 4).lines(TOP_LINES);
     }
 
     private Optional<String> alike(
@@ -122,7 +123,11 @@ final class DifferenceText {
 
     private List<String> details() {
         List<String> lines = new ArrayList<>();
-        addClubs(lines, "  Today:", club -> Stream.concat(club.setUp().stream(), club.today().stream().filter(this::isWorthSaying)));
+        addClubs(
+                lines,
+                "  Today:",
+                club -> Stream.concat(
+                        club.setUp().stream(), club.today().stream().filter(this::isWorthSaying)));
         addClubs(lines, "  As planned:", club -> club.planned().stream().filter(this::isWorthSaying));
         return lines;
     }
@@ -136,8 +141,7 @@ final class DifferenceText {
                 }
                 continue;
             }
-            String text =
-                    differing(fields.apply(club));
+            String text = differing(fields.apply(club));
             if (!text.isEmpty()) {
                 own.add("    " + club.club() + ": " + text);
             }

@@ -46,8 +46,7 @@ final class LadderText {
     String inShort() {
         List<String> carries = new ArrayList<>();
         for (int index : carrying) {
-            carryM(bag.planned(), index)
-                    .ifPresent(carryM -> carries.add(Numbers.fixed(distance.fromM(carryM), 0)));
+            carryM(bag.planned(), index).ifPresent(carryM -> carries.add(Numbers.fixed(distance.fromM(carryM), 0)));
         }
         return String.join(" ", carries) + " " + distance.label();
     }

@@ -93,8 +93,10 @@ public final class PlanText {
 
     private static String toChange(BagResult bag) {
         int clubs = new WorkText(bag).clubs();
-        String first =
-                new ExplanationText(bag).firstChange().map(change -> ", first " + change).orElse("");
+        String first = new ExplanationText(bag)
+                .firstChange()
+                .map(change -> ", first " + change)
+                .orElse("");
         return clubs == 0 ? "nothing to change" : "change " + clubs + (clubs == 1 ? " club" : " clubs") + first;
     }
 

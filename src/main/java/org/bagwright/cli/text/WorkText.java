@@ -51,9 +51,7 @@ record WorkText(BagResult bag) {
     private static String line(OptionChange change) {
         String club = (change.to().isEmpty() ? change.from() : change.to()).clubText();
         String work = String.format(
-                "%-" + NAME_CHARS + "s %s",
-                WrappedText.shortened(club, NAME_CHARS),
-                String.join(", ", change.items()));
+                "%-" + NAME_CHARS + "s %s", WrappedText.shortened(club, NAME_CHARS), String.join(", ", change.items()));
         if (change.to().isEmpty()) {
             return work;
         }

@@ -37,7 +37,8 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay, boole
             return Optional.empty();
         }
         List<String> circle = sleeve.settings().stream()
-                .sorted(Comparator.comparingDouble(setting -> hour(setting.rings().get(0))))
+                .sorted(Comparator.comparingDouble(
+                        setting -> hour(setting.rings().get(0))))
                 .map(SleeveSetting::mark)
                 .toList();
         int start = place(circle, from);

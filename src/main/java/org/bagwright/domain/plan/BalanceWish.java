@@ -49,8 +49,8 @@ public record BalanceWish(Option club, String figure, String wish, String goal, 
         Option club = bag.optionsOf(bag.planned()).get(index);
         boolean bySwingweight = matching.by() == Matching.By.SWINGWEIGHT;
         double worthSaying = bySwingweight ? WORTH_SAYING_POINTS : WORTH_SAYING_KG_CM2;
-        boolean counts = bag.options().spreadAim().must()
-                || bag.options().spreadAim().importancePoints() > 0;
+        boolean counts =
+                bag.options().spreadAim().must() || bag.options().spreadAim().importancePoints() > 0;
         return bag.planned()
                 .spreadAt(index)
                 .filter(spread -> counts && Math.abs(spread.deviationMeasureUnits()) >= worthSaying)
@@ -61,7 +61,8 @@ public record BalanceWish(Option club, String figure, String wish, String goal, 
         BuildNumbers build = club.build();
         double meanPoints = build.swingweight().scalePoints() - spread.deviationMeasureUnits();
         BuildAdvice advice = BuildAdvice.forSwingweight(build, new Swingweight(meanPoints));
-        return ofGroup(club, build.swingweight().text(), Numbers.signed(spread.deviationMeasureUnits(), 1), spread, advice);
+        return ofGroup(
+                club, build.swingweight().text(), Numbers.signed(spread.deviationMeasureUnits(), 1), spread, advice);
     }
 
     private static BalanceWish byInertia(Option club, SpreadTerm spread) {

@@ -20,6 +20,8 @@ import org.bagwright.domain.units.Units;
 
 /** What one book says of one club of a golfer, and what the club does in his bag. */
 final class ClubOfBook {
+    private static final Set<String> WISHES = Set.of("freedom", "targets");
+
     private final Book book;
     private final BagResult bag;
     private final String name;
@@ -40,9 +42,10 @@ final class ClubOfBook {
                 .findFirst();
     }
 
-    /** Everything that the row says but some groups of columns. */
-    Map<String, Value> setUp(Set<String> without) {
-        return club().map(club -> new RecordFields(units).add(club, without).fields()).orElse(Map.of());
+    /** Everything that the row says but what is wished of the club. */
+    Map<String, Value> setUp() {
+        return club().map(club -> new RecordFields(units).add(club, WISHES).fields())
+                .orElse(Map.of());
     }
 
     /** The settings of its sleeve as a text; empty without a sleeve. */
@@ -80,10 +83,14 @@ final class ClubOfBook {
         fields.put("in the plan", new Value(option.isPresent() ? "yes" : "no", ""));
         choice(fields, option.map(Option::choice));
         flight(fields, bag.planned());
-        distance(fields, "spread of shots", band().stream().mapToDouble(CarryBand::spreadM).findFirst());
+        distance(
+                fields,
+                "spread of shots",
+                band().stream().mapToDouble(CarryBand::spreadM).findFirst());
         fields.put(
                 "spread is assumed",
-                new Value(band().map(band -> band.spreadAssumed() ? "yes" : "no").orElse(""), ""));
+                new Value(
+                        band().map(band -> band.spreadAssumed() ? "yes" : "no").orElse(""), ""));
         return fields;
     }
 
@@ -92,10 +99,16 @@ final class ClubOfBook {
         fields.put("weighting", new Value(choice.flatMap(Choice::weighting).orElse(""), ""));
         fields.put(
                 "loft bend",
-                new Value(choice.map(set -> OptionChange.bendText(set.bend().loftDeg())).orElse(""), "deg"));
+                new Value(
+                        choice.map(set -> OptionChange.bendText(set.bend().loftDeg()))
+                                .orElse(""),
+                        "deg"));
         fields.put(
                 "lie bend",
-                new Value(choice.map(set -> OptionChange.bendText(set.bend().lieDeg())).orElse(""), "deg"));
+                new Value(
+                        choice.map(set -> OptionChange.bendText(set.bend().lieDeg()))
+                                .orElse(""),
+                        "deg"));
     }
 
     private void flight(Map<String, Value> fields, BagState state) {
@@ -110,12 +123,16 @@ final class ClubOfBook {
         distance(fields, "gap", gapM);
         speed(fields, "ball speed", of(shot, ShotPrediction::ballSpeedMps));
         ComparedField.put(fields, "landing", "deg", of(shot, ShotPrediction::landingDeg));
-        ComparedField.put(fields, "gauge loft", "deg", of(option, found -> found.pose().gaugeLoftDeg()));
-        ComparedField.put(fields, "gauge lie", "deg", of(option, found -> found.pose().gaugeLieDeg()));
-        fields.put("sits", new Value(option.map(found -> found.pose().sitsText()).orElse(""), ""));
+        ComparedField.put(
+                fields, "gauge loft", "deg", of(option, found -> found.pose().gaugeLoftDeg()));
+        ComparedField.put(
+                fields, "gauge lie", "deg", of(option, found -> found.pose().gaugeLieDeg()));
+        fields.put(
+                "sits", new Value(option.map(found -> found.pose().sitsText()).orElse(""), ""));
         fields.put(
                 "swingweight",
-                new Value(option.map(found -> found.build().swingweight().text()).orElse(""), ""));
+                new Value(
+                        option.map(found -> found.build().swingweight().text()).orElse(""), ""));
     }
 
     private static <T> OptionalDouble of(Optional<T> held, Function<T, Double> value) {

@@ -68,7 +68,8 @@ public record ComparedField(String what, String unit, List<String> values) {
 
     /** The field as people say it, such as {@code length 45 -> 44 in}. */
     public String inWords() {
-        String all = values.stream().map(value -> value.isEmpty() ? ABSENT : value).collect(Collectors.joining(" -> "));
+        String all =
+                values.stream().map(value -> value.isEmpty() ? ABSENT : value).collect(Collectors.joining(" -> "));
         return what + " " + all + (unit.isEmpty() ? "" : " " + unit);
     }
 

@@ -23,8 +23,6 @@ import org.bagwright.domain.units.Units;
  * shown in the units of the first book of the comparison.
  */
 public final class ComparedGolfer {
-    private static final Set<String> CLUB_WISHES = Set.of("freedom", "targets");
-
     private final List<ComparedBook> books;
     private final String name;
     private final Units units;
@@ -127,9 +125,7 @@ public final class ComparedGolfer {
         Map<String, Value> fields = new LinkedHashMap<>();
         fields.put("in all", new Value(Numbers.fixed(state.score().penaltyPoints(), 2), ""));
         for (Measure measure : Measure.values()) {
-            fields.put(
-                    measure.label(),
-                    new Value(Numbers.fixed(bag.terms(state).points(measure), 2), ""));
+            fields.put(measure.label(), new Value(Numbers.fixed(bag.terms(state).points(measure), 2), ""));
         }
         return fields;
     }
@@ -145,45 +141,12 @@ public final class ComparedGolfer {
     }
 
     private ComparedClub club(String club) {
-        List<ClubOfBook> clubs = books.stream()
-                .map(book -> club(book, club))
-                .toList();
-        List<String> missing = new ArrayList<>();
-        for (int book = 0; book < books.size(); book++) {
-            if (clubs.get(book).club().isEmpty()) {
-                missing.add(books.get(book).name());
-            }
-        }
-        List<ComparedField> setUp = ComparedField.of(
-                clubs.stream().map(found -> found.setUp(CLUB_WISHES)).toList());
-        return new ComparedClub(
-                club,
-                missing,
-                tables(setUp, clubs),
-                ComparedField.of(clubs.stream().map(ClubOfBook::today).toList()),
-                ComparedField.of(clubs.stream().map(ClubOfBook::planned).toList()));
+        List<ClubOfBook> clubs = books.stream().map(book -> club(book, club)).toList();
+        return ComparedClub.of(club, books(), clubs);
     }
 
     private ClubOfBook club(ComparedBook book, String club) {
         return new ClubOfBook(book.result().book(), bag(book), club, units);
-    }
-
-    /** A sleeve and a kit count with all that their sheets say of them, under a number for each way of saying it. */
-    private static List<ComparedField> tables(List<ComparedField> setUp, List<ClubOfBook> clubs) {
-        List<ComparedField> all = new ArrayList<>(setUp);
-        all.add(numbered("table of its sleeve", clubs.stream().map(ClubOfBook::sleeveTable).toList()));
-        all.add(numbered("table of its weights", clubs.stream().map(ClubOfBook::kitTable).toList()));
-        return all;
-    }
-
-    private static ComparedField numbered(String what, List<String> tables) {
-        List<String> distinct = tables.stream().distinct().toList();
-        return new ComparedField(
-                what,
-                "",
-                tables.stream()
-                        .map(table -> table.isEmpty() ? "" : "no. " + (distinct.indexOf(table) + 1))
-                        .toList());
     }
 
     private BagResult bag(ComparedBook book) {

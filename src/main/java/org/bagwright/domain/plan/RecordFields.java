@@ -137,7 +137,8 @@ final class RecordFields {
             return new Value(Numbers.trimmed(value * 1000, 2), "g");
         }
         if (name.endsWith("Mps")) {
-            return new Value(Numbers.trimmed(units.speed().fromMps(value)), units.speed().label());
+            return new Value(
+                    Numbers.trimmed(units.speed().fromMps(value)), units.speed().label());
         }
         if (name.endsWith("M")) {
             LengthUnit unit = name.matches(CLUB_LENGTHS) ? units.length() : units.distance();

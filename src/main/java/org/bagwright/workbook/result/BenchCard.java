@@ -53,7 +53,8 @@ final class BenchCard {
             BenchRows rows = new BenchRows(pen, book, bag, index);
             next = rows.hasClub() ? rows.write(next) : next;
         }
-        return paragraphs(paragraphs(next, "What the figures mean", meanings()), "Cautions", List.of(String.join(" ", CAUTIONS)));
+        return paragraphs(
+                paragraphs(next, "What the figures mean", meanings()), "Cautions", List.of(String.join(" ", CAUTIONS)));
     }
 
     private void head(int row) {
@@ -95,7 +96,8 @@ final class BenchCard {
         pen.text(row, 0, Role.GROUP, "Good enough within" + musts());
         for (BenchColumn column : BenchColumn.values()) {
             column.measure()
-                    .ifPresent(measure -> pen.text(row, column.ordinal(), Role.GROUP_COUNT, PLUS_MINUS + tolerance(measure)));
+                    .ifPresent(measure ->
+                            pen.text(row, column.ordinal(), Role.GROUP_COUNT, PLUS_MINUS + tolerance(measure)));
         }
         pen.height(row, 15);
     }

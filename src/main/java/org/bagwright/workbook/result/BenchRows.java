@@ -127,8 +127,7 @@ final class BenchRows {
         }
         pen.text(row, BenchColumn.STATE.ordinal(), role, when);
         option.ifPresent(found -> figures(row, role, found));
-        gap.ifPresent(term ->
-                table.distance(row, BenchColumn.GAP.ordinal(), role, OptionalDouble.of(term.gapM())));
+        gap.ifPresent(term -> table.distance(row, BenchColumn.GAP.ordinal(), role, OptionalDouble.of(term.gapM())));
     }
 
     private void figures(int row, Role role, Option option) {
@@ -136,7 +135,10 @@ final class BenchRows {
         pen.number(row, BenchColumn.LIE.ordinal(), role, "0.0", option.pose().gaugeLieDeg());
         pen.text(row, BenchColumn.SITS.ordinal(), role, option.pose().sitsText());
         pen.text(
-                row, BenchColumn.SWINGWEIGHT.ordinal(), role, option.build().swingweight().text());
+                row,
+                BenchColumn.SWINGWEIGHT.ordinal(),
+                role,
+                option.build().swingweight().text());
         table.distance(row, BenchColumn.CARRY.ordinal(), role, option.carryM());
     }
 }

@@ -54,9 +54,10 @@ final class BenchWork {
 
     private void setUp() {
         if (change.putsClubIn()) {
-            add(change.from().isEmpty()
-                    ? "Put into the bag"
-                    : "Put in for " + change.from().clubText());
+            add(
+                    change.from().isEmpty()
+                            ? "Put into the bag"
+                            : "Put in for " + change.from().clubText());
         }
         sleeve();
         weights();
@@ -115,11 +116,17 @@ final class BenchWork {
         Choice after = change.to().choice();
         double loftDeg = after.bend().loftDeg() - before.bend().loftDeg();
         if (differs(loftDeg)) {
-            bend(loftDeg > 0 ? "weaker" : "stronger", before.bend().loftDeg(), after.bend().loftDeg());
+            bend(
+                    loftDeg > 0 ? "weaker" : "stronger",
+                    before.bend().loftDeg(),
+                    after.bend().loftDeg());
         }
         double lieDeg = after.bend().lieDeg() - before.bend().lieDeg();
         if (differs(lieDeg)) {
-            bend(lieDeg > 0 ? "more upright" : "flatter", before.bend().lieDeg(), after.bend().lieDeg());
+            bend(
+                    lieDeg > 0 ? "more upright" : "flatter",
+                    before.bend().lieDeg(),
+                    after.bend().lieDeg());
         }
     }
 

@@ -28,7 +28,10 @@ record ClubNews(OptionChange change) {
                     : "new, in place of " + change.from().clubText();
         }
         List<String> words = new ArrayList<>(poses());
-        if (!change.from().choice().weightingText().equalsIgnoreCase(change.to().choice().weightingText())) {
+        if (!change.from()
+                .choice()
+                .weightingText()
+                .equalsIgnoreCase(change.to().choice().weightingText())) {
             words.add("weights moved");
         }
         return words.isEmpty() ? "adjusted" : String.join(", ", words);

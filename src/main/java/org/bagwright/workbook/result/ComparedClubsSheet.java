@@ -33,7 +33,9 @@ final class ComparedClubsSheet {
     }
 
     void write() {
-        table.title(NAME, "Everything that the books say of each golfer, in the units of the first. Filter the column Differs.");
+        table.title(
+                NAME,
+                "Everything that the books say of each golfer, in the units of the first. Filter the column Differs.");
         List<String> headings = new ArrayList<>(List.of("Golfer", "Club", "State", "What", "Unit", "Differs"));
         comparison.books().stream().map(ComparedBook::name).forEach(headings::add);
         table.headings(TablePen.HEADING_ROW, headings, 30);

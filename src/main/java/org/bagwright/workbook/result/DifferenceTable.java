@@ -25,7 +25,8 @@ final class DifferenceTable {
         if (differences.isEmpty()) {
             String wholly = comparison.golfer(golfer).isSame()
                     ? "The same clubs in the same set-up, with the same wishes and figures."
-                    : "The same choices, today and as planned. What differs is on the sheet " + ComparedClubsSheet.NAME + ".";
+                    : "The same choices, today and as planned. What differs is on the sheet " + ComparedClubsSheet.NAME
+                            + ".";
             pen.text(first, 0, Role.FAINT, wholly);
             return first + 1;
         }

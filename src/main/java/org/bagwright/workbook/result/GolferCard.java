@@ -60,7 +60,9 @@ final class GolferCard {
         for (String note : NOTES) {
             pen.text(next, 0, Role.WRAPPED, note);
             pen.merge(next, next, 0, LAST);
-            pen.height(next++, TablePen.heightPoints(note, Arrays.stream(WIDTHS_CHARS).sum()));
+            pen.height(
+                    next++,
+                    TablePen.heightPoints(note, Arrays.stream(WIDTHS_CHARS).sum()));
         }
         return next;
     }

@@ -91,7 +91,9 @@ class SleeveTurnTest {
         Sleeve sleeve = new Sleeve("S", List.of(at("A1", 12, 2), at("B1", 3, 2), at("C2", 6, 8), at("D1", 9, 2)));
         assertTrue(SleeveTurn.between(sleeve, "A1", "D1").isEmpty());
         assertEquals("ring 1 by 1 place clockwise, ring 2 stays", SleeveTurn.inWords(sleeve, false, "A1", "D1"));
-        assertEquals("ring 1 by 2 places either way, ring 2 by 1 place either way", SleeveTurn.inWords(sleeve, false, "A1", "C2"));
+        assertEquals(
+                "ring 1 by 2 places either way, ring 2 by 1 place either way",
+                SleeveTurn.inWords(sleeve, false, "A1", "C2"));
     }
 
     @Test

@@ -176,16 +176,22 @@ class NewSheetsTest {
                 rows.contains(List.of("Driver", driver, "now", "10.5", "58.0", "square", "D2", "200.0", "10.0")),
                 rows.toString());
         assertTrue(
-                rows.contains(List.of(
-                        "Weights even \u2192 heel heavy: heel: 2 g out, 12 g in; toe: 2 g out, stays empty")),
+                rows.contains(
+                        List.of("Weights even \u2192 heel heavy: heel: 2 g out, 12 g in; toe: 2 g out, stays empty")),
                 rows.toString());
         assertTrue(
                 rows.contains(List.of("then", "12.3", "58.6", "1.2 open", "D6.5", "210.0", "25.0")), rows.toString());
-        assertTrue(rows.contains(List.of("7 wood", "Put in for 5 wood", "now", "21.0", "62.0", "square", "D0", "185.0")), rows.toString());
+        assertTrue(
+                rows.contains(List.of("7 wood", "Put in for 5 wood", "now", "21.0", "62.0", "square", "D0", "185.0")),
+                rows.toString());
         String iron = "Bend 1 deg weaker\nBend 0.5 deg flatter";
-        assertTrue(rows.contains(List.of("7 iron", iron, "now", "32.0", "62.0", "square", "D0", "150.0")), rows.toString());
+        assertTrue(
+                rows.contains(List.of("7 iron", iron, "now", "32.0", "62.0", "square", "D0", "150.0")),
+                rows.toString());
         assertTrue(rows.contains(List.of("then", "33.0", "61.5", "square", "D0", "145.0")), rows.toString());
-        assertTrue(rows.contains(List.of("Putter", "Leave as it is", "stays", "4.0", "62.0", "square", "D0")), rows.toString());
+        assertTrue(
+                rows.contains(List.of("Putter", "Leave as it is", "stays", "4.0", "62.0", "square", "D0")),
+                rows.toString());
     }
 
     @Test
@@ -193,7 +199,13 @@ class NewSheetsTest {
         List<List<String>> rows = Cells.shown(benchCard());
         assertTrue(
                 rows.contains(List.of(
-                        "Good enough within", "\u00b1 0.5", "\u00b1 1", "\u00b1 1", "\u00b1 1", "\u00b1 4.57", "\u00b1 2.74")),
+                        "Good enough within",
+                        "\u00b1 0.5",
+                        "\u00b1 1",
+                        "\u00b1 1",
+                        "\u00b1 1",
+                        "\u00b1 4.57",
+                        "\u00b1 2.74")),
                 rows.toString());
         assertTrue(rows.contains(List.of("Nothing to change: today's bag is the plan.", "Done by")), rows.toString());
     }
@@ -205,9 +217,16 @@ class NewSheetsTest {
         List<List<String>> rows = Cells.shown(sheet);
         assertTrue(
                 rows.contains(List.of(
-                        "Driver", "200.0", "210.0", "10.0", "25.0", "more loft, more upright, more open, weights moved")),
+                        "Driver",
+                        "200.0",
+                        "210.0",
+                        "10.0",
+                        "25.0",
+                        "more loft, more upright, more open, weights moved")),
                 rows.toString());
-        assertTrue(rows.contains(List.of("7 wood", "190.0", "185.0", "40.0", "40.0", "new, in place of 5 wood")), rows.toString());
+        assertTrue(
+                rows.contains(List.of("7 wood", "190.0", "185.0", "40.0", "40.0", "new, in place of 5 wood")),
+                rows.toString());
         assertTrue(rows.contains(List.of("7 iron", "150.0", "145.0", "more loft, flatter")), rows.toString());
         assertTrue(rows.contains(List.of("Putter", "as before")), rows.toString());
         assertTrue(rows.contains(List.of("3 clubs changed. Gaps before 10 to 40 m, now 25 to 40 m")), rows.toString());

@@ -31,7 +31,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("regression")
 class PrintedCardsTest {
     private static final double LEAST_POINTS = 9;
-    private static final Pattern PAGE = Pattern.compile("/Type\\s*/Page[^s].*?/MediaBox\\s*\\[([^\\]]*)\\]", Pattern.DOTALL);
+    private static final Pattern PAGE =
+            Pattern.compile("/Type\\s*/Page[^s].*?/MediaBox\\s*\\[([^\\]]*)\\]", Pattern.DOTALL);
     private static final Pattern STREAM = Pattern.compile("/FlateDecode[^>]*>>\\s*stream\\r?\\n");
     private static final Pattern FONT_SIZE = Pattern.compile("/F\\d+ ([\\d.]+) Tf");
 
