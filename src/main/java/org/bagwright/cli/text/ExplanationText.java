@@ -19,13 +19,14 @@ import org.bagwright.domain.text.Numbers;
  */
 record ExplanationText(BagResult bag) {
     private static final int MOST_STEPS = 4;
-    private static final int MOST_RELAXATIONS = 3;
+    static final int MOST_RELAXATIONS = 3;
 
-    List<String> lines() {
+    /** @param mostRelaxations how many restrictions are named at most */
+    List<String> lines(int mostRelaxations) {
         List<String> lines = new ArrayList<>();
         firstStep().ifPresent(lines::add);
         bag.relaxations().stream()
-                .limit(MOST_RELAXATIONS)
+                .limit(mostRelaxations)
                 .map(ExplanationText::relaxation)
                 .forEach(lines::add);
         return lines;

@@ -62,7 +62,17 @@ public final class PlanText {
         return " (at most " + Numbers.fixed(above, 2) + " above the best possible)";
     }
 
+    /** With as many restrictions as the screen has room for. */
     private List<String> full(BagResult bag) {
+        int relaxations = ExplanationText.MOST_RELAXATIONS;
+        List<String> lines = full(bag, relaxations);
+        while (lines.size() > MOST_LINES && relaxations > 0) {
+            lines = full(bag, --relaxations);
+        }
+        return lines;
+    }
+
+    private List<String> full(BagResult bag, int relaxations) {
         List<String> lines = new ArrayList<>();
         lines.add(bag.golfer().name() + ": " + verdict(bag.broken(bag.planned())) + "; penalty "
                 + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today -> "
@@ -70,7 +80,7 @@ public final class PlanText {
                 + (result.bags().size() == 1 ? proof() : ""));
         lines.addAll(new WorkText(bag).lines());
         lines.addAll(new LadderText(bag, distance).lines());
-        lines.addAll(new ExplanationText(bag).lines());
+        lines.addAll(new ExplanationText(bag).lines(relaxations));
         lines.addAll(new OutlookText(distance).lines(bag));
         return lines.stream()
                 .flatMap(line -> new WrappedText(line, 2).lines().stream())
