@@ -20,6 +20,8 @@ import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code compare}: its figures are those of the single plans, worked out again from their gaps. */
 @Tag("analytic")
@@ -322,6 +324,36 @@ class CompareCommandTest {
         Path other = changed("bend.xlsx", ChoiceBook.sketch().put("Sleeves", 4, "Bend", 1.6));
         Terminal run = Terminal.run("compare", may(), other);
         assertTrue(run.out().contains("Driver: table of its sleeve no. 1 -> no. 2"), run.out());
+    }
+
+    /** Whatever a fitter enters in another way, the books are not called the same. */
+    @ParameterizedTest
+    @CsvSource({
+        "Golfers, 1, Driver speed, 95.2",
+        "Golfers, 1, Iron speed, 80.3",
+        "Clubs, 1, Loft, 10.6",
+        "Clubs, 1, Lie, 58.2",
+        "Clubs, 1, Length, 45.1",
+        "Clubs, 1, Setting, 3",
+        "Clubs, 1, Weighting, K: toe",
+        "Clubs, 1, Gap wish, 25.5",
+        "Clubs, 3, Optional, no",
+        "Clubs, 3, Loft, 21.1",
+        "Clubs, 4, Loft bend, 0.6",
+        "Clubs, 4, Lie bend, 0.1",
+        "Clubs, 4, Bend limit, 1.5",
+        "Clubs, 4, Loft target, 31.5",
+        "Sleeves, 2, Clock, 3.1",
+        "Sleeves, 2, Bend, 1.51",
+        "Sleeves, 2, Turns shaft, no",
+        "Weights, 1, Mass, 11",
+    })
+    void anyOtherEntry_isADifference(String sheet, int row, String heading, String value) throws Exception {
+        Object entered = value.matches("[\\d.]+") ? (Object) Double.parseDouble(value) : value;
+        Path other = changed("other-entry.xlsx", ChoiceBook.sketch().put(sheet, row, heading, entered));
+        Terminal run = Terminal.run("compare", may(), other, "--json");
+        assertEquals(0, run.code(), run.err());
+        assertFalse(run.json().at("/golfers/0/same").asBoolean());
     }
 
     /** Every field of a full bag differs in some way; the book has the lines that the terminal leaves out. */

@@ -27,7 +27,7 @@ record ExplanationText(BagResult bag) {
         firstStep().ifPresent(lines::add);
         bag.relaxations().stream()
                 .limit(mostRelaxations)
-                .map(ExplanationText::relaxation)
+                .map(relaxation -> "Would help: " + inWords(relaxation))
                 .forEach(lines::add);
         return lines;
     }
@@ -84,10 +84,11 @@ record ExplanationText(BagResult bag) {
         return Numbers.fixed(step.state().score().penaltyPoints(), 2);
     }
 
-    private static String relaxation(Relaxation relaxation) {
+    /** A restriction, and what its end would bring. */
+    static String inWords(Relaxation relaxation) {
         String gain = relaxation.fewerBreaks() > 0
                 ? "broken musts down by " + Numbers.fixed(relaxation.fewerBreaks() / 1000.0, 2)
                 : Numbers.signed(-relaxation.gainPoints(), 2) + " points";
-        return "Would help: " + relaxation.what() + " (" + gain + ")";
+        return relaxation.what() + " (" + gain + ")";
     }
 }

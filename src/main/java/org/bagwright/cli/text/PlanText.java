@@ -1,11 +1,15 @@
 package org.bagwright.cli.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
@@ -41,7 +45,22 @@ public final class PlanText {
         }
         boolean roomForTwo = lines.size() + 2 * result.bags().size() <= MOST_LINES;
         result.bags().forEach(bag -> lines.addAll(inShort(bag, roomForTwo)));
+        lines.addAll(wouldHelp());
         return lines;
+    }
+
+    /** What holds the golfers back most, each restriction once. */
+    private List<String> wouldHelp() {
+        Map<Relaxation, BagResult> bags = new LinkedHashMap<>();
+        result.bags().forEach(bag -> bag.relaxations().forEach(relaxation -> bags.putIfAbsent(relaxation, bag)));
+        return bags.keySet().stream()
+                .sorted(Comparator.comparingLong(Relaxation::fewerBreaks)
+                        .thenComparingDouble(Relaxation::gainPoints)
+                        .reversed())
+                .limit(ExplanationText.MOST_RELAXATIONS)
+                .map(most -> "Would help " + bags.get(most).golfer().name() + ": " + ExplanationText.inWords(most))
+                .flatMap(line -> new WrappedText(line, 2).lines(1).stream())
+                .toList();
     }
 
     private String summary() {
