@@ -25,14 +25,15 @@ import org.bagwright.domain.units.Units;
 public final class ComparedGolfer {
     private final List<ComparedBook> books;
     private final String name;
+    private final BookSettings shown;
     private final Units units;
 
-    ComparedGolfer(Comparison comparison, String name) {
-        this.books = comparison.books().stream()
-                .filter(book -> book.bagOf(name).isPresent())
-                .toList();
+    /** @param all every book of the comparison */
+    ComparedGolfer(List<ComparedBook> all, String name) {
+        this.books = all.stream().filter(book -> book.bagOf(name).isPresent()).toList();
         this.name = name;
-        this.units = comparison.books().get(0).result().book().settings().units();
+        this.shown = all.get(0).result().book().settings();
+        this.units = shown.units();
     }
 
     /** The names of the books that have him, in their order: what the values of all fields belong to. */
@@ -105,7 +106,6 @@ public final class ComparedGolfer {
 
     private void addAim(Map<String, Value> fields, Book book, Measure measure) {
         Aim aim = book.aims().of(measure);
-        BookSettings shown = books.get(0).result().book().settings();
         double tolerance = measure.unit().shown(aim.toleranceMeasureUnits(), shown);
         fields.put(
                 measure.label() + " tolerance",

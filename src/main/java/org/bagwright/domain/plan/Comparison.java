@@ -56,7 +56,7 @@ public record Comparison(List<ComparedBook> books) {
 
     /** A golfer in all books that have him. */
     public ComparedGolfer golfer(String golfer) {
-        return new ComparedGolfer(this, golfer);
+        return new ComparedGolfer(books, golfer);
     }
 
     /** The bag of a golfer in every book, in their order. */
