@@ -51,4 +51,5 @@ picture trio Ladder 2 92 ladder-2
 picture trio Steps 1 92 steps
 picture trio Others 1 92 others
 picture full "Bench card" 1 92 bench-card
+picture full "Golfer card" 1 92 golfer-card
 picture team Team 1 92 team

@@ -19,9 +19,6 @@ import org.bagwright.domain.units.Swingweight;
  * <p>The rods' lengths matter to the club inertia only: a shaft that ends an inch short of the sole has 0.2 % less.
  */
 public final class ClubBalance {
-    /** The fulcrum of a swingweight scale, metres from the butt. */
-    static final double FULCRUM_M = 14 * 0.0254;
-
     /**
      * From a handbook's worked example: a club of 390 g balances at 29.5 in, and at 31.28 in with a grip 25 g lighter. So the
      * 25 g were at (390 x 29.5 - 365 x 31.28) / 25 = 3.5 in.
@@ -104,7 +101,7 @@ public final class ClubBalance {
     }
 
     private static Swingweight fromParts(List<MassOnShaft> masses) {
-        return Swingweight.ofKgM(momentKgM(masses, FULCRUM_M));
+        return Swingweight.ofKgM(momentKgM(masses, Swingweight.FULCRUM_M));
     }
 
     private static double momentKgM(List<MassOnShaft> masses, double aboutM) {

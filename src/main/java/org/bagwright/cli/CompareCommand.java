@@ -27,8 +27,8 @@ import picocli.CommandLine.Spec;
 /** {@code compare FILE...}: several books, or one at several times, golfer by golfer. */
 @Command(
         name = "compare",
-        description = "Plan several books and show their golfers side by side: gaps, penalty by measure, changes, "
-                + "and which settings differ. The books are not changed.",
+        description = "Plan several books and show their golfers side by side: set-up, carries, speeds, wishes, "
+                + "points by measure and the plan. The books are not changed.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  bagwright compare may.xlsx june.xlsx                before and after in time",
@@ -39,7 +39,10 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "2..*", description = "two or more books, .xlsx or .xlsm files")
     private List<Path> files;
 
-    @Option(names = "-o", paramLabel = "OUT", description = "write a book with a sheet Compare, an .xlsx file")
+    @Option(
+            names = "-o",
+            paramLabel = "OUT",
+            description = "write a book with the sheets Compare and Side by side, an .xlsx file")
     private Path out;
 
     @Mixin
@@ -125,10 +128,10 @@ final class CompareCommand implements Callable<Integer> {
             Comparing.write(comparison, out)
                     .map(kept -> new KeptText(kept).line())
                     .ifPresent(people::println);
-            people.println("Result: " + out + " (the sheet Compare)");
+            people.println("Result: " + out + " (the sheets Compare and Side by side)");
         }
         comparison.books().forEach(book -> new MessageText(book.result().messages())
-                .briefNotes()
+                .decisive("bagwright check " + book.name())
                 .forEach(line -> err.println(book.name() + ": " + line)));
     }
 }

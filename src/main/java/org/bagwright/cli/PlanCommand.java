@@ -103,6 +103,6 @@ final class PlanCommand implements Callable<Integer> {
         if (planning.cappedByTime()) {
             people.println("The time limit ended the search; with more --seconds it may find a better plan.");
         }
-        new MessageText(result.messages()).briefNotes().forEach(err::println);
+        new MessageText(result.messages()).decisive("sheet Messages").forEach(err::println);
     }
 }

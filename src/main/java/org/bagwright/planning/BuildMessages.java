@@ -4,41 +4,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.balance.BuildAdvice;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Club;
-import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.BuildAdvice;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BalanceWish;
 import org.bagwright.domain.plan.BookResult;
-import org.bagwright.domain.plan.SpreadTerm;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
-import org.bagwright.domain.units.Swingweight;
 
 /** Notes for the bench on planned clubs: what a bend does to the bounce, and what mass would match a club to its target. */
 final class BuildMessages {
-    private static final double WORTH_SAYING_POINTS = 0.3;
-    private static final double WORTH_SAYING_KG_CM2 = 10;
     private static final double SAME_DEG = 1e-6;
-    private static final double LEAST_SHAFT_MASS_KG = 0.002;
-    private static final double SHAFT_MASS_STEP_KG = 0.002;
-    private static final double MOST_SHAFT_MASS_KG = 0.02;
 
     private final Matching matching;
     private final LengthUnit length;
-    private final boolean spreadCounts;
     private final List<Message> messages = new ArrayList<>();
 
     private BuildMessages(BookResult result) {
         this.matching = result.book().settings().matching();
         this.length = result.book().settings().units().length();
-        this.spreadCounts = result.bags().stream()
-                .map(bag -> bag.options().spreadAim())
-                .anyMatch(aim -> aim.must() || aim.importancePoints() > 0);
     }
 
     static List<Message> of(BookResult result) {
@@ -51,11 +40,7 @@ final class BuildMessages {
         List<Option> planned = bag.optionsOf(bag.planned());
         bends(bag.golfer(), planned);
         for (int index = 0; index < planned.size(); index++) {
-            if (!planned.get(index).isEmpty()) {
-                Option option = planned.get(index);
-                target(option.club(), option.build());
-                bag.planned().spreadAt(index).ifPresent(spread -> group(option.club(), option.build(), spread));
-            }
+            BalanceWish.of(bag, index, matching).ifPresent(this::balance);
         }
     }
 
@@ -93,39 +78,11 @@ final class BuildMessages {
         return text + (text.equals("1") ? " degree" : " degrees");
     }
 
-    private void target(Club club, BuildNumbers build) {
-        club.targets()
-                .swingweight()
-                .filter(target -> worthSaying(build.swingweight().scalePoints() - target.scalePoints()))
-                .ifPresent(target -> messages.add(Message.note(
-                        club.cell(),
-                        club.name() + " will be " + build.swingweight().text() + ", wanted " + target.text() + ": "
-                                + advice(BuildAdvice.forSwingweight(build, target)))));
-    }
-
-    private static boolean worthSaying(double offPoints) {
-        return Math.abs(offPoints) >= WORTH_SAYING_POINTS;
-    }
-
-    private void group(Club club, BuildNumbers build, SpreadTerm spread) {
-        if (!spreadCounts || club.targets().swingweight().isPresent()) {
-            return;
-        }
-        boolean bySwingweight = matching.by() == Matching.By.SWINGWEIGHT;
-        double off = spread.deviationMeasureUnits();
-        if (Math.abs(off) < (bySwingweight ? WORTH_SAYING_POINTS : WORTH_SAYING_KG_CM2)) {
-            return;
-        }
-        BuildAdvice advice = bySwingweight
-                ? BuildAdvice.forSwingweight(
-                        build, new Swingweight(build.swingweight().scalePoints() - off))
-                : BuildAdvice.forClubInertia(build, build.clubInertiaKgCm2() - off);
-        String figure =
-                bySwingweight ? build.swingweight().text() : Numbers.fixed(build.clubInertiaKgCm2(), 0) + " kg cm2";
+    private void balance(BalanceWish wish) {
+        Club club = wish.club().club();
         messages.add(Message.note(
                 club.cell(),
-                club.name() + " will be " + figure + ", " + Numbers.signed(off, bySwingweight ? 1 : 0)
-                        + " from the mean of its group (" + spread.group() + "): " + advice(advice)));
+                club.name() + " will be " + wish.figure() + ", " + wish.wish() + ": " + advice(wish.advice())));
     }
 
     private String advice(BuildAdvice advice) {
@@ -133,26 +90,8 @@ final class BuildMessages {
         if (headKg.isEmpty()) {
             return "no mass at the head would match it";
         }
-        String head = headKg.getAsDouble() > 0
-                ? grams(headKg.getAsDouble()) + " g more at the head would match it"
-                : grams(-headKg.getAsDouble()) + " g less at the head would match it";
-        return head + onShaft(advice).map(text -> ", or " + text).orElse("");
-    }
-
-    /** The least of some usual masses that does the same from a place on the shaft. */
-    private Optional<String> onShaft(BuildAdvice advice) {
-        for (double massKg = LEAST_SHAFT_MASS_KG; massKg <= MOST_SHAFT_MASS_KG; massKg += SHAFT_MASS_STEP_KG) {
-            OptionalDouble placeM = advice.placeOnShaftM(massKg);
-            if (placeM.isPresent()) {
-                return Optional.of(grams(massKg) + " g on the shaft "
-                        + Numbers.fixed(length.fromM(placeM.getAsDouble()), length == LengthUnit.INCH ? 1 : 0) + " "
-                        + length.label() + " from the butt end");
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static String grams(double massKg) {
-        return Numbers.fixed(massKg * 1000, 1);
+        String head = Numbers.fixed(1000 * Math.abs(headKg.getAsDouble()), 1)
+                + (headKg.getAsDouble() > 0 ? " g more" : " g less") + " at the head would match it";
+        return head + advice.shaftWords(length).map(words -> ", or " + words).orElse("");
     }
 }

@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
+import org.bagwright.domain.option.BuildAdvice;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.units.Swingweight;
 

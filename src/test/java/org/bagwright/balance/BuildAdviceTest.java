@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
+import org.bagwright.domain.option.BuildAdvice;
 import org.bagwright.domain.option.BuildNumbers;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -14,11 +14,14 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
+import org.bagwright.DemoBooks;
 import org.bagwright.ResultCells;
 import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code compare}: its figures are those of the single plans, worked out again from their gaps. */
 @Tag("analytic")
@@ -245,5 +248,148 @@ class CompareCommandTest {
         Terminal run = Terminal.run("compare", may(), must.write(folder.resolve("must.xlsx")));
         assertEquals(4, run.code(), run.err());
         assertTrue(run.out().contains("misses a must (gap)"), run.out());
+    }
+
+    private Path changed(String name, BookSketch sketch) throws Exception {
+        return sketch.write(folder.resolve(name));
+    }
+
+    @Test
+    void inchOfLength_isSaidWithTheClub() throws Exception {
+        Path shorter = changed("shorter.xlsx", ChoiceBook.sketch().put("Clubs", 1, "Length", 44));
+        Terminal run = Terminal.run("compare", may(), shorter);
+        assertTrue(run.out().contains("    Driver: length 45 -> 44 in"), run.out());
+        assertFalse(run.out().contains("Wishes differ"), run.out());
+        assertFalse(run.out().contains("The same clubs"), run.out());
+        JsonNode golfer =
+                Terminal.run("compare", may(), shorter, "--json").json().at("/golfers/0");
+        assertFalse(golfer.get("same").asBoolean());
+        assertEquals("length", golfer.at("/clubs/0/setUp/0/what").asText());
+        assertEquals(45, golfer.at("/clubs/0/setUp/0/values/0").asDouble());
+        assertEquals(44, golfer.at("/clubs/0/setUp/0/values/1").asDouble());
+    }
+
+    @Test
+    void threePercentMoreSpeed_isSaidAsThat() throws Exception {
+        Path faster = changed(
+                "faster.xlsx",
+                ChoiceBook.sketch().put("Golfers", 1, "Driver speed", 97.85).put("Golfers", 1, "Iron speed", 82.4));
+        Terminal run = Terminal.run("compare", may(), faster);
+        assertTrue(
+                run.out().contains("driver speed 95 -> 97.85 mph (+3.0 %), iron speed 80 -> 82.4 mph (+3.0 %)"),
+                run.out());
+        assertTrue(run.out().contains("Driver: carry "), run.out());
+    }
+
+    @Test
+    void otherWish_isSaidWithItsPoints() throws Exception {
+        BookSketch wishing = ChoiceBook.sketch()
+                .put("Clubs", 1, "Gap wish", 20)
+                .sheet("Aims", "Measure, Tolerance, Importance, Must")
+                .row("lie", 2, 0.5, "no");
+        Terminal run = Terminal.run("compare", may(), changed("wishing.xlsx", wishing));
+        assertTrue(
+                run.out()
+                        .contains(
+                                "Wishes differ, so points do not compare one to one: lie tolerance 1 -> 2 deg, Driver gap"),
+                run.out());
+        assertTrue(run.out().contains("Points today: in all "), run.out());
+        assertFalse(run.out().contains("Today:"), "no club is built or set in another way: " + run.out());
+    }
+
+    @Test
+    void booksInOtherUnits_differInTheUnitAlone() throws Exception {
+        BookSketch metres = ChoiceBook.sketch()
+                .put("Clubs", 1, "Gap wish", 25 * M_PER_YD)
+                .put("Clubs", 2, "Gap wish", 40 * M_PER_YD)
+                .put("Clubs", 3, "Gap wish", 35 * M_PER_YD)
+                .sheet("Start", "Distance, m");
+        Terminal run = Terminal.run("compare", may(), changed("metres.xlsx", metres));
+        assertTrue(run.out().contains("  Golfer and conditions: unit of distance yd -> m"), run.out());
+        assertFalse(run.out().contains("Today:") || run.out().contains("Wishes differ"), run.out());
+    }
+
+    @Test
+    void clubOfOneBook_andMovedSlots_areSaid() throws Exception {
+        BookSketch other = ChoiceBook.sketch().put("Clubs", 3, "Club", "9 wood").put("Clubs", 4, "Slot", 4);
+        Terminal run = Terminal.run("compare", may(), changed("moved.xlsx", other));
+        assertTrue(run.out().contains("    7 wood: not in moved.xlsx"), run.out());
+        assertTrue(run.out().contains("    9 wood: not in may.xlsx"), run.out());
+        assertTrue(run.out().contains("    7 iron: slot 3 -> 4"), run.out());
+    }
+
+    /** A kit or a sleeve with the same name and another table is another set-up. */
+    @Test
+    void otherTableOfASleeve_isNotTheSame() throws Exception {
+        Path other = changed("bend.xlsx", ChoiceBook.sketch().put("Sleeves", 4, "Bend", 1.6));
+        Terminal run = Terminal.run("compare", may(), other);
+        assertTrue(run.out().contains("Driver: table of its sleeve no. 1 -> no. 2"), run.out());
+    }
+
+    /** Whatever a fitter enters in another way, the books are not called the same. */
+    @ParameterizedTest
+    @CsvSource({
+        "Golfers, 1, Driver speed, 95.2",
+        "Golfers, 1, Iron speed, 80.3",
+        "Clubs, 1, Loft, 10.6",
+        "Clubs, 1, Lie, 58.2",
+        "Clubs, 1, Length, 45.1",
+        "Clubs, 1, Setting, 3",
+        "Clubs, 1, Weighting, K: toe",
+        "Clubs, 1, Gap wish, 25.5",
+        "Clubs, 3, Optional, no",
+        "Clubs, 3, Loft, 21.1",
+        "Clubs, 4, Loft bend, 0.6",
+        "Clubs, 4, Lie bend, 0.1",
+        "Clubs, 4, Bend limit, 1.5",
+        "Clubs, 4, Loft target, 31.5",
+        "Sleeves, 2, Clock, 3.1",
+        "Sleeves, 2, Bend, 1.51",
+        "Sleeves, 2, Turns shaft, no",
+        "Weights, 1, Mass, 11",
+    })
+    void anyOtherEntry_isADifference(String sheet, int row, String heading, String value) throws Exception {
+        Object entered = value.matches("[\\d.]+") ? (Object) Double.parseDouble(value) : value;
+        Path other = changed("other-entry.xlsx", ChoiceBook.sketch().put(sheet, row, heading, entered));
+        Terminal run = Terminal.run("compare", may(), other, "--json");
+        assertEquals(0, run.code(), run.err());
+        assertFalse(run.json().at("/golfers/0/same").asBoolean());
+    }
+
+    /** Every field of a full bag differs in some way; the book has the lines that the terminal leaves out. */
+    @Test
+    void fullBag_takesUnderThirtyLinesAGolfer() throws Exception {
+        Path full = DemoBooks.kept("full");
+        Path other = folder.resolve("other.xlsx");
+        Files.copy(full, other);
+        ChoiceBook.edited(other, workbook -> {
+            for (int row = 5; row <= 24; row++) {
+                Cell length = workbook.getSheet("Clubs").getRow(row).getCell(8);
+                length.setCellValue(length.getNumericCellValue() - 0.5);
+                Cell loft = workbook.getSheet("Clubs").getRow(row).getCell(4);
+                loft.setCellValue(loft.getNumericCellValue() + 0.3);
+            }
+        });
+        Terminal run = Terminal.run("compare", full, other, "-o", folder.resolve("both.xlsx"));
+        assertEquals(0, run.code(), run.err());
+        List<String> golfer =
+                run.out().lines().takeWhile(line -> !line.isEmpty()).toList();
+        assertTrue(golfer.size() < 30, run.out());
+        assertTrue(golfer.get(golfer.size() - 1).contains("more lines"), run.out());
+        try (XSSFWorkbook book = ResultCells.open(folder.resolve("both.xlsx"))) {
+            XSSFSheet sheet = book.getSheet("Side by side");
+            int lengths = 0;
+            for (Row row : sheet) {
+                if (row.getCell(3) != null && row.getCell(3).toString().equals("length")) {
+                    assertEquals("yes", row.getCell(5).getStringCellValue());
+                    assertEquals(
+                            row.getCell(6).getNumericCellValue() - 0.5,
+                            row.getCell(7).getNumericCellValue(),
+                            1e-9);
+                    lengths++;
+                }
+            }
+            assertEquals(20, lengths);
+        }
     }
 }

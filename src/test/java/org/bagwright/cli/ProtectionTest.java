@@ -46,7 +46,7 @@ class ProtectionTest {
                 results++;
             }
         }
-        assertEquals(7, results);
+        assertEquals(8, results);
     }
 
     @Test

@@ -39,7 +39,9 @@ class ResultColumnsTest {
     private static XSSFWorkbook planned;
 
     @ParameterizedTest
-    @ValueSource(strings = {"Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Team", "Messages"})
+    @ValueSource(
+            strings = {"Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Golfer card", "Team", "Messages"
+            })
     void headingsOfSheet_areExplained(String name) throws IOException {
         assertEquals(headings(book().getSheet(name)), explained("Sheet " + name));
     }

@@ -66,6 +66,7 @@ public record CompareJson(Comparison comparison) {
             ArrayNode choices = one.putArray("choices");
             difference.choices().forEach(choices::add);
         });
+        new ComparedJson(comparison.golfer(golfer)).addTo(node);
         return node;
     }
 

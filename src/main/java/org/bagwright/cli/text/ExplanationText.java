@@ -19,14 +19,15 @@ import org.bagwright.domain.text.Numbers;
  */
 record ExplanationText(BagResult bag) {
     private static final int MOST_STEPS = 4;
-    private static final int MOST_RELAXATIONS = 3;
+    static final int MOST_RELAXATIONS = 3;
 
-    List<String> lines() {
+    /** @param mostRelaxations how many restrictions are named at most */
+    List<String> lines(int mostRelaxations) {
         List<String> lines = new ArrayList<>();
         firstStep().ifPresent(lines::add);
         bag.relaxations().stream()
-                .limit(MOST_RELAXATIONS)
-                .map(ExplanationText::relaxation)
+                .limit(mostRelaxations)
+                .map(relaxation -> "Would help: " + inWords(relaxation))
                 .forEach(lines::add);
         unsettled().ifPresent(lines::add);
         return lines;
@@ -40,6 +41,13 @@ record ExplanationText(BagResult bag) {
         int more = unsettled.size() - 1;
         return Optional.of("Not settled in the time: " + unsettled.get(0)
                 + (more == 0 ? "" : ", and " + more + " more: see the sheet Others"));
+    }
+
+    /** The best single change in a few words, where the plan has more than one. */
+    Optional<String> firstChange() {
+        return bag.steps().size() < 3
+                ? Optional.empty()
+                : Optional.of(difference(bag.steps().get(1)));
     }
 
     private Optional<String> firstStep() {
@@ -87,10 +95,11 @@ record ExplanationText(BagResult bag) {
         return Numbers.fixed(step.state().score().penaltyPoints(), 2);
     }
 
-    private static String relaxation(Relaxation relaxation) {
+    /** A restriction, and what its end would bring. */
+    static String inWords(Relaxation relaxation) {
         String gain = relaxation.fewerBreaks() > 0
                 ? "broken musts down by " + Numbers.fixed(relaxation.fewerBreaks() / 1000.0, 2)
                 : Numbers.signed(-relaxation.gainPoints(), 2) + " points";
-        return "Would help: " + relaxation.what() + " (" + gain + ")";
+        return relaxation.what() + " (" + gain + ")";
     }
 }

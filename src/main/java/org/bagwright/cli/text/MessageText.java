@@ -8,6 +8,8 @@ import org.bagwright.domain.book.Message;
 
 /** Messages as a terminal shows them. */
 public record MessageText(List<Message> messages) {
+    private static final int MOST_DECISIVE = 3;
+    private static final int MOST_LINES = 2;
 
     /** Every problem with its cell, then what else was noticed. */
     public List<String> problems() {
@@ -52,6 +54,26 @@ public record MessageText(List<Message> messages) {
 
     private static boolean isNote(Message message) {
         return message.severity() != Message.Severity.PROBLEM;
+    }
+
+    /**
+     * The first few messages that may decide something, cut where they are long, and how many more there are.
+     *
+     * @param where where all of them are
+     */
+    public List<String> decisive(String where) {
+        List<Message> deciding = messages.stream()
+                .filter(message ->
+                        message.severity() == Message.Severity.WARNING || message.severity() == Message.Severity.CHECK)
+                .limit(MOST_DECISIVE)
+                .toList();
+        List<String> lines = new ArrayList<>();
+        deciding.forEach(message -> lines.addAll(new WrappedText(noteLine(message), 2).lines(MOST_LINES)));
+        int more = messages.size() - deciding.size();
+        if (more > 0) {
+            lines.add(more + (more == 1 ? " more message: " : " more messages: ") + where);
+        }
+        return lines;
     }
 
     /** As {@link #notes}, with the assumed values only counted. */

@@ -1,24 +1,24 @@
 package org.bagwright.cli.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Map;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
-import org.bagwright.domain.club.Club;
-import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
-import org.bagwright.domain.plan.GapTerm;
-import org.bagwright.domain.plan.OptionChange;
+import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.plan.Relaxation;
+import org.bagwright.domain.plan.Verdict;
+import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
 
-/** A plan as a terminal shows it: how good, the ladder, what to change. */
+/** A plan as a terminal shows it: what decides first, then what to change, then the ladder. */
 public final class PlanText {
-    private static final int PICTURE_CHARS = 44;
+    /** What fits on a screen above the line that names the result, and a few messages. */
+    private static final int MOST_LINES = 35;
 
     private final BookResult result;
     private final LengthUnit distance;
@@ -30,37 +30,49 @@ public final class PlanText {
 
     /** How good a plan of a whole book is, in a line. */
     public static String summary(BookResult result) {
-        Set<String> broken = result.plannedBroken();
-        return "penalty " + Numbers.fixed(result.plannedPoints(), 2) + " points planned, "
-                + Numbers.fixed(result.todayPoints(), 2) + " today" + new PlanText(result).proof()
-                + (broken.isEmpty() ? "" : ", " + result.verdict().inWords() + " (" + String.join(", ", broken) + ")");
+        return new PlanText(result).summary();
     }
 
+    /** Everything about each golfer; for several golfers a few lines each where all would not fit on a screen. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
-        for (BagResult bag : result.bags()) {
-            lines.add(headline(bag));
-            lines.add("");
-            lines.addAll(ladder(bag));
-            lines.add("");
-            lines.addAll(changes(bag));
-            lines.addAll(new ExplanationText(bag).lines());
-            lines.addAll(new OutlookText(distance).lines(bag));
-            lines.add("");
-        }
         if (result.bags().size() > 1) {
-            lines.add("All together: penalty " + Numbers.fixed(result.plannedPoints(), 2) + " points planned, "
-                    + Numbers.fixed(result.todayPoints(), 2) + " today" + proof());
-            lines.add("");
+            lines.addAll(new WrappedText("All " + result.bags().size() + " golfers: " + summary(), 2).lines());
         }
+        List<String> full = new ArrayList<>(lines);
+        result.bags().forEach(bag -> full.addAll(full(bag)));
+        if (result.bags().size() == 1 || full.size() <= MOST_LINES) {
+            return full;
+        }
+        boolean roomForTwo = lines.size() + 2 * result.bags().size() <= MOST_LINES;
+        result.bags().forEach(bag -> lines.addAll(inShort(bag, roomForTwo)));
+        lines.addAll(wouldHelp());
         return lines;
     }
 
-    private String headline(BagResult bag) {
-        return bag.golfer().name() + ": penalty "
-                + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " points planned, "
-                + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today"
-                + (result.bags().size() == 1 ? proof() : "");
+    /** What holds the golfers back most, each restriction once. */
+    private List<String> wouldHelp() {
+        Map<Relaxation, BagResult> bags = new LinkedHashMap<>();
+        result.bags().forEach(bag -> bag.relaxations().forEach(relaxation -> bags.putIfAbsent(relaxation, bag)));
+        return bags.keySet().stream()
+                .sorted(Comparator.comparingLong(Relaxation::fewerBreaks)
+                        .thenComparingDouble(Relaxation::gainPoints)
+                        .reversed())
+                .limit(ExplanationText.MOST_RELAXATIONS)
+                .map(most -> "Would help " + bags.get(most).golfer().name() + ": " + ExplanationText.inWords(most))
+                .flatMap(line -> new WrappedText(line, 2).lines(1).stream())
+                .toList();
+    }
+
+    private String summary() {
+        return verdict(result.plannedBroken()) + "; penalty " + Numbers.fixed(result.todayPoints(), 2) + " today -> "
+                + Numbers.fixed(result.plannedPoints(), 2) + " planned" + proof();
+    }
+
+    private String verdict(Set<String> broken) {
+        return broken.isEmpty()
+                ? Verdict.MET.inWords()
+                : "NOT MET: " + ListText.allOf(broken) + " (" + result.verdict().inShort() + ")";
     }
 
     /** How good all bags together are. */
@@ -72,146 +84,63 @@ public final class PlanText {
         return " (at most " + Numbers.fixed(above, 2) + " above the best possible)";
     }
 
-    private List<String> ladder(BagResult bag) {
-        List<Integer> carrying = carrying(bag);
-        Scale scale = new Scale(bag, carrying);
-        List<String> lines = new ArrayList<>();
-        String unit = distance.label();
-        lines.add(String.format(
-                "  %-16s %7s %7s   %6s %6s %6s", "carry and gap, " + unit, "today", "plan", "gap", "plan", "wish"));
-        for (int index : carrying) {
-            lines.add(rung(bag, index, scale));
+    /** With as many restrictions as the screen has room for. */
+    private List<String> full(BagResult bag) {
+        int relaxations = ExplanationText.MOST_RELAXATIONS;
+        List<String> lines = full(bag, relaxations);
+        while (lines.size() > MOST_LINES && relaxations > 0) {
+            lines = full(bag, --relaxations);
         }
-        lines.add("  picture: o today, # planned, @ both");
         return lines;
     }
 
-    /** The slots that carry today or as planned. */
-    private static List<Integer> carrying(BagResult bag) {
-        return IntStream.range(0, bag.options().slots().size())
-                .filter(index -> carryM(bag, bag.today(), index).isPresent()
-                        || carryM(bag, bag.planned(), index).isPresent())
-                .boxed()
+    private List<String> full(BagResult bag, int relaxations) {
+        List<String> lines = new ArrayList<>();
+        lines.add(bag.golfer().name() + ": " + verdict(bag.broken(bag.planned())) + "; penalty "
+                + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today -> "
+                + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " planned"
+                + (result.bags().size() == 1 ? proof() : ""));
+        lines.addAll(new WorkText(bag).lines());
+        lines.addAll(new LadderText(bag, distance).lines());
+        lines.addAll(new ExplanationText(bag).lines(relaxations));
+        lines.addAll(new OutlookText(distance).lines(bag));
+        return lines.stream()
+                .flatMap(line -> new WrappedText(line, 2).lines().stream())
                 .toList();
     }
 
-    private String rung(BagResult bag, int index, Scale scale) {
-        OptionalDouble todayM = carryM(bag, bag.today(), index);
-        OptionalDouble plannedM = carryM(bag, bag.planned(), index);
-        String gaps = String.format(
-                "%6s %6s %6s",
-                gap(bag.today(), index, GapTerm::gapM),
-                gap(bag.planned(), index, GapTerm::gapM),
-                gap(bag.planned(), index, GapTerm::wishM));
-        return String.format(
-                        "  %-16s %7s %7s   %s  %s",
-                        shortened(name(bag, index), 16),
-                        shown(todayM),
-                        shown(plannedM),
-                        gaps,
-                        scale.picture(todayM, plannedM))
-                .stripTrailing();
-    }
-
-    private static String name(BagResult bag, int index) {
-        Option planned = bag.optionsOf(bag.planned()).get(index);
-        return planned.isEmpty() ? bag.optionsOf(bag.today()).get(index).clubText() : planned.clubText();
-    }
-
-    private String gap(BagState state, int index, ToDoubleFunction<GapTerm> value) {
-        return state.gapAfter(index)
-                .map(term -> shown(value.applyAsDouble(term)))
-                .orElse("");
-    }
-
-    private static OptionalDouble carryM(BagResult bag, BagState state, int index) {
-        return bag.optionsOf(state).get(index).carryM();
-    }
-
-    private String shown(OptionalDouble valueM) {
-        return valueM.isPresent() ? shown(valueM.getAsDouble()) : "-";
-    }
-
-    private String shown(double valueM) {
-        return Numbers.fixed(distance.fromM(valueM), 1);
-    }
-
-    private static String shortened(String text, int chars) {
-        return text.length() <= chars ? text : text.substring(0, chars - 1) + "~";
-    }
-
-    private List<String> changes(BagResult bag) {
-        List<String> lines = new ArrayList<>();
-        int items = 0;
-        List<Option> today = bag.optionsOf(bag.today());
-        List<Option> planned = bag.optionsOf(bag.planned());
-        for (int index = 0; index < planned.size(); index++) {
-            if (planned.get(index).changes() > 0) {
-                items += planned.get(index).changes();
-                lines.add("  " + change(new OptionChange(today.get(index), planned.get(index))));
-            }
+    /** One golfer of many. */
+    private List<String> inShort(BagResult bag, boolean withLadder) {
+        Set<String> broken = bag.broken(bag.planned());
+        String first = bag.golfer().name() + ": " + (broken.isEmpty() ? "musts met" : verdict(broken)) + "; penalty "
+                + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " -> "
+                + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + "; " + toChange(bag);
+        List<String> lines = new ArrayList<>(new WrappedText(first, 2).lines(1));
+        if (withLadder) {
+            String ladder = "  carry " + new LadderText(bag, distance).inShort() + leastSure(bag);
+            lines.addAll(new WrappedText(ladder, 2).lines(1));
         }
-        String count = lines.isEmpty()
-                ? "Nothing to change: today's bag is the plan."
-                : "Change " + lines.size() + (lines.size() == 1 ? " club (" : " clubs (") + items
-                        + (items == 1 ? " item):" : " items):");
-        lines.add(0, count);
         return lines;
     }
 
-    private static String change(OptionChange change) {
-        String club = (change.to().isEmpty() ? change.from() : change.to()).clubText();
-        String text = String.format("%-16s %s", shortened(club, 16), String.join(", ", change.items()));
-        return change.to().isEmpty() ? text : text + reading(change.to());
+    private static String toChange(BagResult bag) {
+        int clubs = new WorkText(bag).clubs();
+        String first = new ExplanationText(bag)
+                .firstChange()
+                .map(change -> ", first " + change)
+                .orElse("");
+        return clubs == 0 ? "nothing to change" : "change " + clubs + (clubs == 1 ? " club" : " clubs") + first;
     }
 
-    private static String reading(Option planned) {
-        String text = "  (gauge: loft " + Numbers.fixed(planned.pose().gaugeLoftDeg(), 1) + ", lie "
-                + Numbers.fixed(planned.pose().gaugeLieDeg(), 1);
-        return text + (sleeved(planned.club()) ? "; sits " + sits(planned.pose().sitsClosedDeg()) + ")" : ")");
+    private static String leastSure(BagResult bag) {
+        return bag.outlook()
+                .flatMap(outlook -> outlook.leastSureGap())
+                .map(gap -> "; least certain gap " + percent(gap) + " % after "
+                        + bag.optionsOf(bag.planned()).get(gap.fromIndex()).clubText())
+                .orElse("");
     }
 
-    private static boolean sleeved(Club club) {
-        return club.sleeve().isPresent();
-    }
-
-    private static String sits(double closedDeg) {
-        String size = Numbers.fixed(Math.abs(closedDeg), 1);
-        if (size.equals("0.0")) {
-            return "square";
-        }
-        return size + (closedDeg > 0 ? " closed" : " open");
-    }
-
-    /** Places carries along a line of characters, the longest at the right. */
-    private static final class Scale {
-        private final double leastM;
-        private final double mostM;
-
-        Scale(BagResult bag, List<Integer> carrying) {
-            double least = Double.POSITIVE_INFINITY;
-            double most = Double.NEGATIVE_INFINITY;
-            for (int index : carrying) {
-                for (BagState state : List.of(bag.today(), bag.planned())) {
-                    OptionalDouble carryM = carryM(bag, state, index);
-                    least = Math.min(least, carryM.orElse(least));
-                    most = Math.max(most, carryM.orElse(most));
-                }
-            }
-            leastM = least;
-            mostM = most;
-        }
-
-        String picture(OptionalDouble todayM, OptionalDouble plannedM) {
-            char[] line = " ".repeat(PICTURE_CHARS).toCharArray();
-            todayM.ifPresent(carryM -> line[place(carryM)] = 'o');
-            plannedM.ifPresent(carryM -> line[place(carryM)] = line[place(carryM)] == 'o' ? '@' : '#');
-            return new String(line);
-        }
-
-        private int place(double carryM) {
-            double share = mostM > leastM ? (carryM - leastM) / (mostM - leastM) : 0;
-            return (int) Math.round(share * (PICTURE_CHARS - 1));
-        }
+    private static String percent(GapOutlook gap) {
+        return Numbers.fixed(100 * gap.chanceRatio(), 0);
     }
 }

@@ -11,8 +11,9 @@ import java.util.stream.IntStream;
  *
  * @param passed the marks passed, the mark wanted is the last
  * @param passedOtherWay the marks passed the other way round, where that is not longer; else none
+ * @param hoursRise whether the hours of the clock rise on the way to the mark wanted
  */
-public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
+public record SleeveTurn(List<String> passed, List<String> passedOtherWay, boolean hoursRise) {
 
     private static final double ROUND_H = 12;
 
@@ -22,28 +23,37 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
     }
 
     /**
-     * The way from one setting of a sleeve to another: the marks go round the clock by their hours, or in the order
-     * of the book where a setting has none.
+     * The way from one setting of a sleeve to another round the clock.
      *
-     * @return empty where a mark is unknown, and for a sleeve with two rings, whose marks are not on one circle
+     * @return empty where a mark is unknown, where the hours do not tell the marks apart, and for a sleeve with two rings,
+     *     whose marks are not on one circle
      */
     public static Optional<SleeveTurn> between(Sleeve sleeve, String from, String to) {
-        if (sleeve.settings().stream().anyMatch(setting -> setting.rings().size() > 1)) {
+        if (!sleeve.settings().stream().allMatch(setting -> setting.rings().size() == 1)) {
             return Optional.empty();
         }
-        List<String> circle =
-                roundTheClock(sleeve).stream().map(SleeveSetting::mark).toList();
+        List<Double> hours = hours(sleeve, 0);
+        if (hours.size() < sleeve.settings().size()) {
+            return Optional.empty();
+        }
+        List<String> circle = sleeve.settings().stream()
+                .sorted(Comparator.comparingDouble(
+                        setting -> hour(setting.rings().get(0))))
+                .map(SleeveSetting::mark)
+                .toList();
         int start = place(circle, from);
         int end = place(circle, to);
         return start < 0 || end < 0 ? Optional.empty() : Optional.of(turn(circle, start, end));
     }
 
     /**
-     * How to turn a sleeve from one setting to another, in words; for a sleeve with two rings by how many
-     * places each ring is turned. Empty where a mark is unknown.
+     * How to turn a sleeve from one setting to another, in words, as seen from the grip end; for a sleeve with two rings by
+     * how many places each ring is turned. Empty where a mark is unknown, or the way from one to the other.
      */
-    public static String inWords(Sleeve sleeve, String from, String to) {
-        return between(sleeve, from, to).map(SleeveTurn::inWords).orElseGet(() -> ringWords(sleeve, from, to));
+    public static String inWords(Sleeve sleeve, boolean leftHanded, String from, String to) {
+        return between(sleeve, from, to)
+                .map(turn -> turn.inWords(leftHanded))
+                .orElseGet(() -> ringWords(sleeve, leftHanded, from, to));
     }
 
     /** How many marks it is turned. */
@@ -51,45 +61,57 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
         return passed.size();
     }
 
-    /** The turn as people say it, such as {@code 2 marks: B, C}. */
-    public String inWords() {
+    /** The turn as people say it, such as {@code 2 marks clockwise}. */
+    public String inWords(boolean leftHanded) {
         if (passed.isEmpty()) {
             return "stays";
         }
-        String count = marks() == 1 ? "1 mark" : marks() + " marks";
-        if (passedOtherWay.isEmpty()) {
-            return count + ": " + String.join(", ", passed);
-        }
-        String one = String.join(", ", passed);
-        String other = String.join(", ", passedOtherWay);
-        return count + " either way: " + (one.equals(other) ? one : one + " or " + other);
+        String count = marks() == 1 ? "1 mark " : marks() + " marks ";
+        return count + (passedOtherWay.isEmpty() ? way(hoursRise, leftHanded) : "either way");
     }
 
-    private static String ringWords(Sleeve sleeve, String from, String to) {
+    /** The clock has 3 toward the target, which a right-hander who looks down the shaft has on his left. */
+    private static String way(boolean hoursRise, boolean leftHanded) {
+        return hoursRise == leftHanded ? "clockwise" : "counter-clockwise";
+    }
+
+    private static String ringWords(Sleeve sleeve, boolean leftHanded, String from, String to) {
         List<Ring> before = sleeve.setting(from).map(SleeveSetting::rings).orElse(List.of());
         List<Ring> after = sleeve.setting(to).map(SleeveSetting::rings).orElse(List.of());
         List<String> words = new ArrayList<>();
-        for (int ring = 0; ring < Math.min(before.size(), after.size()); ring++) {
-            int places = placesTurned(hours(sleeve, ring), before.get(ring), after.get(ring));
-            String turn = places == 0 ? " stays" : places == 1 ? " by 1 place" : " by " + places + " places";
+        for (int ring = 0; before.size() == 2 && ring < after.size(); ring++) {
+            String turn = turnOfRing(hours(sleeve, ring), before.get(ring), after.get(ring), leftHanded);
             words.add("ring " + (ring + 1) + turn);
         }
         return String.join(", ", words);
     }
 
-    /** The hours that a ring has among all settings, rising. */
+    private static String turnOfRing(List<Double> hours, Ring before, Ring after, boolean leftHanded) {
+        int start = hours.indexOf(hour(before));
+        int end = hours.indexOf(hour(after));
+        if (start == end) {
+            return " stays";
+        }
+        if (start < 0 || end < 0) {
+            return "";
+        }
+        int onward = Math.floorMod(end - start, hours.size());
+        int back = hours.size() - onward;
+        int places = Math.min(onward, back);
+        return (places == 1 ? " by 1 place" : " by " + places + " places")
+                + (onward == back ? " either way" : " " + way(onward < back, leftHanded));
+    }
+
+    /** The hours that a ring has among all settings, rising; a ring without a bend points nowhere. */
     private static List<Double> hours(Sleeve sleeve, int ring) {
         return sleeve.settings().stream()
                 .filter(setting -> setting.rings().size() > ring)
-                .map(setting -> hour(setting.rings().get(ring)))
+                .map(setting -> setting.rings().get(ring))
+                .filter(found -> found.bendDeg() > 0)
+                .map(SleeveTurn::hour)
                 .distinct()
                 .sorted()
                 .toList();
-    }
-
-    private static int placesTurned(List<Double> hours, Ring before, Ring after) {
-        int onward = Math.floorMod(hours.indexOf(hour(after)) - hours.indexOf(hour(before)), hours.size());
-        return Math.min(onward, hours.size() - onward);
     }
 
     private static double hour(Ring ring) {
@@ -100,18 +122,10 @@ public record SleeveTurn(List<String> passed, List<String> passedOtherWay) {
         List<String> onward = passed(circle, start, end, 1);
         List<String> back = passed(circle, start, end, -1);
         if (onward.size() == back.size()) {
-            return new SleeveTurn(onward, back);
+            return new SleeveTurn(onward, back, true);
         }
-        return new SleeveTurn(onward.size() < back.size() ? onward : back, List.of());
-    }
-
-    private static List<SleeveSetting> roundTheClock(Sleeve sleeve) {
-        List<SleeveSetting> settings = new ArrayList<>(sleeve.settings());
-        if (settings.stream().allMatch(setting -> setting.rings().size() == 1)) {
-            settings.sort(
-                    Comparator.comparingDouble(setting -> hour(setting.rings().get(0))));
-        }
-        return settings;
+        boolean rises = onward.size() < back.size();
+        return new SleeveTurn(rises ? onward : back, List.of(), rises);
     }
 
     private static int place(List<String> circle, String mark) {

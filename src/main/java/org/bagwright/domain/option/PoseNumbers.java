@@ -1,6 +1,7 @@
 package org.bagwright.domain.option;
 
 import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.text.Numbers;
 
 /**
  * What the geometry gives for one option in one golfer's hands. Angles in degrees.
@@ -59,6 +60,15 @@ public record PoseNumbers(Gauge gauge, Address address, Resting resting, double 
     /** Heading of the leading edge when the head sits by itself, degrees, closed positive. */
     public double sitsClosedDeg() {
         return resting.closedDeg();
+    }
+
+    /** How the head sits by itself, such as {@code 1.2 closed}, {@code 0.4 open} or {@code square}. */
+    public String sitsText() {
+        String size = Numbers.fixed(Math.abs(sitsClosedDeg()), 1);
+        if (size.equals("0.0")) {
+            return "square";
+        }
+        return size + (sitsClosedDeg() > 0 ? " closed" : " open");
     }
 
     /** The loft that reaches the ball, degrees: squared by the golfer, or as the head sits. */

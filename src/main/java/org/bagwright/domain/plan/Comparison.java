@@ -54,6 +54,11 @@ public record Comparison(List<ComparedBook> books) {
         return names;
     }
 
+    /** A golfer in all books that have him. */
+    public ComparedGolfer golfer(String golfer) {
+        return new ComparedGolfer(books, golfer);
+    }
+
     /** The bag of a golfer in every book, in their order. */
     public List<Optional<BagResult>> bagsOf(String golfer) {
         return books.stream().map(book -> book.bagOf(golfer)).toList();

@@ -14,6 +14,9 @@ import org.bagwright.domain.text.Numbers;
  */
 public record Swingweight(double scalePoints) {
 
+    /** Where the fulcrum of the scale is, from the butt end, metres. */
+    public static final double FULCRUM_M = 14 * 0.0254;
+
     private static final double A0_OZ_IN = 161;
     private static final double OZ_IN_PER_POINT = 1.75;
     private static final double POINTS_PER_LETTER = 10;

@@ -47,9 +47,12 @@ public final class BookChart {
         frame.title(text);
     }
 
+    /** Names both axes; the one of names may go without. */
     public void axes(String category, String value) {
         categories = frame.chart().createCategoryAxis(AxisPosition.BOTTOM);
-        categories.setTitle(category);
+        if (!category.isEmpty()) {
+            categories.setTitle(category);
+        }
         values = frame.valueAxis(AxisPosition.LEFT, value, "0", GRID);
         values.setCrossBetween(AxisCrossBetween.BETWEEN);
         categories.setCrosses(AxisCrosses.AUTO_ZERO);

@@ -38,6 +38,11 @@ public final class BookStyles {
         TOTAL(INK, true, look -> look.filled(MIST).lineAbove(SLATE)),
         CELL(INK, false, look -> look.underlined(RULE).wrapped().indented()),
         MARKED(INK, true, look -> look.underlined(RULE).wrapped().indented().filled(MIST)),
+        GROUP_COUNT(INK, true, look -> look.filled(MIST).centred()),
+        BEFORE(INK, false, CellLook::centred),
+        AFTER(INK, true, look -> look.filled(MIST).underlined(RULE).centred()),
+        STAYS(INK, false, look -> look.underlined(RULE).centred()),
+        FILL_IN(INK, false, look -> look.underlined(INK).indented().open()),
         BOX(INK, false, look -> look.framed(INK).open());
 
         private final String inkRgb;

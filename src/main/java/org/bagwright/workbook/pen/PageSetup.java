@@ -16,6 +16,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  */
 public record PageSetup(boolean landscape, int headingRow, int lastRow, int lastColumn) {
     private static final double SIDE_INCHES = 0.4;
+    private static final double CARD_SIDE_INCHES = 0.3;
+    private static final double CARD_BOTTOM_INCHES = 0.55;
+    private static final double CARD_TOP_INCHES = 0.35;
     private static final double TOP_INCHES = 0.5;
     private static final double BOTTOM_INCHES = 0.6;
 
@@ -23,8 +26,8 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
         return new PageSetup(true, headingRow, lastRow, lastColumn);
     }
 
-    /** An upright page without a row that is repeated. */
-    public static PageSetup portrait(int lastRow, int lastColumn) {
+    /** An upright page with narrow margins, without a row that is repeated. */
+    public static PageSetup card(int lastRow, int lastColumn) {
         return new PageSetup(false, -1, lastRow, lastColumn);
     }
 
@@ -49,10 +52,11 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
         sheet.getPrintSetup().setFitHeight((short) 0);
     }
 
-    private static void margins(XSSFSheet sheet) {
-        sheet.setMargin(PageMargin.LEFT, SIDE_INCHES);
-        sheet.setMargin(PageMargin.RIGHT, SIDE_INCHES);
-        sheet.setMargin(PageMargin.TOP, TOP_INCHES);
-        sheet.setMargin(PageMargin.BOTTOM, BOTTOM_INCHES);
+    private void margins(XSSFSheet sheet) {
+        double sideInches = landscape ? SIDE_INCHES : CARD_SIDE_INCHES;
+        sheet.setMargin(PageMargin.LEFT, sideInches);
+        sheet.setMargin(PageMargin.RIGHT, sideInches);
+        sheet.setMargin(PageMargin.TOP, landscape ? TOP_INCHES : CARD_TOP_INCHES);
+        sheet.setMargin(PageMargin.BOTTOM, landscape ? BOTTOM_INCHES : CARD_BOTTOM_INCHES);
     }
 }

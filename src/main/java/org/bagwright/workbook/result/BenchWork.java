@@ -4,67 +4,95 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.SleeveTurn;
 import org.bagwright.domain.club.Weighting;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BalanceWish;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
 
-/** What a fitter does at the bench to bring one slot from today to the plan. */
+/**
+ * What a fitter does at the bench to bring one slot from today to the plan: a few short lines, and below them whatever is
+ * longer.
+ */
 final class BenchWork {
-    private static final String ALLOWED = "only if the maker allows bending";
+    private static final int SHORT_LINES = 3;
+    private static final int SHORT_LETTERS = 26;
 
     private final Book book;
+    private final boolean leftHanded;
     private final OptionChange change;
-    private final List<Item> items = new ArrayList<>();
+    private final List<String> lines = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
 
-    /** One thing to do: what is touched, how it is, how it must be, and how to get there. */
-    record Item(String what, String from, String to, String how) {}
-
-    private BenchWork(Book book, OptionChange change) {
+    BenchWork(Book book, BagResult bag, int index, OptionChange change) {
         this.book = book;
+        this.leftHanded = bag.golfer().hand() == Hand.LEFT;
         this.change = change;
-    }
-
-    /** Everything to do, in the order of doing it. */
-    static List<Item> of(Book book, OptionChange change) {
-        BenchWork work = new BenchWork(book, change);
-        if (!change.isNone()) {
-            work.club();
-            if (!change.to().isEmpty()) {
-                work.sleeve();
-                work.weights();
-                work.bends();
-            }
+        if (change.isNone()) {
+            add("Leave as it is");
+        } else if (change.to().isEmpty()) {
+            add("Take out of the bag");
+        } else {
+            setUp();
         }
-        return work.items;
+        BalanceWish.of(bag, index, book.settings().matching()).ifPresent(this::balance);
     }
 
-    private void club() {
-        if (change.to().isEmpty()) {
-            items.add(new Item("Club", change.from().clubText(), change.to().clubText(), "take out of the bag"));
-        } else if (change.putsClubIn()) {
-            String before = change.from().isEmpty() ? "none" : change.from().clubText();
-            items.add(new Item("Club", before, change.to().clubText(), asItComes(change.choiceBefore())));
+    /** A few short lines. */
+    String shortText() {
+        return String.join("\n", lines);
+    }
+
+    /** What is too long for them, a line for each item; often empty. */
+    String notes() {
+        return String.join("\n", notes);
+    }
+
+    private void setUp() {
+        if (change.putsClubIn()) {
+            add(
+                    change.from().isEmpty()
+                            ? "Put into the bag"
+                            : "Put in for " + change.from().clubText());
         }
+        sleeve();
+        weights();
+        bends();
     }
 
-    private static String asItComes(Choice choice) {
-        List<String> words = new ArrayList<>();
-        choice.setting().ifPresent(setting -> words.add("setting " + setting));
-        choice.weighting().ifPresent(weighting -> words.add("weighting " + weighting));
-        return words.isEmpty() ? "put into the bag" : "comes with " + String.join(", ", words);
+    /** Adds one thing to do, in short lines while there is room for all of them. */
+    private void add(String... parts) {
+        List<String> wanted = List.of(parts);
+        boolean fits = lines.size() + wanted.size() <= SHORT_LINES
+                && wanted.stream().allMatch(part -> part.length() <= SHORT_LETTERS);
+        if (fits) {
+            lines.addAll(wanted);
+        } else {
+            notes.add(String.join(" ", wanted));
+        }
     }
 
     private void sleeve() {
         String before = change.choiceBefore().settingText();
         String after = change.to().choice().settingText();
-        if (!before.equalsIgnoreCase(after)) {
-            String turn = book.sleeveOf(change.to().club())
-                    .map(sleeve -> SleeveTurn.inWords(sleeve, before, after))
-                    .orElse("");
-            items.add(new Item("Sleeve", before, after, turn));
+        if (before.equalsIgnoreCase(after)) {
+            return;
+        }
+        String marks = TablePen.arrows("Sleeve " + before + " -> " + after);
+        String turn = book.sleeveOf(change.to().club())
+                .map(sleeve -> SleeveTurn.inWords(sleeve, leftHanded, before, after))
+                .orElse("");
+        if (turn.isEmpty()) {
+            add(marks);
+        } else if (turn.length() <= SHORT_LETTERS) {
+            add(marks + ":", turn);
+        } else {
+            add(marks);
+            notes.add("Sleeve: " + turn);
         }
     }
 
@@ -74,7 +102,8 @@ final class BenchWork {
         if (!before.equalsIgnoreCase(after)) {
             Club club = change.to().club();
             String moves = String.join("; ", new PieceMoves(weighting(club, before), weighting(club, after)).byPort());
-            items.add(new Item("Weights", before, after, moves));
+            String weights = TablePen.arrows("Weights " + before + " -> " + after);
+            add(moves.isEmpty() ? weights : weights + ": " + moves);
         }
     }
 
@@ -87,26 +116,41 @@ final class BenchWork {
         Choice after = change.to().choice();
         double loftDeg = after.bend().loftDeg() - before.bend().loftDeg();
         if (differs(loftDeg)) {
-            String how = size(loftDeg) + (loftDeg > 0 ? " weaker" : " stronger") + ", bounce "
-                    + OptionChange.bendText(loftDeg) + " deg; " + ALLOWED;
-            bend("Loft bend", before.bend().loftDeg(), after.bend().loftDeg(), how);
+            bend(
+                    loftDeg > 0 ? "weaker" : "stronger",
+                    before.bend().loftDeg(),
+                    after.bend().loftDeg());
         }
         double lieDeg = after.bend().lieDeg() - before.bend().lieDeg();
         if (differs(lieDeg)) {
-            String how = size(lieDeg) + (lieDeg > 0 ? " more upright" : " flatter") + "; " + ALLOWED;
-            bend("Lie bend", before.bend().lieDeg(), after.bend().lieDeg(), how);
+            bend(
+                    lieDeg > 0 ? "more upright" : "flatter",
+                    before.bend().lieDeg(),
+                    after.bend().lieDeg());
         }
     }
 
-    private void bend(String what, double fromDeg, double toDeg, String how) {
-        items.add(new Item(what, OptionChange.bendText(fromDeg) + " deg", OptionChange.bendText(toDeg) + " deg", how));
+    /** The bend to make; in brackets the whole bend of the hosel, where it is bent today. */
+    private void bend(String way, double beforeDeg, double afterDeg) {
+        String all = differs(beforeDeg)
+                ? TablePen.arrows(
+                        " (" + OptionChange.bendText(beforeDeg) + " -> " + OptionChange.bendText(afterDeg) + " in all)")
+                : "";
+        add("Bend " + Numbers.trimmed(Math.abs(afterDeg - beforeDeg)) + " deg " + way + all);
     }
 
     private static boolean differs(double bendDeg) {
         return !OptionChange.bendText(bendDeg).equals("0");
     }
 
-    private static String size(double bendDeg) {
-        return Numbers.trimmed(Math.abs(bendDeg)) + " deg";
+    private void balance(BalanceWish wish) {
+        String shaft = wish.advice()
+                .shaftWords(book.settings().units().length())
+                .map(words -> ", or " + words)
+                .orElse("");
+        String mass = wish.advice().atHeadKg().isPresent()
+                ? "head " + Numbers.signed(1000 * wish.advice().atHeadKg().getAsDouble(), 1) + " g" + shaft
+                : "no mass at the head is enough";
+        notes.add("For " + wish.goal() + ": " + mass);
     }
 }

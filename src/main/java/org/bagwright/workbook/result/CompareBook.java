@@ -44,9 +44,13 @@ public final class CompareBook {
      */
     public static void write(Comparison comparison, OutputStream target) throws IOException {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-            SheetPen pen = new SheetPen(workbook.createSheet(NAME), new BookStyles(workbook));
+            BookStyles styles = new BookStyles(workbook);
+            SheetPen pen = new SheetPen(workbook.createSheet(NAME), styles);
             new CompareBook(pen, comparison).sheet();
             pen.protect();
+            SheetPen clubs = new SheetPen(workbook.createSheet(ComparedClubsSheet.NAME), styles);
+            new ComparedClubsSheet(clubs, comparison).write();
+            clubs.protect();
             workbook.write(target);
         }
     }

@@ -23,7 +23,11 @@ final class DifferenceTable {
     int write(String golfer, int first) {
         List<Comparison.Difference> differences = comparison.differences(golfer);
         if (differences.isEmpty()) {
-            pen.text(first, 0, Role.FAINT, "The same clubs in the same set-up, today and as planned.");
+            String wholly = comparison.golfer(golfer).isSame()
+                    ? "The same clubs in the same set-up, with the same wishes and figures."
+                    : "The same choices, today and as planned. What differs is on the sheet " + ComparedClubsSheet.NAME
+                            + ".";
+            pen.text(first, 0, Role.FAINT, wholly);
             return first + 1;
         }
         int row = first;

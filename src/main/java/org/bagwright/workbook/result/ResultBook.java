@@ -120,6 +120,7 @@ public record ResultBook(Path source, BookResult result) {
             case StepsSheet.NAME -> new StepsSheet(pen, result).write();
             case OthersSheet.NAME -> new OthersSheet(pen, result).write();
             case BenchCardSheet.NAME -> new BenchCardSheet(pen, result).write();
+            case GolferCardSheet.NAME -> new GolferCardSheet(pen, result).write();
             case TeamSheet.NAME -> new TeamSheet(pen, result).write();
             case MessagesSheet.NAME -> new MessagesSheet(pen, result).write();
             default -> {}

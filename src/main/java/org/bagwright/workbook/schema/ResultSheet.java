@@ -12,6 +12,7 @@ public enum ResultSheet {
     STEPS("Steps"),
     OTHERS("Others"),
     BENCH_CARD("Bench card"),
+    GOLFER_CARD("Golfer card"),
     TEAM("Team"),
     MESSAGES("Messages");
 

@@ -1,7 +1,9 @@
-package org.bagwright.balance;
+package org.bagwright.domain.option;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Swingweight;
 
 /**
@@ -9,17 +11,23 @@ import org.bagwright.domain.units.Swingweight;
  * mass counts as a point on the shaft's axis, at the head at the club length. Exact for these.
  */
 public final class BuildAdvice {
+    private static final double LEAST_SHAFT_MASS_KG = 0.002;
+    private static final double SHAFT_MASS_STEP_KG = 0.002;
+    private static final double MOST_SHAFT_MASS_KG = 0.02;
+
+    /** A mass so far from the butt end. */
+    private record OnShaft(double massKg, double fromButtM) {}
 
     private enum Wanted {
         SWINGWEIGHT {
             @Override
             double worth(double fromButtM) {
-                return fromButtM - ClubBalance.FULCRUM_M;
+                return fromButtM - Swingweight.FULCRUM_M;
             }
 
             @Override
             double placeM(double worth) {
-                return worth + ClubBalance.FULCRUM_M;
+                return worth + Swingweight.FULCRUM_M;
             }
         },
         INERTIA {
@@ -89,5 +97,28 @@ public final class BuildAdvice {
         }
         double placeM = wanted.placeM(missing / massKg);
         return placeM >= 0 && placeM <= now.lengthM() ? OptionalDouble.of(placeM) : OptionalDouble.empty();
+    }
+
+    /** The least of some usual masses that does the same from a place on the shaft; empty where none does. */
+    private Optional<OnShaft> onShaft() {
+        for (double massKg = LEAST_SHAFT_MASS_KG; massKg <= MOST_SHAFT_MASS_KG; massKg += SHAFT_MASS_STEP_KG) {
+            OptionalDouble placeM = placeOnShaftM(massKg);
+            if (placeM.isPresent()) {
+                return Optional.of(new OnShaft(massKg, placeM.getAsDouble()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What to do on the shaft instead, such as {@code 4.0 g on the shaft 20.1 in from the butt end}. */
+    public Optional<String> shaftWords(LengthUnit length) {
+        return onShaft()
+                .map(mass -> grams(mass.massKg()) + " g on the shaft "
+                        + Numbers.fixed(length.fromM(mass.fromButtM()), length == LengthUnit.INCH ? 1 : 0) + " "
+                        + length.label() + " from the butt end");
+    }
+
+    private static String grams(double massKg) {
+        return Numbers.fixed(massKg * 1000, 1);
     }
 }
