@@ -37,7 +37,6 @@ final class PlanMessages {
 
     private void bag(BagResult bag) {
         breaks(bag);
-        gapLimits(bag);
     }
 
     private void breaks(BagResult bag) {
@@ -105,20 +104,6 @@ final class PlanMessages {
                 ? pair + ": the carry does not fall from one club to the next (" + shown(gap.gapM()) + ")"
                 : pair + ": the gap of " + shown(gap.gapM()) + " misses the must of " + shown(gap.wishM());
         messages.add(Message.warning(cell(bag, gap), text));
-    }
-
-    private void gapLimits(BagResult bag) {
-        Golfer.GapAims limits = bag.golfer().gaps();
-        BagState planned = bag.planned();
-        for (GapTerm gap : planned.gaps()) {
-            if (gap.gapM() < limits.leastM().orElse(Double.NEGATIVE_INFINITY)
-                    || gap.gapM() > limits.mostM().orElse(Double.POSITIVE_INFINITY)) {
-                messages.add(Message.warning(
-                        cell(bag, gap),
-                        pair(bag, gap) + ": the planned gap of " + shown(gap.gapM()) + " is outside "
-                                + bag.golfer().name() + "'s limits"));
-            }
-        }
     }
 
     private String shown(double valueM) {

@@ -75,10 +75,11 @@ public record BagResult(
         return optionsOf(state).stream().map(Option::terms).reduce(state.termsWithOthers(), Terms::plus);
     }
 
-    /** What a state breaks, in words: the measures whose musts it misses, then the limits. Empty if it breaks nothing. */
+    /** What a state breaks, in words: the measures whose musts it misses, then the headings of its limits, then the rest. Empty if it breaks nothing. */
     public Set<String> broken(BagState state) {
         Set<String> broken = new LinkedHashSet<>();
         terms(state).broken().forEach(measure -> broken.add(measure.label()));
+        terms(state).brokenLimits().forEach(kind -> broken.add(kind.label()));
         if (state.gaps().stream().anyMatch(gap -> gap.orderBreaks() > 0)) {
             broken.add("order of carries");
         }
@@ -107,6 +108,7 @@ public record BagResult(
                 }
             }));
         }
+        state.reach().ifPresent(reach -> misses.add(Miss.of(options.reachAim(), reach.index(), reach.shortM())));
         state.gaps().forEach(gap -> misses.add(Miss.of(options.gapAim(), gap.fromIndex(), gap.deviationM())));
         return misses.stream()
                 .min(Comparator.comparingDouble(Miss::toleranceRatio).reversed());

@@ -73,8 +73,7 @@ public final class BagMaker {
         GolferMessages about = new GolferMessages(golfer);
         about.soles(clubs).ifPresent(messages::add);
         about.face(slots).ifPresent(messages::add);
-        return new BagOptions(
-                golfer, slots, golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)), book.aims());
+        return new BagOptions(golfer, slots, golfer.gapWish().fixedM().orElseGet(() -> evenGapM(slots)), book.aims());
     }
 
     /** All by which the options of a golfer's clubs are computed. */
@@ -117,7 +116,7 @@ public final class BagMaker {
         Optional<Kit> kit = book.kitOf(club);
         return new SlotClub(
                 club,
-                ClubWishes.of(club, golfer.sitsRange()),
+                ClubWishes.of(club, golfer.limits()),
                 sleeve,
                 kit,
                 ClubGeometry.of(club, sleeve, golfer),

@@ -76,6 +76,7 @@ public enum PlanColumn implements SheetColumn {
     PLANNED_NEXT(PlanState.PLANNED, PlanQuantity.NEXT, Group.SUMS, "Planned next carry [DIST]", 8),
     LIVE_NEXT(PlanState.LIVE, PlanQuantity.NEXT, Group.SUMS, "Live next carry [DIST]", 8),
     LIVE_NEXT_CLUB(Group.SUMS, "Live next club", 14),
+    LONGEST_TODAY(Group.SUMS, "Longest today [DIST]", 8),
     TODAY_GROUP(PlanState.TODAY, PlanQuantity.GROUP, Group.SUMS, "Today match group", 10),
     TODAY_MATCH(PlanState.TODAY, PlanQuantity.MATCH, Group.SUMS, "Today match value", 8),
     PLANNED_GROUP(PlanState.PLANNED, PlanQuantity.GROUP, Group.SUMS, "Planned match group", 10),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Golfer;
@@ -92,6 +93,11 @@ public final class PlanRow {
                 : OptionalDouble.empty();
     }
 
+    /** The carry of the golfer's longest club of today, metres. */
+    OptionalDouble longestTodayM() {
+        return bag.options().longestTodayM();
+    }
+
     /** What the slot costs by measure. */
     Terms terms(PlanState state) {
         return bag.termsAt(state.of(bag), index);
@@ -119,9 +125,11 @@ public final class PlanRow {
                 .mapToDouble(off -> aims.of(off.getKey()).tolerances(off.getValue()));
         DoubleStream gap = gap(PlanState.LIVE).stream()
                 .mapToDouble(term -> aims.of(Measure.GAP).tolerances(term.deviationM()));
+        DoubleStream reach = PlanState.LIVE.of(bag).reachAt(index).stream()
+                .mapToDouble(term -> aims.of(Measure.REACH).tolerances(term.shortM()));
         DoubleStream spread = spread(PlanState.LIVE).stream()
                 .filter(term -> aims.of(Measure.SPREAD).importancePoints() > 0)
                 .mapToDouble(term -> aims.of(Measure.SPREAD).tolerances(term.deviationMeasureUnits()));
-        return DoubleStream.concat(byItself, DoubleStream.concat(gap, spread));
+        return Stream.of(byItself, reach, gap, spread).flatMapToDouble(misses -> misses);
     }
 }

@@ -35,6 +35,7 @@ final class PlanRowWriter {
         if (!place.fixed()) {
             pen.number(PlanColumn.LIVE_LIST, "0", formulas.liveList(place), 1 + clubPlace());
         }
+        longestToday();
         for (PlanState state : PlanState.values()) {
             state(state);
         }
@@ -49,6 +50,19 @@ final class PlanRowWriter {
         match(state);
         looked(state, PlanQuantity.CHANGES, "0");
         terms(state);
+    }
+
+    private void longestToday() {
+        OptionalDouble longest = pen.distance(values.longestTodayM());
+        if (longest.isPresent()) {
+            pen.pen()
+                    .number(
+                            place.row(),
+                            PlanColumn.LONGEST_TODAY.index(),
+                            Role.NUMBER,
+                            "0.0",
+                            longest.getAsDouble());
+        }
     }
 
     /** The place of the live club among those that may fill the slot, counted from 0. */

@@ -23,6 +23,7 @@ final class PlanTermFormulas {
             case SITS -> new SitsFormula(looked);
             case CARRY -> new TargetFormula(looked, measure, PlanColumn.LIVE_CARRY, PlanColumn.CARRY_TARGET);
             case GAP -> new TargetFormula(looked, measure, PlanColumn.LIVE_GAP, PlanColumn.GAP_WISH);
+            case REACH -> new ReachFormula();
             case SWINGWEIGHT -> new TargetFormula(looked, measure, PlanColumn.LIVE_POINTS, PlanColumn.TARGET_POINTS);
             case SPREAD -> new SpreadFormula();
             case CHANGE -> new ItemsFormula(measure);

@@ -3,7 +3,8 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
-import org.bagwright.domain.book.SitsRange;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.Limits;
 import org.bagwright.workbook.pen.SwingweightCell;
 
 /**
@@ -27,9 +28,9 @@ final class PlanWanted {
         target(PlanColumn.LOFT_TARGET);
         target(PlanColumn.LIE_TARGET);
         target(PlanColumn.CARRY_TARGET);
-        SitsRange sits = values.golfer().sitsRange();
-        pen.input(PlanColumn.MOST_OPEN, "0.0##", sits.mostOpenDeg());
-        pen.input(PlanColumn.MOST_CLOSED, "0.0##", sits.mostClosedDeg());
+        Limits limits = values.golfer().limits();
+        pen.input(PlanColumn.MOST_OPEN, "0.0##", limits.valueMeasureUnits(LimitKind.MOST_OPEN));
+        pen.input(PlanColumn.MOST_CLOSED, "0.0##", limits.valueMeasureUnits(LimitKind.MOST_CLOSED));
         gapWish();
         swingweight();
     }
