@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.Option;
@@ -94,6 +95,11 @@ public record BagResult(
             broken.add("number of clubs");
         }
         return broken;
+    }
+
+    /** Everything that a state breaks, by club, figure, limit and cell; what all bags share left out. */
+    public List<Broken> broken(BagState state, BookSettings settings) {
+        return new BrokenRules(this, state, settings).all();
     }
 
     /** The worst of all misses of a state in what can be one; the first of equals, empty for a bag without a club. */

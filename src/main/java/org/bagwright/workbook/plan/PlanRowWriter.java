@@ -139,8 +139,10 @@ final class PlanRowWriter {
         live(PlanColumn.LIVE_LAUNCH, "0.0");
         live(PlanColumn.LIVE_SPIN, "0");
         live(PlanColumn.LIVE_LANDING, "0.0");
+        for (MissColumn column : MissColumn.all()) {
+            pen.number(column, "0.00", terms.miss(column, place), values.missTolerances(column.measure()));
+        }
         pen.number(PlanColumn.LIVE_WORST, "0.00", terms.worst(place), values.worstTolerances());
-        pen.text(PlanColumn.LIVE_FIT, Role.TEXT, formulas.fit(place), values.fitWord());
     }
 
     private void live(PlanColumn column, String format) {

@@ -121,7 +121,7 @@ class GolferReaderTest {
         assertEquals(
                 List.of(
                         "Golfers!B2: most open must be a number in degrees or the word square, found \"a bit open\".",
-                        "Golfers!C2: most closed must be -15 to 15 degrees, found \"16 closed\"."),
+                        "Golfers!C2: most closed must be -15 to 15 degrees, found \"16 closed\". Maybe 1.6?"),
                 golfers(row("Golfer", "Most open", "Most closed"), row("Ann", "a bit open", "16 closed"))
                         .problems());
     }
@@ -135,8 +135,8 @@ class GolferReaderTest {
                         "Golfers!D2: iron speed must be a number in mph, found \"fast\".",
                         "Golfers!E2: shaft lean must be -10 to 20 degrees, found 45. Maybe 4.5?",
                         "Golfers!F2: squares face must be yes or no, found \"often\".",
-                        "Golfers!H2: most open must not be more closed than most closed, found \"2 closed\" against 1.",
                         "Golfers!J2: gap wish must be a number in yd or the word even, found \"evne\".",
+                        "Golfers!H2: most open must not be more closed than most closed, found \"2 closed\" against 1.",
                         "Golfers!K2: gap least must not be above gap most, found 15 against 10.",
                         "Golfers!M2: most changes must be a whole number, found 2.5."),
                 golfers(HEADINGS, row("Ann", "both", -95, "fast", 45, "often", null, "2 closed", 1, "evne", 15, 10, 2.5))
