@@ -1,0 +1,202 @@
+package org.bagwright.planning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.ResultCells;
+import org.bagwright.Spreadsheet;
+import org.bagwright.cli.Terminal;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.search.BagSearch;
+import org.bagwright.workbook.plan.PlanRow;
+import org.bagwright.workbook.plan.PlanVerdict;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The full demo with limits, musts, a short stock and closed settings: what LibreOffice calculates of each of 200 random
+ * live choices must be the program's own verdict.
+ */
+@Tag("analytic")
+class LiveVerdictTest {
+    private static final int CHOICES = 200;
+    private static final int VERDICT_ROW = 3;
+
+    @TempDir
+    static Path folder;
+
+    private static Path planned;
+    private static BookResult result;
+
+    @BeforeAll
+    static void plan() throws Exception {
+        assertEquals(0, Terminal.run("demo", "full", "-o", folder).code());
+        Path book = folder.resolve("ruled.xlsx");
+        try (XSSFWorkbook ruled = ResultCells.open(folder.resolve("full.xlsx"));
+                OutputStream output = Files.newOutputStream(book)) {
+            rule(ruled);
+            ruled.write(output);
+        }
+        planned = folder.resolve("ruled-plan.xlsx");
+        result = new Planning(1, 20).plan(book);
+        Planning.write(book, result, List.of(), planned);
+    }
+
+    /** Limits of every kind, the musts of lie and of gap, a setting that is not allowed, and few pieces. */
+    private static void rule(XSSFWorkbook book) {
+        set(book.getSheet("Golfers"), 1, "Most open", 1.0);
+        set(book.getSheet("Golfers"), 1, "Most closed", "1 closed");
+        set(book.getSheet("Golfers"), 1, "Gap most", 22.0);
+        set(book.getSheet("Golfers"), 1, "Keep shaft turned", "no");
+        set(book.getSheet("Golfers"), 1, "Most changes", 14.0);
+        XSSFSheet clubs = book.getSheet("Clubs");
+        set(clubs, 1, "Carry least", 205.0);
+        set(clubs, 3, "Gap least", 9.0);
+        set(clubs, 7, "Landing least", 43.0);
+        set(clubs, 9, "Carry most", 150.0);
+        XSSFSheet aims = book.getSheet("Aims");
+        for (int row = 1; row <= aims.getLastRowNum(); row++) {
+            String measure = aims.getRow(row).getCell(0).getStringCellValue();
+            if (List.of("lie", "reach", "swingweight").contains(measure)) {
+                set(aims, row, "Must", "yes");
+            }
+        }
+    }
+
+    private static void set(XSSFSheet sheet, int row, String heading, Object value) {
+        int column = 0;
+        while (column < sheet.getRow(0).getLastCellNum()
+                && !heading.equals(sheet.getRow(0).getCell(column).getStringCellValue())) {
+            column++;
+        }
+        if (column == sheet.getRow(0).getLastCellNum()) {
+            sheet.getRow(0).createCell(column).setCellValue(heading);
+        }
+        if (value instanceof Double number) {
+            sheet.getRow(row).createCell(column).setCellValue(number);
+        } else {
+            sheet.getRow(row).createCell(column).setCellValue((String) value);
+        }
+    }
+
+    @Test
+    void twoHundredRandomChoices_areToldAsTheProgramTellsThem() throws Exception {
+        Random random = new Random(11);
+        List<List<List<Integer>>> choices = new ArrayList<>();
+        List<Path> bare = new ArrayList<>();
+        for (int index = 0; index < CHOICES; index++) {
+            choices.add(choice(random, index));
+            try (XSSFWorkbook book = ResultCells.open(planned)) {
+                choose(book, choices.get(index));
+                bare.add(ResultCells.writeBare(book, folder.resolve("live" + index + ".xlsx")));
+            }
+        }
+        List<Path> recalculated = Spreadsheet.recalculated(bare, folder.resolve("calc"));
+        Set<String> words = new HashSet<>();
+        for (int index = 0; index < CHOICES; index++) {
+            try (XSSFWorkbook book = ResultCells.open(recalculated.get(index))) {
+                words.addAll(expect(book, choices.get(index)));
+            }
+        }
+        for (String word : List.of(
+                "limit: sits",
+                "limit: gap",
+                "limit: carry",
+                "limit: landing",
+                "must: lie",
+                "must: swingweight",
+                "not in stock",
+                "closed: shaft alignment",
+                "out of order",
+                "left out",
+                "inside")) {
+            assertTrue(words.contains(word), word + " never came up: " + words);
+        }
+    }
+
+    /** The plan with some slots changed at random; every tenth one keeps the plan as it is but for one slot. */
+    private static List<List<Integer>> choice(Random random, int index) {
+        List<List<Integer>> chosen = new ArrayList<>();
+        for (BagResult bag : result.bags()) {
+            List<Integer> mine = new ArrayList<>(bag.planned().chosen());
+            int changes = index % 10 == 0 ? 1 : 1 + random.nextInt(6);
+            for (int change = 0; change < changes; change++) {
+                int slot = random.nextInt(mine.size());
+                mine.set(
+                        slot,
+                        random.nextInt(bag.options().slots().get(slot).options().size()));
+            }
+            chosen.add(mine);
+        }
+        return chosen;
+    }
+
+    private static void choose(XSSFWorkbook book, List<List<Integer>> chosen) {
+        int row = 0;
+        for (int bag = 0; bag < chosen.size(); bag++) {
+            for (Option option : result.bags().get(bag).options().chosen(chosen.get(bag))) {
+                ResultCells.set(book, row, "Live club", option.clubText());
+                if (!option.isEmpty()) {
+                    choose(book, row, option.choice());
+                }
+                row++;
+            }
+        }
+    }
+
+    private static void choose(XSSFWorkbook book, int row, Choice choice) {
+        ResultCells.set(book, row, "Live setting", choice.settingText());
+        ResultCells.set(book, row, "Live weighting", choice.weightingText());
+        ResultCells.set(book, row, "Live loft bend [deg]", choice.bend().loftDeg());
+        ResultCells.set(book, row, "Live lie bend [deg]", choice.bend().lieDeg());
+    }
+
+    /** Checks every row and the line at the top, and gives the words that came up. */
+    private static Set<String> expect(XSSFWorkbook book, List<List<Integer>> chosen) {
+        BookResult live = live(chosen);
+        PlanVerdict verdict = new PlanVerdict(live);
+        Set<String> words = new HashSet<>();
+        int row = 0;
+        for (BagResult bag : live.bags()) {
+            for (int slot = 0; slot < bag.options().slots().size(); slot++) {
+                SlotOptions options = bag.options().slots().get(slot);
+                String word = verdict.word(new PlanRow(bag, slot));
+                words.add(word);
+                assertEquals(
+                        word,
+                        ResultCells.plan(book, row++, "Live fit").getStringCellValue(),
+                        options.main().name() + " of " + chosen);
+            }
+        }
+        String line = book.getSheet("Plan").getRow(VERDICT_ROW).getCell(0).getStringCellValue();
+        assertEquals(verdict.inWords(), line);
+        return words;
+    }
+
+    /** The result with these choices in the place of the plan, as which the sheet's live choices start. */
+    private static BookResult live(List<List<Integer>> chosen) {
+        List<BagResult> bags = new ArrayList<>();
+        for (int bag = 0; bag < chosen.size(); bag++) {
+            BagResult made = result.bags().get(bag);
+            bags.add(BagResult.of(made.options(), made.today(), BagSearch.state(made.options(), chosen.get(bag))));
+        }
+        return new BookResult(
+                result.book(), bags, result.stock(), result.boundPoints(), result.proven(), List.of(), 1, 1);
+    }
+}
