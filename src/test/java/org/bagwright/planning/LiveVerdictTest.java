@@ -11,11 +11,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.BookFiller;
 import org.bagwright.ResultCells;
 import org.bagwright.Spreadsheet;
-import org.bagwright.cli.Terminal;
+import org.bagwright.cli.text.Terminal;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
@@ -58,41 +58,23 @@ class LiveVerdictTest {
         Planning.write(book, result, List.of(), planned);
     }
 
-    /** Limits of every kind, the musts of lie and of gap, a setting that is not allowed, and few pieces. */
+    /** Limits of every kind, three musts, settings that turn the shaft closed, and the short stock of the demo. */
     private static void rule(XSSFWorkbook book) {
-        set(book.getSheet("Golfers"), 1, "Most open", 1.0);
-        set(book.getSheet("Golfers"), 1, "Most closed", "1 closed");
-        set(book.getSheet("Golfers"), 1, "Gap most", 22.0);
-        set(book.getSheet("Golfers"), 1, "Keep shaft turned", "no");
-        set(book.getSheet("Golfers"), 1, "Most changes", 14.0);
-        XSSFSheet clubs = book.getSheet("Clubs");
-        set(clubs, 1, "Carry least", 205.0);
-        set(clubs, 3, "Gap least", 9.0);
-        set(clubs, 7, "Landing least", 43.0);
-        set(clubs, 9, "Carry most", 150.0);
-        XSSFSheet aims = book.getSheet("Aims");
-        for (int row = 1; row <= aims.getLastRowNum(); row++) {
-            String measure = aims.getRow(row).getCell(0).getStringCellValue();
-            if (List.of("lie", "reach", "swingweight").contains(measure)) {
-                set(aims, row, "Must", "yes");
-            }
-        }
-    }
-
-    private static void set(XSSFSheet sheet, int row, String heading, Object value) {
-        int column = 0;
-        while (column < sheet.getRow(0).getLastCellNum()
-                && !heading.equals(sheet.getRow(0).getCell(column).getStringCellValue())) {
-            column++;
-        }
-        if (column == sheet.getRow(0).getLastCellNum()) {
-            sheet.getRow(0).createCell(column).setCellValue(heading);
-        }
-        if (value instanceof Double number) {
-            sheet.getRow(row).createCell(column).setCellValue(number);
-        } else {
-            sheet.getRow(row).createCell(column).setCellValue((String) value);
-        }
+        new BookFiller(book, "Golfers")
+                .change("Golfer A", "Most open", 1)
+                .change("Golfer A", "Most closed", "1 closed")
+                .change("Golfer A", "Gap most", 22)
+                .change("Golfer A", "Keep shaft turned", "no")
+                .change("Golfer A", "Most changes", 14);
+        BookFiller clubs = new BookFiller(book, "Clubs");
+        clubs.changeClub("Driver", "Carry least", 205);
+        clubs.changeClub("3 wood", "Gap least", 9);
+        clubs.changeClub("7 iron", "Landing least", 43);
+        clubs.changeClub("8 iron", "Carry most", 140);
+        new BookFiller(book, "Aims")
+                .change("lie", "Must", "yes")
+                .change("reach", "Must", "yes")
+                .change("swingweight", "Must", "yes");
     }
 
     @Test
