@@ -156,6 +156,8 @@ class LimitsPlanTest {
     @Test
     void gapCarryAndLandingLimits_areKept() throws Exception {
         Path file = book(book -> {
+            golfer(book, "Most open", 6);
+            golfer(book, "Most closed", 6);
             golfer(book, "Gap most", 23);
             club(book, "5 wood", "Gap least", 21.5);
             club(book, "Driver", "Carry most", 222);
