@@ -204,6 +204,20 @@ class LimitsPlanTest {
     }
 
     @Test
+    void limitOfAClubAgainstThatOfItsGolfer_isAProblemAtTheClub() throws Exception {
+        Path file = book(book -> {
+            golfer(book, "Gap most", 15);
+            club(book, "5 wood", "Gap least", 18);
+        });
+        Terminal plan = plan(file);
+        assertEquals(3, plan.code());
+        assertTrue(
+                plan.err().matches("(?s).*Clubs![A-Z]+[0-9]+: gap least of 5 wood leaves no gap with gap most of Golfer A"
+                        + " \\(Golfers![A-Z]+[0-9]+\\), found 18 yd against 15 yd\\..*"),
+                plan.err());
+    }
+
+    @Test
     void contradictingLimits_areProblemsAtTheCell() throws Exception {
         Path file = book(book -> {
             golfer(book, "Most open", "2 closed");
