@@ -137,7 +137,8 @@ final class PlanAudit {
         if (flying.isEmpty() || today.isEmpty()) {
             return 0;
         }
-        double lostM = today.get(0).carryM().getAsDouble() - flying.get(0).carryM().getAsDouble();
+        double lostM =
+                today.get(0).carryM().getAsDouble() - flying.get(0).carryM().getAsDouble();
         return lostM > 0 ? squared(measure, lostM) : 0;
     }
 

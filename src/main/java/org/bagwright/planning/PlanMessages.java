@@ -39,8 +39,9 @@ final class PlanMessages {
         boolean limits = broken.stream().allMatch(rule -> rule.kind() == Broken.Kind.LIMIT);
         messages.add(Message.warning(
                 golfer.cell(),
-                (limits ? "not every limit of " + golfer.name() + " can be kept (" : "not every must of " + golfer.name()
-                                + " can be met (")
+                (limits
+                                ? "not every limit of " + golfer.name() + " can be kept ("
+                                : "not every must of " + golfer.name() + " can be met (")
                         + String.join(", ", bag.broken(bag.planned())) + "); the plan misses by the least"));
         broken.forEach(rule -> messages.add(Message.warning(rule.cell(), rule.words())));
     }
@@ -51,8 +52,10 @@ final class PlanMessages {
                 .filter(rule -> rule.kind() == Broken.Kind.LIMIT)
                 .toList();
         if (!limits.isEmpty()) {
-            String more = limits.stream().skip(1).map(rule -> "; " + rule.inWords()).collect(Collectors.joining());
-            messages.add(Message.note(limits.get(0).cell(), "today's bag: " + limits.get(0).words() + more));
+            String more =
+                    limits.stream().skip(1).map(rule -> "; " + rule.inWords()).collect(Collectors.joining());
+            messages.add(Message.note(
+                    limits.get(0).cell(), "today's bag: " + limits.get(0).words() + more));
         }
     }
 

@@ -56,7 +56,9 @@ class LimitsPlanTest {
                 club = cell.toString().equals("Club") ? cell.getColumnIndex() : club;
                 column = cell.toString().startsWith("Carry") ? cell.getColumnIndex() : column;
             }
-            if (club >= 0 && row.getCell(club) != null && row.getCell(club).toString().equals("Driver")) {
+            if (club >= 0
+                    && row.getCell(club) != null
+                    && row.getCell(club).toString().equals("Driver")) {
                 row.getCell(column).setCellValue(carry);
             }
         }
@@ -67,7 +69,12 @@ class LimitsPlanTest {
     }
 
     private static double sits(JsonNode plan, Path book, int club) throws IOException {
-        String option = plan.get("golfers").get(0).get("choices").get(club).get("option").asText();
+        String option = plan.get("golfers")
+                .get(0)
+                .get("choices")
+                .get(club)
+                .get("option")
+                .asText();
         for (JsonNode clubs : Terminal.run("chart", book, "--json").json().get("clubs")) {
             for (JsonNode made : clubs.get("options")) {
                 if (made.get("option").asText().equals(option)) {
@@ -105,7 +112,12 @@ class LimitsPlanTest {
         JsonNode today = plan.json().get("today").get("broken").get(0);
         assertEquals("5 wood", today.get("club").asText());
         assertEquals("limit", today.get("kind").asText());
-        assertEquals(1, plan.err().lines().filter(line -> line.contains("Today's bag: ")).count());
+        assertEquals(
+                1,
+                plan.err()
+                        .lines()
+                        .filter(line -> line.contains("Today's bag: "))
+                        .count());
     }
 
     @Test
@@ -122,7 +134,9 @@ class LimitsPlanTest {
         String cell = broken.get("cell").asText();
         assertTrue(cell.startsWith("Golfers!"), cell);
         String words = broken.get("text").asText() + ": " + cell;
-        assertTrue(words.matches("Driver sits [0-9.]+ (open|closed), at least 3 closed accepted: Golfers![A-Z]+[0-9]+"), words);
+        assertTrue(
+                words.matches("Driver sits [0-9.]+ (open|closed), at least 3 closed accepted: Golfers![A-Z]+[0-9]+"),
+                words);
         assertTrue(plan.err().contains("Not kept: " + words), plan.err());
         assertTrue(plan.err().contains("Most open (" + cell + ") for Driver"), plan.err());
         for (String name : new String[] {"Plan", "Steps", "Others", "Bench card"}) {
@@ -143,8 +157,9 @@ class LimitsPlanTest {
                 for (Cell cell : row) {
                     switch (cell.getCellType()) {
                         case STRING -> text.append(cell.getStringCellValue()).append('\n');
-                        case FORMULA -> text.append(cell.toString().isEmpty() ? "" : ((XSSFCell) cell).getRawValue())
-                                .append('\n');
+                        case FORMULA ->
+                            text.append(cell.toString().isEmpty() ? "" : ((XSSFCell) cell).getRawValue())
+                                    .append('\n');
                         default -> {}
                     }
                 }
@@ -200,7 +215,8 @@ class LimitsPlanTest {
         Path file = book(book -> driverCarries(book, 120));
         Terminal plan = plan(file);
         assertEquals(3, plan.code(), plan.err());
-        assertTrue(plan.err().matches("(?s).*Shots![A-Z]+[0-9]+: carry of Driver cannot be right, found .*"), plan.err());
+        assertTrue(
+                plan.err().matches("(?s).*Shots![A-Z]+[0-9]+: carry of Driver cannot be right, found .*"), plan.err());
     }
 
     @Test
@@ -212,8 +228,9 @@ class LimitsPlanTest {
         Terminal plan = plan(file);
         assertEquals(3, plan.code());
         assertTrue(
-                plan.err().matches("(?s).*Clubs![A-Z]+[0-9]+: gap least of 5 wood leaves no gap with gap most of Golfer A"
-                        + " \\(Golfers![A-Z]+[0-9]+\\), found 18 yd against 15 yd\\..*"),
+                plan.err()
+                        .matches("(?s).*Clubs![A-Z]+[0-9]+: gap least of 5 wood leaves no gap with gap most of Golfer A"
+                                + " \\(Golfers![A-Z]+[0-9]+\\), found 18 yd against 15 yd\\..*"),
                 plan.err());
     }
 

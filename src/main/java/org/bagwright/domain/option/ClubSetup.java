@@ -58,7 +58,8 @@ public record ClubSetup(
         return switch (kind.quantity()) {
             case SITS -> OptionalDouble.of(pose.sitsClosedDeg());
             case CARRY -> value(Measure.CARRY);
-            case LANDING -> shot.map(flown -> OptionalDouble.of(flown.landingDeg())).orElseGet(OptionalDouble::empty);
+            case LANDING ->
+                shot.map(flown -> OptionalDouble.of(flown.landingDeg())).orElseGet(OptionalDouble::empty);
             case GAP -> OptionalDouble.empty();
         };
     }

@@ -168,10 +168,10 @@ public final class Terms {
     public String toString() {
         String broken = limitBreaks() == 0 ? "" : brokenLimits() + " " + limitBreaks();
         return Arrays.stream(Measure.values())
-                .filter(measure -> points(measure) != 0 || breaks(measure) != 0)
-                .map(measure ->
-                        measure + "=" + points(measure) + (breaks(measure) == 0 ? "" : " (" + breaks(measure) + ")"))
-                .toList()
+                        .filter(measure -> points(measure) != 0 || breaks(measure) != 0)
+                        .map(measure -> measure + "=" + points(measure)
+                                + (breaks(measure) == 0 ? "" : " (" + breaks(measure) + ")"))
+                        .toList()
                 + broken;
     }
 }

@@ -15,7 +15,8 @@ import org.bagwright.domain.option.Terms;
  * @param gaps the gaps it gives, in slot order
  * @param spreads how its clubs differ from their groups, in slot order
  */
-public record BagState(List<Integer> chosen, BagScore score, Optional<ReachTerm> reach, List<GapTerm> gaps, List<SpreadTerm> spreads) {
+public record BagState(
+        List<Integer> chosen, BagScore score, Optional<ReachTerm> reach, List<GapTerm> gaps, List<SpreadTerm> spreads) {
 
     public BagState {
         chosen = List.copyOf(chosen);

@@ -92,7 +92,11 @@ final class BrokenRules {
                 kind.quantity().label(),
                 OptionalDouble.of(words.shown(value)),
                 OptionalDouble.of(words.shown(limit.valueMeasureUnits())),
-                words.broken(kind.quantity() == LimitKind.Quantity.GAP ? pair(index) : setup.club().name(), value),
+                words.broken(
+                        kind.quantity() == LimitKind.Quantity.GAP
+                                ? pair(index)
+                                : setup.club().name(),
+                        value),
                 limit.cell()));
     }
 

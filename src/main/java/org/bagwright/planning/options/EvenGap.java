@@ -48,14 +48,15 @@ record EvenGap(Golfer golfer, List<SlotOptions> slots) {
         boolean first = last == 1 || carryM(flying.get(0)) < carryM(flying.get(1));
         Option odd = flying.get(first ? 0 : last);
         LengthUnit distance = book.settings().units().distance();
-        return measured(book, odd.club()).map(shot -> Message.problem(
-                shot.cell(),
-                "carry of " + odd.clubText() + " cannot be right, found "
-                        + Numbers.fixed(distance.fromM(carryM(odd)), 1) + " " + distance.label()
-                        + ": the mean gap of today's bag, which the gap wish even asks for, comes out at "
-                        + Numbers.fixed(distance.fromM(wishM()), 1)
-                        + "; expected carries that fall from the first club to the last, or a gap wish in "
-                        + distance.label() + "."));
+        return measured(book, odd.club())
+                .map(shot -> Message.problem(
+                        shot.cell(),
+                        "carry of " + odd.clubText() + " cannot be right, found "
+                                + Numbers.fixed(distance.fromM(carryM(odd)), 1) + " " + distance.label()
+                                + ": the mean gap of today's bag, which the gap wish even asks for, comes out at "
+                                + Numbers.fixed(distance.fromM(wishM()), 1)
+                                + "; expected carries that fall from the first club to the last, or a gap wish in "
+                                + distance.label() + "."));
     }
 
     /** The first shot with a club whose carry was measured. */

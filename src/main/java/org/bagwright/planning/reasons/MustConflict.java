@@ -79,7 +79,8 @@ final class MustConflict {
 
     private static String inWords(HardRule rule) {
         if (rule instanceof HardRule.Kept kept) {
-            return kept.limit().kind().label() + " (" + kept.limit().cell() + ") for " + kept.club().name();
+            return kept.limit().kind().label() + " (" + kept.limit().cell() + ") for "
+                    + kept.club().name();
         }
         HardRule.Must must = (HardRule.Must) rule;
         String measure = must.measure().label();
@@ -104,9 +105,7 @@ final class MustConflict {
             Terms terms = option.terms().plus(state.termsWithOthers(slot));
             option.setup().ifPresent(setup -> terms.brokenLimits().forEach(kind -> missed.add(limit(setup, kind))));
         }
-        state.termsWithOthers()
-                .broken()
-                .forEach(measure -> missed.add(new HardRule.Must(measure, Optional.empty())));
+        state.termsWithOthers().broken().forEach(measure -> missed.add(new HardRule.Must(measure, Optional.empty())));
         return missed;
     }
 

@@ -186,7 +186,8 @@ final class Relaxations {
         if (!mayBind(limit.kind())) {
             return;
         }
-        BagOptions free = bag.keeping(rule -> !(rule instanceof HardRule.Kept kept && kept.limit().equals(limit)));
+        BagOptions free = bag.keeping(
+                rule -> !(rule instanceof HardRule.Kept kept && kept.limit().equals(limit)));
         tell(limit.cell(), "without " + limit.kind().label() + of, search.best(free, stockLeft));
     }
 

@@ -70,7 +70,10 @@ public final class PlainScore {
         for (Option option : options) {
             cost = cost.plus(WholeTerms.of(option.terms()).cost());
         }
-        cost = cost.plus(reach.map(ReachTerm::terms).map(WholeTerms::of).map(WholeTerms::cost).orElse(Cost.NONE));
+        cost = cost.plus(reach.map(ReachTerm::terms)
+                .map(WholeTerms::of)
+                .map(WholeTerms::cost)
+                .orElse(Cost.NONE));
         for (GapTerm gap : gaps) {
             cost = cost.plus(WholeTerms.of(gap.terms()).cost()).plus(new Cost(0, gap.orderBreaks(), 0));
         }
@@ -112,8 +115,8 @@ public final class PlainScore {
                 ? Optional.empty()
                 : IntStream.range(0, options.size())
                         .filter(index -> flies(options.get(index)))
-                        .mapToObj(index -> ReachTerm.of(
-                                index, bag.reachAim(), carryM(options.get(index)), todayM.getAsDouble()))
+                        .mapToObj(index ->
+                                ReachTerm.of(index, bag.reachAim(), carryM(options.get(index)), todayM.getAsDouble()))
                         .findFirst();
     }
 
@@ -145,8 +148,8 @@ public final class PlainScore {
 
     private Terms gapTerms(Option from, double gapM, double wishM) {
         Aim aim = bag.gapAim();
-        Terms terms = Terms.of(
-                Measure.GAP, aim.penaltyPoints(gapM - wishM), PenaltyRules.gapMustBreaks(aim, gapM, wishM));
+        Terms terms =
+                Terms.of(Measure.GAP, aim.penaltyPoints(gapM - wishM), PenaltyRules.gapMustBreaks(aim, gapM, wishM));
         WantedRange limitsM = from.gapLimitsM();
         LimitKind kind = gapM < limitsM.leastMeasureUnits() ? LimitKind.GAP_LEAST : LimitKind.GAP_MOST;
         return terms.withLimit(kind, PenaltyRules.gapLimitBreaks(aim, gapM, limitsM));

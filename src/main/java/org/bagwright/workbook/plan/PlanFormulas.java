@@ -119,7 +119,8 @@ final class PlanFormulas {
     /** A formula for a club; an empty slot says that it is left out. */
     String unlessLeftOut(PlanPlace place, String formula) {
         return place.mayBeEmpty()
-                ? "IF(" + isLeftOut(place.at(PlanColumn.LIVE_CLUB)) + "," + quoted(Option.LEFT_OUT) + "," + formula + ")"
+                ? "IF(" + isLeftOut(place.at(PlanColumn.LIVE_CLUB)) + "," + quoted(Option.LEFT_OUT) + "," + formula
+                        + ")"
                 : formula;
     }
 

@@ -15,7 +15,6 @@ import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
-
 /** The rows over the slots of the sheet Plan: how good the plan is, what a person may do, and the headings. */
 final class PlanHeadings {
     private static final int MOST_BROKEN = 3;

@@ -55,13 +55,7 @@ final class PlanRowWriter {
     private void longestToday() {
         OptionalDouble longest = pen.distance(values.longestTodayM());
         if (longest.isPresent()) {
-            pen.pen()
-                    .number(
-                            place.row(),
-                            PlanColumn.LONGEST_TODAY.index(),
-                            Role.NUMBER,
-                            "0.0",
-                            longest.getAsDouble());
+            pen.pen().number(place.row(), PlanColumn.LONGEST_TODAY.index(), Role.NUMBER, "0.0", longest.getAsDouble());
         }
     }
 

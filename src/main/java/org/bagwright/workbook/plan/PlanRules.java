@@ -16,8 +16,8 @@ final class PlanRules {
     /** A hair beyond a limit is noise of the arithmetic. */
     private static final String NOISE = ">0.000000001";
 
-    private static final List<PlanColumn> BEYOND = List.of(
-            PlanColumn.BEYOND_SITS, PlanColumn.BEYOND_GAP, PlanColumn.BEYOND_CARRY, PlanColumn.BEYOND_LANDING);
+    private static final List<PlanColumn> BEYOND =
+            List.of(PlanColumn.BEYOND_SITS, PlanColumn.BEYOND_GAP, PlanColumn.BEYOND_CARRY, PlanColumn.BEYOND_LANDING);
 
     private final PlanRowPen pen;
     private final SettingsSheet settings;
@@ -55,8 +55,8 @@ final class PlanRules {
         String cell = place.at(written);
         String size = "VALUE(LEFT(" + cell + ",FIND(\" \"," + cell + ")-1))";
         String words = "IFERROR(" + size + "*IF(ISNUMBER(SEARCH(\"closed\"," + cell + ")),1,-1),0)";
-        String formula = "IF(" + cell + "=\"\",\"\",IF(ISNUMBER(" + cell + ")," + side + "*ABS(" + cell + ")," + words
-                + "))";
+        String formula =
+                "IF(" + cell + "=\"\",\"\",IF(ISNUMBER(" + cell + ")," + side + "*ABS(" + cell + ")," + words + "))";
         pen.number(column, "0.0##", formula, values.golfer().limits().valueMeasureUnits(kind));
     }
 
@@ -138,7 +138,11 @@ final class PlanRules {
             int takes = values.option(PlanState.LIVE).takes().get(column.item());
             pen.number(column, "0", "IF(" + row + "=0,0," + taken + ")", takes);
         }
-        pen.number(PlanColumn.LIVE_SHORT, "0", "IF(" + line.takesShort(place.row()) + ">0,1,0)", verdict.isShort(values) ? 1 : 0);
+        pen.number(
+                PlanColumn.LIVE_SHORT,
+                "0",
+                "IF(" + line.takesShort(place.row()) + ">0,1,0)",
+                verdict.isShort(values) ? 1 : 0);
     }
 
     /** In the first row of a golfer: the most changes, and the clubs in a bag. */
@@ -164,8 +168,10 @@ final class PlanRules {
         String closed = place.at(PlanColumn.LIVE_CLOSED);
         String must = place.at(PlanColumn.LIVE_MUST);
         String wrong = "IF(" + place.at(PlanColumn.LIVE_SHORT) + ">0,\"not in stock\",IF("
-                + place.at(PlanColumn.LIVE_LIMITS) + ">0,\"limit: \"&" + limit() + "," + pen.formulas().order(place)
-                + "IF(" + must + "<>\"\",\"must: \"&" + must + "," + pen.formulas().miss(place) + "))))";
+                + place.at(PlanColumn.LIVE_LIMITS) + ">0,\"limit: \"&" + limit() + ","
+                + pen.formulas().order(place)
+                + "IF(" + must + "<>\"\",\"must: \"&" + must + ","
+                + pen.formulas().miss(place) + "))))";
         String carried = pen.formulas().unlessLeftOut(place, wrong);
         return "IF(" + place.at(PlanColumn.LIVE_ROW) + "=0,\"not an option\",IF(" + closed + "<>\"\",\"closed: \"&"
                 + closed + "," + carried + "))";

@@ -46,7 +46,8 @@ final class PlanTermFormulas {
     /** The greatest miss of the live choice, in tolerances. */
     String worst(PlanPlace place) {
         List<MissColumn> misses = MissColumn.all();
-        String all = misses.get(0).at(place.row()) + ":" + misses.get(misses.size() - 1).at(place.row());
+        String all = misses.get(0).at(place.row()) + ":"
+                + misses.get(misses.size() - 1).at(place.row());
         return "IF(COUNT(" + all + ")=" + misses.size() + ",MAX(" + all + "),\"?\")";
     }
 

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Set;
 import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.GapTerm;
 
 /** What the live choices of a book break, in the words of the sheet Plan. The sheet computes the same by formulas. */
@@ -45,8 +45,16 @@ public final class PlanVerdict {
     public String inWords() {
         return broken.isEmpty()
                 ? VerdictLine.START + VerdictLine.ALL_KEPT
-                : VerdictLine.START + VerdictLine.LIMITS + limits() + VerdictLine.MUSTS + musts() + VerdictLine.SHORT
-                        + shortItems.size() + VerdictLine.CLOSED + closed() + VerdictLine.END;
+                : VerdictLine.START
+                        + VerdictLine.LIMITS
+                        + limits()
+                        + VerdictLine.MUSTS
+                        + musts()
+                        + VerdictLine.SHORT
+                        + shortItems.size()
+                        + VerdictLine.CLOSED
+                        + closed()
+                        + VerdictLine.END;
     }
 
     /** The word of a row: the first of what is wrong, else how far the live choice misses. */

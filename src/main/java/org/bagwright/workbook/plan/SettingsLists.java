@@ -95,8 +95,7 @@ final class SettingsLists {
         ListRow list = rows.get(row - firstRow);
         pen.text(row, clubColumn, Role.FAINT, list.club());
         value(row, ownColumn, list.own());
-        pen.number(
-                row, countColumn, Role.FAINT, "0", Math.max(1, list.choices().size()));
+        pen.number(row, countColumn, Role.FAINT, "0", Math.max(1, list.choices().size()));
         for (int index = 0; index < list.choices().size(); index++) {
             value(row, firstChoiceColumn + index, list.choices().get(index));
         }

@@ -99,7 +99,10 @@ public final class SettingsSheet {
         }
         for (int item = 0; item < stock.size(); item++) {
             pen.heading(
-                    HEADING_ROW, takenIndex(item), "Takes " + stock.get(item).item().inWords(), 10);
+                    HEADING_ROW,
+                    takenIndex(item),
+                    "Takes " + stock.get(item).item().inWords(),
+                    10);
         }
         pen.height(HEADING_ROW, 54);
     }

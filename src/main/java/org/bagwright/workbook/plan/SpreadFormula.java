@@ -14,8 +14,9 @@ record SpreadFormula() implements TermFormula {
 
     @Override
     public Optional<String> miss(PlanPlace place) {
-        return Optional.of("IF(OR(" + place.at(PlanColumn.LIVE_GROUP) + "=\"\",AND(" + PlanAims.importance(Measure.SPREAD)
-                + "=0," + PlanAims.must(Measure.SPREAD) + "<>\"yes\")),0,ABS(" + fromMean(PlanState.LIVE, place) + ")/" + PlanAims.tolerance(Measure.SPREAD) + ")");
+        return Optional.of("IF(OR(" + place.at(PlanColumn.LIVE_GROUP) + "=\"\",AND("
+                + PlanAims.importance(Measure.SPREAD) + "=0," + PlanAims.must(Measure.SPREAD) + "<>\"yes\")),0,ABS("
+                + fromMean(PlanState.LIVE, place) + ")/" + PlanAims.tolerance(Measure.SPREAD) + ")");
     }
 
     private static String fromMean(PlanState state, PlanPlace place) {

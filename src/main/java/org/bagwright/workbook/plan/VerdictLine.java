@@ -48,7 +48,8 @@ record VerdictLine(int firstRow, int lastRow, int ownRow, List<StockLimit> stock
 
     /** How many pieces of an item the live choices take beyond those that there are. */
     String missing(StockColumn column) {
-        return "MAX(0,SUM(" + column.from(firstRow, lastRow) + ")-" + column.limit().available() + ")";
+        return "MAX(0,SUM(" + column.from(firstRow, lastRow) + ")-"
+                + column.limit().available() + ")";
     }
 
     /** Whether a row takes a piece of an item of which there are too few: more than 0 if it does. */

@@ -48,7 +48,9 @@ record LimitReader(InputRow row) {
             }
         }
         Limits limits = Limits.of(stated);
-        limits.contradictions().forEach(both -> problem(columns, both.get(0).kind(), both.get(1).kind()));
+        limits.contradictions()
+                .forEach(
+                        both -> problem(columns, both.get(0).kind(), both.get(1).kind()));
         return limits;
     }
 

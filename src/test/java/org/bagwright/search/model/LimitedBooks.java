@@ -86,11 +86,9 @@ public final class LimitedBooks {
     private SlotOptions slot(SlotOptions bare, Golfer golfer, Aims aims) {
         Map<Club, Club> limited = new HashMap<>();
         bare.clubs()
-                .forEach(club -> limited.computeIfAbsent(
-                        club,
-                        plain -> ClubSketch.like(plain)
-                                .limits(Limits.of(ofClub(plain)))
-                                .made()));
+                .forEach(club -> limited.computeIfAbsent(club, plain -> ClubSketch.like(plain)
+                        .limits(Limits.of(ofClub(plain)))
+                        .made()));
         List<Option> options = bare.options().stream()
                 .map(option -> option.isEmpty() ? option : option(option, limited.get(option.club()), golfer, aims))
                 .toList();
@@ -110,8 +108,8 @@ public final class LimitedBooks {
                 new PoseNumbers.Resting(6 * random.nextDouble() - 3, 30),
                 0);
         double landingDeg = 38 + 8 * random.nextDouble();
-        Optional<ShotPrediction> shot = made.shot()
-                .map(flown -> new ShotPrediction(50, 15, 5000, flown.carryM(), 25, landingDeg, 0, 0));
+        Optional<ShotPrediction> shot =
+                made.shot().map(flown -> new ShotPrediction(50, 15, 5000, flown.carryM(), 25, landingDeg, 0, 0));
         Limits limits = club.freedom().limits().orElse(golfer.limits());
         return with(bare, setup(club, made, limits, pose, shot), aims);
     }

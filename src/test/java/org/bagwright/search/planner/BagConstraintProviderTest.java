@@ -147,7 +147,8 @@ class BagConstraintProviderTest {
             long penalty,
             List<Integer> chosen,
             SlotOptions... slots) {
-        PlanningProblem problem = TestBags.problem(new BookOptions(List.of(TestBags.bag(slots)), List.of()), List.of(chosen));
+        PlanningProblem problem =
+                TestBags.problem(new BookOptions(List.of(TestBags.bag(slots)), List.of()), List.of(chosen));
         verifier.verifyThat(rule).given(problem.assignments().toArray()).penalizesBy(penalty);
     }
 

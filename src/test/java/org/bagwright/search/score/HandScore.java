@@ -80,8 +80,16 @@ public final class HandScore {
         }
         if (option.shot().isPresent()) {
             double toleranceM = bag.aims().of(Measure.CARRY).toleranceMeasureUnits();
-            addLimit(toleranceM, option, LimitKind.CARRY_LEAST, -option.shot().get().carryM());
-            addLimit(toleranceM, option, LimitKind.CARRY_MOST, option.shot().get().carryM());
+            addLimit(
+                    toleranceM,
+                    option,
+                    LimitKind.CARRY_LEAST,
+                    -option.shot().get().carryM());
+            addLimit(
+                    toleranceM,
+                    option,
+                    LimitKind.CARRY_MOST,
+                    option.shot().get().carryM());
             addLimit(1, option, LimitKind.LANDING_LEAST, -option.shot().get().landingDeg());
         }
     }

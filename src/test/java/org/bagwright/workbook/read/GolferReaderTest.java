@@ -139,7 +139,9 @@ class GolferReaderTest {
                         "Golfers!H2: most open must not be more closed than most closed, found \"2 closed\" against 1.",
                         "Golfers!K2: gap least must not be above gap most, found 15 against 10.",
                         "Golfers!M2: most changes must be a whole number, found 2.5."),
-                golfers(HEADINGS, row("Ann", "both", -95, "fast", 45, "often", null, "2 closed", 1, "evne", 15, 10, 2.5))
+                golfers(
+                                HEADINGS,
+                                row("Ann", "both", -95, "fast", 45, "often", null, "2 closed", 1, "evne", 15, 10, 2.5))
                         .problems());
     }
 

@@ -132,8 +132,7 @@ public final class ExactInstances {
                         limits.nextBoolean() ? Double.POSITIVE_INFINITY : wishM + limits.nextInt(3));
         long breaks = limits.nextInt(6) == 0 ? limits.nextInt(1500) : 0;
         long micropoints = limits.nextBoolean() ? 0 : PenaltyRules.micropoints(limits.nextInt(4) * 0.75);
-        return new ExactOption.Flight(
-                carryM, wishM, limitsM, new LexCost(breaks, LexCost.weight(micropoints, 0)));
+        return new ExactOption.Flight(carryM, wishM, limitsM, new LexCost(breaks, LexCost.weight(micropoints, 0)));
     }
 
     private List<Integer> takes(int seldom) {
