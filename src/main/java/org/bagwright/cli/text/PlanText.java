@@ -5,9 +5,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Verdict;
@@ -19,6 +24,11 @@ import org.bagwright.domain.units.LengthUnit;
 public final class PlanText {
     /** What fits on a screen above the line that names the result, and a few messages. */
     private static final int MOST_LINES = 35;
+
+    private static final int MOST_BROKEN = 4;
+
+    /** Less than this is shown as 0.0. */
+    private static final double LEAST_SHORT = 0.05;
 
     private final BookResult result;
     private final LengthUnit distance;
@@ -75,6 +85,37 @@ public final class PlanText {
                 : "NOT MET: " + ListText.allOf(broken) + " (" + result.verdict().inShort() + ")";
     }
 
+    /** What the plan breaks, and what limits today's bag breaks. */
+    private List<String> broken(BagResult bag) {
+        List<Broken> broken = bag.broken(bag.planned(), result.book().settings());
+        List<String> lines = new ArrayList<>();
+        broken.stream()
+                .limit(MOST_BROKEN)
+                .map(rule -> "Not kept: " + rule.inWords())
+                .forEach(lines::add);
+        if (broken.size() > MOST_BROKEN) {
+            lines.add("Not kept: " + (broken.size() - MOST_BROKEN) + " more, see the sheet Messages");
+        }
+        String today = bag.broken(bag.today(), result.book().settings()).stream()
+                .filter(rule -> rule.kind() == Broken.Kind.LIMIT)
+                .map(Broken::inWords)
+                .collect(Collectors.joining("; "));
+        if (!today.isEmpty()) {
+            lines.add("Today's bag: " + today);
+        }
+        return lines;
+    }
+
+    /** What it costs that the longest club flies less far than today's; empty if it does not. */
+    private Optional<String> reach(BagResult bag) {
+        return bag.planned()
+                .reach()
+                .filter(reach -> distance.fromM(reach.shortM()) >= LEAST_SHORT)
+                .map(reach -> "The longest club carries " + Numbers.fixed(distance.fromM(reach.shortM()), 1) + " " + distance.label()
+                        + " less than today, which costs "
+                        + Numbers.fixed(reach.terms().points(Measure.REACH), 2) + " points.");
+    }
+
     /** How good all bags together are. */
     private String proof() {
         if (result.proven()) {
@@ -100,6 +141,8 @@ public final class PlanText {
                 + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today -> "
                 + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " planned"
                 + (result.bags().size() == 1 ? proof() : ""));
+        lines.addAll(broken(bag));
+        reach(bag).ifPresent(lines::add);
         lines.addAll(new WorkText(bag).lines());
         lines.addAll(new LadderText(bag, distance).lines());
         lines.addAll(new ExplanationText(bag).lines(relaxations));

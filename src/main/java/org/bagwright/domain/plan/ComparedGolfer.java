@@ -76,10 +76,7 @@ public final class ComparedGolfer {
     private Map<String, Value> golferWishes(ComparedBook book) {
         Golfer golfer = bag(book).golfer();
         Set<String> notWished = Set.of("hand", "speeds", "address");
-        return new RecordFields(units)
-                .add(golfer, notWished)
-                .add(golfer.sitsRange())
-                .fields();
+        return new RecordFields(units).add(golfer, notWished).fields();
     }
 
     /** What the golfer and the fitter wish: points of books that differ in this do not compare one to one. */

@@ -1,6 +1,7 @@
 package org.bagwright.domain.plan;
 
 import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -13,6 +14,8 @@ import java.util.stream.Collectors;
 import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.plan.ComparedField.Value;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.Limits;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
@@ -74,11 +77,27 @@ final class RecordFields {
 
     private void add(Class<?> type, String name, Object value) {
         Object held = unwrapped(value);
-        if (held instanceof Record inner && !(held instanceof Swingweight) && !(held instanceof GapWish)) {
+        if (held instanceof Limits limits) {
+            Arrays.stream(LimitKind.values()).forEach(kind -> fields.put(label(kind), shown(limits, kind)));
+        } else if (held instanceof Record inner && !(held instanceof Swingweight) && !(held instanceof GapWish)) {
             add(inner);
         } else {
             fields.put(label(type, name), shown(name, held));
         }
+    }
+
+    private static String label(LimitKind kind) {
+        return kind.label().toLowerCase(Locale.ROOT);
+    }
+
+    private Value shown(Limits limits, LimitKind kind) {
+        OptionalDouble bound = limits.valueMeasureUnits(kind);
+        if (bound.isEmpty()) {
+            return new Value("", "");
+        }
+        boolean isDistance =
+                kind.quantity() == LimitKind.Quantity.GAP || kind.quantity() == LimitKind.Quantity.CARRY;
+        return number(isDistance ? "M" : "Deg", bound.getAsDouble());
     }
 
     /** What an optional holds, nothing if that is nothing. */

@@ -10,8 +10,11 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.LiveChoice;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.StatedLimit;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClosedReason;
+import org.bagwright.domain.option.HardRule;
 import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagState;
@@ -55,6 +58,7 @@ final class Relaxations {
         changes();
         stock(stock);
         measures();
+        limits();
         found.sort(Comparator.comparingLong(Relaxation::fewerBreaks)
                 .thenComparingDouble(Relaxation::gainPoints)
                 .reversed());
@@ -158,10 +162,40 @@ final class Relaxations {
     private void measures() {
         for (Measure measure : Measure.values()) {
             if (bag.aims().of(measure).isHard()) {
-                BagOptions free = bag.keepingMusts((kept, club) -> kept != measure);
+                BagOptions free = bag.keeping(rule -> !isMustOf(rule, measure));
                 tell("Aims", "let " + measure.label() + " miss its must", best(free, stockLeft));
             }
         }
+    }
+
+    private static boolean isMustOf(HardRule rule, Measure measure) {
+        return rule instanceof HardRule.Must must && must.measure() == measure;
+    }
+
+    /** The limits of the golfer, and those of every club that may fill a slot. */
+    private void limits() {
+        bag.golfer().limits().all().forEach(limit -> without(limit, ""));
+        bag.slots().stream()
+                .flatMap(slot -> slot.clubs().stream())
+                .forEach(club -> club.freedom().limits().all().forEach(limit -> without(limit, " of " + club.name())));
+    }
+
+    /** Whether some option breaks limits of a kind; gaps are known only in pairs. */
+    private boolean mayBind(LimitKind kind) {
+        return kind.quantity() == LimitKind.Quantity.GAP
+                || bag.slots().stream()
+                        .flatMap(slot -> slot.options().stream())
+                        .anyMatch(option -> option.terms().limitBreaks(kind) > 0);
+    }
+
+    /** The wish stays: what a look costs that is outside is counted all the same. */
+    private void without(StatedLimit limit, String of) {
+        if (!mayBind(limit.kind())) {
+            return;
+        }
+        BagOptions free = bag.keeping(
+                rule -> !(rule instanceof HardRule.Kept kept && kept.limit().equals(limit)));
+        tell(limit.cell(), "without " + limit.kind().label() + of, best(free, stockLeft));
     }
 
     /** Keeps what gains something; a plan that trades a must away is judged by its penalty alone. */

@@ -75,8 +75,7 @@ final class OtherSlots {
     /** What an option adds to the cost of the others, micropoints. */
     double micropoints(Candidate option) {
         double sum = EXCESS_MICROPOINTS * excess(option)
-                + breakMicropoints * option.own().cost().breaks()
-                + option.own().cost().micropoints();
+                + weighed(option.own().cost().breaks(), option.own().cost().micropoints());
         if (option.flies()) {
             sum += gap(before, option) + gap(option, after);
         } else {
@@ -98,13 +97,23 @@ final class OtherSlots {
         return excess;
     }
 
+    /** The gap between two clubs, or what it costs that the second is the first that flies. */
     private double gap(Candidate from, Candidate to) {
-        if (from == null || to == null) {
+        if (to == null) {
             return 0;
         }
+        if (from == null) {
+            return weighed(to.first().cost().breaks(), to.first().cost().micropoints());
+        }
         double gapM = from.carryM() - to.carryM();
-        long breaks = PenaltyRules.carryBreaks(gapM) + PenaltyRules.gapMustBreaks(bag.gapAim(), gapM, from.wishM());
-        return breakMicropoints * breaks + PenaltyRules.gapMicropoints(bag.gapAim(), gapM, from.wishM());
+        long breaks = PenaltyRules.carryBreaks(gapM)
+                + PenaltyRules.gapMustBreaks(bag.gapAim(), gapM, from.wishM())
+                + PenaltyRules.gapLimitBreaks(bag.gapAim(), gapM, from.gapLimitsM());
+        return weighed(breaks, PenaltyRules.gapMicropoints(bag.gapAim(), gapM, from.wishM()));
+    }
+
+    private double weighed(long breaks, long micropoints) {
+        return breakMicropoints * breaks + micropoints;
     }
 
     /** The other clubs with which the club is matched. */

@@ -35,6 +35,11 @@ final class PlanAims {
         return ResultSheet.NAME_PREFIX + measure.label() + "_importance";
     }
 
+    /** The name of the cell that says whether a measure is a must. */
+    static String must(Measure measure) {
+        return ResultSheet.NAME_PREFIX + measure.label() + "_must";
+    }
+
     /** Writes the aims from a row on and gives the last row used. */
     int write(Aims aims, int row) {
         for (int place = 0; place < HEADINGS.size() + 2; place++) {
@@ -76,6 +81,7 @@ final class PlanAims {
         pen.text(row, column(5), Role.TEXT, aim.must() ? "yes" : "no");
         name(tolerance(measure), row, column(2));
         name(importance(measure), row, column(4));
+        name(must(measure), row, column(5));
     }
 
     private void name(String text, int row, int column) {

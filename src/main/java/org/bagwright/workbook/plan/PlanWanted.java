@@ -3,7 +3,8 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
-import org.bagwright.domain.book.SitsRange;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.SwingweightCell;
 
 /**
@@ -27,9 +28,13 @@ final class PlanWanted {
         target(PlanColumn.LOFT_TARGET);
         target(PlanColumn.LIE_TARGET);
         target(PlanColumn.CARRY_TARGET);
-        SitsRange sits = values.golfer().sitsRange();
-        pen.input(PlanColumn.MOST_OPEN, "0.0##", sits.mostOpenDeg());
-        pen.input(PlanColumn.MOST_CLOSED, "0.0##", sits.mostClosedDeg());
+        look(PlanColumn.MOST_OPEN, LimitKind.MOST_OPEN);
+        look(PlanColumn.MOST_CLOSED, LimitKind.MOST_CLOSED);
+        limit(PlanColumn.GAP_LEAST, values.mayHaveGap());
+        limit(PlanColumn.GAP_MOST, values.mayHaveGap());
+        limit(PlanColumn.CARRY_LEAST, values.mayCarry());
+        limit(PlanColumn.CARRY_MOST, values.mayCarry());
+        limit(PlanColumn.LANDING_LEAST, values.mayCarry());
         gapWish();
         swingweight();
     }
@@ -41,6 +46,26 @@ final class PlanWanted {
             pen.input(column, "0.0##", value);
         } else {
             pen.number(column, "0.0##", formulas.looked(PlanState.LIVE, from, place), value);
+        }
+    }
+
+    /** A look on the side of its column is a number, one on the other side is written in words. */
+    private void look(PlanColumn column, LimitKind kind) {
+        OptionalDouble look = values.golfer().limits().valueMeasureUnits(kind);
+        boolean open = kind == LimitKind.MOST_OPEN;
+        if (look.isPresent() && (open ? look.getAsDouble() > 0 : look.getAsDouble() < 0)) {
+            String side = open ? " closed" : " open";
+            pen.text(column, Role.INPUT, Numbers.trimmed(Math.abs(look.getAsDouble())) + side);
+        } else {
+            pen.input(column, "0.0##", look);
+        }
+    }
+
+    private void limit(PlanColumn column, boolean possible) {
+        if (possible) {
+            target(column);
+        } else {
+            pen.blank(column, Role.NUMBER);
         }
     }
 

@@ -9,6 +9,7 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.SheetPen;
@@ -52,6 +53,12 @@ final class BenchCard {
         for (int index = 0; index < bag.options().slots().size(); index++) {
             BenchRows rows = new BenchRows(pen, book, bag, index);
             next = rows.hasClub() ? rows.write(next) : next;
+        }
+        List<String> broken = bag.broken(bag.planned(), book.settings()).stream()
+                .map(Broken::inWords)
+                .toList();
+        if (!broken.isEmpty()) {
+            next = paragraphs(next, "What the plan does not keep", broken);
         }
         return paragraphs(
                 paragraphs(next, "What the figures mean", meanings()), "Cautions", List.of(String.join(" ", CAUTIONS)));

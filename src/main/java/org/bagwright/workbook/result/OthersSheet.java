@@ -50,7 +50,7 @@ final class OthersSheet {
 
     private int golfer(BagResult bag, int row) {
         table.band(row, lastColumn, bag.golfer().name());
-        int next = new OtherPlans(pen, table, bag).write(row + 1);
+        int next = new OtherPlans(pen, table, result.book().settings(), bag).write(row + 1);
         int free = new RelaxationTable(pen, table, bag.relaxations()).write(next + 1);
         for (String unsettled : bag.reasons().unsettled()) {
             pen.text(free++, 0, Role.FAINT, "Not settled in the time: " + unsettled);

@@ -18,6 +18,7 @@ import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.HeadForm;
+import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.StatedHead;
 import org.bagwright.workbook.TestBook;
 import org.junit.jupiter.api.Tag;
@@ -27,6 +28,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @Tag("analytic")
 class ClubReaderTest {
+    private static double limit(Club club, LimitKind kind) {
+        return club.freedom().limits().of(kind).orElseThrow().valueMeasureUnits();
+    }
+
     @Test
     void everyColumn_isRead() {
         Club club = clubs(row(
@@ -66,6 +71,11 @@ class ClubReaderTest {
                         105,
                         16.5,
                         48,
+                        9,
+                        13,
+                        150,
+                        170,
+                        "42.5\u00b0",
                         "bent last year"))
                 .sheet("Weights")
                 .row("Kit", "Weighting", "Port", "Mass", "X", "Y", "Z")
@@ -86,6 +96,11 @@ class ClubReaderTest {
         assertEquals(62, club.targets().lieDeg().orElseThrow());
         assertEquals(160 * 0.9144, club.targets().carryM().orElseThrow(), 1e-12);
         assertEquals(11 * 0.9144, club.targets().gapWishM().orElseThrow(), 1e-12);
+        assertEquals(9 * 0.9144, limit(club, LimitKind.GAP_LEAST), 1e-12);
+        assertEquals(13 * 0.9144, limit(club, LimitKind.GAP_MOST), 1e-12);
+        assertEquals(150 * 0.9144, limit(club, LimitKind.CARRY_LEAST), 1e-12);
+        assertEquals(170 * 0.9144, limit(club, LimitKind.CARRY_MOST), 1e-12);
+        assertEquals(42.5, limit(club, LimitKind.LANDING_LEAST));
         assertEquals(OptionalDouble.of(61.5), club.targets().golferLieDeg());
         assertEquals(0.270, club.form().massKg().orElseThrow(), 1e-12);
         assertEquals(OptionalDouble.of(180), club.form().soleForeAftRadiusMm());
