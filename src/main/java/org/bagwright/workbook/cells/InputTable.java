@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -40,6 +41,7 @@ public final class InputTable {
         long most = 0;
         for (int row = 0; row < HEADING_ROWS; row++) {
             long known = Heading.allOf(sheet.getRow(row), context.contents()).stream()
+                    .filter(heading -> !heading.isOwn())
                     .filter(heading -> schema.column(heading.name()).isPresent())
                     .count();
             if (known > most) {
@@ -64,14 +66,14 @@ public final class InputTable {
         return columns.has(column);
     }
 
-    /** Reads every row. Reports needed columns that are missing, once there is any row, and headings close to one. */
+    /** Reads every row. Reports needed columns that are missing, once there is any row, and headings that are not read. */
     public void read(List<Column> needed, Consumer<InputRow> reader) {
         List<InputRow> rows = rows();
         if (!rows.isEmpty()) {
             requireColumns(needed);
         }
         rows.forEach(reader);
-        warnOfCloseHeadings(needed);
+        tellUnread();
     }
 
     /** One problem, at the first known heading, for all columns that must be there and are not. */
@@ -90,27 +92,34 @@ public final class InputTable {
 
     private String maybeMeant(Column missing) {
         return columns.foreign().stream()
-                .filter(heading -> CloseNames.closest(heading.name(), List.of(missing.header()))
-                        .isPresent())
+                .filter(heading -> schema.closest(heading.name(), List.of(missing)).isPresent())
                 .findFirst()
                 .map(heading -> " Maybe \"" + heading.name() + "\" in " + columns.cell(heading) + " is meant as \""
                         + missing.header() + "\"?")
                 .orElse("");
     }
 
-    /** Warns of each heading that looks like a slip of a column that is not there. */
-    public void warnOfCloseHeadings(List<Column> alreadyReported) {
-        for (Heading heading : columns.foreign()) {
-            List<String> absent = schema.columns().stream()
-                    .filter(column -> !has(column) && !alreadyReported.contains(column))
-                    .map(Column::header)
-                    .toList();
-            CloseNames.closest(heading.name(), absent).ifPresent(name -> context.findings()
+    /** One warning with all headings that are not read; words for notes are the fitter's own. */
+    public void tellUnread() {
+        List<Heading> unread = columns.foreign().stream()
+                .filter(Predicate.not(Heading::isNote))
+                .toList();
+        if (!unread.isEmpty()) {
+            context.findings()
                     .warning(
-                            columns.cell(heading),
-                            "no column is called \"" + heading.name() + "\", so it is not read. Maybe \"" + name
-                                    + "\"?"));
+                            columns.cell(unread.get(0)),
+                            "not read: " + unread.stream().map(this::inWords).collect(Collectors.joining(", "))
+                                    + "; * before a heading marks it as your own.");
         }
+    }
+
+    private String inWords(Heading heading) {
+        List<Column> absent =
+                schema.columns().stream().filter(column -> !has(column)).toList();
+        return "\"" + CellContent.shortened(heading.name()) + "\""
+                + schema.closest(heading.name(), absent)
+                        .map(column -> " (Maybe " + column.header() + "?)")
+                        .orElse("");
     }
 
     /** The rows below the headings that hold something other than a note and are no example. */

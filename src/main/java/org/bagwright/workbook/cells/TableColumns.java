@@ -35,17 +35,24 @@ final class TableColumns {
         this.context = context;
         this.headingRow = headingRow;
         for (Heading heading : Heading.allOf(sheet.getRow(headingRow), context.contents())) {
-            schema.column(heading.name()).ifPresentOrElse(column -> place(column, heading), () -> foreign.add(heading));
+            if (!heading.isOwn()) {
+                schema.column(heading.name())
+                        .ifPresentOrElse(column -> place(column, heading), () -> foreign.add(heading));
+            }
         }
     }
 
     private void place(Column column, Heading heading) {
         if (places.containsKey(column)) {
+            String first = "first in " + cell(headingRow, column);
             context.findings()
                     .problem(
                             cell(heading),
-                            "the column " + column.header() + " appears twice, first in " + cell(headingRow, column)
-                                    + "; expected once.");
+                            heading.isCalled(column)
+                                    ? "the column " + column.header() + " appears twice, " + first + "; expected once."
+                                    : "\"" + heading.name() + "\" means the column " + column.header()
+                                            + ", which appears twice, " + first
+                                            + "; expected once. Put * before the heading that should not be read.");
         } else {
             places.put(column, new Place(heading.index(), unitOf(column, heading)));
         }
@@ -71,7 +78,7 @@ final class TableColumns {
         return places.containsKey(column);
     }
 
-    /** The headings that are no column's. */
+    /** The headings that are no column's and that the fitter has not marked as his own. */
     List<Heading> foreign() {
         return foreign;
     }

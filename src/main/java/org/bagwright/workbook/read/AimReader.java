@@ -42,7 +42,7 @@ final class AimReader {
             table.requireColumns(needed);
         }
         rows.forEach(reader::readRow);
-        table.warnOfCloseHeadings(needed);
+        table.tellUnread();
         return new Aims(reader.aims);
     }
 

@@ -54,7 +54,7 @@ final class ClubSheet {
         }
         boolean complete = table.requireColumns(needed);
         sheet.readRows(complete);
-        table.warnOfCloseHeadings(needed);
+        table.tellUnread();
         return sheet;
     }
 

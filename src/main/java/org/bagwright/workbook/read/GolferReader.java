@@ -45,7 +45,7 @@ final class GolferReader {
         if (table.requireColumns(List.of(GolferColumn.GOLFER))) {
             reader.readRows();
         }
-        table.warnOfCloseHeadings(List.of(GolferColumn.GOLFER));
+        table.tellUnread();
         return reader;
     }
 
