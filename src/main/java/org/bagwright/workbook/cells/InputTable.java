@@ -27,6 +27,7 @@ public final class InputTable {
     private final SheetSchema schema;
     private final BookContext context;
     private final TableColumns columns;
+    private boolean isHeaded = true;
 
     private InputTable(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
         this.sheet = sheet;
@@ -87,6 +88,7 @@ public final class InputTable {
                 + (missing.size() == 1 ? " is" : " are") + " missing; expected among the headings of this row."
                 + missing.stream().map(this::maybeMeant).collect(Collectors.joining());
         context.findings().problem(firstHeadingCell(), text);
+        isHeaded = 2 * missing.size() <= needed.size();
         return false;
     }
 
@@ -99,12 +101,15 @@ public final class InputTable {
                 .orElse("");
     }
 
-    /** One warning with all headings that are not read; words for notes are the fitter's own. */
+    /**
+     * One warning with all headings that are not read; words for notes are the fitter's own. Where most needed columns are
+     * missing, the row is more likely one without headings, and nothing is said of its cells.
+     */
     public void tellUnread() {
         List<Heading> unread = columns.foreign().stream()
                 .filter(Predicate.not(Heading::isNote))
                 .toList();
-        if (!unread.isEmpty()) {
+        if (isHeaded && !unread.isEmpty()) {
             context.findings()
                     .warning(
                             columns.cell(unread.get(0)),

@@ -46,7 +46,7 @@ record HeadingWords(Set<String> words) {
 
     /** Words left out where others remain. */
     private static final Set<String> SAYING_NOTHING = Set.of(
-            "of", "the", "a", "angle", "rate", "distance", "avg", "average", "name", "today", "current", "actual");
+            "of", "the", "angle", "rate", "distance", "avg", "average", "name", "today", "current", "actual");
 
     HeadingWords {
         words = Set.copyOf(words);

@@ -92,7 +92,7 @@ public final class SheetSchema {
     }
 
     /** The letters and digits of a heading alone. */
-    private static String letters(String heading) {
+    static String letters(String heading) {
         return singular(heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", ""));
     }
 

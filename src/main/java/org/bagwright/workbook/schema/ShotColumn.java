@@ -15,7 +15,7 @@ public enum ShotColumn implements SheetColumn {
     BALL_SPEED(ColumnSpec.number(
             "Ball speed", Quantity.SPEED, Limit.BALL_SPEED_MPS, "Ball speed, in the unit of the sheet Start.").alsoCalled("Ball")),
     LAUNCH(ColumnSpec.angle("Launch", Limit.LAUNCH_DEG, "Launch angle above the ground, degrees.").alsoCalled("Vertical launch", "Launch vertical")),
-    SPIN(ColumnSpec.number("Spin", Quantity.SPIN, Limit.SPIN_RPM, "Backspin, rpm.")),
+    SPIN(ColumnSpec.number("Spin", Quantity.SPIN, Limit.SPIN_RPM, "Backspin, rpm.").alsoCalled("Backspin")),
     ATTACK(ColumnSpec.angle("Attack", Limit.ATTACK_DEG, "Angle of attack, degrees, upward is positive.")
             .ifBlank("assumed from the kind of club").alsoCalled("AoA")),
     CARRY(ColumnSpec.number("Carry", Quantity.DISTANCE, Limit.CARRY_M, "Carry, in the unit of the sheet Start."));
