@@ -127,12 +127,17 @@ record InputCell(Column column, CellContent content, Consumer<String> problem) {
             return Optional.empty();
         }
         String found = content instanceof CellContent.Words text ? text.text() : "";
-        T meant = words.get(CloseNames.key(found));
+        T meant = Optional.ofNullable(words.get(CloseNames.key(found))).orElseGet(() -> words.get(plain(found)));
         if (meant == null) {
             problem.accept(column.subject() + " must be " + ListText.oneOf(offered) + ", found " + content.shown() + "."
                     + CloseNames.maybe(found, words.keySet()));
         }
         return Optional.ofNullable(meant);
+    }
+
+    /** A word without hyphens and the like, and without the s of the plural. */
+    private static String plain(String word) {
+        return CloseNames.key(word.replaceAll("[^\\p{L}\\p{N}]+", " ")).replaceAll("(?<=..)s$", "");
     }
 
     /** An hour of the clock, 0 to less than 12: a number, {@code 1:30}, or a time of day. */

@@ -27,6 +27,7 @@ public final class InputTable {
     private final SheetSchema schema;
     private final BookContext context;
     private final TableColumns columns;
+    private final List<RangeColumns> ranges;
     private boolean isHeaded = true;
 
     private InputTable(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
@@ -34,6 +35,7 @@ public final class InputTable {
         this.schema = schema;
         this.context = context;
         this.columns = new TableColumns(sheet, schema, context, headingRow);
+        this.ranges = RangeColumns.of(schema);
     }
 
     /** The table on a sheet, or nothing when no row among the first ten has a heading that is known. */
@@ -135,6 +137,7 @@ public final class InputTable {
             if (row.getRowNum() > columns.headingRow() && isFilled((XSSFRow) row) && isAnyGiven(row, counting)) {
                 InputRow input = new InputRow(columns, context.findings(), row.getRowNum());
                 if (!isExample(input)) {
+                    ranges.forEach(range -> range.spread(input));
                     rows.add(input);
                 }
             }

@@ -11,7 +11,7 @@ public enum ClubColumn implements SheetColumn {
     SLOT(ColumnSpec.whole("Slot", new Limit(1, 20, ""), "The place in the bag: 1 is the longest club, then 2, 3, ...")
             .mustBeFilled().alsoCalled("Slot number", "Slot no", "Bag slot")),
     CLUB(ColumnSpec.of(Kind.TEXT, "Club", "Your name for the club.").mustBeFilled().alsoCalled("Name")),
-    KIND(ColumnSpec.of(Kind.CHOICE, "Kind", "driver, wood (or fairway), hybrid, iron, wedge or putter.")
+    KIND(ColumnSpec.of(Kind.CHOICE, "Kind", "driver, wood (or fairway), hybrid (or rescue), iron, wedge or putter.")
             .offering("driver", "wood", "hybrid", "iron", "wedge", "putter")
             .mustBeFilled().alsoCalled("Type", "Club type", "Club kind", "Category")),
     LOFT(ColumnSpec.angle("Loft", Limit.LOFT_DEG, "The loft your gauge reads, degrees.")
@@ -59,7 +59,7 @@ public enum ClubColumn implements SheetColumn {
             .ifBlank("no").alsoCalled("Pin", "Fixed", "Keep")),
     OPTIONAL(ColumnSpec.yesNo("Optional", "yes: the slot may stay empty. Yes on one of its rows is enough.")
             .ifBlank("no").alsoCalled("May be left out", "Can be left out")),
-    ALLOWED(ColumnSpec.of(Kind.MARKS, "Allowed", "The settings a plan may use, separated by commas.")
+    ALLOWED(ColumnSpec.of(Kind.MARKS, "Allowed", "The settings a plan may use, separated by commas, or a range such as 1-4.")
             .ifBlank("all settings of the sleeve").alsoCalled("Allowed setting", "Settings allowed")),
     BEND_LIMIT(ColumnSpec.angle(
                     "Bend limit",

@@ -51,7 +51,8 @@ public enum GolferColumn implements SheetColumn {
                     "Gap wish",
                     Quantity.DISTANCE,
                     gapM(),
-                    "The carry gap wanted between neighbouring clubs, or the word even: the same gap everywhere.")
+                    "The carry gap wanted between neighbouring clubs, or the word even: the same gap everywhere."
+                            + " A range such as 18-22 is Gap least and Gap most.")
             .as(Kind.NUMBER_OR_WORD)
             .offering("even")
             .ifBlank("even")),
