@@ -28,7 +28,12 @@ public final class Findings {
     }
 
     public void warning(Message warning) {
-        others.add(warning);
+        add(warning);
+    }
+
+    /** A message that is no problem. */
+    public void add(Message message) {
+        others.add(message);
     }
 
     public void missing(String cell, String text) {

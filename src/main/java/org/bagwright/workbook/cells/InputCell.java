@@ -26,13 +26,13 @@ import org.bagwright.workbook.text.Unit;
  * @param content what it holds
  * @param problem where to report what is wrong
  */
-record InputCell(Column column, CellContent content, Consumer<String> problem) {
+public record InputCell(Column column, CellContent content, Consumer<String> problem) {
     private static final int MOST_NAME_CHARS = 50;
     private static final Map<String, Boolean> YES_NO =
             Map.of("yes", true, "y", true, "true", true, "x", true, "no", false, "n", false, "false", false);
 
     /** Words, or a number as its text: 1 and 1.0 both give "1". */
-    Optional<String> text() {
+    public Optional<String> text() {
         if (content instanceof CellContent.Words words) {
             return nameLike(words.text());
         }
@@ -62,7 +62,7 @@ record InputCell(Column column, CellContent content, Consumer<String> problem) {
     }
 
     /** A number inside the column's limit, in the domain's unit; {@code unit} where the cell writes none. */
-    OptionalDouble number(Quantity quantity, Unit unit) {
+    public OptionalDouble number(Quantity quantity, Unit unit) {
         if (content.isBlank()) {
             return OptionalDouble.empty();
         }
@@ -115,7 +115,7 @@ record InputCell(Column column, CellContent content, Consumer<String> problem) {
         return OptionalInt.of((int) value);
     }
 
-    Optional<Boolean> yesNo() {
+    public Optional<Boolean> yesNo() {
         return content instanceof CellContent.Truth truth
                 ? Optional.of(truth.value())
                 : choice(YES_NO, List.of("yes", "no"));

@@ -65,6 +65,11 @@ public final class InputRow {
         put.put(column, new Put(content, givenIn));
     }
 
+    /** Whether the cell holds a range, which is read from other cells. */
+    public boolean isSpread(Column column) {
+        return put.containsKey(column);
+    }
+
     /** The text of the note on a cell, if it has one. */
     Optional<String> note(Column column) {
         return columns.note(index, column);

@@ -65,6 +65,29 @@ public final class InputTable {
         return Optional.empty();
     }
 
+    /** Adds the heading of a column that the sheet lacks, to the right of everything on it, in the look of the others. */
+    public InputTable with(Column column) {
+        if (has(column)) {
+            return this;
+        }
+        int last = 0;
+        for (Row row : sheet) {
+            last = Math.max(last, row.getLastCellNum());
+        }
+        Row headings = sheet.getRow(columns.headingRow());
+        Cell heading = headings.createCell(last);
+        heading.setCellValue(column.header());
+        heading.setCellStyle(headings.getCell(columns.firstIndex()).getCellStyle());
+        return new InputTable(sheet, schema, context, columns.headingRow());
+    }
+
+    /** A new row below all that the sheet holds. */
+    public InputRow newRow() {
+        int index = Math.max(sheet.getLastRowNum(), columns.headingRow()) + 1;
+        sheet.createRow(index);
+        return new InputRow(columns, context.findings(), index);
+    }
+
     public boolean has(Column column) {
         return columns.has(column);
     }

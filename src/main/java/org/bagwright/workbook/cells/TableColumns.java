@@ -137,7 +137,7 @@ final class TableColumns {
         return BookContext.address(sheet, headingRow, firstIndex());
     }
 
-    private int firstIndex() {
+    int firstIndex() {
         return places.values().stream().mapToInt(Place::index).min().orElse(0);
     }
 }

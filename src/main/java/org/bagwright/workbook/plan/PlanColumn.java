@@ -86,9 +86,10 @@ public enum PlanColumn implements SheetColumn {
     PLANNED_CHANGES(PlanState.PLANNED, PlanQuantity.CHANGES, Group.SUMS, "Planned changes", 8),
     LIVE_POINTS(SettingsColumn.SWINGWEIGHT, Group.SUMS, "Live swing- weight [points from A0]", 10),
     TARGET_POINTS(SettingsColumn.SWINGWEIGHT_TARGET, Group.SUMS, "Target swing- weight [points from A0]", 10),
-    LIVE_WORST(Group.SUMS, "Live worst miss [tolerances]", 10);
+    LIVE_WORST(Group.SUMS, "Live worst miss [tolerances]", 10),
+    FILLED(Group.SUMS, "Filled in by the plan", 10);
 
-    /** Where the columns with the terms begin, before the last column; see {@link TermColumn}. */
+    /** Where the columns with the terms begin, before the last two columns; see {@link TermColumn}. */
     static final int FIRST_TERM = LIVE_WORST.ordinal();
 
     private static final int TERMS = PlanState.values().length * Measure.values().length;

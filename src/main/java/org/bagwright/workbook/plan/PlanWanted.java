@@ -5,6 +5,9 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.SitsRange;
 import org.bagwright.workbook.pen.SwingweightCell;
+import org.bagwright.workbook.schema.ClubColumn;
+import org.bagwright.workbook.schema.Column;
+import org.bagwright.workbook.schema.GolferColumn;
 
 /**
  * What is wanted of one slot on the sheet Plan: cells that a person may fill, or where several clubs may fill the slot what
@@ -15,6 +18,7 @@ final class PlanWanted {
     private final PlanFormulas formulas;
     private final PlanPlace place;
     private final PlanRow values;
+    private final PlanMemory memory = new PlanMemory();
 
     PlanWanted(PlanRowPen pen) {
         this.pen = pen;
@@ -24,21 +28,42 @@ final class PlanWanted {
     }
 
     void write() {
-        target(PlanColumn.LOFT_TARGET);
-        target(PlanColumn.LIE_TARGET);
-        target(PlanColumn.CARRY_TARGET);
+        target(PlanColumn.LOFT_TARGET, ClubColumn.LOFT_TARGET);
+        target(PlanColumn.LIE_TARGET, ClubColumn.LIE_TARGET);
+        if (values.mayCarry()) {
+            target(PlanColumn.CARRY_TARGET, ClubColumn.CARRY_TARGET);
+        } else {
+            pen.blank(PlanColumn.CARRY_TARGET, Role.NUMBER);
+        }
         SitsRange sits = values.golfer().sitsRange();
-        pen.input(PlanColumn.MOST_OPEN, "0.0##", sits.mostOpenDeg());
-        pen.input(PlanColumn.MOST_CLOSED, "0.0##", sits.mostClosedDeg());
+        ofGolfer(PlanColumn.MOST_OPEN, GolferColumn.MOST_OPEN, sits.mostOpenDeg());
+        ofGolfer(PlanColumn.MOST_CLOSED, GolferColumn.MOST_CLOSED, sits.mostClosedDeg());
         gapWish();
         swingweight();
+        pen.text(PlanColumn.FILLED, Role.FAINT, memory.text());
     }
 
-    private void target(PlanColumn column) {
+    /** A number that a person may change, and what it was. */
+    private void input(PlanColumn column, Column input, String format, OptionalDouble value) {
+        pen.input(column, format, value);
+        memory.put(input.header(), value);
+    }
+
+    /** What holds for all clubs of a golfer: to change in his first row, which the others follow. */
+    private void ofGolfer(PlanColumn column, Column input, OptionalDouble value) {
+        if (place.row() == place.firstRow()) {
+            input(column, input, "0.0##", value);
+        } else {
+            String first = column.at(place.firstRow());
+            pen.number(column, "0.0##", "IF(" + first + "=\"\",\"\"," + first + ")", value);
+        }
+    }
+
+    private void target(PlanColumn column, Column input) {
         SettingsColumn from = column.source().orElseThrow();
         OptionalDouble value = pen.value(PlanState.LIVE, from);
         if (place.fixed()) {
-            pen.input(column, "0.0##", value);
+            input(column, input, "0.0##", value);
         } else {
             pen.number(column, "0.0##", formulas.looked(PlanState.LIVE, from, place), value);
         }
@@ -49,7 +74,7 @@ final class PlanWanted {
         if (!values.mayHaveGap()) {
             pen.blank(PlanColumn.GAP_WISH, Role.NUMBER);
         } else if (place.fixed()) {
-            pen.input(PlanColumn.GAP_WISH, "0.0", wish);
+            input(PlanColumn.GAP_WISH, ClubColumn.GAP_WISH, "0.0", wish);
         } else {
             String looked = formulas.looked(PlanState.LIVE, SettingsColumn.GAP_WISH, place);
             pen.number(PlanColumn.GAP_WISH, "0.0", looked, wish);
@@ -60,6 +85,7 @@ final class PlanWanted {
         OptionalDouble points = pen.value(PlanState.LIVE, SettingsColumn.SWINGWEIGHT_TARGET);
         if (place.fixed()) {
             pen.swingweight(PlanColumn.SWINGWEIGHT_TARGET, points);
+            memory.put(ClubColumn.SWINGWEIGHT_TARGET.header(), points);
             String read = SwingweightCell.points(place.at(PlanColumn.SWINGWEIGHT_TARGET));
             pen.number(PlanColumn.TARGET_POINTS, "0.00", read, points);
             return;

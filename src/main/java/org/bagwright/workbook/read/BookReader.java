@@ -23,6 +23,7 @@ import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.UnreadableBookException;
+import org.bagwright.workbook.edits.PlanEdits;
 import org.bagwright.workbook.plan.LiveChoiceReader;
 import org.bagwright.workbook.schema.AimColumn;
 import org.bagwright.workbook.schema.ReadingColumn;
@@ -72,6 +73,7 @@ public final class BookReader {
         BookSettings settings = settings();
         sheets.warnOfTypos();
         sheets = sheets.in(settings.units());
+        takeEdits();
         CoreSheets core = CoreSheets.read(sheets, findings);
         core.requireNamed(sheets);
         Book.Measurements measurements = measurements(core);
@@ -92,6 +94,13 @@ public final class BookReader {
                         live,
                         messages));
         return new Result(book, messages, new ResultSheets(sheets.workbook()).clashes());
+    }
+
+    /** What was changed on the sheet Plan of an earlier run counts as if it was changed on the input sheets. */
+    private void takeEdits() {
+        PlanEdits edits = PlanEdits.of(sheets.workbook(), sheets.context());
+        edits.notes().forEach(findings::add);
+        edits.write();
     }
 
     private Book.Measurements measurements(CoreSheets core) {
