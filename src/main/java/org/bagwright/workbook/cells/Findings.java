@@ -24,11 +24,7 @@ public final class Findings {
     }
 
     public void warning(String cell, String text) {
-        warning(Message.warning(cell, text));
-    }
-
-    public void warning(Message warning) {
-        add(warning);
+        add(Message.warning(cell, text));
     }
 
     /** A message that is no problem. */

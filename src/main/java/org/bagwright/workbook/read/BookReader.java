@@ -21,6 +21,7 @@ import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
+import org.bagwright.workbook.cells.FormulaValues;
 import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.UnreadableBookException;
 import org.bagwright.workbook.edits.PlanEdits;
@@ -59,7 +60,7 @@ public final class BookReader {
     public static Result read(Path file) {
         try (XSSFWorkbook workbook = BookFile.open(file)) {
             BookReader reader = new BookReader(workbook);
-            new OtherProgram(file).note().ifPresent(reader.findings::warning);
+            new OtherProgram(file).note().ifPresent(reader.findings::add);
             return reader.read();
         } catch (UnreadableBookException unreadable) {
             return new Result(Optional.empty(), List.of(unreadable.found()), List.of());
@@ -99,8 +100,12 @@ public final class BookReader {
     /** What was changed on the sheet Plan of an earlier run counts as if it was changed on the input sheets. */
     private void takeEdits() {
         PlanEdits edits = PlanEdits.of(sheets.workbook(), sheets.context());
-        edits.notes().forEach(findings::add);
-        edits.write();
+        if (!edits.isEmpty()) {
+            edits.notes().forEach(findings::add);
+            FormulaValues formulas = FormulaValues.of(sheets.workbook());
+            edits.write();
+            formulas.refresh();
+        }
     }
 
     private Book.Measurements measurements(CoreSheets core) {
