@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -78,9 +79,16 @@ public final class BookReader {
         CoreSheets core = CoreSheets.read(sheets, findings);
         core.requireNamed(sheets);
         Book.Measurements measurements = measurements(core);
-        Aims aims = aims(settings.matching());
+        Optional<AimReader> aimSheet = aims(settings.matching());
+        Aims aims = aimSheet.map(AimReader::aims).orElseGet(() -> Aims.defaults(settings.matching()));
         List<StockItem> stock = stock(core);
         core.warnOfGolfersWithoutClubs(findings);
+        if (!findings.anyProblem()) {
+            core.warnOfIdleCells(measurements.shots(), aims);
+            IdleAims idle = core.idleAims(aimSheet.map(AimReader::rows).orElse(Map.of()), aims);
+            idle.warn(settings);
+            idle.warnOfMatching(settings.matching(), findings);
+        }
         List<LiveChoice> live = LiveChoiceReader.read(sheets.workbook(), sheets.context());
         List<Message> messages = findings.messages();
         Optional<Book> book = findings.anyProblem()
@@ -118,10 +126,9 @@ public final class BookReader {
         return new Book.Measurements(shots, readings, core.gauged());
     }
 
-    private Aims aims(Matching matching) {
+    private Optional<AimReader> aims(Matching matching) {
         return sheets.optional(AimColumn.SHEET, "the usual tolerances and importances are used")
-                .map(table -> AimReader.read(table, matching))
-                .orElseGet(() -> Aims.defaults(matching));
+                .map(table -> AimReader.read(table, matching));
     }
 
     private List<StockItem> stock(CoreSheets core) {
