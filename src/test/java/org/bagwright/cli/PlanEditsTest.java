@@ -141,7 +141,7 @@ class PlanEditsTest {
 
     @Test
     void limitOnTheOtherSide_isWrittenInWords() throws Exception {
-        planned(book -> ResultCells.set(book, 0, "Most closed [deg closed]", -1));
+        planned(book -> ResultCells.set(book, 0, "Most closed [deg closed]", "1 open"));
         again(folder.resolve("one.xlsx"));
         assertTrue(Terminal.run("check", folder.resolve("one.xlsx")).out().contains("most closed 1 open from here"));
     }

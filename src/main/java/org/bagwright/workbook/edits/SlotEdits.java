@@ -11,7 +11,7 @@ import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputCell;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.plan.PlanMemory;
+import org.bagwright.workbook.text.PlanMemory;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;

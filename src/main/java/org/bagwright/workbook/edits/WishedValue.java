@@ -16,7 +16,7 @@ import org.bagwright.workbook.text.Unit;
 /** How the value of an input column is read and written where its cells do not all hold plain numbers. */
 enum WishedValue {
     NUMBER,
-    /** Degrees open or closed; an input cell may name the side. */
+    /** A look at address: a bare number means the side of its column, whatever its sign; words may name the other side. */
     LOOK,
     /** A letter and points, or points from A0. */
     SWINGWEIGHT;
@@ -40,7 +40,13 @@ enum WishedValue {
                 return swingweight(cell, words.text());
             }
         }
-        return cell.number(cell.column().quantity(), unit);
+        OptionalDouble number = cell.number(cell.column().quantity(), unit);
+        return this == LOOK && number.isPresent() ? OptionalDouble.of(toItsSide(cell.column(), number)) : number;
+    }
+
+    private static double toItsSide(Column column, OptionalDouble degrees) {
+        double sizeDeg = Math.abs(degrees.getAsDouble());
+        return column == GolferColumn.MOST_OPEN && sizeDeg > 0 ? -sizeDeg : sizeDeg;
     }
 
     private static OptionalDouble swingweight(InputCell cell, String text) {

@@ -15,6 +15,7 @@ import org.bagwright.domain.book.Measure;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.AimColumn;
 import org.bagwright.workbook.schema.ResultSheet;
+import org.bagwright.workbook.text.PlanMemory;
 
 /** Tolerances, importances and musts on the sheet Plan, which its formulas and the next plan find by name. */
 public final class PlanAims {

@@ -8,6 +8,7 @@ import org.bagwright.workbook.pen.SwingweightCell;
 import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.GolferColumn;
+import org.bagwright.workbook.text.PlanMemory;
 
 /**
  * What is wanted of one slot on the sheet Plan: cells that a person may fill, or where several clubs may fill the slot what

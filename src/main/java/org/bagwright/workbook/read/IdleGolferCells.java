@@ -47,7 +47,9 @@ record IdleGolferCells(GolferReader.Filled filled, List<Club> clubs, List<Sleeve
     }
 
     private void idle(Column column, String why) {
-        if (filled.row().isGiven(column)) {
+        boolean usual = column == GolferColumn.GAP_WISH
+                && filled.golfer().gaps().wish().fixedM().isEmpty();
+        if (filled.row().isGiven(column) && !usual) {
             filled.row().warning(column, column.subject() + " has no effect: " + why + ".");
         }
     }

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.plan;
+package org.bagwright.workbook.text;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
