@@ -16,6 +16,7 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.ResultCells;
+import org.bagwright.Spreadsheet;
 import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -174,6 +175,22 @@ class PlanEditsTest {
         JsonNode plan = Terminal.run("plan", typed, "--json", "-o", folder.resolve("t.xlsx")).json();
         assertEquals(plan.get("penalty"), taken.get("penalty"));
         assertEquals(plan.get("golfers"), taken.get("golfers"));
+    }
+
+    @Test
+    void bookSavedByASpreadsheetProgram_givesTheSameEdits() throws Exception {
+        Path plain = Spreadsheet.recalculated(planned(workbook -> {}), folder.resolve("plain"));
+        assertFalse(again(plain).out().contains("Changed on the sheet Plan"));
+        Path book = planned(workbook -> {
+            ResultCells.set(workbook, 0, "Loft target [deg]", 12);
+            ResultCells.set(workbook, 0, "Most closed [deg closed]", 1);
+            aim(workbook, "BW_gap_importance", 4);
+        });
+        String out = again(Spreadsheet.recalculated(book, folder.resolve("saved"))).out();
+        assertTrue(out.contains("Clubs!K2 loft target: 11 -> 12"), out);
+        assertTrue(out.contains("Golfers!E2 most closed: 2 -> 1"), out);
+        assertTrue(out.contains("Aims!C3 importance: blank -> 4"), out);
+        assertEquals(3, out.lines().filter(line -> line.matches("  (Clubs|Golfers|Aims)!.*")).count(), out);
     }
 
     @Test
