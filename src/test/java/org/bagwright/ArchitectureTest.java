@@ -65,7 +65,9 @@ class ArchitectureTest {
             entry("workbook.pen", "domain"),
             entry("workbook.plan", "workbook.pen workbook.cells workbook.schema workbook.text domain"),
             entry("workbook.edits", "workbook.plan workbook.cells workbook.schema workbook.text domain"),
-            entry("workbook.read", "workbook.edits workbook.plan workbook.cells workbook.schema workbook.text files domain"),
+            entry(
+                    "workbook.read",
+                    "workbook.edits workbook.plan workbook.cells workbook.schema workbook.text files domain"),
             entry(
                     "workbook.result",
                     "workbook.edits workbook.plan workbook.pen workbook.cells workbook.schema workbook.text domain"),

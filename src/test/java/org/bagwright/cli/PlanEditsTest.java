@@ -49,8 +49,7 @@ class PlanEditsTest {
     }
 
     private Path planned(Consumer<XSSFWorkbook> person) throws Exception {
-        return ChoiceBook.planned(
-                sketch().write(folder.resolve("bag.xlsx")), folder.resolve("one.xlsx"), person);
+        return ChoiceBook.planned(sketch().write(folder.resolve("bag.xlsx")), folder.resolve("one.xlsx"), person);
     }
 
     private Terminal again(Path book) {
@@ -84,12 +83,15 @@ class PlanEditsTest {
         Terminal run = again(book);
         assertTrue(run.code() == 0 || run.code() == 4, run.err());
         assertTrue(
-                run.out().lines().anyMatch(line ->
-                        line.startsWith("  " + address + " ") && line.endsWith(": " + before + " -> " + after)),
+                run.out()
+                        .lines()
+                        .anyMatch(line ->
+                                line.startsWith("  " + address + " ") && line.endsWith(": " + before + " -> " + after)),
                 run.out());
         try (XSSFWorkbook two = ResultCells.open(folder.resolve("two.xlsx"))) {
-            assertTrue(messages(two).stream().anyMatch(line -> line.contains("is now in " + address)), () ->
-                    String.valueOf(messages(two)));
+            assertTrue(
+                    messages(two).stream().anyMatch(line -> line.contains("is now in " + address)),
+                    () -> String.valueOf(messages(two)));
         }
         String quietly = Terminal.run("plan", folder.resolve("two.xlsx"), "-o", folder.resolve("three.xlsx"))
                 .out();
@@ -167,12 +169,13 @@ class PlanEditsTest {
             ResultCells.set(workbook, 0, "Loft target [deg]", 9);
             aim(workbook, "BW_loft_importance", 7);
         });
-        JsonNode taken = Terminal.run("plan", book, "--json", "-o", folder.resolve("two.xlsx")).json();
-        Path typed = sketch()
-                .put("Clubs", 1, "Loft target", 9)
+        JsonNode taken = Terminal.run("plan", book, "--json", "-o", folder.resolve("two.xlsx"))
+                .json();
+        Path typed = sketch().put("Clubs", 1, "Loft target", 9)
                 .put("Aims", 1, "Importance", 7)
                 .write(folder.resolve("typed.xlsx"));
-        JsonNode plan = Terminal.run("plan", typed, "--json", "-o", folder.resolve("t.xlsx")).json();
+        JsonNode plan = Terminal.run("plan", typed, "--json", "-o", folder.resolve("t.xlsx"))
+                .json();
         assertEquals(plan.get("penalty"), taken.get("penalty"));
         assertEquals(plan.get("golfers"), taken.get("golfers"));
     }
@@ -186,11 +189,17 @@ class PlanEditsTest {
             ResultCells.set(workbook, 0, "Most closed [deg closed]", 1);
             aim(workbook, "BW_gap_importance", 4);
         });
-        String out = again(Spreadsheet.recalculated(book, folder.resolve("saved"))).out();
+        String out =
+                again(Spreadsheet.recalculated(book, folder.resolve("saved"))).out();
         assertTrue(out.contains("Clubs!K2 loft target: 11 -> 12"), out);
         assertTrue(out.contains("Golfers!E2 most closed: 2 -> 1"), out);
         assertTrue(out.contains("Aims!C3 importance: blank -> 4"), out);
-        assertEquals(3, out.lines().filter(line -> line.matches("  (Clubs|Golfers|Aims)!.*")).count(), out);
+        assertEquals(
+                3,
+                out.lines()
+                        .filter(line -> line.matches("  (Clubs|Golfers|Aims)!.*"))
+                        .count(),
+                out);
     }
 
     @Test
@@ -217,7 +226,9 @@ class PlanEditsTest {
     @Test
     void missingColumn_isAdded() throws Exception {
         Path bag = sketch().write(folder.resolve("bag.xlsx"));
-        ChoiceBook.edited(bag, workbook -> workbook.getSheet("Clubs").getRow(0).getCell(12).setCellValue("* Mine"));
+        ChoiceBook.edited(
+                bag,
+                workbook -> workbook.getSheet("Clubs").getRow(0).getCell(12).setCellValue("* Mine"));
         Path book = ChoiceBook.planned(
                 bag, folder.resolve("one.xlsx"), person -> ResultCells.set(person, 1, "Carry target [yd]", 160));
         assertEquals(0, again(book).code());
@@ -234,7 +245,8 @@ class PlanEditsTest {
         });
         Terminal run = again(book);
         assertEquals(0, run.code(), run.err());
-        assertTrue(run.err().contains("loft target 12 is not taken: Clubs!K2 was changed since that plan too"), run.err());
+        assertTrue(
+                run.err().contains("loft target 12 is not taken: Clubs!K2 was changed since that plan too"), run.err());
         assertEquals("9.5", input("Clubs!K2"));
     }
 
@@ -250,7 +262,8 @@ class PlanEditsTest {
 
     @Test
     void clearedWish_isCleared() throws Exception {
-        Path book = planned(workbook -> ResultCells.plan(workbook, 0, "Loft target [deg]").setBlank());
+        Path book = planned(
+                workbook -> ResultCells.plan(workbook, 0, "Loft target [deg]").setBlank());
         Terminal run = again(book);
         assertTrue(run.out().contains("Clubs!K2 loft target: 11 -> blank"), run.out());
         assertEquals("", input("Clubs!K2"));
@@ -258,7 +271,8 @@ class PlanEditsTest {
 
     @Test
     void clearedDefault_staysAndIsSaid() throws Exception {
-        Path book = planned(workbook -> ResultCells.plan(workbook, 0, "Lie target [deg]").setBlank());
+        Path book = planned(
+                workbook -> ResultCells.plan(workbook, 0, "Lie target [deg]").setBlank());
         Terminal run = again(book);
         assertTrue(run.err().contains("lie target cannot be taken out here: blank in Clubs!L2 means"), run.err());
     }
@@ -275,7 +289,9 @@ class PlanEditsTest {
     @Test
     void formulaInTheInputSheet_isKeptAndSaid() throws Exception {
         Path bag = sketch().write(folder.resolve("bag.xlsx"));
-        ChoiceBook.edited(bag, workbook -> workbook.getSheet("Clubs").getRow(1).getCell(10).setCellFormula("10+1"));
+        ChoiceBook.edited(
+                bag,
+                workbook -> workbook.getSheet("Clubs").getRow(1).getCell(10).setCellFormula("10+1"));
         Path book = ChoiceBook.planned(
                 bag, folder.resolve("one.xlsx"), person -> ResultCells.set(person, 0, "Loft target [deg]", 12));
         Terminal run = again(book);

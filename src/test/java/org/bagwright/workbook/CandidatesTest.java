@@ -84,7 +84,8 @@ class CandidatesTest {
                 book.lines(Message.Severity.WARNING));
         assertEquals(
                 List.of(),
-                threeForOneSlot(null, "no", "no").set("Aims!A2", "lie")
+                threeForOneSlot(null, "no", "no")
+                        .set("Aims!A2", "lie")
                         .set(cell("Pinned", 2), "yes")
                         .set(cell("Optional", 2), "yes")
                         .lines(Message.Severity.WARNING));

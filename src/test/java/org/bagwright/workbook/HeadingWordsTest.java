@@ -94,10 +94,7 @@ class HeadingWordsTest {
     void wordsOfTheTrade_meanTheColumn(InputSheet sheet) {
         for (String pair : SAME.get(sheet.schema().name())) {
             String[] words = pair.split("=");
-            assertEquals(
-                    Optional.of(words[1]),
-                    sheet.schema().column(words[0]).map(Column::header),
-                    pair);
+            assertEquals(Optional.of(words[1]), sheet.schema().column(words[0]).map(Column::header), pair);
         }
     }
 
@@ -106,7 +103,8 @@ class HeadingWordsTest {
     void everyWordForAColumn_meansThatColumnAlone(InputSheet sheet) {
         for (Column column : sheet.schema().columns()) {
             Stream.concat(Stream.of(column.header()), column.alsoCalled().stream())
-                    .forEach(word -> assertEquals(Optional.of(column), sheet.schema().column(word), word));
+                    .forEach(word ->
+                            assertEquals(Optional.of(column), sheet.schema().column(word), word));
         }
     }
 
@@ -203,7 +201,10 @@ class HeadingWordsTest {
 
     @Test
     void severalHeadingsNotRead_areOneMessageWithWhatWasProbablyMeant() {
-        TestBook book = TestBook.sound().set("Shots!F1", "Bakcspin").set("Shots!I1", "Apex").set("Shots!J1", "Note");
+        TestBook book = TestBook.sound()
+                .set("Shots!F1", "Bakcspin")
+                .set("Shots!I1", "Apex")
+                .set("Shots!J1", "Note");
         assertEquals(
                 List.of("Shots!F1: not read: \"Bakcspin\" (Maybe Spin?), \"Apex\"; * before a heading marks it as your"
                         + " own."),
@@ -214,7 +215,10 @@ class HeadingWordsTest {
 
     @Test
     void headingsMarkedAsOwn_areNeitherReadNorSaid() {
-        TestBook book = TestBook.sound().set("Shots!I1", "*Spin").set("Shots!J1", "* Apex").set("Shots!I2", 9999);
+        TestBook book = TestBook.sound()
+                .set("Shots!I1", "*Spin")
+                .set("Shots!J1", "* Apex")
+                .set("Shots!I2", 9999);
         assertEquals(
                 List.of(),
                 book.read().messages().stream()
@@ -234,7 +238,13 @@ class HeadingWordsTest {
     @Test
     void otherAnglesAndTotals_areNotTakenForTheColumn() {
         for (String other : List.of(
-                "Total", "Total distance", "Launch direction", "Spin axis", "Side spin", "Smash factor", "Dynamic loft")) {
+                "Total",
+                "Total distance",
+                "Launch direction",
+                "Spin axis",
+                "Side spin",
+                "Smash factor",
+                "Dynamic loft")) {
             assertEquals(Optional.empty(), ShotColumn.SHEET.column(other), other);
         }
     }
@@ -252,7 +262,7 @@ class HeadingWordsTest {
         TestBook book = TestBook.sound();
         book.workbook().getSheet("Start").createRow(5);
         book.set("Start!A6", "Altitute").set("Start!B6", 1600);
-        assertTrue(book.lines(Message.Severity.WARNING)
-                .contains("Start!A6: not read: \"Altitute\" (Maybe Altitude?)."));
+        assertTrue(
+                book.lines(Message.Severity.WARNING).contains("Start!A6: not read: \"Altitute\" (Maybe Altitude?)."));
     }
 }

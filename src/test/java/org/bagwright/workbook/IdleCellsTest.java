@@ -77,7 +77,9 @@ class IdleCellsTest {
     @Test
     void shippedBooks_haveNone() throws IOException {
         try (Stream<Path> demos = Files.list(Path.of("demo-data"))) {
-            Stream.concat(demos.filter(file -> file.toString().endsWith(".xlsx")), Stream.of(Path.of("templates/bag.xlsx")))
+            Stream.concat(
+                            demos.filter(file -> file.toString().endsWith(".xlsx")),
+                            Stream.of(Path.of("templates/bag.xlsx")))
                     .forEach(file -> assertEquals(
                             List.of(),
                             BookReader.read(file).messages().stream()
@@ -100,7 +102,10 @@ class IdleCellsTest {
     void sameKindInTheSameSlot_isSaidWhereBothHaveShots() {
         TestBook book = bag().set("Clubs!B4", 2).set("Clubs!D4", "fairway");
         assertEquals(List.of(), said(book));
-        book.set("Shots!B3", "3 wood").set("Shots!C3", 205).set("Shots!B4", "7 iron").set("Shots!C4", 150);
+        book.set("Shots!B3", "3 wood")
+                .set("Shots!C3", 205)
+                .set("Shots!B4", "7 iron")
+                .set("Shots!C4", 150);
         assertEquals(1, said(book).size());
         assertEquals(List.of(), said(book.set("Clubs!G4", "no")));
     }
@@ -119,12 +124,8 @@ class IdleCellsTest {
 
     @Test
     void bendsThatCannotBe() {
-        says(
-                "Clubs!J4: bend step has no effect: without a bend limit 7 iron is not bent.",
-                bag().set("Clubs!J4", 0.5));
-        says(
-                "Clubs!I4: bend limit has no effect: it is less than one bend step.",
-                bag().set("Clubs!I4", 0.25));
+        says("Clubs!J4: bend step has no effect: without a bend limit 7 iron is not bent.", bag().set("Clubs!J4", 0.5));
+        says("Clubs!I4: bend limit has no effect: it is less than one bend step.", bag().set("Clubs!I4", 0.25));
         assertEquals(List.of(), said(bag().set("Clubs!I4", 1).set("Clubs!J4", 0.5)));
         assertEquals(List.of("Clubs!I2"), bag().set("Clubs!I2", 1).problemCells());
     }
@@ -137,7 +138,10 @@ class IdleCellsTest {
 
     @Test
     void targetsOfAMeasureThatDoesNotCount_areSaidOnce() {
-        TestBook book = bag().set("Aims!A2", "loft").set("Aims!C2", 0).set("Clubs!K2", 11).set("Clubs!K4", 32);
+        TestBook book = bag().set("Aims!A2", "loft")
+                .set("Aims!C2", 0)
+                .set("Clubs!K2", 11)
+                .set("Clubs!K4", 32);
         says(
                 "Clubs!K2: loft target has no effect on the plan: loft has importance 0 on the sheet Aims and is no must."
                         + " The same in K4.",
@@ -156,8 +160,12 @@ class IdleCellsTest {
     void aimsThatHaveNothingToWeigh() {
         TestBook book = bag().set("Aims!A2", "carry");
         says("Aims!D2: \"Must\" has no effect: no club has a Carry target.", book.set("Aims!D2", "yes"));
-        says("Aims!C2: importance has no effect: no club has a Carry target.", book.set("Aims!D2", null).set("Aims!C2", 3));
-        says("Aims!B2: tolerance has no effect: no club has a Carry target.", book.set("Aims!C2", null).set("Aims!B2", 3));
+        says(
+                "Aims!C2: importance has no effect: no club has a Carry target.",
+                book.set("Aims!D2", null).set("Aims!C2", 3));
+        says(
+                "Aims!B2: tolerance has no effect: no club has a Carry target.",
+                book.set("Aims!C2", null).set("Aims!B2", 3));
         assertEquals(List.of(), said(book.set("Clubs!M2", 220)));
     }
 
@@ -165,7 +173,10 @@ class IdleCellsTest {
     void usualAims_areNotSaid() {
         assertEquals(
                 List.of(),
-                said(bag().set("Aims!A2", "carry").set("Aims!B2", 5).set("Aims!C2", 1).set("Aims!D2", "no")));
+                said(bag().set("Aims!A2", "carry")
+                        .set("Aims!B2", 5)
+                        .set("Aims!C2", 1)
+                        .set("Aims!D2", "no")));
     }
 
     @Test

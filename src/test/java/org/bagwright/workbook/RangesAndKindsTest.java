@@ -28,11 +28,15 @@ class RangesAndKindsTest {
     }
 
     private static TestBook wished(Object wish) {
-        return TestBook.sound().set("Golfers!G2", wish).set("Golfers!H1", "Gap least").set("Golfers!I1", "Gap most");
+        return TestBook.sound()
+                .set("Golfers!G2", wish)
+                .set("Golfers!H1", "Gap least")
+                .set("Golfers!I1", "Gap most");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"18-22", "18 - 22", "18 to 22", "18\u201322", "22-18", "18-22 yd", "18..22", "18 yd - 22 yd"})
+    @ValueSource(
+            strings = {"18-22", "18 - 22", "18 to 22", "18\u201322", "22-18", "18-22 yd", "18..22", "18 yd - 22 yd"})
     void rangeOfTheGap_isLeastAndMost(String written) {
         for (String cell : List.of("Golfers!G2", "Golfers!H2", "Golfers!I2")) {
             Golfer golfer = wished(null).set(cell, written).book().golfers().get(0);
@@ -50,7 +54,8 @@ class RangesAndKindsTest {
 
     @Test
     void rangeWithoutColumnsForItsEnds_countsToo() {
-        Golfer golfer = TestBook.sound().set("Golfers!G2", "18-22").book().golfers().get(0);
+        Golfer golfer =
+                TestBook.sound().set("Golfers!G2", "18-22").book().golfers().get(0);
         assertEquals(22 * M_PER_YD, golfer.gaps().mostM().orElseThrow(), 1e-12);
     }
 
@@ -71,7 +76,10 @@ class RangesAndKindsTest {
         for (String mark : List.of("1", "2", "3", "4", "5", "A", "B", "C", "D", "Up-1", "STD")) {
             book.row("Two degree", mark, 12, 1.7);
         }
-        return book.set("Clubs!I2", "1").set("Clubs!I3", "A").set("Clubs!K1", "Allowed").set("Clubs!K2", written);
+        return book.set("Clubs!I2", "1")
+                .set("Clubs!I3", "A")
+                .set("Clubs!K1", "Allowed")
+                .set("Clubs!K2", written);
     }
 
     @ParameterizedTest

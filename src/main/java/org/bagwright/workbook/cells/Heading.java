@@ -24,8 +24,8 @@ record Heading(String name, Optional<String> unit, boolean squareBrackets, int i
     private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*([\\[(])([^\\])]*)[\\])]\\s*");
 
     /** Headings that a fitter uses for himself, on any sheet. */
-    private static final Set<String> OWN = Set.of(
-            "note", "notes", "comment", "comments", "remark", "remarks", "memo", "own notes", "my notes");
+    private static final Set<String> OWN =
+            Set.of("note", "notes", "comment", "comments", "remark", "remarks", "memo", "own notes", "my notes");
 
     /** Whether the fitter has marked it by a star as his own: it is not read, and nothing is said of it. */
     boolean isOwn() {

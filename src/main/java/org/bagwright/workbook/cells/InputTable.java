@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -111,19 +110,10 @@ public final class InputTable {
         String names = missing.stream().map(Column::header).collect(Collectors.joining(", "));
         String text = (missing.size() == 1 ? "the column " : "the columns ") + names
                 + (missing.size() == 1 ? " is" : " are") + " missing; expected among the headings of this row."
-                + missing.stream().map(this::maybeMeant).collect(Collectors.joining());
+                + missing.stream().map(columns::maybeMeant).collect(Collectors.joining());
         context.findings().problem(firstHeadingCell(), text);
         isHeaded = 2 * missing.size() <= needed.size();
         return false;
-    }
-
-    private String maybeMeant(Column missing) {
-        return columns.foreign().stream()
-                .filter(heading -> schema.closest(heading.name(), List.of(missing)).isPresent())
-                .findFirst()
-                .map(heading -> " Maybe \"" + heading.name() + "\" in " + columns.cell(heading) + " is meant as \""
-                        + missing.header() + "\"?")
-                .orElse("");
     }
 
     /**
@@ -131,25 +121,9 @@ public final class InputTable {
      * missing, the row is more likely one without headings, and nothing is said of its cells.
      */
     public void tellUnread() {
-        List<Heading> unread = columns.foreign().stream()
-                .filter(Predicate.not(Heading::isNote))
-                .toList();
-        if (isHeaded && !unread.isEmpty()) {
-            context.findings()
-                    .warning(
-                            columns.cell(unread.get(0)),
-                            "not read: " + unread.stream().map(this::inWords).collect(Collectors.joining(", "))
-                                    + "; * before a heading marks it as your own.");
+        if (isHeaded) {
+            columns.tellUnread();
         }
-    }
-
-    private String inWords(Heading heading) {
-        List<Column> absent =
-                schema.columns().stream().filter(column -> !has(column)).toList();
-        return "\"" + CellContent.shortened(heading.name()) + "\""
-                + schema.closest(heading.name(), absent)
-                        .map(column -> " (Maybe " + column.header() + "?)")
-                        .orElse("");
     }
 
     /** The rows below the headings that hold something other than a note and are no example. */

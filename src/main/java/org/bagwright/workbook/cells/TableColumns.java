@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellAddress;
@@ -24,14 +26,17 @@ final class TableColumns {
     private record Place(int index, Optional<Unit> unit) {}
 
     private final XSSFSheet sheet;
+    private final SheetSchema schema;
     private final BookContext context;
     private final int headingRow;
     private final Map<Column, Place> places = new HashMap<>();
+    /** The headings that are no column's and that the fitter has not marked as his own. */
     private final List<Heading> foreign = new ArrayList<>();
 
     /** Finds the columns; reports one that appears twice, and a unit that is unknown. */
     TableColumns(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
         this.sheet = sheet;
+        this.schema = schema;
         this.context = context;
         this.headingRow = headingRow;
         for (Heading heading : Heading.allOf(sheet.getRow(headingRow), context.contents())) {
@@ -78,9 +83,37 @@ final class TableColumns {
         return places.containsKey(column);
     }
 
-    /** The headings that are no column's and that the fitter has not marked as his own. */
-    List<Heading> foreign() {
-        return foreign;
+    /** A guess which heading is meant for a column that is missing, or nothing. */
+    String maybeMeant(Column missing) {
+        return foreign.stream()
+                .filter(heading ->
+                        schema.closest(heading.name(), List.of(missing)).isPresent())
+                .findFirst()
+                .map(heading -> " Maybe \"" + heading.name() + "\" in " + cell(heading) + " is meant as \""
+                        + missing.header() + "\"?")
+                .orElse("");
+    }
+
+    /** One warning with all headings that are not read; words for notes are the fitter's own. */
+    void tellUnread() {
+        List<Heading> unread =
+                foreign.stream().filter(Predicate.not(Heading::isNote)).toList();
+        if (!unread.isEmpty()) {
+            context.findings()
+                    .warning(
+                            cell(unread.get(0)),
+                            "not read: " + unread.stream().map(this::withGuess).collect(Collectors.joining(", "))
+                                    + "; * before a heading marks it as your own.");
+        }
+    }
+
+    private String withGuess(Heading heading) {
+        List<Column> absent =
+                schema.columns().stream().filter(column -> !has(column)).toList();
+        return "\"" + CellContent.shortened(heading.name()) + "\""
+                + schema.closest(heading.name(), absent)
+                        .map(column -> " (Maybe " + column.header() + "?)")
+                        .orElse("");
     }
 
     int headingRow() {

@@ -19,11 +19,11 @@ import org.bagwright.workbook.cells.InputCell;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.plan.PlanAims;
-import org.bagwright.workbook.text.PlanMemory;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.schema.AimColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.CellContent;
+import org.bagwright.workbook.text.PlanMemory;
 import org.bagwright.workbook.text.Quantity;
 import org.bagwright.workbook.text.Unit;
 

@@ -11,7 +11,6 @@ import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputCell;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
-import org.bagwright.workbook.text.PlanMemory;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
@@ -19,6 +18,7 @@ import org.bagwright.workbook.schema.ColumnSpec;
 import org.bagwright.workbook.schema.GolferColumn;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.bagwright.workbook.text.CellContent;
+import org.bagwright.workbook.text.PlanMemory;
 import org.bagwright.workbook.text.Unit;
 
 /** What was changed in the rows of the slots: wishes of a club, limits of a golfer. */

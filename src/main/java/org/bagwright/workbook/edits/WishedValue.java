@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.workbook.cells.InputCell;
-import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.ClubColumn;
+import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.GolferColumn;
 import org.bagwright.workbook.text.CellContent;
 import org.bagwright.workbook.text.LookText;
@@ -54,8 +54,9 @@ enum WishedValue {
                 .map(parsed -> OptionalDouble.of(parsed.scalePoints()))
                 .orElseGet(() -> {
                     cell.problem()
-                            .accept(cell.column().subject() + " must be a letter A to G and points 0 to 9.9, such as D2 or"
-                                    + " C9.5, found " + cell.content().shown() + ".");
+                            .accept(cell.column().subject()
+                                    + " must be a letter A to G and points 0 to 9.9, such as D2 or" + " C9.5, found "
+                                    + cell.content().shown() + ".");
                     return OptionalDouble.empty();
                 });
     }

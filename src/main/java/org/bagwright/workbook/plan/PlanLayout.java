@@ -62,8 +62,7 @@ public final class PlanLayout {
     }
 
     boolean isHidden(SheetColumn column) {
-        boolean unused = column == PlanColumn.FILLED
-                || (column == PlanColumn.HEAD_MASS_CHANGE && !candidates && !kits);
+        boolean unused = column == PlanColumn.FILLED || (column == PlanColumn.HEAD_MASS_CHANGE && !candidates && !kits);
         return unused
                 || (OF_CANDIDATES.contains(column) && !candidates)
                 || (OF_KITS.contains(column) && !kits)

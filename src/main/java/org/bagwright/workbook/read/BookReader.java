@@ -85,9 +85,7 @@ public final class BookReader {
         core.warnOfGolfersWithoutClubs(findings);
         if (!findings.anyProblem()) {
             core.warnOfIdleCells(measurements.shots(), aims);
-            IdleAims idle = core.idleAims(aimSheet.map(AimReader::rows).orElse(Map.of()), aims);
-            idle.warn(settings);
-            idle.warnOfMatching(settings.matching(), findings);
+            core.idleAims(aimSheet.map(AimReader::rows).orElse(Map.of()), aims).warn(settings, findings);
         }
         List<LiveChoice> live = LiveChoiceReader.read(sheets.workbook(), sheets.context());
         List<Message> messages = findings.messages();

@@ -35,7 +35,15 @@ final class ClubReader {
             List.of("long iron", "mid iron", "short iron", "driving iron", "utility iron"),
             ClubKind.WEDGE,
             List.of(
-                    "pitching wedge", "gap wedge", "approach wedge", "sand wedge", "lob wedge", "pw", "gw", "aw", "sw",
+                    "pitching wedge",
+                    "gap wedge",
+                    "approach wedge",
+                    "sand wedge",
+                    "lob wedge",
+                    "pw",
+                    "gw",
+                    "aw",
+                    "sw",
                     "lw"));
 
     private static final Map<String, ClubKind> KINDS = kinds();

@@ -27,8 +27,10 @@ import org.bagwright.workbook.schema.StartSetting;
  */
 record IdleAims(Map<Measure, InputRow> rows, Aims aims, List<Golfer> golfers, List<Club> clubs) {
 
-    void warn(BookSettings settings) {
-        rows.forEach((measure, row) -> row(measure, row, Aims.defaults(settings.matching()).of(measure)));
+    void warn(BookSettings settings, Findings findings) {
+        rows.forEach((measure, row) ->
+                row(measure, row, Aims.defaults(settings.matching()).of(measure)));
+        warnOfMatching(settings.matching(), findings);
     }
 
     private void row(Measure measure, InputRow row, Aim usual) {
@@ -58,13 +60,18 @@ record IdleAims(Map<Measure, InputRow> rows, Aims aims, List<Golfer> golfers, Li
     /** Why a measure cannot count in this book; empty where it can. */
     private Optional<String> whyIdle(Measure measure) {
         return switch (measure) {
-            case LOFT -> unless(clubs.stream().anyMatch(club -> club.targets().loftDeg().isPresent()), "Loft target");
+            case LOFT ->
+                unless(clubs.stream().anyMatch(club -> club.targets().loftDeg().isPresent()), "Loft target");
             case CARRY -> unless(clubs.stream().anyMatch(IdleAims::hasCarryTarget), "Carry target");
-            case SWINGWEIGHT -> unless(
-                    clubs.stream().anyMatch(club -> club.targets().swingweight().isPresent()), "Swingweight target");
-            case SITS -> golfers.stream().anyMatch(IdleAims::limitsLooks)
-                    ? Optional.empty()
-                    : Optional.of("no golfer has Most open or Most closed");
+            case SWINGWEIGHT ->
+                unless(
+                        clubs.stream()
+                                .anyMatch(club -> club.targets().swingweight().isPresent()),
+                        "Swingweight target");
+            case SITS ->
+                golfers.stream().anyMatch(IdleAims::limitsLooks)
+                        ? Optional.empty()
+                        : Optional.of("no golfer has Most open or Most closed");
             default -> Optional.empty();
         };
     }
@@ -83,7 +90,7 @@ record IdleAims(Map<Measure, InputRow> rows, Aims aims, List<Golfer> golfers, Li
     }
 
     /** How clubs are matched, where matching does not count. */
-    void warnOfMatching(Matching matching, Findings findings) {
+    private void warnOfMatching(Matching matching, Findings findings) {
         Aim spread = aims.of(Measure.SPREAD);
         if (!matching.equals(Matching.DEFAULT) && spread.importancePoints() == 0 && !spread.isHard()) {
             StartSetting setting =

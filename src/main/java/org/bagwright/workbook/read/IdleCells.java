@@ -61,7 +61,10 @@ record IdleCells(List<ClubSheet.Filled> rows, Aims aims) {
     private static void bends(ClubSheet.Filled filled) {
         BendRange range = filled.club().freedom().bendRange();
         if (range.limitDeg() == 0) {
-            idle(filled, ClubColumn.BEND_STEP, "without a bend limit " + filled.club().name() + " is not bent");
+            idle(
+                    filled,
+                    ClubColumn.BEND_STEP,
+                    "without a bend limit " + filled.club().name() + " is not bent");
         } else if (range.limitDeg() < range.stepDeg()) {
             idle(filled, ClubColumn.BEND_LIMIT, "it is less than one bend step");
         }

@@ -41,7 +41,8 @@ record IdleGolferCells(GolferReader.Filled filled, List<Club> clubs, List<Sleeve
 
     private boolean turnsShaft(Club club) {
         return sleeves.stream()
-                .filter(sleeve -> club.sleeve().filter(sleeve.name()::equalsIgnoreCase).isPresent())
+                .filter(sleeve ->
+                        club.sleeve().filter(sleeve.name()::equalsIgnoreCase).isPresent())
                 .flatMap(sleeve -> sleeve.settings().stream())
                 .anyMatch(SleeveSetting::turnsShaft);
     }

@@ -81,8 +81,8 @@ final class StartSheet {
     private void tellSlip(String cell, String label, CellContent value) {
         boolean isLabel = !value.isBlank() && !label.startsWith("*") && label.length() <= MOST_LABEL_CHARS;
         Optional<StartSetting> slip = isLabel ? StartSetting.closest(label) : Optional.empty();
-        slip.ifPresent(setting ->
-                findings.warning(cell, "not read: \"" + label + "\" (Maybe " + setting.label() + "?)."));
+        slip.ifPresent(
+                setting -> findings.warning(cell, "not read: \"" + label + "\" (Maybe " + setting.label() + "?)."));
     }
 
     /** Square brackets hold a unit; round ones may hold anything, and only a unit is read. */

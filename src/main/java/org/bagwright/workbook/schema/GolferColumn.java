@@ -7,46 +7,63 @@ import org.bagwright.workbook.text.Quantity;
 /** The columns of the sheet Golfers. */
 public enum GolferColumn implements SheetColumn {
     GOLFER(ColumnSpec.of(Kind.TEXT, "Golfer", "The golfer's name, the same on every sheet.")
-            .mustBeFilled().alsoCalled("Name", "Customer", "Client")),
+            .mustBeFilled()
+            .alsoCalled("Name", "Customer", "Client")),
     HAND(ColumnSpec.of(Kind.CHOICE, "Hand", "R for right-handed, L for left-handed.")
             .offering("R", "L")
-            .ifBlank("R").alsoCalled("Handedness", "Handed", "Right or left")),
+            .ifBlank("R")
+            .alsoCalled("Handedness", "Handed", "Right or left")),
     DRIVER_SPEED(ColumnSpec.number(
                     "Driver speed",
                     Quantity.SPEED,
                     Limit.HEAD_SPEED_MPS,
                     "Head speed with the driver, in the unit of the sheet Start.")
-            .ifBlank("assumed").alsoCalled("Driver head speed", "Driver club speed", "Driver club head speed", "Driver swing speed")),
+            .ifBlank("assumed")
+            .alsoCalled("Driver head speed", "Driver club speed", "Driver club head speed", "Driver swing speed")),
     IRON_SPEED(ColumnSpec.number(
                     "Iron speed",
                     Quantity.SPEED,
                     Limit.HEAD_SPEED_MPS,
                     "Head speed with the 7 iron, in the unit of the sheet Start.")
-            .ifBlank("assumed").alsoCalled("Iron head speed", "Iron club speed", "Iron swing speed", "7 iron speed", "7 iron head speed", "7 iron club speed", "7 iron swing speed", "Seven iron speed")),
+            .ifBlank("assumed")
+            .alsoCalled(
+                    "Iron head speed",
+                    "Iron club speed",
+                    "Iron swing speed",
+                    "7 iron speed",
+                    "7 iron head speed",
+                    "7 iron club speed",
+                    "7 iron swing speed",
+                    "Seven iron speed")),
     SHAFT_LEAN(ColumnSpec.angle(
                     "Shaft lean",
                     Limit.LEAN_DEG,
                     "Lean of the shaft at address, degrees, toward the target is positive.")
-            .ifBlank("0").alsoCalled("Lean", "Forward lean", "Forward shaft lean")),
+            .ifBlank("0")
+            .alsoCalled("Lean", "Forward lean", "Forward shaft lean")),
     SQUARES_FACE(ColumnSpec.yesNo(
                     "Squares face",
                     "yes: the golfer brings the leading edge square at address. no: the head sits as it comes to rest.")
-            .ifBlank("yes").alsoCalled("Square face", "Squares the clubface")),
+            .ifBlank("yes")
+            .alsoCalled("Square face", "Squares the clubface")),
     KEEP_SHAFT_TURNED(ColumnSpec.yesNo(
                     "Keep shaft turned",
                     "yes: any setting is fine, even one that turns the shaft. no: settings that turn the shaft away"
                             + " from today's position are not allowed.")
-            .ifBlank("yes").alsoCalled("Shaft may turn")),
+            .ifBlank("yes")
+            .alsoCalled("Shaft may turn")),
     MOST_OPEN(ColumnSpec.angle(
                     "Most open",
                     Limit.SITS_DEG,
                     "The most open look the golfer accepts, degrees, closed is positive: 1 deg open is -1.")
-            .ifBlank("no limit").alsoCalled("Open limit", "Open most")),
+            .ifBlank("no limit")
+            .alsoCalled("Open limit", "Open most")),
     MOST_CLOSED(ColumnSpec.angle(
                     "Most closed",
                     Limit.SITS_DEG,
                     "The most closed look the golfer accepts, degrees, closed is positive.")
-            .ifBlank("no limit").alsoCalled("Closed limit", "Shut most")),
+            .ifBlank("no limit")
+            .alsoCalled("Closed limit", "Shut most")),
     GAP_WISH(ColumnSpec.number(
                     "Gap wish",
                     Quantity.DISTANCE,
@@ -58,13 +75,17 @@ public enum GolferColumn implements SheetColumn {
             .ifBlank("even")),
     GAP_LEAST(ColumnSpec.number(
                     "Gap least", Quantity.DISTANCE, new Limit(0, 150, "m"), "The smallest gap that is good enough.")
-            .ifBlank("no limit").alsoCalled("Least carry gap")),
+            .ifBlank("no limit")
+            .alsoCalled("Least carry gap")),
     GAP_MOST(ColumnSpec.number("Gap most", Quantity.DISTANCE, gapM(), "The largest gap that is good enough.")
-            .ifBlank("no limit").alsoCalled("Most carry gap")),
+            .ifBlank("no limit")
+            .alsoCalled("Most carry gap")),
     MOST_CHANGES(ColumnSpec.whole(
                     "Most changes", new Limit(0, 1000, ""), "The most items a plan may change for this golfer.")
-            .ifBlank("no limit").alsoCalled("Change limit")),
-    NOTE(ColumnSpec.of(Kind.TEXT, "Note", "Your own notes. Bagwright does not read them.").alsoCalled("Comment", "Remark", "Memo"));
+            .ifBlank("no limit")
+            .alsoCalled("Change limit")),
+    NOTE(ColumnSpec.of(Kind.TEXT, "Note", "Your own notes. Bagwright does not read them.")
+            .alsoCalled("Comment", "Remark", "Memo"));
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Golfers",

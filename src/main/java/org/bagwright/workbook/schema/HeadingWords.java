@@ -45,8 +45,8 @@ record HeadingWords(Set<String> words) {
             Map.entry("cog", "cg"));
 
     /** Words left out where others remain. */
-    private static final Set<String> SAYING_NOTHING = Set.of(
-            "of", "the", "angle", "rate", "distance", "avg", "average", "name", "today", "current", "actual");
+    private static final Set<String> SAYING_NOTHING =
+            Set.of("of", "the", "angle", "rate", "distance", "avg", "average", "name", "today", "current", "actual");
 
     HeadingWords {
         words = Set.copyOf(words);

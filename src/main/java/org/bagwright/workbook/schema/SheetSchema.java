@@ -76,8 +76,8 @@ public final class SheetSchema {
 
     private static Optional<Column> alike(String heading, Collection<Column> among) {
         HeadingWords words = HeadingWords.of(heading);
-        Comparator<Column> likeness =
-                Comparator.comparingDouble(column -> HeadingWords.of(column.header()).likeness(words));
+        Comparator<Column> likeness = Comparator.comparingDouble(
+                column -> HeadingWords.of(column.header()).likeness(words));
         return among.stream()
                 .max(likeness)
                 .filter(column -> HeadingWords.of(column.header()).likeness(words) >= ALIKE);

@@ -99,8 +99,7 @@ public enum StartSetting {
 
     /** The setting whose label a text, which is none, is probably a slip of. */
     public static Optional<StartSetting> closest(String text) {
-        List<String> labels =
-                Arrays.stream(values()).map(StartSetting::label).toList();
+        List<String> labels = Arrays.stream(values()).map(StartSetting::label).toList();
         return CloseNames.closest(text, labels).flatMap(StartSetting::labelled);
     }
 }
