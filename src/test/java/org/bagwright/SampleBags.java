@@ -13,7 +13,6 @@ import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.book.StockItem;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.BendRange;
@@ -21,6 +20,7 @@ import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.Kit;
+import org.bagwright.domain.club.Limits;
 import org.bagwright.domain.club.PortPiece;
 import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.Sleeve;
@@ -263,7 +263,7 @@ public final class SampleBags {
                 : Optional.of(new ShotPrediction(60, 12, 3000, carryM, 30, 40, 0, 0));
         BuildNumbers build = new BuildNumbers(1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4);
         ClubSetup setup =
-                new ClubSetup(club, ClubWishes.of(club, SitsRange.ANY), choice, pose, 0, shot, build, Optional.empty());
+                new ClubSetup(club, ClubWishes.of(club, Limits.NONE), choice, pose, 0, shot, build, Optional.empty());
         Optional<Weighting> weighting = choice.weighting().flatMap(KIT::weighting);
         List<Integer> takes = STOCK.stream()
                 .map(limit -> limit.item().takenBy(club, weighting))

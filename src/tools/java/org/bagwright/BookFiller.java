@@ -59,15 +59,25 @@ public final class BookFiller {
         return this;
     }
 
-    /** Changes a value of the row whose first column has this text. */
+    /** Changes a value of the last row whose first column has this text. */
     public BookFiller change(String first, String heading, Object value) {
-        for (int index = headings.getRowNum() + 1; index <= sheet.getLastRowNum(); index++) {
-            if (sheet.getRow(index).getCell(0).toString().equals(first)) {
-                put(sheet.getRow(index), heading, value);
+        return change(0, first, heading, value);
+    }
+
+    /** Changes a value of the last row of the sheet Clubs with this club: the first can be the example. */
+    public BookFiller changeClub(String name, String heading, Object value) {
+        return change(column("Club"), name, heading, value);
+    }
+
+    private BookFiller change(int column, String text, String heading, Object value) {
+        for (int index = sheet.getLastRowNum(); index > headings.getRowNum(); index--) {
+            Row row = sheet.getRow(index);
+            if (row.getCell(column) != null && row.getCell(column).toString().equals(text)) {
+                put(row, heading, value);
                 return this;
             }
         }
-        throw new IllegalStateException("no row " + first + " on " + sheet.getSheetName());
+        throw new IllegalStateException("no row " + text + " on " + sheet.getSheetName());
     }
 
     /** Puts a value next to its label on the sheet Start. */

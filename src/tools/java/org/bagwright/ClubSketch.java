@@ -12,6 +12,7 @@ import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.ClubParts;
 import org.bagwright.domain.club.Freedom;
 import org.bagwright.domain.club.HeadForm;
+import org.bagwright.domain.club.Limits;
 import org.bagwright.domain.club.StatedHead;
 import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.units.Swingweight;
@@ -31,7 +32,7 @@ public final class ClubSketch {
     private ClubParts parts = ASSUMED_PARTS;
     private Choice today = new Choice(Optional.empty(), Bend.NONE);
     private boolean inBag = true;
-    private Freedom freedom = new Freedom(BendRange.NONE, false, List.of(), false);
+    private Freedom freedom = new Freedom(BendRange.NONE, false, List.of(), false, Limits.NONE);
     private Targets targets = NO_TARGETS;
 
     public ClubSketch(String golfer, int slot, String name, ClubKind kind, String cell) {
@@ -133,22 +134,27 @@ public final class ClubSketch {
     }
 
     public ClubSketch bends(BendRange range) {
-        freedom = new Freedom(range, freedom.pinned(), freedom.allowed(), freedom.optional());
+        freedom = new Freedom(range, freedom.pinned(), freedom.allowed(), freedom.optional(), freedom.limits());
         return this;
     }
 
     public ClubSketch pinned(boolean pinned) {
-        freedom = new Freedom(freedom.bendRange(), pinned, freedom.allowed(), freedom.optional());
+        freedom = new Freedom(freedom.bendRange(), pinned, freedom.allowed(), freedom.optional(), freedom.limits());
         return this;
     }
 
     public ClubSketch allowed(List<String> marks) {
-        freedom = new Freedom(freedom.bendRange(), freedom.pinned(), marks, freedom.optional());
+        freedom = new Freedom(freedom.bendRange(), freedom.pinned(), marks, freedom.optional(), freedom.limits());
         return this;
     }
 
     public ClubSketch optional() {
-        freedom = new Freedom(freedom.bendRange(), freedom.pinned(), freedom.allowed(), true);
+        freedom = new Freedom(freedom.bendRange(), freedom.pinned(), freedom.allowed(), true, freedom.limits());
+        return this;
+    }
+
+    public ClubSketch limits(Limits limits) {
+        freedom = new Freedom(freedom.bendRange(), freedom.pinned(), freedom.allowed(), freedom.optional(), limits);
         return this;
     }
 

@@ -1,20 +1,24 @@
 package org.bagwright;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Golfer.Address;
 import org.bagwright.domain.book.Hand;
-import org.bagwright.domain.book.SitsRange;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.Limits;
+import org.bagwright.domain.club.StatedLimit;
 
 /** A golfer for tests while he is made: right-handed, squares the face, no limits where none is set. */
 public final class GolferSketch {
     private final String name;
     private Hand hand = Hand.RIGHT;
     private Golfer.HeadSpeeds speeds = new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty());
-    private Address address = new Address(0, true, false, SitsRange.ANY);
-    private Golfer.GapAims gaps = new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty());
+    private Address address = new Address(0, true, false);
+    private GapWish gapWish = GapWish.EVEN;
+    private Limits limits = Limits.NONE;
     private OptionalInt mostChanges = OptionalInt.empty();
     private String cell = "Golfers!A2";
 
@@ -28,7 +32,8 @@ public final class GolferSketch {
         sketch.hand = golfer.hand();
         sketch.speeds = golfer.speeds();
         sketch.address = golfer.address();
-        sketch.gaps = golfer.gaps();
+        sketch.gapWish = golfer.gapWish();
+        sketch.limits = golfer.limits();
         sketch.mostChanges = golfer.mostChanges();
         sketch.cell = golfer.cell();
         return sketch;
@@ -45,27 +50,29 @@ public final class GolferSketch {
     }
 
     public GolferSketch leanDeg(double leanDeg) {
-        address = new Address(leanDeg, address.squaresFace(), address.keepsShaftAligned(), address.sitsRange());
+        address = new Address(leanDeg, address.squaresFace(), address.keepsShaftAligned());
         return this;
     }
 
     public GolferSketch squaresFace(boolean squares) {
-        address = new Address(address.leanDeg(), squares, address.keepsShaftAligned(), address.sitsRange());
+        address = new Address(address.leanDeg(), squares, address.keepsShaftAligned());
         return this;
     }
 
     public GolferSketch keepsShaftAligned(boolean keeps) {
-        address = new Address(address.leanDeg(), address.squaresFace(), keeps, address.sitsRange());
+        address = new Address(address.leanDeg(), address.squaresFace(), keeps);
         return this;
     }
 
-    public GolferSketch sits(SitsRange range) {
-        address = new Address(address.leanDeg(), address.squaresFace(), address.keepsShaftAligned(), range);
-        return this;
+    /** The looks he accepts, degrees closed. */
+    public GolferSketch sits(double mostOpenDeg, double mostClosedDeg) {
+        return limits(Limits.of(List.of(
+                new StatedLimit(LimitKind.MOST_OPEN, mostOpenDeg, "Golfers!H2"),
+                new StatedLimit(LimitKind.MOST_CLOSED, mostClosedDeg, "Golfers!I2"))));
     }
 
-    public GolferSketch gaps(Golfer.GapAims other) {
-        gaps = other;
+    public GolferSketch limits(Limits other) {
+        limits = other;
         return this;
     }
 
@@ -80,6 +87,6 @@ public final class GolferSketch {
     }
 
     public Golfer golfer() {
-        return new Golfer(name, hand, speeds, address, gaps, mostChanges, cell);
+        return new Golfer(name, hand, speeds, address, gapWish, limits, mostChanges, cell);
     }
 }

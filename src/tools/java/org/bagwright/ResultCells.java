@@ -19,7 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Cells of result books, as tests read, change and compare them. */
 public final class ResultCells {
-    private static final int HEADING_ROW = 4;
+    private static final int HEADING_ROW = 6;
     private static final String[] CALCULATED = {"Plan", "Settings", "Ladder"};
 
     private ResultCells() {}

@@ -76,6 +76,7 @@ final class PlanAudit {
             points += switch (measure.scope()) {
                 case CLUB -> clubPoints(measure, options);
                 case NEIGHBOURS -> gapPoints(measure, bag, options);
+                case LONGEST -> reachPoints(measure, bag, options);
                 case GROUP -> spreadPoints(measure, options);
                 case ITEMS -> itemPoints(measure, options);
             };
@@ -125,6 +126,19 @@ final class PlanAudit {
             points += squared(measure, gapM - wishM);
         }
         return points;
+    }
+
+    private double reachPoints(Measure measure, BagResult bag, List<Option> options) {
+        List<Option> flying =
+                options.stream().filter(option -> option.carryM().isPresent()).toList();
+        List<Option> today = bag.optionsOf(bag.today()).stream()
+                .filter(option -> option.carryM().isPresent())
+                .toList();
+        if (flying.isEmpty() || today.isEmpty()) {
+            return 0;
+        }
+        double lostM = today.get(0).carryM().getAsDouble() - flying.get(0).carryM().getAsDouble();
+        return lostM > 0 ? squared(measure, lostM) : 0;
     }
 
     private double spreadPoints(Measure measure, List<Option> options) {

@@ -3,29 +3,23 @@ package org.bagwright.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
-import org.bagwright.domain.club.Club;
-import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.StockLimit;
-import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
-import org.bagwright.domain.plan.GapTerm;
-import org.bagwright.domain.plan.SpreadTerm;
-import org.bagwright.domain.text.Numbers;
-import org.bagwright.domain.units.LengthUnit;
+import org.bagwright.domain.plan.Broken;
 
-/** What a person should know about a finished plan: broken limits, gaps out of their limits, rules to check. */
+/** What a person should know about a finished plan: broken limits and musts, rules to check. */
 final class PlanMessages {
 
     private final List<Message> messages = new ArrayList<>();
-    private final LengthUnit distance;
+    private final BookSettings settings;
 
     PlanMessages(BookResult result) {
-        this.distance = result.book().settings().units().distance();
-        result.bags().forEach(this::bag);
+        this.settings = result.book().settings();
+        result.bags().forEach(this::breaks);
         stock(result);
         messages.addAll(BuildMessages.of(result));
         messages.addAll(RuleMessages.of(result));
@@ -35,54 +29,30 @@ final class PlanMessages {
         return messages;
     }
 
-    private void bag(BagResult bag) {
-        breaks(bag);
-        gapLimits(bag);
-    }
-
     private void breaks(BagResult bag) {
+        today(bag);
+        List<Broken> broken = bag.broken(bag.planned(), settings);
         if (bag.planned().score().hardBreaks() == 0) {
             return;
         }
         Golfer golfer = bag.golfer();
+        boolean limits = broken.stream().allMatch(rule -> rule.kind() == Broken.Kind.LIMIT);
         messages.add(Message.warning(
                 golfer.cell(),
-                "not every must of " + golfer.name() + " can be met (" + String.join(", ", bag.broken(bag.planned()))
-                        + "); the plan misses by the least"));
-        List<Option> planned = bag.optionsOf(bag.planned());
-        planned.stream().filter(option -> option.terms().totalBreaks() > 0).forEach(this::brokenClub);
-        bag.planned().gaps().stream()
-                .filter(gap -> gap.mustBreaks() + gap.orderBreaks() > 0)
-                .forEach(gap -> brokenGap(bag, gap));
-        bag.planned().spreads().stream()
-                .filter(spread -> spread.mustBreaks() > 0)
-                .forEach(spread -> brokenSpread(planned.get(spread.index()).club(), spread));
-        tooManyChanges(golfer, bag.changesOf(bag.planned()));
+                (limits ? "not every limit of " + golfer.name() + " can be kept (" : "not every must of " + golfer.name()
+                                + " can be met (")
+                        + String.join(", ", bag.broken(bag.planned())) + "); the plan misses by the least"));
+        broken.forEach(rule -> messages.add(Message.warning(rule.cell(), rule.words())));
     }
 
-    private void brokenClub(Option option) {
-        Terms terms = option.terms();
-        String missed = terms.broken().stream()
-                .map(measure -> measure.label() + " by " + Numbers.fixed(terms.breaks(measure) / 1000.0, 2))
-                .collect(Collectors.joining(" and "));
-        messages.add(Message.warning(
-                option.club().cell(),
-                option.clubText() + " misses the must of " + missed + " tolerances beyond the one allowed"));
-    }
-
-    private void brokenSpread(Club club, SpreadTerm spread) {
-        messages.add(Message.warning(
-                club.cell(),
-                club.name() + " is " + Numbers.signed(spread.deviationMeasureUnits(), 1)
-                        + " from the mean of its group (" + spread.group() + "), which misses the must of spread"));
-    }
-
-    private void tooManyChanges(Golfer golfer, int items) {
-        if (items > golfer.mostChanges().orElse(Integer.MAX_VALUE)) {
-            messages.add(Message.warning(
-                    golfer.cell(),
-                    "the plan changes " + items + " items, more than the "
-                            + golfer.mostChanges().getAsInt() + " that " + golfer.name() + " allows"));
+    /** That today's bag breaks limits of its golfer is said once. */
+    private void today(BagResult bag) {
+        List<Broken> limits = bag.broken(bag.today(), settings).stream()
+                .filter(rule -> rule.kind() == Broken.Kind.LIMIT)
+                .toList();
+        if (!limits.isEmpty()) {
+            String more = limits.stream().skip(1).map(rule -> "; " + rule.inWords()).collect(Collectors.joining());
+            messages.add(Message.note(limits.get(0).cell(), "today's bag: " + limits.get(0).words() + more));
         }
     }
 
@@ -97,41 +67,5 @@ final class PlanMessages {
                                 + limit.available() + ": no allowed choice uses fewer"));
             }
         }
-    }
-
-    private void brokenGap(BagResult bag, GapTerm gap) {
-        String pair = pair(bag, gap);
-        String text = gap.gapM() <= 0
-                ? pair + ": the carry does not fall from one club to the next (" + shown(gap.gapM()) + ")"
-                : pair + ": the gap of " + shown(gap.gapM()) + " misses the must of " + shown(gap.wishM());
-        messages.add(Message.warning(cell(bag, gap), text));
-    }
-
-    private void gapLimits(BagResult bag) {
-        Golfer.GapAims limits = bag.golfer().gaps();
-        BagState planned = bag.planned();
-        for (GapTerm gap : planned.gaps()) {
-            if (gap.gapM() < limits.leastM().orElse(Double.NEGATIVE_INFINITY)
-                    || gap.gapM() > limits.mostM().orElse(Double.POSITIVE_INFINITY)) {
-                messages.add(Message.warning(
-                        cell(bag, gap),
-                        pair(bag, gap) + ": the planned gap of " + shown(gap.gapM()) + " is outside "
-                                + bag.golfer().name() + "'s limits"));
-            }
-        }
-    }
-
-    private String shown(double valueM) {
-        return Numbers.fixed(distance.fromM(valueM), 1) + " " + distance.label();
-    }
-
-    private static String pair(BagResult bag, GapTerm gap) {
-        List<Option> planned = bag.optionsOf(bag.planned());
-        return planned.get(gap.fromIndex()).clubText() + " to "
-                + planned.get(gap.toIndex()).clubText();
-    }
-
-    private static String cell(BagResult bag, GapTerm gap) {
-        return bag.optionsOf(bag.planned()).get(gap.fromIndex()).club().cell();
     }
 }

@@ -143,6 +143,15 @@ class PlanEditsTest {
     }
 
     @Test
+    void limitsOfTheClub_areTaken() throws Exception {
+        isTaken(book -> ResultCells.set(book, 0, "Gap least [yd]", 20), "Clubs!P2", "blank", "20");
+        isTaken(book -> ResultCells.set(book, 0, "Gap most [yd]", 90), "Clubs!P2", "blank", "90");
+        isTaken(book -> ResultCells.set(book, 1, "Carry least [yd]", 100), "Clubs!P3", "blank", "100");
+        isTaken(book -> ResultCells.set(book, 0, "Carry most [yd]", 280), "Clubs!P2", "blank", "280");
+        isTaken(book -> ResultCells.set(book, 1, "Landing least [deg]", 30), "Clubs!P3", "blank", "30");
+    }
+
+    @Test
     void limitOnTheOtherSide_isWrittenInWords() throws Exception {
         planned(book -> ResultCells.set(book, 0, "Most closed [deg closed]", "1 open"));
         again(folder.resolve("one.xlsx"));

@@ -176,6 +176,9 @@ class LivePlanTest {
                 LiveRow.expect(live, row, option, options.today());
                 LiveRow.number(live, row, "Live gap [yd]", state.gapAfter(slot).map(gap -> gap.gapM() / 0.9144));
                 double points = option.terms().totalPoints()
+                        + state.reachAt(slot)
+                                .map(reach -> reach.terms().totalPoints())
+                                .orElse(0.0)
                         + state.gapAfter(slot).map(GapTerm::penaltyPoints).orElse(0.0)
                         + state.spreadAt(slot).map(SpreadTerm::penaltyPoints).orElse(0.0);
                 LiveRow.number(live, row, "Live penalty", Optional.of(points));

@@ -57,6 +57,7 @@ class PlanAuditTest {
         BagState wrong = new BagState(
                 planned.chosen(),
                 new BagScore(planned.score().hardBreaks(), planned.score().penaltyPoints() + offPoints),
+                planned.reach(),
                 planned.gaps(),
                 planned.spreads());
         PlanDisagreement told = assertThrows(

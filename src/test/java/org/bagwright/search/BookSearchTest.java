@@ -13,8 +13,10 @@ import java.util.function.Predicate;
 import java.util.stream.LongStream;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.StockItem;
+import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.HardRule;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
@@ -22,6 +24,7 @@ import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.search.model.SearchLimits;
+import org.bagwright.search.model.LimitedBooks;
 import org.bagwright.search.model.TestBags;
 import org.bagwright.search.model.TestBooks;
 import org.bagwright.search.score.Cost;
@@ -65,6 +68,43 @@ class BookSearchTest {
         for (long seed = 0; seed < RICH_BOOKS; seed++) {
             assertProvenBest("book " + seed, TestBooks.rich(seed));
         }
+    }
+
+    @Test
+    void plan_ofFiftyBooksWithLimitsIsTheBestOfAllChoicesAndProven() {
+        for (long seed = 0; seed < RICH_BOOKS; seed++) {
+            assertProvenBest("book " + seed, LimitedBooks.draw(seed));
+        }
+    }
+
+    /** Guards the test above: each kind of limit is stated, broken by some choice, and changes some plan. */
+    @Test
+    void limitedBooks_holdEveryKindOfLimitAndReach() {
+        for (LimitKind kind : LimitKind.values()) {
+            long stated = count(LimitedBooks::draw, RICH_BOOKS, book -> anyOption(book, option -> option.setup()
+                    .flatMap(setup -> setup.wishes().limits().of(kind))
+                    .isPresent()));
+            assertTrue(stated > 20, kind + " is stated in " + stated + " books");
+            if (kind.quantity() != LimitKind.Quantity.GAP) {
+                long broken = count(LimitedBooks::draw, RICH_BOOKS, book -> anyOption(
+                        book, option -> option.terms().limitBreaks(kind) > 0));
+                assertTrue(broken > 20, kind + " is broken by options of " + broken + " books");
+            }
+            long binds = count(LimitedBooks::draw, RICH_BOOKS, book -> binds(book, kind));
+            assertTrue(binds > 3, kind + " changes the best plan of " + binds + " books");
+        }
+        assertTrue(count(LimitedBooks::draw, RICH_BOOKS, book -> anyBag(book, bag -> bag.reachAim().must())) > 10);
+    }
+
+    /** Whether the best plan of the book would be another without limits of a kind. */
+    private static boolean binds(BookOptions book, LimitKind kind) {
+        List<BagOptions> free = book.bags().stream()
+                .map(bag -> bag.keeping(
+                        rule -> !(rule instanceof HardRule.Kept kept && kept.limit().kind() == kind)))
+                .toList();
+        return !Enumeration.best(new BookOptions(free, book.stock()))
+                .chosen()
+                .equals(Enumeration.best(book).chosen());
     }
 
     private static long count(LongFunction<BookOptions> draw, int books, Predicate<BookOptions> holds) {

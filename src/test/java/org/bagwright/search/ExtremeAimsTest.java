@@ -86,12 +86,20 @@ class ExtremeAimsTest {
             for (GapTerm gap : state.gaps()) {
                 points = points.add(new BigDecimal(gap.penaltyPoints()));
             }
+            points = points.add(new BigDecimal(reachPoints(bag, chosen)));
             long breaks = state.score().hardBreaks();
             if (breaks < best.breaks || (breaks == best.breaks && points.compareTo(best.points) < 0)) {
                 best = new Best(breaks, points);
             }
         }
         return best;
+    }
+
+    /** Every slot flies, so the first is the longest; tolerance 3 yd, importance 1. */
+    private static double reachPoints(BagOptions bag, List<Integer> chosen) {
+        double todayM = bag.chosen(bag.today()).get(0).carryM().orElseThrow();
+        double carryM = bag.chosen(chosen).get(0).carryM().orElseThrow();
+        return Math.pow(Math.max(0, todayM - carryM) / 2.7432, 2);
     }
 
     private static int changes(BagOptions bag, List<Integer> chosen) {

@@ -45,7 +45,7 @@ final class ExplanationJson {
         ObjectNode node = nodes.objectNode();
         node.put("golfer", bag.golfer().name());
         node.put("changes", step.changes());
-        score(node, step.state());
+        score(node, bag, step.state());
         node.set("choices", choices.of(bag, step.state()));
         return node;
     }
@@ -54,15 +54,16 @@ final class ExplanationJson {
         ObjectNode node = nodes.objectNode();
         node.put("golfer", bag.golfer().name());
         node.put("difference", other.difference());
-        score(node, other.state());
+        score(node, bag, other.state());
         node.put("changes", bag.changesOf(other.state()));
         node.set("choices", choices.of(bag, other.state()));
         return node;
     }
 
-    private static void score(ObjectNode node, BagState state) {
+    private void score(ObjectNode node, BagResult bag, BagState state) {
         node.put("penalty", state.score().penaltyPoints());
         node.put("brokenMusts", state.score().hardBreaks());
+        node.set("broken", new BrokenJson(bag.broken(state, result.book().settings())).array());
     }
 
     private static ObjectNode relaxation(ObjectNode nodes, BagResult bag, Relaxation relaxation) {

@@ -1,5 +1,6 @@
 package org.bagwright.cli.json;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -12,6 +13,7 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.plan.ReachTerm;
 import org.bagwright.domain.units.Units;
 
 /** A plan as a machine-readable document. Distances and speeds are in the book's units. */
@@ -36,6 +38,8 @@ public final class PlanJson {
         ObjectNode today = document.putObject("today");
         today.put("penalty", result.todayPoints());
         today.put("brokenMusts", result.todayBreaks());
+        today.set("broken", new BrokenJson(result.broken(BagResult::today)).array());
+        document.set("broken", new BrokenJson(result.broken(BagResult::planned)).array());
         document.put("seed", result.seed());
         document.put("seconds", result.searchS());
         ArrayNode golfers = document.putArray("golfers");
@@ -54,9 +58,24 @@ public final class PlanJson {
         today.put("penalty", bag.today().score().penaltyPoints());
         today.put("brokenMusts", bag.today().score().hardBreaks());
         today.set("gaps", gaps(bag, bag.today()));
+        today.set("reach", reach(bag.today()));
         node.set("choices", choices(bag, bag.planned()));
         node.set("gaps", gaps(bag, bag.planned()));
+        node.set("reach", reach(bag.planned()));
         new OutlookJson(units).put(node, bag);
+        return node;
+    }
+
+    /** How far the longest club flies, and how much less far than today's; null if nothing flies. */
+    private JsonNode reach(BagState state) {
+        if (state.reach().isEmpty()) {
+            return NODES.nullNode();
+        }
+        ReachTerm reach = state.reach().get();
+        ObjectNode node = NODES.objectNode();
+        node.put("carry", units.distance().fromM(reach.carryM()));
+        node.put("short", units.distance().fromM(reach.shortM()));
+        node.put("penalty", reach.terms().points(Measure.REACH));
         return node;
     }
 

@@ -2,15 +2,19 @@ package org.bagwright.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
@@ -19,6 +23,8 @@ import org.bagwright.domain.units.LengthUnit;
 /** A plan as a terminal shows it: how good, the ladder, what to change. */
 public final class PlanText {
     private static final int PICTURE_CHARS = 44;
+    /** Less than this is shown as 0.0. */
+    private static final double LEAST_SHORT = 0.05;
 
     private final BookResult result;
     private final LengthUnit distance;
@@ -40,6 +46,8 @@ public final class PlanText {
         List<String> lines = new ArrayList<>();
         for (BagResult bag : result.bags()) {
             lines.add(headline(bag));
+            lines.addAll(broken(bag));
+            reach(bag).ifPresent(lines::add);
             lines.add("");
             lines.addAll(ladder(bag));
             lines.add("");
@@ -61,6 +69,32 @@ public final class PlanText {
                 + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " points planned, "
                 + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today"
                 + (result.bags().size() == 1 ? proof() : "");
+    }
+
+    /** What the plan breaks, and what limits today's bag breaks. */
+    private List<String> broken(BagResult bag) {
+        List<String> lines = new ArrayList<>();
+        bag.broken(bag.planned(), result.book().settings()).stream()
+                .map(rule -> "Not kept: " + rule.inWords())
+                .forEach(lines::add);
+        String today = bag.broken(bag.today(), result.book().settings()).stream()
+                .filter(rule -> rule.kind() == Broken.Kind.LIMIT)
+                .map(Broken::inWords)
+                .collect(Collectors.joining("; "));
+        if (!today.isEmpty()) {
+            lines.add("Today's bag: " + today);
+        }
+        return lines;
+    }
+
+    /** What it costs that the longest club flies less far than today's; empty if it does not. */
+    private Optional<String> reach(BagResult bag) {
+        return bag.planned()
+                .reach()
+                .filter(reach -> distance.fromM(reach.shortM()) >= LEAST_SHORT)
+                .map(reach -> "The longest club carries " + shown(reach.shortM()) + " " + distance.label()
+                        + " less than today, which costs "
+                        + Numbers.fixed(reach.terms().points(Measure.REACH), 2) + " points.");
     }
 
     /** How good all bags together are. */

@@ -55,7 +55,16 @@ public record Aim(Measure measure, double toleranceMeasureUnits, double importan
 
     /** How far a deviation goes beyond the tolerance, in thousandths of it rounded up; 0 inside it or if it is no must. */
     public long hardBreakThousandths(double deviationMeasureUnits) {
-        double beyond = tolerances(deviationMeasureUnits) - 1;
-        return isHard() && beyond > 1e-9 ? (long) Math.ceil(beyond * 1000 - 1e-6) : 0;
+        return isHard() ? thousandths(tolerances(deviationMeasureUnits) - 1) : 0;
+    }
+
+    /** How far a deviation goes beyond a limit of this measure, must or not, in thousandths of the tolerance rounded up. */
+    public long limitBreakThousandths(double beyondMeasureUnits) {
+        return thousandths(tolerances(beyondMeasureUnits));
+    }
+
+    /** A number of tolerances in thousandths rounded up; 0 for what is only noise of the arithmetic. */
+    static long thousandths(double tolerances) {
+        return tolerances > 1e-9 ? (long) Math.ceil(tolerances * 1000 - 1e-6) : 0;
     }
 }

@@ -3,10 +3,13 @@ package org.bagwright.domain.book;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.StatedLimit;
 import org.bagwright.domain.units.Checks;
 
 /** One aim for every measure. */
 public record Aims(Map<Measure, Aim> byMeasure) {
+    private static final double LANDING_TOLERANCE_DEG = 1;
 
     public Aims {
         byMeasure = Map.copyOf(byMeasure);
@@ -32,6 +35,22 @@ public record Aims(Map<Measure, Aim> byMeasure) {
 
     public Aim of(Measure measure) {
         return byMeasure.get(measure);
+    }
+
+    /** How far a value is beyond a limit, in thousandths of the tolerance of what is limited, rounded up. */
+    public long breakThousandths(StatedLimit limit, double valueMeasureUnits) {
+        return Aim.thousandths(limit.beyondMeasureUnits(valueMeasureUnits)
+                / limitToleranceMeasureUnits(limit.kind().quantity()));
+    }
+
+    /** By what breaks of a limit are measured. */
+    public double limitToleranceMeasureUnits(LimitKind.Quantity quantity) {
+        return switch (quantity) {
+            case SITS -> of(Measure.SITS).toleranceMeasureUnits();
+            case GAP -> of(Measure.GAP).toleranceMeasureUnits();
+            case CARRY -> of(Measure.CARRY).toleranceMeasureUnits();
+            case LANDING -> LANDING_TOLERANCE_DEG;
+        };
     }
 
     /** The aims with something changed in each. */

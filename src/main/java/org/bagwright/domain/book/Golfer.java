@@ -2,6 +2,7 @@ package org.bagwright.domain.book;
 
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.bagwright.domain.club.Limits;
 import org.bagwright.domain.units.Checks;
 import org.bagwright.domain.units.Limit;
 
@@ -12,7 +13,8 @@ import org.bagwright.domain.units.Limit;
  * @param hand the side from which he plays
  * @param speeds his head speeds
  * @param address how he holds the club at address
- * @param gaps the gaps he wants
+ * @param gapWish the gap he wants between neighbouring clubs
+ * @param limits what a plan keeps for every club of his that states no limit of its own
  * @param mostChanges the most items that a plan may change; empty is no limit
  * @param cell where the book names him
  */
@@ -21,7 +23,8 @@ public record Golfer(
         Hand hand,
         HeadSpeeds speeds,
         Address address,
-        GapAims gaps,
+        GapWish gapWish,
+        Limits limits,
         OptionalInt mostChanges,
         String cell) {
     public Golfer {
@@ -31,12 +34,7 @@ public record Golfer(
 
     /** The same golfer with another limit of changes. */
     public Golfer withMostChanges(OptionalInt other) {
-        return new Golfer(name, hand, speeds, address, gaps, other, cell);
-    }
-
-    /** The looks at address he accepts. */
-    public SitsRange sitsRange() {
-        return address.sitsRange();
+        return new Golfer(name, hand, speeds, address, gapWish, limits, other, cell);
     }
 
     /**
@@ -58,20 +56,10 @@ public record Golfer(
      * @param leanDeg forward shaft lean, degrees
      * @param squaresFace whether he brings the leading edge square
      * @param keepsShaftAligned whether settings that turn the shaft away from today's are closed to him
-     * @param sitsRange the looks he accepts
      */
-    public record Address(double leanDeg, boolean squaresFace, boolean keepsShaftAligned, SitsRange sitsRange) {
+    public record Address(double leanDeg, boolean squaresFace, boolean keepsShaftAligned) {
         public Address {
             Checks.within(Limit.LEAN_DEG, leanDeg, "shaft lean");
         }
     }
-
-    /**
-     * The gap he wants, and the limits inside which a gap is good enough for him.
-     *
-     * @param wish the gap wanted
-     * @param leastM the least good gap, metres
-     * @param mostM the greatest good gap, metres
-     */
-    public record GapAims(GapWish wish, OptionalDouble leastM, OptionalDouble mostM) {}
 }

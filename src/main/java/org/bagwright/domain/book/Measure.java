@@ -15,6 +15,8 @@ public enum Measure {
     SITS(Scope.CLUB, MeasureUnit.DEGREE, 1, 1),
     CARRY(Scope.CLUB, MeasureUnit.DISTANCE, LengthUnit.YARD.toM(5), 1),
     GAP(Scope.NEIGHBOURS, MeasureUnit.DISTANCE, LengthUnit.YARD.toM(3), 2),
+    /** How much less far the longest club flies than today's longest: the first in slot order of each that flies. */
+    REACH(Scope.LONGEST, MeasureUnit.DISTANCE, LengthUnit.YARD.toM(3), 1),
     SWINGWEIGHT(Scope.CLUB, MeasureUnit.POINT, 1, 0.5),
     SPREAD(Scope.GROUP, MeasureUnit.MATCH, 1, 0),
     CHANGE(Scope.ITEMS, MeasureUnit.ITEM, 1, 0.05);
@@ -25,6 +27,8 @@ public enum Measure {
         CLUB,
         /** A club and the next one that flies. */
         NEIGHBOURS,
+        /** The longest club that flies, against today's longest. */
+        LONGEST,
         /** A club and the mean of its group. */
         GROUP,
         /** How many items of a slot differ from today: each costs the same, and no must limits them. */

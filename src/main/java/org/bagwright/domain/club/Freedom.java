@@ -9,8 +9,9 @@ import java.util.List;
  * @param pinned whether the club stays as it is today
  * @param allowed marks of the settings that may be planned; empty allows all
  * @param optional whether its slot may stay empty
+ * @param limits what a plan keeps of it; the golfer's limits hold where it states none
  */
-public record Freedom(BendRange bendRange, boolean pinned, List<String> allowed, boolean optional) {
+public record Freedom(BendRange bendRange, boolean pinned, List<String> allowed, boolean optional, Limits limits) {
     public Freedom {
         allowed = List.copyOf(allowed);
     }

@@ -2,7 +2,9 @@ package org.bagwright.domain.option;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
@@ -39,6 +41,21 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
     /** How much a gap counts. */
     public Aim gapAim() {
         return aims.of(Measure.GAP);
+    }
+
+    /** How much it counts when the longest club flies less far than today's. */
+    public Aim reachAim() {
+        return aims.of(Measure.REACH);
+    }
+
+    /** The carry of today's longest club, the first in slot order that flies, metres; empty if none does. */
+    public OptionalDouble longestTodayM() {
+        return slots.stream()
+                .map(SlotOptions::today)
+                .map(Option::carryM)
+                .filter(OptionalDouble::isPresent)
+                .findFirst()
+                .orElseGet(OptionalDouble::empty);
     }
 
     /** How much it counts when a club differs from the mean of its group. */
@@ -92,10 +109,10 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
         return new BagOptions(golfer.withMostChanges(mostChanges), slots, gapWishM, aims);
     }
 
-    /** The bag without the musts that a test does not keep. */
-    public BagOptions keepingMusts(MustTest kept) {
+    /** The bag without the musts and limits that a test does not keep. */
+    public BagOptions keeping(Predicate<HardRule> kept) {
         List<SlotOptions> fewer = slots.stream()
-                .map(slot -> slot.mapped(option -> option.keepingMusts(kept)))
+                .map(slot -> slot.mapped(option -> option.keeping(kept)))
                 .toList();
         return new BagOptions(
                 golfer, fewer, gapWishM, aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
@@ -110,7 +127,7 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
     }
 
     /** The musts of single clubs are kept or not in their options. */
-    private static boolean keeps(MustTest kept, Measure measure) {
-        return measure.isOfOption() || kept.keeps(measure, Optional.empty());
+    private static boolean keeps(Predicate<HardRule> kept, Measure measure) {
+        return measure.isOfOption() || kept.test(new HardRule.Must(measure, Optional.empty()));
     }
 }

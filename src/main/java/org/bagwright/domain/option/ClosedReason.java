@@ -1,5 +1,8 @@
 package org.bagwright.domain.option;
 
+import java.util.Set;
+import java.util.stream.Collectors;
+
 /** Why a plan may not take an option. */
 public enum ClosedReason {
     /** The club, or another one of its slot, is pinned. */
@@ -15,6 +18,11 @@ public enum ClosedReason {
 
     ClosedReason(String label) {
         this.label = label;
+    }
+
+    /** Several of them, in their order. */
+    public static String labels(Set<ClosedReason> reasons) {
+        return reasons.stream().sorted().map(ClosedReason::label).collect(Collectors.joining(", "));
     }
 
     /** What closes the option, in a word or two. */

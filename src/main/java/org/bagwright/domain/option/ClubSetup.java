@@ -4,9 +4,12 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.StatedLimit;
 
 /**
  * One club set up in one way, with all its numbers.
@@ -46,8 +49,34 @@ public record ClubSetup(
             case SITS -> OptionalDouble.of(pose.sitsClosedDeg());
             case CARRY -> shot.map(flown -> OptionalDouble.of(flown.carryM())).orElseGet(OptionalDouble::empty);
             case SWINGWEIGHT -> OptionalDouble.of(build.swingweight().scalePoints());
-            case GAP, SPREAD, CHANGE -> OptionalDouble.empty();
+            case GAP, REACH, SPREAD, CHANGE -> OptionalDouble.empty();
         };
+    }
+
+    /** The value that a limit of the club by itself bounds, in the limit's unit; empty if it has none. */
+    public OptionalDouble value(LimitKind kind) {
+        return switch (kind.quantity()) {
+            case SITS -> OptionalDouble.of(pose.sitsClosedDeg());
+            case CARRY -> value(Measure.CARRY);
+            case LANDING -> shot.map(flown -> OptionalDouble.of(flown.landingDeg())).orElseGet(OptionalDouble::empty);
+            case GAP -> OptionalDouble.empty();
+        };
+    }
+
+    /** Its terms with what it breaks of its own limits. */
+    public Terms withLimits(Terms terms, Aims aims) {
+        Terms with = terms;
+        for (StatedLimit limit : wishes.limits().all()) {
+            OptionalDouble value = value(limit.kind());
+            if (value.isPresent()) {
+                with = with.withLimit(limit.kind(), aims.breakThousandths(limit, value.getAsDouble()));
+            }
+        }
+        return with;
+    }
+
+    ClubSetup withWishes(ClubWishes other) {
+        return new ClubSetup(club, other, choice, pose, deliveredFaceDeg, shot, build, match);
     }
 
     /** How far it is off by every measure by which anything is wanted of it, in the measure's unit. */

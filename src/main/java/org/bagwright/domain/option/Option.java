@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.text.Numbers;
@@ -47,11 +48,22 @@ public record Option(
         return new Option(key, setup, changes, terms, Set.of(), takes);
     }
 
-    /** The same option with the musts that a test keeps; what is broken of the others counts no more. */
-    Option keepingMusts(MustTest kept) {
+    /** The same option with the musts and limits that a test keeps; what is broken of the others counts no more. */
+    Option keeping(Predicate<HardRule> kept) {
         Optional<Club> club = setup.map(ClubSetup::club);
-        Terms fewer = terms.keepingMusts(measure -> kept.keeps(measure, club));
-        return new Option(key, setup, changes, fewer, closedReasons, takes);
+        Terms fewer = terms.keepingMusts(measure -> kept.test(new HardRule.Must(measure, club)));
+        if (setup.isEmpty() || setup.get().wishes().limits().byKind().isEmpty()) {
+            return new Option(key, setup, changes, fewer, closedReasons, takes);
+        }
+        ClubSetup made = setup.get();
+        ClubWishes wishes = made.wishes().keeping(limit -> kept.test(new HardRule.Kept(limit, made.club())));
+        return new Option(
+                key,
+                Optional.of(made.withWishes(wishes)),
+                changes,
+                fewer.keepingLimits(wishes.limits().byKind()::containsKey),
+                closedReasons,
+                takes);
     }
 
     /** The same option with its points divided by a number above 0. */
@@ -118,6 +130,11 @@ public record Option(
     /** The carry in metres; empty for a putter and where the slot is left empty. */
     public OptionalDouble carryM() {
         return shot().map(value -> OptionalDouble.of(value.carryM())).orElseGet(OptionalDouble::empty);
+    }
+
+    /** The gaps to the next club that flies inside their limits, metres. */
+    public WantedRange gapLimitsM() {
+        return setup.map(made -> made.wishes().gapLimitsM()).orElse(WantedRange.ANY);
     }
 
     private ClubSetup carried() {

@@ -7,26 +7,36 @@ import java.util.function.Predicate;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.LimitKind;
 
 /**
- * The penalty of something by measure: points, and broken musts in thousandths of a tolerance. It cannot change.
+ * The penalty of something: points by measure, and in thousandths of a tolerance the broken musts by measure and the
+ * broken limits by kind. It cannot change.
  */
 public final class Terms {
     private static final int COUNT = Measure.values().length;
 
-    public static final Terms NONE = new Terms(new double[COUNT], new long[COUNT]);
+    private static final int LIMITS = LimitKind.values().length;
+
+    public static final Terms NONE = free();
 
     private final double[] points;
     private final long[] breaks;
+    private final long[] limits;
 
-    private Terms(double[] points, long[] breaks) {
+    private Terms(double[] points, long[] breaks, long[] limits) {
         this.points = points;
         this.breaks = breaks;
+        this.limits = limits;
+    }
+
+    private static Terms free() {
+        return new Terms(new double[COUNT], new long[COUNT], new long[LIMITS]);
     }
 
     /** One measure's term. */
     public static Terms of(Measure measure, double points, long breaks) {
-        Terms terms = new Terms(new double[COUNT], new long[COUNT]);
+        Terms terms = free();
         terms.points[measure.ordinal()] = points;
         terms.breaks[measure.ordinal()] = breaks;
         return terms;
@@ -42,11 +52,18 @@ public final class Terms {
 
     /** What deviations cost, each in the unit of its measure. */
     public static Terms of(Aims aims, Map<Measure, Double> deviationsMeasureUnits) {
-        Terms terms = new Terms(new double[COUNT], new long[COUNT]);
+        Terms terms = free();
         deviationsMeasureUnits.forEach((measure, deviation) -> {
             terms.points[measure.ordinal()] = aims.of(measure).penaltyPoints(deviation);
             terms.breaks[measure.ordinal()] = aims.of(measure).hardBreakThousandths(deviation);
         });
+        return terms;
+    }
+
+    /** The same terms with so much of a limit broken, thousandths of a tolerance. */
+    public Terms withLimit(LimitKind kind, long breakThousandths) {
+        Terms terms = new Terms(points, breaks, limits.clone());
+        terms.limits[kind.ordinal()] = breakThousandths;
         return terms;
     }
 
@@ -60,6 +77,11 @@ public final class Terms {
         return breaks[measure.ordinal()];
     }
 
+    /** By how much a limit is broken, thousandths of a tolerance. */
+    public long limitBreaks(LimitKind kind) {
+        return limits[kind.ordinal()];
+    }
+
     public double totalPoints() {
         double total = 0;
         for (double each : points) {
@@ -68,12 +90,26 @@ public final class Terms {
         return total;
     }
 
+    /** Musts and limits together. */
     public long totalBreaks() {
-        long total = 0;
-        for (long each : breaks) {
-            total += each;
-        }
-        return total;
+        return mustBreaks() + limitBreaks();
+    }
+
+    /** All musts together. */
+    public long mustBreaks() {
+        return Arrays.stream(breaks).sum();
+    }
+
+    /** All limits together. */
+    public long limitBreaks() {
+        return Arrays.stream(limits).sum();
+    }
+
+    /** The kinds of limits that are broken, in their order. */
+    public List<LimitKind> brokenLimits() {
+        return Arrays.stream(LimitKind.values())
+                .filter(kind -> limitBreaks(kind) > 0)
+                .toList();
     }
 
     /** The measures whose musts are broken, in their order. */
@@ -84,22 +120,32 @@ public final class Terms {
     }
 
     public Terms plus(Terms other) {
-        Terms sum = new Terms(points.clone(), breaks.clone());
+        Terms sum = new Terms(points.clone(), breaks.clone(), limits.clone());
         for (int measure = 0; measure < COUNT; measure++) {
             sum.points[measure] += other.points[measure];
             sum.breaks[measure] += other.breaks[measure];
         }
+        for (int kind = 0; kind < LIMITS; kind++) {
+            sum.limits[kind] += other.limits[kind];
+        }
         return sum;
     }
 
-    /** The same broken musts, with the points divided by a number above 0. */
+    /** The same broken musts and limits, with the points divided by a number above 0. */
     Terms cheaperBy(double divisor) {
-        return new Terms(Arrays.stream(points).map(each -> each / divisor).toArray(), breaks);
+        return new Terms(Arrays.stream(points).map(each -> each / divisor).toArray(), breaks, limits);
     }
 
-    /** The same points, with the broken musts of these measures only. */
+    /** The same points, with the broken limits of these kinds only. */
+    public Terms keepingLimits(Predicate<LimitKind> kept) {
+        Terms terms = new Terms(points, breaks, new long[LIMITS]);
+        brokenLimits().stream().filter(kept).forEach(kind -> terms.limits[kind.ordinal()] = limitBreaks(kind));
+        return terms;
+    }
+
+    /** The same points and broken limits, with the broken musts of these measures only. */
     public Terms keepingMusts(Predicate<Measure> kept) {
-        Terms terms = new Terms(points, new long[COUNT]);
+        Terms terms = new Terms(points, new long[COUNT], limits);
         broken().stream().filter(kept).forEach(measure -> terms.breaks[measure.ordinal()] = breaks(measure));
         return terms;
     }
@@ -108,22 +154,24 @@ public final class Terms {
     public boolean equals(Object other) {
         return other instanceof Terms terms
                 && Arrays.equals(points, terms.points)
-                && Arrays.equals(breaks, terms.breaks);
+                && Arrays.equals(breaks, terms.breaks)
+                && Arrays.equals(limits, terms.limits);
     }
 
     @Override
     public int hashCode() {
-        return 31 * Arrays.hashCode(points) + Arrays.hashCode(breaks);
+        return 31 * (31 * Arrays.hashCode(points) + Arrays.hashCode(breaks)) + Arrays.hashCode(limits);
     }
 
-    /** The measures that cost anything, such as {@code {LIE=0.5, GAP=2.0 (250)}}, broken musts in brackets. */
+    /** The measures that cost anything, such as {@code [LIE=0.5, GAP=2.0 (250)]}, broken musts in brackets; then limits. */
     @Override
     public String toString() {
+        String broken = limitBreaks() == 0 ? "" : brokenLimits() + " " + limitBreaks();
         return Arrays.stream(Measure.values())
                 .filter(measure -> points(measure) != 0 || breaks(measure) != 0)
                 .map(measure ->
                         measure + "=" + points(measure) + (breaks(measure) == 0 ? "" : " (" + breaks(measure) + ")"))
                 .toList()
-                .toString();
+                + broken;
     }
 }

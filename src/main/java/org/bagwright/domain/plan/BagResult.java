@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.Option;
@@ -75,10 +76,11 @@ public record BagResult(
         return optionsOf(state).stream().map(Option::terms).reduce(state.termsWithOthers(), Terms::plus);
     }
 
-    /** What a state breaks, in words: the measures whose musts it misses, then the limits. Empty if it breaks nothing. */
+    /** What a state breaks, in words: the measures whose musts it misses, then the headings of its limits, then the rest. Empty if it breaks nothing. */
     public Set<String> broken(BagState state) {
         Set<String> broken = new LinkedHashSet<>();
         terms(state).broken().forEach(measure -> broken.add(measure.label()));
+        terms(state).brokenLimits().forEach(kind -> broken.add(kind.label()));
         if (state.gaps().stream().anyMatch(gap -> gap.orderBreaks() > 0)) {
             broken.add("order of carries");
         }
@@ -95,6 +97,11 @@ public record BagResult(
         return broken;
     }
 
+    /** Everything that a state breaks, by club, figure, limit and cell; what all bags share left out. */
+    public List<Broken> broken(BagState state, BookSettings settings) {
+        return new BrokenRules(this, state, settings).all();
+    }
+
     /** The worst of all misses of a state in what can be one; the first of equals, empty for a bag without a club. */
     public Optional<Miss> worstMiss(BagState state) {
         List<Miss> misses = new ArrayList<>();
@@ -107,6 +114,7 @@ public record BagResult(
                 }
             }));
         }
+        state.reach().ifPresent(reach -> misses.add(Miss.of(options.reachAim(), reach.index(), reach.shortM())));
         state.gaps().forEach(gap -> misses.add(Miss.of(options.gapAim(), gap.fromIndex(), gap.deviationM())));
         return misses.stream()
                 .min(Comparator.comparingDouble(Miss::toleranceRatio).reversed());

@@ -11,10 +11,11 @@ import org.bagwright.domain.option.Terms;
  *
  * @param chosen for each slot, in the order of the bag, the index of its option
  * @param score how good it is
+ * @param reach how far its longest club flies; empty if nothing flies, or nothing does today
  * @param gaps the gaps it gives, in slot order
  * @param spreads how its clubs differ from their groups, in slot order
  */
-public record BagState(List<Integer> chosen, BagScore score, List<GapTerm> gaps, List<SpreadTerm> spreads) {
+public record BagState(List<Integer> chosen, BagScore score, Optional<ReachTerm> reach, List<GapTerm> gaps, List<SpreadTerm> spreads) {
 
     public BagState {
         chosen = List.copyOf(chosen);
@@ -32,16 +33,23 @@ public record BagState(List<Integer> chosen, BagScore score, List<GapTerm> gaps,
         return spreads.stream().filter(spread -> spread.index() == index).findFirst();
     }
 
-    /** What the club in the slot at this position costs together with others: the gap after it and its group. */
+    /** How far the club in the slot at this position flies, if it is the longest. */
+    public Optional<ReachTerm> reachAt(int index) {
+        return reach.filter(term -> term.index() == index);
+    }
+
+    /** What the club in the slot at this position costs together with others: its reach, the gap after it, its group. */
     public Terms termsWithOthers(int index) {
         Terms gap = gapAfter(index).map(GapTerm::terms).orElse(Terms.NONE);
-        return gap.plus(spreadAt(index).map(SpreadTerm::terms).orElse(Terms.NONE));
+        Terms first = reachAt(index).map(ReachTerm::terms).orElse(Terms.NONE);
+        return first.plus(gap).plus(spreadAt(index).map(SpreadTerm::terms).orElse(Terms.NONE));
     }
 
     /** What all clubs cost together with others. */
     public Terms termsWithOthers() {
+        Terms first = reach.map(ReachTerm::terms).orElse(Terms.NONE);
         return Stream.concat(gaps.stream().map(GapTerm::terms), spreads.stream().map(SpreadTerm::terms))
-                .reduce(Terms.NONE, Terms::plus);
+                .reduce(first, Terms::plus);
     }
 
     /**

@@ -1,9 +1,12 @@
 package org.bagwright.domain.plan;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Message;
@@ -67,6 +70,37 @@ public record BookResult(
             broken.add("stock");
         }
         return broken;
+    }
+
+    /** Everything that all bags break in a state, by club, figure, limit and cell, and what they take beyond the stock. */
+    public List<Broken> broken(Function<BagResult, BagState> state) {
+        List<Broken> broken = new ArrayList<>();
+        bags.forEach(bag -> broken.addAll(bag.broken(state.apply(bag), book.settings())));
+        for (int item = 0; item < stock.size(); item++) {
+            if (shortItems(state).contains(item)) {
+                broken.add(tooMany(stock.get(item), taken(item, state)));
+            }
+        }
+        return broken;
+    }
+
+    private static Broken tooMany(StockLimit limit, int taken) {
+        return new Broken(
+                Broken.Place.ofBag(""),
+                Broken.Kind.STOCK,
+                "stock",
+                OptionalDouble.of(taken),
+                OptionalDouble.of(limit.available()),
+                taken + " of " + limit.item().inWords() + " taken, only " + limit.available() + " there",
+                limit.item().cell());
+    }
+
+    /** The items, by their places in the stock, of which all bags together take more than there is. */
+    public Set<Integer> shortItems(Function<BagResult, BagState> state) {
+        return IntStream.range(0, stock.size())
+                .filter(item -> taken(item, state) > stock.get(item).available())
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     /** How many of an item, by its place in the stock, all bags together take in a state. */

@@ -10,26 +10,23 @@ import org.bagwright.domain.option.Terms;
  * @param toIndex position in the bag of the next carrying club
  * @param gapM carry of the first less carry of the second, metres
  * @param wishM the gap wanted, metres
- * @param penaltyPoints what the deviation costs, points
- * @param mustBreaks how far the must of gaps is broken, thousandths of a tolerance
+ * @param terms what it costs, and what it breaks of must and limits
  * @param orderBreaks 0 if the carry falls from the first club to the second, else 1000 and one for each millimetre missing
  */
-public record GapTerm(
-        int fromIndex,
-        int toIndex,
-        double gapM,
-        double wishM,
-        double penaltyPoints,
-        long mustBreaks,
-        long orderBreaks) {
+public record GapTerm(int fromIndex, int toIndex, double gapM, double wishM, Terms terms, long orderBreaks) {
 
     /** The gap less the gap wanted, metres. */
     public double deviationM() {
         return gapM - wishM;
     }
 
-    /** What it costs by measure. */
-    public Terms terms() {
-        return Terms.of(Measure.GAP, penaltyPoints, mustBreaks);
+    /** What the deviation costs, points. */
+    public double penaltyPoints() {
+        return terms.points(Measure.GAP);
+    }
+
+    /** How far the must of gaps is broken, thousandths of a tolerance. */
+    public long mustBreaks() {
+        return terms.breaks(Measure.GAP);
     }
 }

@@ -73,8 +73,9 @@ public final class BagMaker {
         GolferMessages about = new GolferMessages(golfer);
         about.soles(clubs).ifPresent(messages::add);
         about.face(slots).ifPresent(messages::add);
-        return new BagOptions(
-                golfer, slots, golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)), book.aims());
+        EvenGap even = new EvenGap(golfer, slots);
+        even.problem(book).ifPresent(messages::add);
+        return new BagOptions(golfer, slots, golfer.gapWish().fixedM().orElseGet(even::wishM), book.aims());
     }
 
     /** All by which the options of a golfer's clubs are computed. */
@@ -117,7 +118,7 @@ public final class BagMaker {
         Optional<Kit> kit = book.kitOf(club);
         return new SlotClub(
                 club,
-                ClubWishes.of(club, golfer.sitsRange()),
+                ClubWishes.of(club, golfer.limits()),
                 sleeve,
                 kit,
                 ClubGeometry.of(club, sleeve, golfer),
@@ -142,14 +143,5 @@ public final class BagMaker {
             messages.add(Message.warning(
                     made.main().cell(), "no setting of " + made.main().name() + " is allowed, so it stays as it is"));
         }
-    }
-
-    /** Today's carries of the first and the last club that carry, shared out over today's gaps; 0 with fewer than two. */
-    private static double evenGapM(List<SlotOptions> slots) {
-        List<Double> carriesM = slots.stream()
-                .flatMap(slot -> slot.today().carryM().stream().boxed())
-                .toList();
-        int gaps = carriesM.size() - 1;
-        return gaps < 1 ? 0 : (carriesM.get(0) - carriesM.get(gaps)) / gaps;
     }
 }

@@ -168,6 +168,6 @@ public final class OptionMaker {
     private Terms terms(ClubSetup setup, int changes) {
         Map<Measure, Double> deviations = setup.deviations();
         deviations.put(Measure.CHANGE, (double) changes);
-        return Terms.of(aims, deviations);
+        return setup.withLimits(Terms.of(aims, deviations), aims);
     }
 }

@@ -9,13 +9,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
-import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.WantedRange;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.CarryBand;
@@ -126,7 +126,7 @@ public final class Outlooks {
         double toleranceM = book.aims().of(Measure.GAP).toleranceMeasureUnits();
         List<GapOutlook> gaps = new ArrayList<>();
         for (GapTerm gap : bag.planned().gaps()) {
-            Limits limits = Limits.of(bag.golfer(), gap.wishM(), toleranceM);
+            Limits limits = Limits.of(planned.get(gap.fromIndex()), gap.wishM(), toleranceM);
             gaps.add(new GapOutlook(
                     gap.fromIndex(),
                     gap.toIndex(),
@@ -167,19 +167,17 @@ public final class Outlooks {
     }
 
     /**
-     * Inside which a gap is good: the golfer's limits where he states any, else the wish and a tolerance to each side.
+     * Inside which a gap is good: the limits that the book states, if any, else the wish and a tolerance to each side.
      *
      * @param leastM the least good gap, m
      * @param mostM the greatest good gap, m
      */
     record Limits(double leastM, double mostM) {
-        static Limits of(Golfer golfer, double wishM, double toleranceM) {
-            Golfer.GapAims own = golfer.gaps();
-            if (own.leastM().isEmpty() && own.mostM().isEmpty()) {
-                return new Limits(wishM - toleranceM, wishM + toleranceM);
-            }
-            return new Limits(
-                    own.leastM().orElse(Double.NEGATIVE_INFINITY), own.mostM().orElse(Double.POSITIVE_INFINITY));
+        static Limits of(Option from, double wishM, double toleranceM) {
+            WantedRange stated = from.gapLimitsM();
+            return stated.equals(WantedRange.ANY)
+                    ? new Limits(wishM - toleranceM, wishM + toleranceM)
+                    : new Limits(stated.leastMeasureUnits(), stated.mostMeasureUnits());
         }
     }
 }

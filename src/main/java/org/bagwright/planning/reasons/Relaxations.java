@@ -10,8 +10,10 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.LiveChoice;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.StatedLimit;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClosedReason;
+import org.bagwright.domain.option.HardRule;
 import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagState;
@@ -58,6 +60,7 @@ final class Relaxations {
         made.changes();
         made.stock(stock);
         made.measures();
+        made.limits();
         made.found.sort(Comparator.comparingLong(Relaxation::fewerBreaks)
                 .thenComparingDouble(Relaxation::gainPoints)
                 .reversed());
@@ -151,10 +154,28 @@ final class Relaxations {
     private void measures() {
         for (Measure measure : Measure.values()) {
             if (bag.aims().of(measure).isHard()) {
-                BagOptions free = bag.keepingMusts((kept, club) -> kept != measure);
+                BagOptions free = bag.keeping(rule -> !isMustOf(rule, measure));
                 tell("Aims", "let " + measure.label() + " miss its must", search.best(free, stockLeft));
             }
         }
+    }
+
+    private static boolean isMustOf(HardRule rule, Measure measure) {
+        return rule instanceof HardRule.Must must && must.measure() == measure;
+    }
+
+    /** The limits of the golfer, and those of every club that may fill a slot. */
+    private void limits() {
+        bag.golfer().limits().all().forEach(limit -> without(limit, ""));
+        bag.slots().stream()
+                .flatMap(slot -> slot.clubs().stream())
+                .forEach(club -> club.freedom().limits().all().forEach(limit -> without(limit, " of " + club.name())));
+    }
+
+    /** The wish stays: what a look costs that is outside is counted all the same. */
+    private void without(StatedLimit limit, String of) {
+        BagOptions free = bag.keeping(rule -> !(rule instanceof HardRule.Kept kept && kept.limit().equals(limit)));
+        tell(limit.cell(), "without " + limit.kind().label() + of, search.best(free, stockLeft));
     }
 
     /** Keeps what gains something; a plan that trades a must away is judged by its penalty alone. */

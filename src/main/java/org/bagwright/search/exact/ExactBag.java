@@ -72,7 +72,7 @@ public record ExactBag(List<List<ExactOption>> slots, OptionalInt mostChanges, A
             cost = cost.plus(option.own());
             if (option.flies()) {
                 ExactOption.Flight flight = option.flight().orElseThrow();
-                cost = before == null ? cost : cost.plus(before.gap(gapAim, flight));
+                cost = cost.plus(before == null ? flight.first() : before.gap(gapAim, flight));
                 before = flight;
             }
         }

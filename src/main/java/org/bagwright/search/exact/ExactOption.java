@@ -3,6 +3,7 @@ package org.bagwright.search.exact;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.option.WantedRange;
 import org.bagwright.search.score.LexCost;
 import org.bagwright.search.score.PenaltyRules;
 
@@ -65,8 +66,15 @@ public record ExactOption(
      *
      * @param carryM carry, metres
      * @param wishM the gap wished from it to the next club that flies, metres
+     * @param gapLimitsM the gaps to that club that keep their limits, metres
+     * @param first what it costs if no club before it flies
      */
-    public record Flight(double carryM, double wishM) {
+    public record Flight(double carryM, double wishM, WantedRange gapLimitsM, LexCost first) {
+        /** A flight whose gaps have no limits, and which costs nothing as the first. */
+        public Flight(double carryM, double wishM) {
+            this(carryM, wishM, WantedRange.ANY, LexCost.NONE);
+        }
+
         public Flight {
             require(Double.isFinite(carryM) && Double.isFinite(wishM), "a club that flies needs a carry");
         }
@@ -74,7 +82,9 @@ public record ExactOption(
         /** What the gap to the next club that flies costs. */
         LexCost gap(Aim aim, Flight next) {
             double gapM = carryM - next.carryM;
-            long breaks = PenaltyRules.gapMustBreaks(aim, gapM, wishM) + PenaltyRules.carryBreaks(gapM);
+            long breaks = PenaltyRules.gapMustBreaks(aim, gapM, wishM)
+                    + PenaltyRules.gapLimitBreaks(aim, gapM, gapLimitsM)
+                    + PenaltyRules.carryBreaks(gapM);
             return new LexCost(breaks, LexCost.weight(PenaltyRules.gapMicropoints(aim, gapM, wishM), 0));
         }
     }

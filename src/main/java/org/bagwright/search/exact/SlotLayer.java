@@ -38,7 +38,8 @@ final class SlotLayer {
     final int frontsBefore;
     final boolean passes;
 
-    /** What the gap costs between each front before (row) and each own front (column). */
+    /** What the gap costs between each front before (row) and each own front (column); where nothing flew, what the first
+     * club that flies costs. */
     private final long[] gapBreaks;
 
     private final long[] gapWeights;
@@ -91,11 +92,10 @@ final class SlotLayer {
         int cell = 0;
         for (Optional<Flight> from : before) {
             for (Optional<Flight> to : own) {
-                if (from.isPresent()) {
-                    LexCost gap = from.orElseThrow().gap(aim, to.orElseThrow());
-                    gapBreaks[cell] = gap.breaks();
-                    gapWeights[cell] = gap.weight();
-                }
+                Flight next = to.orElseThrow();
+                LexCost gap = from.map(flight -> flight.gap(aim, next)).orElse(next.first());
+                gapBreaks[cell] = gap.breaks();
+                gapWeights[cell] = gap.weight();
                 cell++;
             }
         }

@@ -2,11 +2,18 @@ package org.bagwright.search.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.Terms;
+import org.bagwright.domain.option.WantedRange;
+import org.bagwright.domain.plan.ReachTerm;
 import org.bagwright.search.exact.ExactOption;
+import org.bagwright.search.score.Cost;
+import org.bagwright.search.score.LexCost;
 import org.bagwright.search.score.WholeTerms;
 
 /**
@@ -36,8 +43,11 @@ public record Candidate(
      * @param flies whether it is a club that carries
      * @param carryM carry, metres; 0 for what does not fly
      * @param wishM the gap wanted to the next club that flies, metres
+     * @param gapLimitsM the gaps to it that keep their limits, metres
+     * @param first what it costs if no club before it flies
      */
-    public record Carry(boolean carried, boolean flies, double carryM, double wishM) {}
+    public record Carry(
+            boolean carried, boolean flies, double carryM, double wishM, WantedRange gapLimitsM, WholeTerms first) {}
 
     /**
      * Pieces of the stock.
@@ -47,8 +57,8 @@ public record Candidate(
      */
     public record Taken(int item, int pieces) {}
 
-    /** @param wishM the gap wanted from it to the next club that flies, metres */
-    static Candidate of(int index, Option option, double wishM) {
+    /** @param bag the bag in which it is */
+    static Candidate of(int index, Option option, BagOptions bag) {
         boolean flies = !option.isEmpty() && option.club().kind().carries();
         if (flies && !Double.isFinite(option.carryM().orElse(Double.NaN))) {
             throw new IllegalArgumentException("option " + option.key() + " needs a carry");
@@ -58,9 +68,19 @@ public record Candidate(
                 WholeTerms.of(option.terms()),
                 !option.open(),
                 option.changes(),
-                new Carry(!option.isEmpty(), flies, option.carryM().orElse(0), wishM),
+                carry(option, flies, bag),
                 option.setup().flatMap(ClubSetup::match),
                 taken(option.takes()));
+    }
+
+    private static Carry carry(Option option, boolean flies, BagOptions bag) {
+        double carryM = option.carryM().orElse(0);
+        OptionalDouble todayM = bag.longestTodayM();
+        Terms first = flies && todayM.isPresent()
+                ? ReachTerm.of(0, bag.reachAim(), carryM, todayM.getAsDouble()).terms()
+                : Terms.NONE;
+        double wishM = option.isEmpty() ? 0 : bag.wishAfterM(option);
+        return new Carry(!option.isEmpty(), flies, carryM, wishM, option.gapLimitsM(), WholeTerms.of(first));
     }
 
     private static List<Taken> taken(List<Integer> takes) {
@@ -88,6 +108,16 @@ public record Candidate(
         return carry.wishM();
     }
 
+    /** The gaps to the next club that flies inside their limits, metres. */
+    public WantedRange gapLimitsM() {
+        return carry.gapLimitsM();
+    }
+
+    /** What it costs if no club before it flies. */
+    public WholeTerms first() {
+        return carry.first();
+    }
+
     /** How many pieces of an item of the stock it takes. */
     public int pieces(int item) {
         for (Taken some : taken) {
@@ -111,7 +141,13 @@ public record Candidate(
                 own.cost().breaks(),
                 own.cost().micropoints(),
                 new ExactOption.Needs(changes, carried(), takes),
-                flies() ? Optional.of(new ExactOption.Flight(carryM(), wishM())) : Optional.empty(),
+                flies() ? Optional.of(flight()) : Optional.empty(),
                 match.map(value -> new ExactOption.Match(groups.indexOf(value.group()), value.valueMeasureUnits())));
+    }
+
+    private ExactOption.Flight flight() {
+        Cost cost = first().cost();
+        LexCost asFirst = new LexCost(cost.breaks(), LexCost.weight(cost.micropoints(), 0));
+        return new ExactOption.Flight(carryM(), wishM(), gapLimitsM(), asFirst);
     }
 }

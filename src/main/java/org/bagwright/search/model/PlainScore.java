@@ -5,17 +5,23 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.Terms;
+import org.bagwright.domain.option.WantedRange;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BagScore;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.plan.ReachTerm;
 import org.bagwright.domain.plan.SpreadTerm;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
@@ -26,6 +32,7 @@ public final class PlainScore {
     private final BagOptions bag;
     private final List<Integer> chosen;
     private final List<Option> options;
+    private final Optional<ReachTerm> reach;
     private final List<GapTerm> gaps;
     private final List<SpreadTerm> spreads;
 
@@ -37,6 +44,7 @@ public final class PlainScore {
         this.bag = bag;
         this.chosen = chosen;
         options = bag.chosen(chosen);
+        reach = reach();
         gaps = gaps();
         spreads = spreads();
     }
@@ -62,6 +70,7 @@ public final class PlainScore {
         for (Option option : options) {
             cost = cost.plus(WholeTerms.of(option.terms()).cost());
         }
+        cost = cost.plus(reach.map(ReachTerm::terms).map(WholeTerms::of).map(WholeTerms::cost).orElse(Cost.NONE));
         for (GapTerm gap : gaps) {
             cost = cost.plus(WholeTerms.of(gap.terms()).cost()).plus(new Cost(0, gap.orderBreaks(), 0));
         }
@@ -76,6 +85,7 @@ public final class PlainScore {
         double penaltyPoints = options.stream()
                 .mapToDouble(option -> option.terms().totalPoints())
                 .sum();
+        penaltyPoints += reach.map(ReachTerm::terms).map(Terms::totalPoints).orElse(0.0);
         for (GapTerm gap : gaps) {
             penaltyPoints += gap.penaltyPoints();
         }
@@ -92,7 +102,19 @@ public final class PlainScore {
 
     /** The choice with its score and all that its clubs cost together. */
     public BagState state() {
-        return new BagState(chosen, score(), gaps, spreads);
+        return new BagState(chosen, score(), reach, gaps, spreads);
+    }
+
+    /** How far the first club that flies does so, against today's first. */
+    private Optional<ReachTerm> reach() {
+        OptionalDouble todayM = bag.longestTodayM();
+        return todayM.isEmpty()
+                ? Optional.empty()
+                : IntStream.range(0, options.size())
+                        .filter(index -> flies(options.get(index)))
+                        .mapToObj(index -> ReachTerm.of(
+                                index, bag.reachAim(), carryM(options.get(index)), todayM.getAsDouble()))
+                        .findFirst();
     }
 
     /** The gaps between neighbouring clubs that are carried and fly. */
@@ -118,13 +140,16 @@ public final class PlainScore {
         double gapM = carryM(options.get(from)) - carryM(options.get(to));
         double wishM = bag.wishAfterM(options.get(from));
         return new GapTerm(
-                from,
-                to,
-                gapM,
-                wishM,
-                bag.gapAim().penaltyPoints(gapM - wishM),
-                PenaltyRules.gapMustBreaks(bag.gapAim(), gapM, wishM),
-                PenaltyRules.carryBreaks(gapM));
+                from, to, gapM, wishM, gapTerms(options.get(from), gapM, wishM), PenaltyRules.carryBreaks(gapM));
+    }
+
+    private Terms gapTerms(Option from, double gapM, double wishM) {
+        Aim aim = bag.gapAim();
+        Terms terms = Terms.of(
+                Measure.GAP, aim.penaltyPoints(gapM - wishM), PenaltyRules.gapMustBreaks(aim, gapM, wishM));
+        WantedRange limitsM = from.gapLimitsM();
+        LimitKind kind = gapM < limitsM.leastMeasureUnits() ? LimitKind.GAP_LEAST : LimitKind.GAP_MOST;
+        return terms.withLimit(kind, PenaltyRules.gapLimitBreaks(aim, gapM, limitsM));
     }
 
     private static double carryM(Option option) {

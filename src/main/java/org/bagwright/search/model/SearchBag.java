@@ -59,7 +59,7 @@ public final class SearchBag {
 
     static Candidate candidate(BagOptions bag, SlotOptions slot, int index) {
         Option option = slot.options().get(index);
-        return Candidate.of(index, option, option.isEmpty() ? 0 : bag.wishAfterM(option));
+        return Candidate.of(index, option, bag);
     }
 
     private static int leastChanges(List<List<Candidate>> openBySlot) {
@@ -86,6 +86,11 @@ public final class SearchBag {
             next++;
         }
         return Math.min(next, slotCount() - 1);
+    }
+
+    /** The last slot whose club can be the first to fly: the first one that always flies. */
+    int lastLongest() {
+        return reach(-1);
     }
 
     public int slotCount() {

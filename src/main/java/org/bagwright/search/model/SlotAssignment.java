@@ -64,6 +64,11 @@ public final class SlotAssignment {
         return choice.flies();
     }
 
+    /** Whether its club can be the longest of its bag: no slot before it has clubs only that fly. */
+    public boolean mayBeLongest() {
+        return id <= firstId + bag.lastLongest();
+    }
+
     public double gapM(SlotAssignment next) {
         return choice.carryM() - next.choice.carryM();
     }

@@ -3,6 +3,7 @@ package org.bagwright.search.planner;
 import java.util.ArrayList;
 import java.util.List;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.option.WantedRange;
 import org.bagwright.search.model.Candidate.Taken;
 import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.SlotAssignment;
@@ -16,6 +17,7 @@ import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.core.api.score.stream.ConstraintProvider;
 import org.optaplanner.core.api.score.stream.Joiners;
 import org.optaplanner.core.api.score.stream.bi.BiConstraintStream;
+import org.optaplanner.core.api.score.stream.uni.UniConstraintStream;
 import org.optaplanner.core.api.score.stream.tri.TriConstraintStream;
 
 /**
@@ -31,11 +33,14 @@ public final class BagConstraintProvider implements ConstraintProvider {
                 stock(factory),
                 mostClubs(factory),
                 mostChanges(factory),
-                ownMust(factory),
+                ownHard(factory),
                 gapMust(factory),
+                gapLimit(factory),
+                reachMust(factory),
                 carriesFall(factory),
                 spreadMust(factory)));
         Measure.ofOptions().forEach(measure -> rules.add(own(factory, measure)));
+        rules.add(reach(factory));
         rules.add(gap(factory));
         rules.add(spread(factory));
         return rules.toArray(Constraint[]::new);
@@ -80,13 +85,14 @@ public final class BagConstraintProvider implements ConstraintProvider {
                 .asConstraint("most changes");
     }
 
-    Constraint ownMust(ConstraintFactory factory) {
+    /** Musts and limits of each club by itself. */
+    Constraint ownHard(ConstraintFactory factory) {
         return factory.forEach(SlotAssignment.class)
                 .filter(slot -> slot.choice().own().cost().breaks() > 0)
                 .penalizeLong(
                         HardMediumSoftLongScore.ofMedium(1),
                         slot -> slot.choice().own().cost().breaks())
-                .asConstraint("own must");
+                .asConstraint("own musts and limits");
     }
 
     Constraint gapMust(ConstraintFactory factory) {
@@ -99,6 +105,27 @@ public final class BagConstraintProvider implements ConstraintProvider {
                                 from.gapM(to),
                                 from.choice().wishM()))
                 .asConstraint("gap must");
+    }
+
+    Constraint gapLimit(ConstraintFactory factory) {
+        return neighbours(factory)
+                .filter((from, to) -> !from.choice().gapLimitsM().equals(WantedRange.ANY))
+                .penalizeLong(
+                        HardMediumSoftLongScore.ofMedium(1),
+                        (from, to) -> PenaltyRules.gapLimitBreaks(
+                                from.bag().gapAim(),
+                                from.gapM(to),
+                                from.choice().gapLimitsM()))
+                .asConstraint("gap limits");
+    }
+
+    Constraint reachMust(ConstraintFactory factory) {
+        return longest(factory)
+                .filter(slot -> slot.choice().first().cost().breaks() > 0)
+                .penalizeLong(
+                        HardMediumSoftLongScore.ofMedium(1),
+                        slot -> slot.choice().first().cost().breaks())
+                .asConstraint("reach must");
     }
 
     Constraint carriesFall(ConstraintFactory factory) {
@@ -127,6 +154,14 @@ public final class BagConstraintProvider implements ConstraintProvider {
                 .asConstraint(measure.label());
     }
 
+    Constraint reach(ConstraintFactory factory) {
+        return longest(factory)
+                .penalizeLong(
+                        HardMediumSoftLongScore.ONE_SOFT,
+                        slot -> slot.choice().first().cost().micropoints())
+                .asConstraint("reach");
+    }
+
     Constraint gap(ConstraintFactory factory) {
         return neighbours(factory)
                 .penalizeLong(
@@ -144,6 +179,17 @@ public final class BagConstraintProvider implements ConstraintProvider {
                         HardMediumSoftLongScore.ONE_SOFT, (bag, group, values) -> Cost.spread(bag.spreadAim(), values)
                                 .micropoints())
                 .asConstraint("spread");
+    }
+
+    /** The longest club of each bag: the first in slot order that flies. */
+    private static UniConstraintStream<SlotAssignment> longest(ConstraintFactory factory) {
+        return factory.forEach(SlotAssignment.class)
+                .filter(slot -> slot.mayBeLongest() && slot.flies())
+                .ifNotExists(
+                        SlotAssignment.class,
+                        Joiners.equal(SlotAssignment::bag),
+                        Joiners.greaterThan(SlotAssignment::id),
+                        Joiners.filtering((slot, before) -> before.flies()));
     }
 
     /**

@@ -3,6 +3,7 @@ package org.bagwright.search.score;
 import java.util.List;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.WantedRange;
 
 /**
  * What each single term costs. Every term is rounded to whole micropoints once, here, so that the constraint streams,
@@ -49,6 +50,11 @@ public final class PenaltyRules {
 
     public static long gapMustBreaks(Aim gapAim, double gapM, double wishM) {
         return breaks(gapAim.hardBreakThousandths(gapM - wishM));
+    }
+
+    /** What a gap breaks of its limits. */
+    public static long gapLimitBreaks(Aim gapAim, double gapM, WantedRange limitsM) {
+        return breaks(gapAim.limitBreakThousandths(limitsM.deviationMeasureUnits(gapM)));
     }
 
     /** What it breaks when a club carries no further than the next: 1000 and one for each millimetre missing. */

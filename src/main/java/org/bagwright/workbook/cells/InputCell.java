@@ -13,6 +13,7 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.CellContent;
+import org.bagwright.workbook.text.LookText;
 import org.bagwright.workbook.text.NumberText;
 import org.bagwright.workbook.text.NumberTypos;
 import org.bagwright.workbook.text.Quantity;
@@ -100,6 +101,21 @@ public record InputCell(Column column, CellContent content, Consumer<String> pro
         problem.accept(column.subject() + " must be " + unit.inWords(limit.get()) + ", found " + content.shown() + "."
                 + maybe);
         return OptionalDouble.empty();
+    }
+
+    /** A look at address, degrees closed; a bare number means the side of the column, whatever its sign. */
+    OptionalDouble look(boolean open, Unit unit) {
+        Optional<LookText> worded =
+                content instanceof CellContent.Words words ? LookText.parse(words.text()) : Optional.empty();
+        if (worded.isPresent()) {
+            return limited(worded.get().closedDeg(), unit);
+        }
+        OptionalDouble number = number(column.quantity(), unit);
+        if (number.isEmpty()) {
+            return number;
+        }
+        double sizeDeg = Math.abs(number.getAsDouble());
+        return OptionalDouble.of(open && sizeDeg > 0 ? -sizeDeg : sizeDeg);
     }
 
     OptionalInt whole(Unit unit) {

@@ -122,6 +122,16 @@ public final class InputRow {
         return at(column).number(quantity, columns.unit(column, quantity));
     }
 
+    /**
+     * A look at address, degrees closed: {@code 1}, {@code 1 deg}, {@code 1 open}, {@code 2 closed} or {@code square}. A
+     * bare number means the side of the column, whatever its sign.
+     *
+     * @param open whether that side is the open one
+     */
+    public OptionalDouble look(Column column, boolean open) {
+        return at(column).look(open, unit(column));
+    }
+
     public OptionalInt whole(Column column) {
         return at(column).whole(unit(column));
     }

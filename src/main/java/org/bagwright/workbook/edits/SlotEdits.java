@@ -32,6 +32,11 @@ final class SlotEdits {
             ClubColumn.LIE_TARGET,
             ClubColumn.CARRY_TARGET,
             ClubColumn.GAP_WISH,
+            ClubColumn.GAP_LEAST,
+            ClubColumn.GAP_MOST,
+            ClubColumn.CARRY_LEAST,
+            ClubColumn.CARRY_MOST,
+            ClubColumn.LANDING_LEAST,
             ClubColumn.SWINGWEIGHT_TARGET);
     private static final List<Column> OF_GOLFERS = List.of(GolferColumn.MOST_OPEN, GolferColumn.MOST_CLOSED);
 

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
+import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.ClubSetup;
@@ -54,6 +55,19 @@ public interface OptionNumber {
         return (option, units) -> option.setup()
                 .map(setup -> number.apply(setup.club().targets()))
                 .orElseGet(OptionalDouble::empty);
+    }
+
+    /** The bound of a limit of the club or its golfer; of gaps only where the club carries. */
+    static OptionNumber limit(LimitKind kind) {
+        boolean distance = kind.quantity() == LimitKind.Quantity.GAP || kind.quantity() == LimitKind.Quantity.CARRY;
+        return (option, units) -> {
+            OptionalDouble value = option.carryM().isEmpty()
+                    ? OptionalDouble.empty()
+                    : option.setup().orElseThrow().wishes().limits().valueMeasureUnits(kind);
+            return value.isPresent() && distance
+                    ? OptionalDouble.of(units.distance().fromM(value.getAsDouble()))
+                    : value;
+        };
     }
 
     /** A number that an empty slot has too. */

@@ -3,7 +3,6 @@ package org.bagwright.workbook.plan;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import org.bagwright.domain.book.Measure;
 
 /** The columns of the sheet Plan in order, but for those with the terms of the penalty. */
 public enum PlanColumn implements SheetColumn {
@@ -49,7 +48,7 @@ public enum PlanColumn implements SheetColumn {
     GAP_WISH(SettingsColumn.GAP_WISH, "Live", "Gap wish [DIST]", 7.5),
     LIVE_CHANGES(PlanState.LIVE, PlanQuantity.CHANGES, "Live", "Live changes", 8.5),
     LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, "Live", "Live penalty", 8.5),
-    LIVE_FIT("Live", "Live fit", 12),
+    LIVE_FIT("Live", "Live fit", 17),
 
     LIVE_LENGTH(SettingsColumn.LENGTH, "Live build", "Live length [LEN]", 8),
     LENGTH_CHANGE("Live build", "Length change [LEN]", 8.5),
@@ -66,6 +65,12 @@ public enum PlanColumn implements SheetColumn {
     MOST_OPEN("Wanted", "Most open [deg closed]", 8),
     MOST_CLOSED("Wanted", "Most closed [deg closed]", 8),
 
+    GAP_LEAST(SettingsColumn.GAP_LEAST, "Wanted", "Gap least [DIST]", 8),
+    GAP_MOST(SettingsColumn.GAP_MOST, "Wanted", "Gap most [DIST]", 8),
+    CARRY_LEAST(SettingsColumn.CARRY_LEAST, "Wanted", "Carry least [DIST]", 8),
+    CARRY_MOST(SettingsColumn.CARRY_MOST, "Wanted", "Carry most [DIST]", 8),
+    LANDING_LEAST(SettingsColumn.LANDING_LEAST, "Wanted", "Landing least [deg]", 8),
+
     TODAY_LOFT_BEND(PlanState.TODAY, PlanQuantity.LOFT_BEND, Group.SUMS, "Today loft bend [deg]", 8),
     TODAY_LIE_BEND(PlanState.TODAY, PlanQuantity.LIE_BEND, Group.SUMS, "Today lie bend [deg]", 8),
     LIVE_LIST(Group.SUMS, "Live club in its list", 8),
@@ -76,6 +81,7 @@ public enum PlanColumn implements SheetColumn {
     PLANNED_NEXT(PlanState.PLANNED, PlanQuantity.NEXT, Group.SUMS, "Planned next carry [DIST]", 8),
     LIVE_NEXT(PlanState.LIVE, PlanQuantity.NEXT, Group.SUMS, "Live next carry [DIST]", 8),
     LIVE_NEXT_CLUB(Group.SUMS, "Live next club", 14),
+    LONGEST_TODAY(Group.SUMS, "Longest today [DIST]", 8),
     TODAY_GROUP(PlanState.TODAY, PlanQuantity.GROUP, Group.SUMS, "Today match group", 10),
     TODAY_MATCH(PlanState.TODAY, PlanQuantity.MATCH, Group.SUMS, "Today match value", 8),
     PLANNED_GROUP(PlanState.PLANNED, PlanQuantity.GROUP, Group.SUMS, "Planned match group", 10),
@@ -87,12 +93,26 @@ public enum PlanColumn implements SheetColumn {
     LIVE_POINTS(SettingsColumn.SWINGWEIGHT, Group.SUMS, "Live swing- weight [points from A0]", 10),
     TARGET_POINTS(SettingsColumn.SWINGWEIGHT_TARGET, Group.SUMS, "Target swing- weight [points from A0]", 10),
     LIVE_WORST(Group.SUMS, "Live worst miss [tolerances]", 10),
-    FILLED(Group.SUMS, "Filled in by the plan", 10);
 
-    /** Where the columns with the terms begin, before the last two columns; see {@link TermColumn}. */
+    OPEN_LIMIT(Group.RULES, "Most open, read [deg closed]", 8),
+    CLOSED_LIMIT(Group.RULES, "Most closed, read [deg closed]", 8),
+    BEYOND_SITS(Group.RULES, "Live sits beyond its limit [deg]", 8),
+    BEYOND_GAP(Group.RULES, "Live gap beyond its limit [DIST]", 8),
+    BEYOND_CARRY(Group.RULES, "Live carry beyond its limit [DIST]", 8),
+    BEYOND_LANDING(Group.RULES, "Live landing beyond its limit [deg]", 8),
+    LIVE_LIMITS(Group.RULES, "Live limits broken", 8),
+    LIVE_MUST(Group.RULES, "Live must missed", 10),
+    LIVE_MUSTS(Group.RULES, "Live musts missed", 8),
+    LIVE_CLOSED(SettingsColumn.CLOSED, Group.RULES, "Live choice closed by", 12),
+    LIVE_SHUT(Group.RULES, "Live choices closed", 8),
+    LIVE_SHORT(Group.RULES, "Live pieces beyond the stock", 8),
+    LIVE_BAG(Group.RULES, "Live limits of the bag broken", 8),
+    FILLED(Group.RULES, "Filled in by the plan", 10);
+
+    /** Where the columns with the terms begin, and after them those with the misses; see {@link TermColumn}. */
     static final int FIRST_TERM = LIVE_WORST.ordinal();
 
-    private static final int TERMS = PlanState.values().length * Measure.values().length;
+    private static final int TERMS = TermColumn.COUNT + MissColumn.COUNT;
     private static final Map<PlanState, Map<PlanQuantity, PlanColumn>> BY_STATE = new EnumMap<>(PlanState.class);
 
     static {
@@ -170,5 +190,6 @@ public enum PlanColumn implements SheetColumn {
     /** Titles of groups that many columns share. */
     private static final class Group {
         private static final String SUMS = "How the penalty adds up";
+        private static final String RULES = "What the live choice breaks";
     }
 }

@@ -103,22 +103,27 @@ final class PlanFormulas {
         return place.fixed() ? between : "IF(" + carry + "=\"\",\"\"," + between + ")";
     }
 
-    String fit(PlanPlace place) {
-        String worst = place.at(PlanColumn.LIVE_WORST);
+    /** The beginning of a choice of words: the carry does not fall to the next club. */
+    String order(PlanPlace place) {
         String gap = place.at(PlanColumn.LIVE_GAP);
-        String carried = "IF(AND(ISNUMBER(" + gap + ")," + gap + "<=0),\"out of order\",IF(ISNUMBER(" + worst + "),IF("
-                + worst + "<=1.0000001,\"inside\",IF(" + worst + "<=2.0000001,\"close\",\"far\")),\"?\"))";
-        String present = place.mayBeEmpty()
-                ? "IF(" + isLeftOut(place.at(PlanColumn.LIVE_CLUB)) + "," + quoted(Option.LEFT_OUT) + "," + carried
-                        + ")"
-                : carried;
-        return "IF(" + place.at(PlanColumn.LIVE_ROW) + "=0,\"not an option\"," + present + ")";
+        return "IF(AND(ISNUMBER(" + gap + ")," + gap + "<=0),\"out of order\",";
     }
 
-    static String fitWord(boolean outOfOrder, double worstTolerances) {
-        if (outOfOrder) {
-            return "out of order";
-        }
+    /** A word for the greatest miss. */
+    String miss(PlanPlace place) {
+        String worst = place.at(PlanColumn.LIVE_WORST);
+        return "IF(ISNUMBER(" + worst + "),IF(" + worst + "<=1.0000001,\"inside\",IF(" + worst
+                + "<=2.0000001,\"close\",\"far\")),\"?\")";
+    }
+
+    /** A formula for a club; an empty slot says that it is left out. */
+    String unlessLeftOut(PlanPlace place, String formula) {
+        return place.mayBeEmpty()
+                ? "IF(" + isLeftOut(place.at(PlanColumn.LIVE_CLUB)) + "," + quoted(Option.LEFT_OUT) + "," + formula + ")"
+                : formula;
+    }
+
+    static String fitWord(double worstTolerances) {
         return worstTolerances <= 1.0000001 ? "inside" : worstTolerances <= 2.0000001 ? "close" : "far";
     }
 }

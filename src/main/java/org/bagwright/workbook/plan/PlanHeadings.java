@@ -3,15 +3,23 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
+
 /** The rows over the slots of the sheet Plan: how good the plan is, what a person may do, and the headings. */
 final class PlanHeadings {
+    private static final int MOST_BROKEN = 3;
+
     private final SheetPen pen;
     private final BookResult result;
     private final PlanLayout layout;
@@ -28,10 +36,11 @@ final class PlanHeadings {
     void write() {
         pen.text(0, 0, Role.TITLE, result.book().settings().title().orElse("The plan"));
         pen.text(1, 0, Role.PLAIN, verdict());
-        pen.text(2, 0, Role.SUBTITLE, howTo() + ResultSheet.REBUILT);
-        pen.merge(2, 2, 0, PlanColumn.PLANNED_PENALTY.index());
-        pen.height(2, 39);
-        List<SheetColumn> columns = PlanLayout.columns();
+        pen.text(2, 0, Role.PLAIN, broken());
+        pen.text(4, 0, Role.SUBTITLE, howTo() + ResultSheet.REBUILT);
+        pen.merge(4, 4, 0, PlanColumn.PLANNED_PENALTY.index());
+        pen.height(4, 39);
+        List<SheetColumn> columns = layout.columns();
         int groupStart = 0;
         for (SheetColumn column : columns) {
             pen.heading(row, column.index(), heading(column), column.widthChars());
@@ -53,7 +62,7 @@ final class PlanHeadings {
 
     /** The title of a group is in its first column that is shown, so that a hidden one does not swallow it. */
     private void group(int first, int last) {
-        List<SheetColumn> columns = PlanLayout.columns();
+        List<SheetColumn> columns = layout.columns();
         String title = columns.get(first).group();
         if (!title.isEmpty()) {
             int shown = first;
@@ -76,6 +85,21 @@ final class PlanHeadings {
                 ? text + " Not every must can be met (" + String.join(", ", result.plannedBroken())
                         + "): see the sheet Messages."
                 : text;
+    }
+
+    /** What the plan breaks, and today's bag, in a line. */
+    private String broken() {
+        return "Plan: " + broken(BagResult::planned) + "  Today: " + broken(BagResult::today);
+    }
+
+    private String broken(Function<BagResult, BagState> state) {
+        List<Broken> broken = result.broken(state);
+        if (broken.isEmpty()) {
+            return VerdictLine.ALL_KEPT;
+        }
+        String first = broken.stream().limit(MOST_BROKEN).map(Broken::inWords).collect(Collectors.joining("; "));
+        int more = broken.size() - MOST_BROKEN;
+        return first + (more > 0 ? "; and " + more + " more." : ".");
     }
 
     private String proof() {

@@ -3,17 +3,21 @@ package org.bagwright.workbook.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
-import org.bagwright.domain.book.Aims;
+import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.StatedLimit;
+import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.plan.ReachTerm;
 import org.bagwright.domain.plan.SpreadTerm;
 
 /** One slot of one bag as the sheet Plan shows it: the program's own values for the cells that hold formulas. */
@@ -92,36 +96,88 @@ public final class PlanRow {
                 : OptionalDouble.empty();
     }
 
+    /** The carry of the golfer's longest club of today, metres. */
+    OptionalDouble longestTodayM() {
+        return bag.options().longestTodayM();
+    }
+
     /** What the slot costs by measure. */
     Terms terms(PlanState state) {
         return bag.termsAt(state.of(bag), index);
     }
 
-    String fitWord() {
-        if (option(PlanState.LIVE).isEmpty()) {
-            return Option.LEFT_OUT;
-        }
-        boolean outOfOrder = gap(PlanState.LIVE).map(GapTerm::gapM).orElse(1.0) <= 0;
-        return PlanFormulas.fitWord(outOfOrder, worstTolerances());
-    }
-
-    /** The greatest miss of the live choice, in tolerances; spread only where it counts. */
+    /** The greatest miss of the live choice, in tolerances. */
     double worstTolerances() {
-        return option(PlanState.LIVE)
-                .setup()
-                .map(setup -> misses(setup).max().orElse(0))
-                .orElse(0.0);
+        return MissColumn.all().stream()
+                .mapToDouble(column -> missTolerances(column.measure()))
+                .max()
+                .orElse(0);
     }
 
-    private DoubleStream misses(ClubSetup setup) {
-        Aims aims = bag.options().aims();
-        DoubleStream byItself = setup.deviations().entrySet().stream()
-                .mapToDouble(off -> aims.of(off.getKey()).tolerances(off.getValue()));
-        DoubleStream gap = gap(PlanState.LIVE).stream()
-                .mapToDouble(term -> aims.of(Measure.GAP).tolerances(term.deviationM()));
-        DoubleStream spread = spread(PlanState.LIVE).stream()
-                .filter(term -> aims.of(Measure.SPREAD).importancePoints() > 0)
-                .mapToDouble(term -> aims.of(Measure.SPREAD).tolerances(term.deviationMeasureUnits()));
-        return DoubleStream.concat(byItself, DoubleStream.concat(gap, spread));
+    /** How far the live choice misses by a measure, in tolerances; by spread only where that counts or is a must. */
+    double missTolerances(Measure measure) {
+        Aim aim = bag.options().aims().of(measure);
+        return switch (measure.scope()) {
+            case CLUB ->
+                aim.tolerances(option(PlanState.LIVE)
+                        .setup()
+                        .map(setup -> setup.deviations().getOrDefault(measure, 0.0))
+                        .orElse(0.0));
+            case NEIGHBOURS ->
+                aim.tolerances(gap(PlanState.LIVE).map(GapTerm::deviationM).orElse(0.0));
+            case LONGEST ->
+                aim.tolerances(PlanState.LIVE
+                        .of(bag)
+                        .reachAt(index)
+                        .map(ReachTerm::shortM)
+                        .orElse(0.0));
+            case GROUP ->
+                aim.importancePoints() > 0 || aim.must()
+                        ? aim.tolerances(spread(PlanState.LIVE)
+                                .map(SpreadTerm::deviationMeasureUnits)
+                                .orElse(0.0))
+                        : 0;
+            case ITEMS -> 0;
+        };
+    }
+
+    /** How far the live choice is beyond its limits of a quantity, in the unit of the limits. */
+    double beyondMeasureUnits(LimitKind.Quantity quantity) {
+        Option live = option(PlanState.LIVE);
+        if (live.isEmpty()) {
+            return 0;
+        }
+        ClubSetup setup = live.setup().orElseThrow();
+        return setup.wishes().limits().all().stream()
+                .filter(limit -> limit.kind().quantity() == quantity)
+                .mapToDouble(limit -> beyondMeasureUnits(limit, setup))
+                .max()
+                .orElse(0);
+    }
+
+    private double beyondMeasureUnits(StatedLimit limit, ClubSetup setup) {
+        OptionalDouble value = limit.kind().quantity() == LimitKind.Quantity.GAP
+                ? gap(PlanState.LIVE).stream().mapToDouble(GapTerm::gapM).findFirst()
+                : setup.value(limit.kind());
+        return value.isPresent() ? limit.beyondMeasureUnits(value.getAsDouble()) : 0;
+    }
+
+    /** How many limits of the whole bag the live choices break: the most changes, and the clubs in a bag. */
+    int brokenOfBag() {
+        List<Option> live = bag.optionsOf(PlanState.LIVE.of(bag));
+        int changes = live.stream().mapToInt(Option::changes).sum();
+        long clubs = live.stream().filter(option -> !option.isEmpty()).count();
+        return (changes > bag.options().mostChanges().orElse(Integer.MAX_VALUE) ? 1 : 0)
+                + (clubs > BagOptions.MOST_CLUBS ? 1 : 0);
+    }
+
+    /** Whether the rules of this slot are the first of its golfer. */
+    boolean isFirst() {
+        return index == 0;
+    }
+
+    /** Whether a rule is broken in this slot. */
+    boolean isWhere(Broken broken) {
+        return broken.isAt(golfer().name(), index);
     }
 }

@@ -35,6 +35,7 @@ final class PlanRowWriter {
         if (!place.fixed()) {
             pen.number(PlanColumn.LIVE_LIST, "0", formulas.liveList(place), 1 + clubPlace());
         }
+        longestToday();
         for (PlanState state : PlanState.values()) {
             state(state);
         }
@@ -49,6 +50,19 @@ final class PlanRowWriter {
         match(state);
         looked(state, PlanQuantity.CHANGES, "0");
         terms(state);
+    }
+
+    private void longestToday() {
+        OptionalDouble longest = pen.distance(values.longestTodayM());
+        if (longest.isPresent()) {
+            pen.pen()
+                    .number(
+                            place.row(),
+                            PlanColumn.LONGEST_TODAY.index(),
+                            Role.NUMBER,
+                            "0.0",
+                            longest.getAsDouble());
+        }
     }
 
     /** The place of the live club among those that may fill the slot, counted from 0. */
@@ -125,8 +139,10 @@ final class PlanRowWriter {
         live(PlanColumn.LIVE_LAUNCH, "0.0");
         live(PlanColumn.LIVE_SPIN, "0");
         live(PlanColumn.LIVE_LANDING, "0.0");
+        for (MissColumn column : MissColumn.all()) {
+            pen.number(column, "0.00", terms.miss(column, place), values.missTolerances(column.measure()));
+        }
         pen.number(PlanColumn.LIVE_WORST, "0.00", terms.worst(place), values.worstTolerances());
-        pen.text(PlanColumn.LIVE_FIT, Role.TEXT, formulas.fit(place), values.fitWord());
     }
 
     private void live(PlanColumn column, String format) {

@@ -1,5 +1,7 @@
 package org.bagwright.workbook.plan;
 
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -19,7 +21,8 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorksheet;
 /** The sheet Plan: each slot today, as planned, and live from choice cells that a person may change. */
 public final class PlanSheet {
     public static final String NAME = "Plan";
-    static final int HEADING_ROW = 4;
+    static final int HEADING_ROW = 6;
+    private static final int VERDICT_ROW = 3;
     public static final int FIRST_ROW = HEADING_ROW + 1;
 
     /** What a pin does; a message at a cell can have 255 characters. */
@@ -59,6 +62,8 @@ public final class PlanSheet {
     private void rows() {
         PlanFormulas formulas = new PlanFormulas(settings, hasWildcards());
         PlanTermFormulas terms = new PlanTermFormulas(formulas);
+        PlanVerdict verdict = new PlanVerdict(result);
+        VerdictLine line = verdict(verdict);
         Units units = result.book().settings().units();
         int first = FIRST_ROW;
         for (BagResult bag : result.bags()) {
@@ -66,10 +71,31 @@ public final class PlanSheet {
             for (int index = 0; index <= last - first; index++) {
                 SlotOptions slot = bag.options().slots().get(index);
                 PlanPlace place = new PlanPlace(first + index, first, last, slot);
-                row(new PlanRowPen(pen, formulas, units, place, new PlanRow(bag, index)), terms);
+                PlanRowPen row = new PlanRowPen(pen, formulas, units, place, new PlanRow(bag, index));
+                row(row, terms);
+                new PlanRules(row, settings, line, verdict).write();
             }
             first = last + 1;
         }
+    }
+
+    /** What the live choices break, over the table and once more over the choices, which are seen without the first columns. */
+    private VerdictLine verdict(PlanVerdict verdict) {
+        int slots = result.bags().stream()
+                .mapToInt(bag -> bag.options().slots().size())
+                .sum();
+        VerdictLine line = new VerdictLine(FIRST_ROW, FIRST_ROW + slots - 1, VERDICT_ROW, result.stock());
+        pen.formula(VERDICT_ROW, 0, Role.PLAIN, line.formula(), verdict.inWords());
+        String copy = SheetPen.ref(VERDICT_ROW, 0);
+        pen.formula(VERDICT_ROW, layout.shown(PlanColumn.LIVE_CLUB, 0), Role.PLAIN, copy, verdict.inWords());
+        for (StockColumn column : StockColumn.all(result.stock())) {
+            int missing = Math.max(
+                    0,
+                    result.taken(column.item(), PlanState.LIVE::of)
+                            - column.limit().available());
+            pen.formula(VERDICT_ROW, column.index(), Role.NUMBER, "0", line.missing(column), missing);
+        }
+        return line;
     }
 
     private boolean hasWildcards() {
@@ -121,7 +147,7 @@ public final class PlanSheet {
     private void hideAndGroup() {
         CTWorksheet sheet = pen.sheet().getCTWorksheet();
         for (CTCol entry : sheet.getColsArray(0).getColList()) {
-            SheetColumn column = PlanLayout.columns().get((int) entry.getMin() - 1);
+            SheetColumn column = layout.columns().get((int) entry.getMin() - 1);
             if (layout.isHidden(column)) {
                 entry.setHidden(true);
             }

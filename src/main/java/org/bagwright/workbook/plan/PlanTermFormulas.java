@@ -1,9 +1,8 @@
 package org.bagwright.workbook.plan;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import org.bagwright.domain.book.Measure;
 
 /** The formulas of the sheet Plan for the terms of the penalty and the greatest miss. */
@@ -23,6 +22,7 @@ final class PlanTermFormulas {
             case SITS -> new SitsFormula(looked);
             case CARRY -> new TargetFormula(looked, measure, PlanColumn.LIVE_CARRY, PlanColumn.CARRY_TARGET);
             case GAP -> new TargetFormula(looked, measure, PlanColumn.LIVE_GAP, PlanColumn.GAP_WISH);
+            case REACH -> new ReachFormula();
             case SWINGWEIGHT -> new TargetFormula(looked, measure, PlanColumn.LIVE_POINTS, PlanColumn.TARGET_POINTS);
             case SPREAD -> new SpreadFormula();
             case CHANGE -> new ItemsFormula(measure);
@@ -45,11 +45,14 @@ final class PlanTermFormulas {
 
     /** The greatest miss of the live choice, in tolerances. */
     String worst(PlanPlace place) {
-        return "IFERROR(MAX("
-                + byMeasure.values().stream()
-                        .map(formula -> formula.miss(place))
-                        .flatMap(Optional::stream)
-                        .collect(Collectors.joining(","))
-                + "),\"?\")";
+        List<MissColumn> misses = MissColumn.all();
+        String all = misses.get(0).at(place.row()) + ":" + misses.get(misses.size() - 1).at(place.row());
+        return "IF(COUNT(" + all + ")=" + misses.size() + ",MAX(" + all + "),\"?\")";
+    }
+
+    /** How far the live choice misses by a measure, in tolerances. */
+    String miss(MissColumn column, PlanPlace place) {
+        String miss = byMeasure.get(column.measure()).miss(place).orElseThrow();
+        return "IFERROR(" + miss + ",\"?\")";
     }
 }

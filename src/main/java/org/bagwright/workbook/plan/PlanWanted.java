@@ -3,7 +3,8 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
-import org.bagwright.domain.book.SitsRange;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.SwingweightCell;
 import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
@@ -31,14 +32,14 @@ final class PlanWanted {
     void write() {
         target(PlanColumn.LOFT_TARGET, ClubColumn.LOFT_TARGET);
         target(PlanColumn.LIE_TARGET, ClubColumn.LIE_TARGET);
-        if (values.mayCarry()) {
-            target(PlanColumn.CARRY_TARGET, ClubColumn.CARRY_TARGET);
-        } else {
-            pen.blank(PlanColumn.CARRY_TARGET, Role.NUMBER);
-        }
-        SitsRange sits = values.golfer().sitsRange();
-        ofGolfer(PlanColumn.MOST_OPEN, GolferColumn.MOST_OPEN, sits.mostOpenDeg());
-        ofGolfer(PlanColumn.MOST_CLOSED, GolferColumn.MOST_CLOSED, sits.mostClosedDeg());
+        ifPossible(PlanColumn.CARRY_TARGET, ClubColumn.CARRY_TARGET, values.mayCarry());
+        look(PlanColumn.MOST_OPEN, GolferColumn.MOST_OPEN, LimitKind.MOST_OPEN);
+        look(PlanColumn.MOST_CLOSED, GolferColumn.MOST_CLOSED, LimitKind.MOST_CLOSED);
+        ifPossible(PlanColumn.GAP_LEAST, ClubColumn.GAP_LEAST, values.mayHaveGap());
+        ifPossible(PlanColumn.GAP_MOST, ClubColumn.GAP_MOST, values.mayHaveGap());
+        ifPossible(PlanColumn.CARRY_LEAST, ClubColumn.CARRY_LEAST, values.mayCarry());
+        ifPossible(PlanColumn.CARRY_MOST, ClubColumn.CARRY_MOST, values.mayCarry());
+        ifPossible(PlanColumn.LANDING_LEAST, ClubColumn.LANDING_LEAST, values.mayCarry());
         gapWish();
         swingweight();
         pen.text(PlanColumn.FILLED, Role.FAINT, memory.text());
@@ -50,16 +51,6 @@ final class PlanWanted {
         memory.put(input.header(), value);
     }
 
-    /** What holds for all clubs of a golfer: to change in his first row, which the others follow. */
-    private void ofGolfer(PlanColumn column, Column input, OptionalDouble value) {
-        if (place.row() == place.firstRow()) {
-            input(column, input, "0.0##", value);
-        } else {
-            String first = column.at(place.firstRow());
-            pen.number(column, "0.0##", "IF(" + first + "=\"\",\"\"," + first + ")", value);
-        }
-    }
-
     private void target(PlanColumn column, Column input) {
         SettingsColumn from = column.source().orElseThrow();
         OptionalDouble value = pen.value(PlanState.LIVE, from);
@@ -67,6 +58,43 @@ final class PlanWanted {
             input(column, input, "0.0##", value);
         } else {
             pen.number(column, "0.0##", formulas.looked(PlanState.LIVE, from, place), value);
+        }
+    }
+
+    /**
+     * What holds for all clubs of a golfer, to change in his first row, which the others follow. A look on the side of its
+     * column is a number, one on the other side is written in words.
+     */
+    private void look(PlanColumn column, Column input, LimitKind kind) {
+        OptionalDouble look = values.golfer().limits().valueMeasureUnits(kind);
+        boolean open = kind == LimitKind.MOST_OPEN;
+        boolean isWorded = look.isPresent() && (open ? look.getAsDouble() > 0 : look.getAsDouble() < 0);
+        String words = isWorded ? Numbers.trimmed(Math.abs(look.getAsDouble())) + (open ? " closed" : " open") : "";
+        if (place.row() > place.firstRow()) {
+            follow(column, isWorded, words, look);
+        } else {
+            input(column, input, "0.0##", look);
+            if (isWorded) {
+                pen.text(column, Role.INPUT, words);
+            }
+        }
+    }
+
+    private void follow(PlanColumn column, boolean isWorded, String words, OptionalDouble look) {
+        String first = column.at(place.firstRow());
+        String formula = "IF(" + first + "=\"\",\"\"," + first + ")";
+        if (isWorded) {
+            pen.text(column, Role.COUNT, formula, words);
+        } else {
+            pen.number(column, "0.0##", formula, look);
+        }
+    }
+
+    private void ifPossible(PlanColumn column, Column input, boolean possible) {
+        if (possible) {
+            target(column, input);
+        } else {
+            pen.blank(column, Role.NUMBER);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.bagwright.workbook.plan;
 
 import java.util.OptionalDouble;
+import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.ClubSetup;
@@ -69,10 +70,16 @@ public enum SettingsColumn implements SheetColumn {
     SWINGWEIGHT_TARGET("Swingweight target [points from A0]", 12, "0.0##", SettingsColumn::swingweightTarget),
     TARGET_TEXT("Swingweight target", 12, "", OptionNumber.NONE),
     GAP_WISH("Gap wish [DIST]", 9, "0.0", OptionNumber.NONE),
+    GAP_LEAST("Gap least [DIST]", 9, "0.0", OptionNumber.limit(LimitKind.GAP_LEAST)),
+    GAP_MOST("Gap most [DIST]", 9, "0.0", OptionNumber.limit(LimitKind.GAP_MOST)),
+    CARRY_LEAST("Carry least [DIST]", 9, "0.0", OptionNumber.limit(LimitKind.CARRY_LEAST)),
+    CARRY_MOST("Carry most [DIST]", 9, "0.0", OptionNumber.limit(LimitKind.CARRY_MOST)),
+    LANDING_LEAST("Landing least [deg]", 9, "0.0", OptionNumber.limit(LimitKind.LANDING_LEAST)),
     CHANGES("Changes", 9, "0", OptionNumber.always(Option::changes)),
     OWN_PENALTY("Own penalty [points]", 10, "0.00", OptionNumber.always(option -> option.terms()
             .totalPoints())),
     OPEN("May be planned", 9, "", OptionNumber.NONE),
+    CLOSED("Closed by", 16, "", OptionNumber.NONE),
     KEY("Option", 42, "", OptionNumber.NONE);
 
     private final String heading;

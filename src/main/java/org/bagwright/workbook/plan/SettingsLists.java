@@ -22,15 +22,15 @@ import org.bagwright.workbook.pen.SheetPen;
 final class SettingsLists {
     static final List<SettingsColumn> LISTED = List.of(
             SettingsColumn.SETTING, SettingsColumn.WEIGHTING, SettingsColumn.LOFT_BEND, SettingsColumn.LIE_BEND);
-    private static final int CLUB_COLUMN = SettingsColumn.values().length + 1;
-    private static final int OWN_COLUMN = CLUB_COLUMN + 1;
-    private static final int COUNT_COLUMN = CLUB_COLUMN + 2;
-    private static final int FIRST_CHOICE_COLUMN = CLUB_COLUMN + 3;
 
     private final SheetPen pen;
     private final Units units;
     private final Map<String, Block> blocks = new HashMap<>();
     private final int firstRow;
+    private final int clubColumn;
+    private final int ownColumn;
+    private final int countColumn;
+    private final int firstChoiceColumn;
     private final List<ListRow> rows = new ArrayList<>();
 
     /** What one club of a slot may have of one thing. */
@@ -39,15 +39,20 @@ final class SettingsLists {
     /** Where a block is, and how many choices its first club has. */
     private record Block(int firstRow, int lastRow, int firstChoices) {}
 
-    SettingsLists(SheetPen pen, Units units, int headingRow) {
+    /** @param clubColumn the first column that is free for them */
+    SettingsLists(SheetPen pen, Units units, int headingRow, int clubColumn) {
         this.pen = pen;
         this.units = units;
+        this.clubColumn = clubColumn;
+        ownColumn = clubColumn + 1;
+        countColumn = clubColumn + 2;
+        firstChoiceColumn = clubColumn + 3;
         List<String> headings = List.of("Club", "In the book", "Choices", "1", "2", "3");
-        pen.text(headingRow - 1, CLUB_COLUMN, Role.FAINT, "Lists for the choice cells of the sheet Plan");
+        pen.text(headingRow - 1, clubColumn, Role.FAINT, "Lists for the choice cells of the sheet Plan");
         for (int column = 0; column < headings.size(); column++) {
-            pen.text(headingRow, CLUB_COLUMN + column, Role.HEADING, headings.get(column));
+            pen.text(headingRow, clubColumn + column, Role.HEADING, headings.get(column));
         }
-        pen.width(CLUB_COLUMN, 16);
+        pen.width(clubColumn, 16);
         firstRow = headingRow + 1;
     }
 
@@ -88,12 +93,12 @@ final class SettingsLists {
             return;
         }
         ListRow list = rows.get(row - firstRow);
-        pen.text(row, CLUB_COLUMN, Role.FAINT, list.club());
-        value(row, OWN_COLUMN, list.own());
+        pen.text(row, clubColumn, Role.FAINT, list.club());
+        value(row, ownColumn, list.own());
         pen.number(
-                row, COUNT_COLUMN, Role.FAINT, "0", Math.max(1, list.choices().size()));
+                row, countColumn, Role.FAINT, "0", Math.max(1, list.choices().size()));
         for (int index = 0; index < list.choices().size(); index++) {
-            value(row, FIRST_CHOICE_COLUMN + index, list.choices().get(index));
+            value(row, firstChoiceColumn + index, list.choices().get(index));
         }
     }
 
@@ -127,12 +132,12 @@ final class SettingsLists {
 
     /** The cells that name what may fill a slot. */
     String clubs(SlotOptions slot) {
-        return column(block(slot, SettingsColumn.SETTING), CLUB_COLUMN);
+        return column(block(slot, SettingsColumn.SETTING), clubColumn);
     }
 
     /** What the clubs of a slot have in the book, in the order of {@link #clubs}. */
     String own(SlotOptions slot, SettingsColumn column) {
-        return column(block(slot, column), OWN_COLUMN);
+        return column(block(slot, column), ownColumn);
     }
 
     /**
@@ -142,11 +147,11 @@ final class SettingsLists {
      */
     String list(SlotOptions slot, SettingsColumn column, String place) {
         Block block = block(slot, column);
-        String first = cell(block.firstRow(), FIRST_CHOICE_COLUMN);
+        String first = cell(block.firstRow(), firstChoiceColumn);
         if (!slot.hasCandidates()) {
-            return first + ":" + SheetPen.held(block.firstRow(), FIRST_CHOICE_COLUMN + block.firstChoices() - 1);
+            return first + ":" + SheetPen.held(block.firstRow(), firstChoiceColumn + block.firstChoices() - 1);
         }
-        return "OFFSET(" + first + "," + place + "-1,0,1,INDEX(" + column(block, COUNT_COLUMN) + "," + place + "))";
+        return "OFFSET(" + first + "," + place + "-1,0,1,INDEX(" + column(block, countColumn) + "," + place + "))";
     }
 
     private String column(Block block, int column) {

@@ -9,10 +9,12 @@ import java.util.OptionalDouble;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Swingweight;
@@ -31,6 +33,7 @@ public final class SettingsSheet {
     private final SheetPen pen;
     private final Units units;
     private final Matching matching;
+    private final List<StockLimit> stock;
     private final SettingsLists lists;
     private final Map<String, Integer> rows = new HashMap<>();
     private int nextRow = FIRST_ROW;
@@ -39,7 +42,8 @@ public final class SettingsSheet {
         this.pen = pen;
         this.units = result.book().settings().units();
         this.matching = result.book().settings().matching();
-        this.lists = new SettingsLists(pen, units, HEADING_ROW);
+        this.stock = result.stock();
+        this.lists = new SettingsLists(pen, units, HEADING_ROW, SettingsColumn.values().length + stock.size() + 1);
     }
 
     public static SettingsSheet write(SheetPen pen, BookResult result) {
@@ -62,7 +66,19 @@ public final class SettingsSheet {
 
     /** The whole column that Plan looks up, such as {@code Settings!$H$5:$H$90}. */
     public String lookup(SettingsColumn column) {
-        int index = column.index();
+        return lookup(column.index());
+    }
+
+    /** As {@link #lookup(SettingsColumn)} for how many pieces of an item of the stock an option takes. */
+    String lookupTaken(int item) {
+        return lookup(takenIndex(item));
+    }
+
+    private static int takenIndex(int item) {
+        return SettingsColumn.values().length + item;
+    }
+
+    private String lookup(int index) {
         return NAME + "!" + SheetPen.held(FIRST_ROW, index) + ":" + SheetPen.held(nextRow - 1, index);
     }
 
@@ -80,6 +96,10 @@ public final class SettingsSheet {
                 "Every option of every slot. The sheet Plan looks its numbers up here. " + ResultSheet.REBUILT);
         for (SettingsColumn column : SettingsColumn.values()) {
             pen.heading(HEADING_ROW, column.index(), heading(column), column.widthChars());
+        }
+        for (int item = 0; item < stock.size(); item++) {
+            pen.heading(
+                    HEADING_ROW, takenIndex(item), "Takes " + stock.get(item).item().inWords(), 10);
         }
         pen.height(HEADING_ROW, 54);
     }
@@ -105,9 +125,19 @@ public final class SettingsSheet {
             }
         }
         text(row, SettingsColumn.OPEN, option.open() ? "yes" : "no");
+        closed(row, option);
+        for (int item = 0; item < stock.size(); item++) {
+            pen.number(row, takenIndex(item), Role.NUMBER, "0", option.takes().get(item));
+        }
         option.setup().ifPresent(setup -> setup(row, bag, option, setup));
         pen.formula(row, SettingsColumn.KEY.index(), Role.FAINT, keyFormula(row, option), option.key());
         lists.write(row);
+    }
+
+    private void closed(int row, Option option) {
+        if (!option.open()) {
+            text(row, SettingsColumn.CLOSED, ClosedReason.labels(option.closedReasons()));
+        }
     }
 
     private void setup(int row, BagOptions bag, Option option, ClubSetup setup) {
@@ -159,7 +189,7 @@ public final class SettingsSheet {
         for (int row = nextRow; row <= lists.lastRow(); row++) {
             lists.write(row);
         }
-        int last = SettingsColumn.values().length - 1;
+        int last = takenIndex(stock.size()) - 1;
         pen.sheet().setAutoFilter(new CellRangeAddress(HEADING_ROW, nextRow - 1, 0, last));
         pen.sheet().createFreezePane(SettingsColumn.SETTING.index(), FIRST_ROW);
         pen.print(PageSetup.landscape(HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.index()));

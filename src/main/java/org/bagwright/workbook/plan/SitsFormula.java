@@ -25,8 +25,8 @@ record SitsFormula(PlanFormulas looked) implements TermFormula {
     }
 
     private static String outside(String sits, PlanPlace place) {
-        String open = place.at(PlanColumn.MOST_OPEN);
-        String closed = place.at(PlanColumn.MOST_CLOSED);
+        String open = place.at(PlanColumn.OPEN_LIMIT);
+        String closed = place.at(PlanColumn.CLOSED_LIMIT);
         return "MAX(0,IF(" + closed + "=\"\",0," + sits + "-" + closed + "),IF(" + open + "=\"\",0," + open + "-" + sits
                 + "))";
     }

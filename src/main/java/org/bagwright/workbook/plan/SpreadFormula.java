@@ -3,7 +3,7 @@ package org.bagwright.workbook.plan;
 import java.util.Optional;
 import org.bagwright.domain.book.Measure;
 
-/** A club against the mean of its group in the golfer's bag; a miss only where spread counts. */
+/** A club against the mean of its group in the golfer's bag; a miss only where spread counts or is a must. */
 record SpreadFormula() implements TermFormula {
 
     @Override
@@ -14,8 +14,8 @@ record SpreadFormula() implements TermFormula {
 
     @Override
     public Optional<String> miss(PlanPlace place) {
-        return Optional.of("IF(OR(" + place.at(PlanColumn.LIVE_GROUP) + "=\"\"," + PlanAims.importance(Measure.SPREAD)
-                + "=0),0,ABS(" + fromMean(PlanState.LIVE, place) + ")/" + PlanAims.tolerance(Measure.SPREAD) + ")");
+        return Optional.of("IF(OR(" + place.at(PlanColumn.LIVE_GROUP) + "=\"\",AND(" + PlanAims.importance(Measure.SPREAD)
+                + "=0," + PlanAims.must(Measure.SPREAD) + "<>\"yes\")),0,ABS(" + fromMean(PlanState.LIVE, place) + ")/" + PlanAims.tolerance(Measure.SPREAD) + ")");
     }
 
     private static String fromMean(PlanState state, PlanPlace place) {

@@ -129,7 +129,7 @@ final class ClubReader {
     private Freedom freedom(ClubBends bends, ClubSleeves.Fitted fitted) {
         boolean pinned = row.yesNo(ClubColumn.PINNED).orElse(false);
         boolean optional = row.yesNo(ClubColumn.OPTIONAL).orElse(false);
-        return new Freedom(bends.range(), pinned, fitted.allowed(), optional);
+        return new Freedom(bends.range(), pinned, fitted.allowed(), optional, new LimitReader(row).ofClub());
     }
 
     private Targets targets() {

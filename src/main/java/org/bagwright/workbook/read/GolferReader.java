@@ -9,8 +9,7 @@ import java.util.OptionalInt;
 import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
-import org.bagwright.domain.book.SitsRange;
-import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.club.Limits;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
@@ -97,11 +96,12 @@ final class GolferReader {
         Golfer.HeadSpeeds speeds =
                 new Golfer.HeadSpeeds(row.number(GolferColumn.DRIVER_SPEED), row.number(GolferColumn.IRON_SPEED));
         Golfer.Address address = address(row);
-        Golfer.GapAims gaps = gaps(row);
+        GapWish gapWish = gapWish(row);
+        Limits limits = new LimitReader(row).ofGolfer();
         OptionalInt changes = row.whole(GolferColumn.MOST_CHANGES);
         if (!row.isSpoilt()) {
             String cell = row.cell(GolferColumn.GOLFER);
-            Golfer golfer = new Golfer(name.orElseThrow(), hand, speeds, address, gaps, changes, cell);
+            Golfer golfer = new Golfer(name.orElseThrow(), hand, speeds, address, gapWish, limits, changes, cell);
             filled.add(new Filled(row, golfer));
         }
     }
@@ -123,37 +123,11 @@ final class GolferReader {
         double leanDeg = row.number(GolferColumn.SHAFT_LEAN).orElse(0);
         boolean squares = row.yesNo(GolferColumn.SQUARES_FACE).orElse(true);
         boolean aligned = !row.yesNo(GolferColumn.KEEP_SHAFT_TURNED).orElse(true);
-        return new Golfer.Address(leanDeg, squares, aligned, sits(row));
+        return new Golfer.Address(leanDeg, squares, aligned);
     }
 
-    private static SitsRange sits(InputRow row) {
-        OptionalDouble open = row.number(GolferColumn.MOST_OPEN);
-        OptionalDouble closed = row.number(GolferColumn.MOST_CLOSED);
-        if (open.isEmpty() || closed.isEmpty() || open.getAsDouble() <= closed.getAsDouble()) {
-            return new SitsRange(open, closed);
-        }
-        double meant = -open.getAsDouble();
-        row.problem(
-                GolferColumn.MOST_OPEN,
-                "most open must not be more closed than most closed (closed is positive, open is negative), found "
-                        + Numbers.trimmed(open.getAsDouble()) + " against " + Numbers.trimmed(closed.getAsDouble())
-                        + "." + (meant <= closed.getAsDouble() ? " Maybe " + Numbers.trimmed(meant) + "?" : ""));
-        return SitsRange.ANY;
-    }
-
-    private static Golfer.GapAims gaps(InputRow row) {
-        GapWish wish = row.numberOr(
-                        GolferColumn.GAP_WISH, "even", GapWish.EVEN, wishM -> new GapWish(OptionalDouble.of(wishM)))
+    private static GapWish gapWish(InputRow row) {
+        return row.numberOr(GolferColumn.GAP_WISH, "even", GapWish.EVEN, wishM -> new GapWish(OptionalDouble.of(wishM)))
                 .orElse(GapWish.EVEN);
-        OptionalDouble leastM = row.number(GolferColumn.GAP_LEAST);
-        OptionalDouble mostM = row.number(GolferColumn.GAP_MOST);
-        if (leastM.isPresent() && mostM.isPresent() && leastM.getAsDouble() > mostM.getAsDouble()) {
-            row.problem(
-                    GolferColumn.GAP_LEAST,
-                    "gap least must not be above gap most, found "
-                            + row.content(GolferColumn.GAP_LEAST).shown() + " against "
-                            + row.content(GolferColumn.GAP_MOST).shown() + ".");
-        }
-        return new Golfer.GapAims(wish, leastM, mostM);
     }
 }

@@ -3,7 +3,6 @@ package org.bagwright.workbook.read;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.BookSettings;
@@ -11,6 +10,7 @@ import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.LimitKind;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.schema.AimColumn;
@@ -85,8 +85,8 @@ record IdleAims(Map<Measure, InputRow> rows, Aims aims, List<Golfer> golfers, Li
     }
 
     private static boolean limitsLooks(Golfer golfer) {
-        OptionalDouble open = golfer.sitsRange().mostOpenDeg();
-        return open.isPresent() || golfer.sitsRange().mostClosedDeg().isPresent();
+        return golfer.limits().of(LimitKind.MOST_OPEN).isPresent()
+                || golfer.limits().of(LimitKind.MOST_CLOSED).isPresent();
     }
 
     /** How clubs are matched, where matching does not count. */

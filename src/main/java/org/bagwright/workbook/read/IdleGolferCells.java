@@ -49,7 +49,7 @@ record IdleGolferCells(GolferReader.Filled filled, List<Club> clubs, List<Sleeve
 
     private void idle(Column column, String why) {
         boolean usual = column == GolferColumn.GAP_WISH
-                && filled.golfer().gaps().wish().fixedM().isEmpty();
+                && filled.golfer().gapWish().fixedM().isEmpty();
         if (filled.row().isGiven(column) && !usual) {
             filled.row().warning(column, column.subject() + " has no effect: " + why + ".");
         }

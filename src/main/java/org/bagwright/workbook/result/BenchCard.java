@@ -9,6 +9,7 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
@@ -44,7 +45,7 @@ final class BenchCard {
         List<String> headings =
                 Arrays.stream(BenchColumn.values()).map(BenchColumn::heading).toList();
         table.headings(row + 4, headings, 30);
-        return cautions(staying(work(row + 5) + 1) + 1);
+        return cautions(broken(staying(work(row + 5) + 1)) + 1);
     }
 
     private void head(int row) {
@@ -103,6 +104,15 @@ final class BenchCard {
         }
         wrapped(row, "No change: " + String.join(", ", clubs) + ".");
         return row + 1;
+    }
+
+    /** What the plan does not keep, so that whoever works from the card can ask first. */
+    private int broken(int row) {
+        int next = row;
+        for (Broken rule : bag.broken(bag.planned(), book.settings())) {
+            wrapped(next++, "Not kept: " + rule.inWords());
+        }
+        return next;
     }
 
     private int cautions(int row) {

@@ -4,6 +4,7 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagResult;
@@ -21,10 +22,12 @@ final class OtherPlans {
 
     private final SheetPen pen;
     private final TablePen table;
+    private final BookSettings settings;
     private final BagResult bag;
     private final List<SlotOptions> slots;
 
-    OtherPlans(SheetPen pen, TablePen table, BagResult bag) {
+    OtherPlans(SheetPen pen, TablePen table, BookSettings settings, BagResult bag) {
+        this.settings = settings;
         this.pen = pen;
         this.table = table;
         this.bag = bag;
@@ -53,7 +56,7 @@ final class OtherPlans {
     }
 
     private String difference(OtherPlan plan) {
-        return plan.difference() + TablePen.missed(bag.broken(plan.state()));
+        return plan.difference() + TablePen.missed(bag.broken(plan.state(), settings));
     }
 
     /** Writes what each row is and gives the row of the first slot. */

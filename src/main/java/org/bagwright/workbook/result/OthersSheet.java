@@ -48,7 +48,7 @@ final class OthersSheet {
 
     private int golfer(BagResult bag, int row) {
         table.band(row, lastColumn, bag.golfer().name());
-        int next = new OtherPlans(pen, table, bag).write(row + 1);
+        int next = new OtherPlans(pen, table, result.book().settings(), bag).write(row + 1);
         return new RelaxationTable(pen, table, bag.relaxations()).write(next + 1);
     }
 }

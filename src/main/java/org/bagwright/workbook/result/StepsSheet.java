@@ -122,7 +122,7 @@ final class StepsSheet {
             pen.blank(row, PLAN, Role.CELL);
         }
         gain(bag, row, index);
-        String all = done(bag, bag.today(), state) + TablePen.missed(bag.broken(state));
+        String all = done(bag, bag.today(), state) + TablePen.missed(bag.broken(state, result.book().settings()));
         pen.text(row, ALL, Role.TEXT, all);
     }
 

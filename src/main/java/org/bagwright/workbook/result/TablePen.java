@@ -2,10 +2,11 @@ package org.bagwright.workbook.result;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
@@ -112,9 +113,11 @@ final class TablePen {
         pen.number(row, column, role, BREAKS, hardBreaks / BREAK_THOUSANDTHS);
     }
 
-    /** What a plan misses, to go after its description; empty if it misses nothing. */
-    static String missed(Collection<String> broken) {
-        return broken.isEmpty() ? "" : "; misses: " + String.join(", ", broken);
+    /** What a plan breaks, to go after its description; empty if it breaks nothing. */
+    static String missed(List<Broken> broken) {
+        return broken.isEmpty()
+                ? ""
+                : "; not kept: " + broken.stream().map(Broken::inWords).collect(Collectors.joining("; "));
     }
 
     /** A text with an arrow in place of {@code ->}. */

@@ -55,13 +55,19 @@ public enum GolferColumn implements SheetColumn {
     MOST_OPEN(ColumnSpec.angle(
                     "Most open",
                     Limit.SITS_DEG,
-                    "The most open look the golfer accepts, degrees, closed is positive: 1 deg open is -1.")
+                    "Limit: the most open look the golfer accepts as the club sits, degrees open; the sign of a number"
+                            + " does not count. Words are read too: 1 open, square, 1 closed (at least 1 closed).")
+            .as(Kind.NUMBER_OR_WORD)
+            .offering("square")
             .ifBlank("no limit")
             .alsoCalled("Open limit", "Open most")),
     MOST_CLOSED(ColumnSpec.angle(
                     "Most closed",
                     Limit.SITS_DEG,
-                    "The most closed look the golfer accepts, degrees, closed is positive.")
+                    "Limit: the most closed look the golfer accepts as the club sits, degrees closed; the sign of a"
+                            + " number does not count. Words are read too: 2 closed, square, 1 open (at least 1 open).")
+            .as(Kind.NUMBER_OR_WORD)
+            .offering("square")
             .ifBlank("no limit")
             .alsoCalled("Closed limit", "Shut most")),
     GAP_WISH(ColumnSpec.number(
@@ -74,10 +80,17 @@ public enum GolferColumn implements SheetColumn {
             .offering("even")
             .ifBlank("even")),
     GAP_LEAST(ColumnSpec.number(
-                    "Gap least", Quantity.DISTANCE, new Limit(0, 150, "m"), "The smallest gap that is good enough.")
+                    "Gap least",
+                    Quantity.DISTANCE,
+                    leastGapM(),
+                    "Limit: the smallest gap that the golfer accepts between neighbouring clubs.")
             .ifBlank("no limit")
             .alsoCalled("Least carry gap")),
-    GAP_MOST(ColumnSpec.number("Gap most", Quantity.DISTANCE, gapM(), "The largest gap that is good enough.")
+    GAP_MOST(ColumnSpec.number(
+                    "Gap most",
+                    Quantity.DISTANCE,
+                    gapM(),
+                    "Limit: the largest gap that the golfer accepts between neighbouring clubs.")
             .ifBlank("no limit")
             .alsoCalled("Most carry gap")),
     MOST_CHANGES(ColumnSpec.whole(
@@ -105,6 +118,10 @@ public enum GolferColumn implements SheetColumn {
     @Override
     public ColumnSpec spec() {
         return spec;
+    }
+
+    static Limit leastGapM() {
+        return new Limit(0, 150, "m");
     }
 
     static Limit gapM() {

@@ -3,11 +3,11 @@ package org.bagwright.domain.option;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import java.util.OptionalDouble;
 import org.bagwright.ClubSketch;
+import org.bagwright.GolferSketch;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.Limits;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @Tag("analytic")
 class WantedRangeTest {
-    private static double outsideDeg(SitsRange sits, double looksDeg) {
+    private static double outsideDeg(Limits sits, double looksDeg) {
         ClubWishes wishes =
                 ClubWishes.of(new ClubSketch("Golfer A", 1, "Driver", ClubKind.DRIVER, "Clubs!C2").made(), sits);
         return wishes.of(Measure.SITS).orElseThrow().deviationMeasureUnits(looksDeg);
@@ -24,14 +24,14 @@ class WantedRangeTest {
     @ParameterizedTest
     @CsvSource({"-3, -1", "-2, 0", "0, 0", "1, 0", "1.5, 0.5"})
     void lookOutsideTheRange_isHowFarBeyondTheNearerEnd(double looksDeg, double outsideDeg) {
-        SitsRange range = new SitsRange(OptionalDouble.of(-2), OptionalDouble.of(1));
+        Limits range = new GolferSketch("Golfer A").sits(-2, 1).golfer().limits();
         assertEquals(outsideDeg, outsideDeg(range, looksDeg), 0);
     }
 
     @Test
     void withoutLimits_noLookIsOutside() {
-        assertEquals(0, outsideDeg(SitsRange.ANY, -40), 0);
-        assertEquals(0, outsideDeg(SitsRange.ANY, 40), 0);
+        assertEquals(0, outsideDeg(Limits.NONE, -40), 0);
+        assertEquals(0, outsideDeg(Limits.NONE, 40), 0);
     }
 
     @Test

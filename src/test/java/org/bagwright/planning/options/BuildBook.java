@@ -17,7 +17,6 @@ import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Measure;
-import org.bagwright.domain.book.SitsRange;
 import org.bagwright.domain.club.BendRange;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
@@ -83,7 +82,7 @@ public final class BuildBook {
         return new GolferSketch(name)
                 .hand(hand)
                 .speeds(OptionalDouble.of(43), OptionalDouble.of(36))
-                .sits(new SitsRange(OptionalDouble.of(-2), OptionalDouble.of(2)))
+                .sits(-2, 2)
                 .golfer();
     }
 

@@ -10,12 +10,16 @@ import java.util.stream.Stream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.Limits;
+import org.bagwright.domain.club.StatedLimit;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.option.Terms;
+import org.bagwright.search.model.LimitedBooks;
 import org.bagwright.search.model.PlanningProblem;
 import org.bagwright.search.model.SlotAssignment;
 import org.bagwright.search.model.TestBags;
@@ -80,15 +84,15 @@ class BagConstraintProviderTest {
     }
 
     @Test
-    void ownMust_breaksWhatTheOptionsBreak() {
+    void ownHard_breaksWhatTheOptionsBreak() {
         assertPenalty(
-                BagConstraintProvider::ownMust,
+                BagConstraintProvider::ownHard,
                 0,
                 withTerms(TestBags.terms(
                         Map.of(Measure.LOFT, 9.0, Measure.LIE, 9.0, Measure.SITS, 9.0, Measure.CARRY, 9.0), 0)));
-        assertPenalty(BagConstraintProvider::ownMust, 1, withTerms(TestBags.loft(0, 1)));
+        assertPenalty(BagConstraintProvider::ownHard, 1, withTerms(TestBags.loft(0, 1)));
         Terms broken = Terms.of(Measure.LOFT, 0, 1000).plus(Terms.of(Measure.SITS, 0, 250));
-        assertPenalty(BagConstraintProvider::ownMust, 2500, withTerms(broken, TestBags.FREE, broken));
+        assertPenalty(BagConstraintProvider::ownHard, 2500, withTerms(broken, TestBags.FREE, broken));
     }
 
     @ParameterizedTest(name = "a gap of {0} m, wish 10, tolerance 3: {1}")
@@ -96,6 +100,55 @@ class BagConstraintProviderTest {
     void gapMust_breaksThousandthsOfToleranceBeyondIt(double gapM, long breaks) {
         assertPenalty(BagConstraintProvider::gapMust, breaks, withCarries(TestBags.GAP_MUST, 10, 150 + gapM, 150));
         assertPenalty(BagConstraintProvider::gapMust, 0, withCarries(TestBags.GAP_AIM, 10, 150 + gapM, 150));
+    }
+
+    @Test
+    void ownHard_breaksLimitsToo() {
+        Terms broken = Terms.of(Measure.SITS, 0, 250).withLimit(LimitKind.MOST_CLOSED, 600);
+        assertPenalty(BagConstraintProvider::ownHard, 850, withTerms(broken, TestBags.FREE));
+    }
+
+    @ParameterizedTest(name = "a gap of {0} m, limits 8 and 12, tolerance 3: {1}")
+    @CsvSource({"8, 0", "12, 0", "10, 0", "12.3, 100", "7.7, 100", "5, 1000", "7.9999, 1", "-1, 3000"})
+    void gapLimit_breaksThousandthsOfATolerance(double gapM, long breaks) {
+        Option longer = LimitedBooks.with(
+                TestBags.carrying(150 + gapM),
+                Limits.of(List.of(
+                        new StatedLimit(LimitKind.GAP_LEAST, 8, "Clubs!A2"),
+                        new StatedLimit(LimitKind.GAP_MOST, 12, "Clubs!B2"))));
+        BagOptions bag = TestBags.bag(TestBags.iron(1, longer), TestBags.iron(2, TestBags.carrying(150)));
+        assertPenalty(BagConstraintProvider::gapLimit, breaks, bag);
+        assertPenalty(BagConstraintProvider::gapLimit, 0, withCarries(TestBags.GAP_AIM, 10, 150 + gapM, 150));
+    }
+
+    /** Today's longest flies 150 m: what the first that flies lacks, tolerance 3 yd, importance 1; the others do not count. */
+    @ParameterizedTest(name = "{0} m: {1} micropoints")
+    @CsvSource({"150, 0", "160, 0", "147.2568, 1000000", "144.5136, 4000000"})
+    void reach_isOfTheFirstThatFlies(double carryM, long micropoints) {
+        SlotOptions first = TestBags.iron(1, TestBags.carrying(150), TestBags.carrying(carryM));
+        SlotOptions second = TestBags.iron(2, TestBags.carrying(200), TestBags.carrying(100));
+        assertChosen(BagConstraintProvider::reach, micropoints, List.of(1, 1), first, second);
+        assertChosen(BagConstraintProvider::reach, micropoints, List.of(1, 0), first, second);
+        assertChosen(BagConstraintProvider::reachMust, 0, List.of(1, 1), first, second);
+    }
+
+    /** With the first slot empty the second is the longest; with nothing that flies there is no term. */
+    @Test
+    void reach_passesOverEmptySlots() {
+        SlotOptions first = TestBags.iron(1, TestBags.carrying(150), TestBooks.none(1, 1));
+        SlotOptions second = TestBags.iron(2, TestBags.carrying(147.2568), TestBooks.none(2, 1));
+        assertChosen(BagConstraintProvider::reach, 0, List.of(0, 0), first, second);
+        assertChosen(BagConstraintProvider::reach, 1_000_000, List.of(1, 0), first, second);
+        assertChosen(BagConstraintProvider::reach, 0, List.of(1, 1), first, second);
+    }
+
+    private void assertChosen(
+            BiFunction<BagConstraintProvider, ConstraintFactory, Constraint> rule,
+            long penalty,
+            List<Integer> chosen,
+            SlotOptions... slots) {
+        PlanningProblem problem = TestBags.problem(new BookOptions(List.of(TestBags.bag(slots)), List.of()), List.of(chosen));
+        verifier.verifyThat(rule).given(problem.assignments().toArray()).penalizesBy(penalty);
     }
 
     @ParameterizedTest(name = "a gap of {0} m: {1}")

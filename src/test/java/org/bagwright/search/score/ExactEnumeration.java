@@ -3,6 +3,7 @@ package org.bagwright.search.score;
 import java.util.ArrayList;
 import java.util.List;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.option.WantedRange;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactOption;
 import org.bagwright.search.exact.ExactProblem;
@@ -112,10 +113,17 @@ public final class ExactEnumeration {
         long[] sum = new long[2];
         List<ExactOption.Flight> flights =
                 own.stream().flatMap(option -> option.flight().stream()).toList();
+        if (!flights.isEmpty()) {
+            sum[0] += flights.get(0).first().breaks();
+            sum[1] += flights.get(0).first().micropoints();
+        }
         for (int at = 1; at < flights.size(); at++) {
             double wishM = flights.get(at - 1).wishM();
             double gapM = flights.get(at - 1).carryM() - flights.get(at).carryM();
+            WantedRange limitsM = flights.get(at - 1).gapLimitsM();
+            double beyondM = Math.max(limitsM.leastMeasureUnits() - gapM, gapM - limitsM.mostMeasureUnits());
             sum[0] += PenaltyRules.gapMustBreaks(aim, gapM, wishM) + PenaltyRules.carryBreaks(gapM);
+            sum[0] += Math.max(0, (long) Math.ceil(beyondM / aim.toleranceMeasureUnits() * 1000 - 1e-6));
             sum[1] += PenaltyRules.gapMicropoints(aim, gapM, wishM);
         }
         return sum;

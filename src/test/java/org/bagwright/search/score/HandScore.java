@@ -3,13 +3,17 @@ package org.bagwright.search.score;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.option.Terms;
 
 /**
@@ -53,7 +57,7 @@ public final class HandScore {
         for (Option option : options) {
             changes += option.changes();
             clubs += option.isEmpty() ? 0 : 1;
-            addOwn(option);
+            addOwn(bag, option);
         }
         hard += Math.max(0, clubs - 14);
         if (bag.golfer().mostChanges().isPresent()) {
@@ -63,24 +67,59 @@ public final class HandScore {
         addSpread(bag.spreadAim(), options);
     }
 
-    private void addOwn(Option option) {
+    private void addOwn(BagOptions bag, Option option) {
         Terms terms = option.terms();
         hard += option.open() ? 0 : 1;
         for (Measure measure : Measure.values()) {
             medium += terms.breaks(measure);
             soft += Math.round(terms.points(measure) * 1e6);
         }
+        if (!option.isEmpty()) {
+            addLimit(bag.aims().of(Measure.SITS).toleranceMeasureUnits(), option, LimitKind.MOST_OPEN, -sits(option));
+            addLimit(bag.aims().of(Measure.SITS).toleranceMeasureUnits(), option, LimitKind.MOST_CLOSED, sits(option));
+        }
+        if (option.shot().isPresent()) {
+            double toleranceM = bag.aims().of(Measure.CARRY).toleranceMeasureUnits();
+            addLimit(toleranceM, option, LimitKind.CARRY_LEAST, -option.shot().get().carryM());
+            addLimit(toleranceM, option, LimitKind.CARRY_MOST, option.shot().get().carryM());
+            addLimit(1, option, LimitKind.LANDING_LEAST, -option.shot().get().landingDeg());
+        }
+    }
+
+    private static double sits(Option option) {
+        return option.pose().resting().closedDeg();
+    }
+
+    /** @param figure what must not be more than the limit, or with both signs turned not less */
+    private void addLimit(double tolerance, Option from, LimitKind kind, double figure) {
+        ClubSetup setup = from.setup().orElseThrow();
+        setup.wishes().limits().of(kind).ifPresent(limit -> {
+            boolean least = kind != LimitKind.MOST_CLOSED && kind != LimitKind.CARRY_MOST && kind != LimitKind.GAP_MOST;
+            double most = least ? -limit.valueMeasureUnits() : limit.valueMeasureUnits();
+            medium += Math.max(0, (long) Math.ceil((figure - most) / tolerance * 1000 - NOISE));
+        });
     }
 
     private void addGaps(BagOptions bag, List<Option> options) {
         List<Option> flying =
                 options.stream().filter(option -> option.carryM().isPresent()).toList();
+        Optional<Option> longestToday = bag.slots().stream()
+                .map(SlotOptions::today)
+                .filter(option -> option.shot().isPresent())
+                .findFirst();
+        if (!flying.isEmpty() && longestToday.isPresent()) {
+            double lostM = longestToday.get().shot().get().carryM()
+                    - flying.get(0).shot().get().carryM();
+            addDeviation(bag.aims().of(Measure.REACH), Math.max(0, lostM));
+        }
         for (int next = 1; next < flying.size(); next++) {
             Option longer = flying.get(next - 1);
             double gapM =
                     longer.carryM().getAsDouble() - flying.get(next).carryM().getAsDouble();
             double wishM = longer.club().targets().gapWishM().orElse(bag.gapWishM());
             addDeviation(bag.gapAim(), gapM - wishM);
+            addLimit(bag.gapAim().toleranceMeasureUnits(), longer, LimitKind.GAP_LEAST, -gapM);
+            addLimit(bag.gapAim().toleranceMeasureUnits(), longer, LimitKind.GAP_MOST, gapM);
             if (gapM <= 0) {
                 medium += 1000 + (long) Math.ceil(-gapM * 1000 - NOISE);
             }

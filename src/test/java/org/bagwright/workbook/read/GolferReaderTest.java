@@ -11,10 +11,14 @@ import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Message;
-import org.bagwright.domain.book.SitsRange;
+import org.bagwright.domain.club.LimitKind;
+import org.bagwright.domain.club.Limits;
+import org.bagwright.domain.club.StatedLimit;
 import org.bagwright.workbook.TestBook;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @Tag("analytic")
 class GolferReaderTest {
@@ -53,8 +57,9 @@ class GolferReaderTest {
                         "Ann",
                         Hand.RIGHT,
                         new Golfer.HeadSpeeds(OptionalDouble.empty(), OptionalDouble.empty()),
-                        new Golfer.Address(0, true, false, SitsRange.ANY),
-                        new Golfer.GapAims(GapWish.EVEN, OptionalDouble.empty(), OptionalDouble.empty()),
+                        new Golfer.Address(0, true, false),
+                        GapWish.EVEN,
+                        Limits.NONE,
                         OptionalInt.empty(),
                         "Golfers!A2"),
                 ann);
@@ -72,11 +77,53 @@ class GolferReaderTest {
         assertEquals(2.5, ann.address().leanDeg());
         assertFalse(ann.address().squaresFace());
         assertTrue(ann.address().keepsShaftAligned(), "no: the shaft must stay as it is");
-        assertEquals(new SitsRange(OptionalDouble.of(-2), OptionalDouble.of(0.5)), ann.sitsRange());
-        assertEquals(12 * 0.9144, ann.gaps().wish().fixedM().orElseThrow(), 1e-12);
-        assertEquals(8 * 0.9144, ann.gaps().leastM().orElseThrow(), 1e-12);
-        assertEquals(16 * 0.9144, ann.gaps().mostM().orElseThrow(), 1e-12);
+        assertEquals(new StatedLimit(LimitKind.MOST_OPEN, -2, "Golfers!H2"), limit(ann, LimitKind.MOST_OPEN));
+        assertEquals(new StatedLimit(LimitKind.MOST_CLOSED, 0.5, "Golfers!I2"), limit(ann, LimitKind.MOST_CLOSED));
+        assertEquals(12 * 0.9144, ann.gapWish().fixedM().orElseThrow(), 1e-12);
+        assertEquals(8 * 0.9144, limit(ann, LimitKind.GAP_LEAST).valueMeasureUnits(), 1e-12);
+        assertEquals(16 * 0.9144, limit(ann, LimitKind.GAP_MOST).valueMeasureUnits(), 1e-12);
         assertEquals(OptionalInt.of(3), ann.mostChanges());
+    }
+
+    private static StatedLimit limit(Golfer golfer, LimitKind kind) {
+        return golfer.limits().of(kind).orElseThrow();
+    }
+
+    /** A bare number means the side of its column, whatever its sign; only words can mean the other one. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 2, -1, 2",
+        "-1, -2, -1, 2",
+        "1 open, 2 closed, -1, 2",
+        "1\u00b0, 2 deg, -1, 2",
+        "1.5 deg open, 2 degrees closed, -1.5, 2",
+        "1 Closed, 2, 1, 2",
+        "1, 0.5 open, -1, -0.5",
+        "open 1, closed 2, -1, 2",
+        "square, SQUARE, 0, 0",
+        "0, 0, 0, 0"
+    })
+    void looks_areReadAsPeopleWriteThem(String open, String closed, double openDeg, double closedDeg) {
+        Golfer ann = golfers(row("Golfer", "Most open", "Most closed"), row("Ann", written(open), written(closed)))
+                .book()
+                .golfers()
+                .get(0);
+        assertEquals(openDeg, limit(ann, LimitKind.MOST_OPEN).valueMeasureUnits());
+        assertEquals(closedDeg, limit(ann, LimitKind.MOST_CLOSED).valueMeasureUnits());
+    }
+
+    private static Object written(String text) {
+        return text.matches("-?[0-9.]+") ? Double.valueOf(text) : text;
+    }
+
+    @Test
+    void looksThatAreNone_areProblems() {
+        assertEquals(
+                List.of(
+                        "Golfers!B2: most open must be a number in degrees or the word square, found \"a bit open\".",
+                        "Golfers!C2: most closed must be -15 to 15 degrees, found \"16 closed\". Maybe 1.6?"),
+                golfers(row("Golfer", "Most open", "Most closed"), row("Ann", "a bit open", "16 closed"))
+                        .problems());
     }
 
     @Test
@@ -88,12 +135,11 @@ class GolferReaderTest {
                         "Golfers!D2: iron speed must be a number in mph, found \"fast\".",
                         "Golfers!E2: shaft lean must be -10 to 20 degrees, found 45. Maybe 4.5?",
                         "Golfers!F2: squares face must be yes or no, found \"often\".",
-                        "Golfers!H2: most open must not be more closed than most closed (closed is positive, open is"
-                                + " negative), found 2 against 1. Maybe -2?",
                         "Golfers!J2: gap wish must be a number in yd or the word even, found \"evne\".",
+                        "Golfers!H2: most open must not be more closed than most closed, found \"2 closed\" against 1.",
                         "Golfers!K2: gap least must not be above gap most, found 15 against 10.",
                         "Golfers!M2: most changes must be a whole number, found 2.5."),
-                golfers(HEADINGS, row("Ann", "both", -95, "fast", 45, "often", null, 2, 1, "evne", 15, 10, 2.5))
+                golfers(HEADINGS, row("Ann", "both", -95, "fast", 45, "often", null, "2 closed", 1, "evne", 15, 10, 2.5))
                         .problems());
     }
 

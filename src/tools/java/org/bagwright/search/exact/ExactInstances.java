@@ -9,6 +9,8 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.option.WantedRange;
+import org.bagwright.search.score.LexCost;
 import org.bagwright.search.score.PenaltyRules;
 
 /** Bags and teams drawn from a seed: small ones that can be enumerated, and full ones of a fitter's size. */
@@ -21,10 +23,12 @@ public final class ExactInstances {
     private static final int WEDGE = 4;
 
     private final Random random;
+    private final Random limits;
     private final int items;
 
     private ExactInstances(long seed, int items) {
         random = new Random(seed * 0x9E3779B97F4A7C15L);
+        limits = new Random(seed * 0x9E3779B97F4A7C15L + 5);
         this.items = items;
     }
 
@@ -115,8 +119,21 @@ public final class ExactInstances {
                 breaks,
                 PenaltyRules.micropoints(points) + changes * CHANGE_MICROPOINTS,
                 new ExactOption.Needs(changes, true, takes(needy ? 2 : 4)),
-                group < 0 ? Optional.empty() : Optional.of(new ExactOption.Flight(carryM, wishM)),
+                group < 0 ? Optional.empty() : Optional.of(smallFlight(carryM, wishM)),
                 group < 0 ? Optional.empty() : Optional.of(new ExactOption.Match(group, match)));
+    }
+
+    /** Now and then with limits of the gap, and with a cost as the first that flies. */
+    private ExactOption.Flight smallFlight(double carryM, double wishM) {
+        WantedRange limitsM = limits.nextInt(3) > 0
+                ? WantedRange.ANY
+                : new WantedRange(
+                        limits.nextBoolean() ? Double.NEGATIVE_INFINITY : wishM - 2 + limits.nextInt(3),
+                        limits.nextBoolean() ? Double.POSITIVE_INFINITY : wishM + limits.nextInt(3));
+        long breaks = limits.nextInt(6) == 0 ? limits.nextInt(1500) : 0;
+        long micropoints = limits.nextBoolean() ? 0 : PenaltyRules.micropoints(limits.nextInt(4) * 0.75);
+        return new ExactOption.Flight(
+                carryM, wishM, limitsM, new LexCost(breaks, LexCost.weight(micropoints, 0)));
     }
 
     private List<Integer> takes(int seldom) {

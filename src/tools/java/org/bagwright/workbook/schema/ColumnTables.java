@@ -66,6 +66,8 @@ public final class ColumnTables {
             case LIE -> "The gauge lie against Lie target, or else against Golfer lie of the row.";
             case SITS -> "How far the look at address is outside Most open and Most closed of the golfer.";
             case CARRY -> "The carry against Carry target of the row. No target, no points.";
+            case REACH ->
+                "How much less far the longest club, the first in slot order that flies, carries than today's longest.";
             case GAP -> "The carry gap to the next club against the gap wish of the club, or else of the golfer.";
             case SWINGWEIGHT -> "The swingweight against Swingweight target of the row. No target, no points.";
             case SPREAD -> "Each club against the mean of its group (Match by and Match over on the sheet Start).";

@@ -1,0 +1,71 @@
+package org.bagwright.planning.options;
+
+import java.util.List;
+import java.util.Optional;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.LengthUnit;
+
+/**
+ * The gap wished by a golfer who wants even gaps: the mean gap of his bag today.
+ *
+ * @param golfer the golfer
+ * @param slots the slots of his bag
+ */
+record EvenGap(Golfer golfer, List<SlotOptions> slots) {
+
+    /** Today's carries of the first and the last club that carry, shared out over today's gaps; 0 with fewer than two. */
+    double wishM() {
+        List<Option> flying = flying();
+        int gaps = flying.size() - 1;
+        return gaps < 1 ? 0 : (carryM(flying.get(0)) - carryM(flying.get(gaps))) / gaps;
+    }
+
+    private List<Option> flying() {
+        return slots.stream()
+                .map(SlotOptions::today)
+                .filter(option -> option.carryM().isPresent())
+                .toList();
+    }
+
+    private static double carryM(Option option) {
+        return option.carryM().orElseThrow();
+    }
+
+    /** The problem that the mean gap is none, at the carry that must be wrong; empty where all is well. */
+    Optional<Message> problem(Book book) {
+        List<Option> flying = flying();
+        if (golfer.gapWish().fixedM().isPresent() || flying.size() < 2 || wishM() > 0) {
+            return Optional.empty();
+        }
+        int last = flying.size() - 1;
+        boolean first = last == 1 || carryM(flying.get(0)) < carryM(flying.get(1));
+        Option odd = flying.get(first ? 0 : last);
+        LengthUnit distance = book.settings().units().distance();
+        return Optional.of(Message.problem(
+                cell(book, odd.club()),
+                "carry of " + odd.clubText() + " cannot be right, found "
+                        + Numbers.fixed(distance.fromM(carryM(odd)), 1) + " " + distance.label()
+                        + ": the mean gap of today's bag, which the gap wish even asks for, comes out at "
+                        + Numbers.fixed(distance.fromM(wishM()), 1)
+                        + "; expected carries that fall from the first club to the last, or a gap wish in "
+                        + distance.label() + "."));
+    }
+
+    /** Where the book has a carry of a club; its own row where it has none. */
+    private static String cell(Book book, Club club) {
+        return book.shots().stream()
+                .filter(shot -> shot.golfer().equalsIgnoreCase(club.golfer()))
+                .filter(shot -> shot.club().equalsIgnoreCase(club.name()))
+                .filter(shot -> shot.measured().carryM().isPresent())
+                .map(Shot::cell)
+                .findFirst()
+                .orElse(club.cell());
+    }
+}
