@@ -74,7 +74,7 @@ final class BadTables {
                         "measure that is none",
                         "Aims!A2",
                         "gaps and carry",
-                        "Aims!A2: measure must be loft, lie, sits, carry, gap, swingweight, spread or change, found \"gaps and carry\". Maybe \"gap\"?"),
+                        "Aims!A2: measure must be loft, lie, sits, carry, gap, reach, swingweight, spread or change, found \"gaps and carry\". Maybe \"gap\"?"),
                 BadBook.of(
                         "no cell at all",
                         "Golfers: no headings found in the first 10 rows; expected Golfer, Hand, Driver speed, Iron"

@@ -25,6 +25,7 @@ final class ChoiceBook {
 
     private static final double GAP_TOLERANCE_YD = 3;
     private static final double GAP_IMPORTANCE = 2;
+    private static final double REACH_TOLERANCE_YD = 3;
 
     private ChoiceBook() {}
 
@@ -97,7 +98,7 @@ final class ChoiceBook {
 
     /** The penalty of one option a slot; infinite where the carries do not fall. */
     static double penaltyPoints(List<Map<String, JsonNode>> slots, List<String> keys) {
-        double points = 0;
+        double points = reachPoints(slots.get(0), keys.get(0));
         for (int slot = 0; slot < keys.size(); slot++) {
             JsonNode option = slots.get(slot).get(keys.get(slot));
             points += option.get("ownPenalty").asDouble();
@@ -112,6 +113,17 @@ final class ChoiceBook {
             }
         }
         return points;
+    }
+
+    /** How much less far the first club flies than today, tolerance 3 yd, importance 1. */
+    private static double reachPoints(Map<String, JsonNode> slot, String key) {
+        double today = slot.values().stream()
+                .filter(option -> option.get("changes").asInt() == 0)
+                .mapToDouble(option -> option.get("carry").asDouble())
+                .findFirst()
+                .orElseThrow();
+        double off = Math.max(0, today - slot.get(key).get("carry").asDouble()) / REACH_TOLERANCE_YD;
+        return off * off;
     }
 
     /** The least penalty of all choices in which no slot is empty and every pinned option is taken. */

@@ -156,6 +156,8 @@ class LimitsPlanTest {
     @Test
     void gapCarryAndLandingLimits_areKept() throws Exception {
         Path file = book(book -> {
+            golfer(book, "Most open", 6);
+            golfer(book, "Most closed", 6);
             golfer(book, "Gap most", 23);
             club(book, "5 wood", "Gap least", 21.5);
             club(book, "Driver", "Carry most", 222);
@@ -199,6 +201,20 @@ class LimitsPlanTest {
         Terminal plan = plan(file);
         assertEquals(3, plan.code(), plan.err());
         assertTrue(plan.err().matches("(?s).*Shots![A-Z]+[0-9]+: carry of Driver cannot be right, found .*"), plan.err());
+    }
+
+    @Test
+    void limitOfAClubAgainstThatOfItsGolfer_isAProblemAtTheClub() throws Exception {
+        Path file = book(book -> {
+            golfer(book, "Gap most", 15);
+            club(book, "5 wood", "Gap least", 18);
+        });
+        Terminal plan = plan(file);
+        assertEquals(3, plan.code());
+        assertTrue(
+                plan.err().matches("(?s).*Clubs![A-Z]+[0-9]+: gap least of 5 wood leaves no gap with gap most of Golfer A"
+                        + " \\(Golfers![A-Z]+[0-9]+\\), found 18 yd against 15 yd\\..*"),
+                plan.err());
     }
 
     @Test

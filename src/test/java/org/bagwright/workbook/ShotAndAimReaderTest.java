@@ -105,14 +105,14 @@ class ShotAndAimReaderTest {
     void wrongAims_areProblemsAtTheirCells() {
         assertEquals(
                 List.of(
-                        "Aims!A2: measure must be loft, lie, sits, carry, gap, swingweight, spread or change, found"
+                        "Aims!A2: measure must be loft, lie, sits, carry, gap, reach, swingweight, spread or change, found"
                                 + " \"carrry\". Maybe \"carry\"?",
                         "Aims!B3: tolerance must be above 0, found 0.",
                         "Aims!C4: importance must be 0 to 1000 points, found -1. Maybe 1?",
                         "Aims!D4: \"Must\" must be yes or no, found \"perhaps\".",
                         "Aims!A5: measure must have one row only, found \"lie\" again, first in Aims!A4.",
                         "Aims!A6: measure must be filled in, found nothing; expected what is measured: loft, lie, sits,"
-                                + " carry, gap, swingweight, spread, change."),
+                                + " carry, gap, reach, swingweight, spread, change."),
                 aims("carrry", 5, 1)
                         .row("gap", 0, 1)
                         .row("lie", 1, -1, "perhaps")

@@ -45,17 +45,17 @@ record ExplanationText(BagResult bag) {
                 + "); " + more + ": see the sheet Steps");
     }
 
-    /** What it brings: first of all musts that are met, then points. */
+    /** What it brings: first of all limits and musts that are kept, then points. */
     private String gain(Step from, Step to) {
         long before = from.state().score().hardBreaks();
         long after = to.state().score().hardBreaks();
         String points = "penalty " + points(from) + " -> " + points(to);
         return before == after
                 ? points
-                : "musts missed by " + missed(from) + " -> " + missed(to) + " tolerances, " + points;
+                : "limits and musts missed by " + missed(from) + " -> " + missed(to) + " tolerances, " + points;
     }
 
-    /** By how much a step misses musts, and which. */
+    /** By how much a step misses limits and musts, and which. */
     private String missed(Step step) {
         Set<String> broken = bag.broken(step.state());
         return Numbers.trimmed(step.state().score().hardBreaks() / 1000.0, 2)
@@ -78,7 +78,7 @@ record ExplanationText(BagResult bag) {
 
     private static String relaxation(Relaxation relaxation) {
         String gain = relaxation.fewerBreaks() > 0
-                ? "broken musts down by " + Numbers.fixed(relaxation.fewerBreaks() / 1000.0, 2)
+                ? "broken limits and musts down by " + Numbers.fixed(relaxation.fewerBreaks() / 1000.0, 2)
                 : Numbers.signed(-relaxation.gainPoints(), 2) + " points";
         return "Would help: " + relaxation.what() + " (" + gain + ")";
     }

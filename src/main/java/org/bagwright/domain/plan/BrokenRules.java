@@ -61,8 +61,16 @@ final class BrokenRules {
                         reason.label(),
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
-                        Comparison.inWords(option) + " may not be planned (" + reason.label() + ")",
+                        chosen(option) + " may not be planned (" + reason.label() + ")",
                         bag.options().slots().get(index).main().cell())));
+    }
+
+    private static String chosen(Option option) {
+        String setting = option.setup()
+                .flatMap(setup -> setup.choice().setting())
+                .map(mark -> ", setting " + mark + ",")
+                .orElse("");
+        return option.clubText() + setting;
     }
 
     private void club(int index, ClubSetup setup) {

@@ -38,7 +38,7 @@ record EvenGap(Golfer golfer, List<SlotOptions> slots) {
         return option.carryM().orElseThrow();
     }
 
-    /** The problem that the mean gap is none, at the carry that must be wrong; empty where all is well. */
+    /** The problem that the mean gap is none, at the measured carry that must be wrong; empty where all is well. */
     Optional<Message> problem(Book book) {
         List<Option> flying = flying();
         if (golfer.gapWish().fixedM().isPresent() || flying.size() < 2 || wishM() > 0) {
@@ -48,8 +48,8 @@ record EvenGap(Golfer golfer, List<SlotOptions> slots) {
         boolean first = last == 1 || carryM(flying.get(0)) < carryM(flying.get(1));
         Option odd = flying.get(first ? 0 : last);
         LengthUnit distance = book.settings().units().distance();
-        return Optional.of(Message.problem(
-                cell(book, odd.club()),
+        return measured(book, odd.club()).map(shot -> Message.problem(
+                shot.cell(),
                 "carry of " + odd.clubText() + " cannot be right, found "
                         + Numbers.fixed(distance.fromM(carryM(odd)), 1) + " " + distance.label()
                         + ": the mean gap of today's bag, which the gap wish even asks for, comes out at "
@@ -58,14 +58,12 @@ record EvenGap(Golfer golfer, List<SlotOptions> slots) {
                         + distance.label() + "."));
     }
 
-    /** Where the book has a carry of a club; its own row where it has none. */
-    private static String cell(Book book, Club club) {
+    /** The first shot with a club whose carry was measured. */
+    private static Optional<Shot> measured(Book book, Club club) {
         return book.shots().stream()
                 .filter(shot -> shot.golfer().equalsIgnoreCase(club.golfer()))
                 .filter(shot -> shot.club().equalsIgnoreCase(club.name()))
                 .filter(shot -> shot.measured().carryM().isPresent())
-                .map(Shot::cell)
-                .findFirst()
-                .orElse(club.cell());
+                .findFirst();
     }
 }

@@ -10,6 +10,7 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.LiveChoice;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.StatedLimit;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClosedReason;
@@ -172,8 +173,19 @@ final class Relaxations {
                 .forEach(club -> club.freedom().limits().all().forEach(limit -> without(limit, " of " + club.name())));
     }
 
+    /** Whether some option breaks limits of a kind; gaps are known only in pairs. */
+    private boolean mayBind(LimitKind kind) {
+        return kind.quantity() == LimitKind.Quantity.GAP
+                || bag.slots().stream()
+                        .flatMap(slot -> slot.options().stream())
+                        .anyMatch(option -> option.terms().limitBreaks(kind) > 0);
+    }
+
     /** The wish stays: what a look costs that is outside is counted all the same. */
     private void without(StatedLimit limit, String of) {
+        if (!mayBind(limit.kind())) {
+            return;
+        }
         BagOptions free = bag.keeping(rule -> !(rule instanceof HardRule.Kept kept && kept.limit().equals(limit)));
         tell(limit.cell(), "without " + limit.kind().label() + of, search.best(free, stockLeft));
     }

@@ -13,7 +13,6 @@ record MissColumn(Measure measure) implements SheetColumn {
     private static final List<Measure> MEASURES = Arrays.stream(Measure.values())
             .filter(measure -> measure.scope() != Measure.Scope.ITEMS)
             .toList();
-    static final int COUNT = MEASURES.size();
 
     /** All of them, in the order of the measures. */
     static List<MissColumn> all() {
@@ -22,7 +21,7 @@ record MissColumn(Measure measure) implements SheetColumn {
 
     @Override
     public int index() {
-        return PlanColumn.FIRST_TERM + TermColumn.COUNT + MEASURES.indexOf(measure);
+        return PlanColumn.FIRST_MISS + MEASURES.indexOf(measure);
     }
 
     @Override
@@ -38,11 +37,5 @@ record MissColumn(Measure measure) implements SheetColumn {
     @Override
     public String group() {
         return PlanColumn.LIVE_WORST.group();
-    }
-
-    /** Whether the must of this measure is missed in a row. */
-    String isBroken(int row) {
-        String miss = at(row);
-        return "AND(" + PlanAims.must(measure) + "=\"yes\",ISNUMBER(" + miss + ")," + miss + ">1.000000001)";
     }
 }

@@ -1,8 +1,10 @@
 package org.bagwright.workbook.plan;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.bagwright.domain.book.Measure;
 
 /** The columns of the sheet Plan in order, but for those with the terms of the penalty. */
 public enum PlanColumn implements SheetColumn {
@@ -112,7 +114,16 @@ public enum PlanColumn implements SheetColumn {
     /** Where the columns with the terms begin, and after them those with the misses; see {@link TermColumn}. */
     static final int FIRST_TERM = LIVE_WORST.ordinal();
 
-    private static final int TERMS = TermColumn.COUNT + MissColumn.COUNT;
+    /** How many columns have terms: each state has one for each measure. */
+    private static final int TERMS = PlanState.values().length * Measure.values().length;
+
+    /** Where the columns with the misses of the live choice begin; see {@link MissColumn}. */
+    static final int FIRST_MISS = FIRST_TERM + TERMS;
+
+    private static final int MISSES = (int) Arrays.stream(Measure.values())
+            .filter(measure -> measure.scope() != Measure.Scope.ITEMS)
+            .count();
+
     private static final Map<PlanState, Map<PlanQuantity, PlanColumn>> BY_STATE = new EnumMap<>(PlanState.class);
 
     static {
@@ -169,7 +180,7 @@ public enum PlanColumn implements SheetColumn {
 
     @Override
     public int index() {
-        return ordinal() < FIRST_TERM ? ordinal() : ordinal() + TERMS;
+        return ordinal() < FIRST_TERM ? ordinal() : ordinal() + TERMS + MISSES;
     }
 
     @Override

@@ -103,13 +103,20 @@ final class PlanRules {
         String gap = place.at(PlanColumn.LIVE_GAP);
         String count = "IF(AND(ISNUMBER(" + gap + ")," + gap + "<=0),1,0)";
         String first = "\"\"";
-        for (int index = MissColumn.COUNT - 1; index >= 0; index--) {
-            MissColumn miss = MissColumn.all().get(index);
-            count = "IF(" + miss.isBroken(place.row()) + ",1,0)+" + count;
-            first = "IF(" + miss.isBroken(place.row()) + ",\"" + miss.measure().label() + "\"," + first + ")";
+        List<MissColumn> misses = MissColumn.all();
+        for (int index = misses.size() - 1; index >= 0; index--) {
+            MissColumn miss = misses.get(index);
+            count = "IF(" + isMissed(miss) + ",1,0)+" + count;
+            first = "IF(" + isMissed(miss) + ",\"" + miss.measure().label() + "\"," + first + ")";
         }
         pen.text(PlanColumn.LIVE_MUST, Role.TEXT, first, verdict.first(values, Broken.Kind.MUST));
         pen.number(PlanColumn.LIVE_MUSTS, "0", count, verdict.count(values, Broken.Kind.MUST));
+    }
+
+    /** Whether the must of a measure is missed. */
+    private String isMissed(MissColumn column) {
+        String miss = place.at(column);
+        return "AND(" + PlanAims.must(column.measure()) + "=\"yes\",ISNUMBER(" + miss + ")," + miss + ">1.000000001)";
     }
 
     private void closed() {

@@ -11,7 +11,6 @@ import org.bagwright.domain.book.Measure;
  * @param measure the measure
  */
 record TermColumn(PlanState state, Measure measure) implements SheetColumn {
-    static final int COUNT = PlanState.values().length * Measure.values().length;
     private static final int USUAL_WIDTH_CHARS = 8;
 
     /** All of them, state by state in the order of the measures. */

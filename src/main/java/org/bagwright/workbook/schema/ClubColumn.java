@@ -102,35 +102,6 @@ public enum ClubColumn implements SheetColumn {
                     GolferColumn.gapM(),
                     "The carry gap wanted to the next club, in the unit of the sheet Start.")
             .ifBlank("the golfer's gap wish")),
-    GAP_LEAST(ColumnSpec.number(
-                    "Gap least",
-                    Quantity.DISTANCE,
-                    GolferColumn.leastGapM(),
-                    "Limit: the smallest carry gap to the next club.")
-            .ifBlank("the golfer's gap least")),
-    GAP_MOST(ColumnSpec.number(
-                    "Gap most",
-                    Quantity.DISTANCE,
-                    GolferColumn.gapM(),
-                    "Limit: the largest carry gap to the next club.")
-            .ifBlank("the golfer's gap most")),
-    CARRY_LEAST(ColumnSpec.number(
-                    "Carry least",
-                    Quantity.DISTANCE,
-                    Limit.CARRY_M,
-                    "Limit: the club must carry as far or farther, in the unit of Start.")
-            .ifBlank("no limit")),
-    CARRY_MOST(ColumnSpec.number(
-                    "Carry most",
-                    Quantity.DISTANCE,
-                    Limit.CARRY_M,
-                    "Limit: the club must carry no farther, in the unit of Start.")
-            .ifBlank("no limit")),
-    LANDING_LEAST(ColumnSpec.angle(
-                    "Landing least",
-                    new Limit(0, 90, "degrees"),
-                    "Limit: the ball must come down as steeply or steeper, degrees.")
-            .ifBlank("no limit")),
     SWINGWEIGHT_TARGET(ColumnSpec.of(
                     Kind.MARK,
                     "Swingweight target",
@@ -196,6 +167,35 @@ public enum ClubColumn implements SheetColumn {
             .alsoCalled("Balance point", "Shaft balance point")),
     GRIP_MASS(ColumnSpec.number("Grip mass", Quantity.MASS, new Limit(0, 0.25, "kg"), "Mass of the grip in grams.")
             .ifBlank("assumed from the kind")),
+    GAP_LEAST(ColumnSpec.number(
+                    "Gap least",
+                    Quantity.DISTANCE,
+                    GolferColumn.leastGapM(),
+                    "Limit: the smallest carry gap to the next club.")
+            .ifBlank("the golfer's gap least")),
+    GAP_MOST(ColumnSpec.number(
+                    "Gap most",
+                    Quantity.DISTANCE,
+                    GolferColumn.gapM(),
+                    "Limit: the largest carry gap to the next club.")
+            .ifBlank("the golfer's gap most")),
+    CARRY_LEAST(ColumnSpec.number(
+                    "Carry least",
+                    Quantity.DISTANCE,
+                    Limit.CARRY_M,
+                    "Limit: the club must carry as far or farther, in the unit of Start.")
+            .ifBlank("no limit")),
+    CARRY_MOST(ColumnSpec.number(
+                    "Carry most",
+                    Quantity.DISTANCE,
+                    Limit.CARRY_M,
+                    "Limit: the club must carry no farther, in the unit of Start.")
+            .ifBlank("no limit")),
+    LANDING_LEAST(ColumnSpec.angle(
+                    "Landing least",
+                    new Limit(0, 90, "degrees"),
+                    "Limit: the ball must come down as steeply or steeper, degrees.")
+            .ifBlank("no limit")),
     NOTE(ColumnSpec.of(Kind.TEXT, "Note", "Your own notes. Bagwright does not read them.")
             .alsoCalled("Comment", "Remark", "Memo"));
 
