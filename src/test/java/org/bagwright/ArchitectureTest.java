@@ -64,8 +64,13 @@ class ArchitectureTest {
             entry("workbook.cells", "workbook.schema workbook.text files domain"),
             entry("workbook.pen", "domain"),
             entry("workbook.plan", "workbook.pen workbook.cells workbook.schema workbook.text domain"),
-            entry("workbook.read", "workbook.plan workbook.cells workbook.schema workbook.text files domain"),
-            entry("workbook.result", "workbook.plan workbook.pen workbook.cells workbook.schema workbook.text domain"),
+            entry("workbook.edits", "workbook.plan workbook.cells workbook.schema workbook.text domain"),
+            entry(
+                    "workbook.read",
+                    "workbook.edits workbook.plan workbook.cells workbook.schema workbook.text files domain"),
+            entry(
+                    "workbook.result",
+                    "workbook.edits workbook.plan workbook.pen workbook.cells workbook.schema workbook.text domain"),
             entry("planning.options", "geometry flight balance domain"),
             entry("planning.gauge", "geometry domain"),
             entry("planning.live", "planning.options domain"),

@@ -96,8 +96,10 @@ final class PlanCommand implements Callable<Integer> {
         new PlanText(result).lines().forEach(people::println);
         people.println("Result: " + copy + " (open the sheet Plan)");
         written.backup().map(kept -> new KeptText(kept).line()).ifPresent(people::println);
+        LiveText taken = new LiveText(result.book(), written);
+        taken.wishes().forEach(people::println);
         if (fromLive) {
-            new LiveText(result.book(), written).lines().forEach(people::println);
+            taken.lines().forEach(people::println);
         }
         new MessageText(written.notWritten()).notes().forEach(err::println);
         if (planning.cappedByTime()) {

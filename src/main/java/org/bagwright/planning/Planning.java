@@ -130,12 +130,15 @@ public final class Planning {
      * What was written.
      *
      * @param backup the backup of the file that was replaced, if there was one
-     * @param changes every cell of the sheet Clubs that was written
+     * @param changes every cell of the sheet Clubs that now says what is in the bag today
+     * @param wishes every input cell that takes what was changed on the sheet Plan
      * @param notWritten what could not be written there, and why
      */
-    public record Written(Optional<KeptFile> backup, List<CellChange> changes, List<Message> notWritten) {
+    public record Written(
+            Optional<KeptFile> backup, List<CellChange> changes, List<CellChange> wishes, List<Message> notWritten) {
         public Written {
             changes = List.copyOf(changes);
+            wishes = List.copyOf(wishes);
             notWritten = List.copyOf(notWritten);
         }
     }
@@ -151,12 +154,14 @@ public final class Planning {
     public static Written write(Path source, BookResult result, List<TodayChange> changes, Path target)
             throws WorkbookProblems, IOException {
         List<CellChange> written = new ArrayList<>();
+        List<CellChange> wishes = new ArrayList<>();
         List<Message> notWritten = new ArrayList<>();
         Optional<KeptFile> backup = new Target(target).write(output -> {
             WrittenCells cells = new ResultBook(source, result).write(changes, output);
             written.addAll(cells.changes());
+            wishes.addAll(cells.wishes());
             notWritten.addAll(cells.notWritten());
         });
-        return new Written(backup, written, notWritten);
+        return new Written(backup, written, wishes, notWritten);
     }
 }

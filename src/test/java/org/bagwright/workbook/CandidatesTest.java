@@ -76,7 +76,7 @@ class CandidatesTest {
 
     @Test
     void pinnedRowThatIsNotInTheBag_isAWarning() {
-        TestBook book = threeForOneSlot(null, null, null).set(cell("Pinned", 3), "yes");
+        TestBook book = threeForOneSlot(null, "no", "no").set("Aims!A2", "lie").set(cell("Pinned", 3), "yes");
         assertTrue(book.book().clubs().get(1).pinned());
         assertEquals(
                 List.of("Clubs!Q3: the club \"5 wood\" is pinned but not in the bag today; the plan uses it as this row"
@@ -84,7 +84,8 @@ class CandidatesTest {
                 book.lines(Message.Severity.WARNING));
         assertEquals(
                 List.of(),
-                threeForOneSlot(null, null, null)
+                threeForOneSlot(null, "no", "no")
+                        .set("Aims!A2", "lie")
                         .set(cell("Pinned", 2), "yes")
                         .set(cell("Optional", 2), "yes")
                         .lines(Message.Severity.WARNING));

@@ -125,7 +125,7 @@ class HeadingsTest {
         TestBook book = TestBook.sound().set("Clubs!G1", "Lenght");
         assertTrue(book.book().clubs().get(0).parts().lengthM().isEmpty());
         assertTrue(book.lines(Message.Severity.WARNING)
-                .contains("Clubs!G1: no column is called \"Lenght\", so it is not read. Maybe \"Length\"?"));
+                .contains("Clubs!G1: not read: \"Lenght\" (Maybe Length?); * before a heading marks it as your own."));
         assertTrue(book.lines(Message.Severity.MISSING)
                 .contains("Clubs!A1: the column Length is missing; club lengths are assumed from kind and loft."));
     }

@@ -55,7 +55,7 @@ public final class TestBook {
                 .row("Ann", "Driver", 95, 140, 12, 2700, 1, 225)
                 .sheet("Aims")
                 .row("Measure", "Tolerance", "Importance", "Must")
-                .row("carry", 6, 2, "no");
+                .row("gap", 6, 2, "no");
     }
 
     public TestBook sheet(String name) {

@@ -6,9 +6,24 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.planning.Planning;
 
-/** What taking the live choices as today's set-up has written. */
+/** What was taken from the sheet Plan of an earlier run and written into the input sheets. */
 public record LiveText(Book book, Planning.Written written) {
 
+    /** What is wanted differently there; nothing where nothing was changed. */
+    public List<String> wishes() {
+        List<String> lines = new ArrayList<>();
+        if (!written.wishes().isEmpty()) {
+            lines.add("Changed on the sheet Plan, so taken into this plan and written in the result:");
+            written.wishes().forEach(change -> lines.add(line(change)));
+        }
+        return lines;
+    }
+
+    private static String line(CellChange change) {
+        return "  " + change.cell() + " " + change.what() + ": " + change.before() + " -> " + change.after();
+    }
+
+    /** What taking the live choices as today's set-up has written. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         if (written.changes().isEmpty() && written.notWritten().isEmpty()) {
@@ -16,9 +31,7 @@ public record LiveText(Book book, Planning.Written written) {
             return lines;
         }
         lines.add("The live choices are now today's set-up. Written in the result:");
-        for (CellChange change : written.changes()) {
-            lines.add("  " + change.cell() + " " + change.what() + ": " + change.before() + " -> " + change.after());
-        }
+        written.changes().forEach(change -> lines.add(line(change)));
         lines.add((book.shots().isEmpty()
                         ? "Swingweights read on a scale count"
                         : "Shots and swingweights read on a scale count")

@@ -30,7 +30,7 @@ public record Aim(Measure measure, double toleranceMeasureUnits, double importan
 
     /** Whether a deviation can break a limit: it is a must, and one that can be missed. */
     public boolean isHard() {
-        return must && measure.scope() != Measure.Scope.ITEMS;
+        return must && measure.canBeMust();
     }
 
     /**

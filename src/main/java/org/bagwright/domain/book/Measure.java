@@ -75,6 +75,11 @@ public enum Measure {
         return scope == Scope.CLUB || scope == Scope.ITEMS;
     }
 
+    /** Whether a must can limit it: not the number of items. */
+    public boolean canBeMust() {
+        return scope != Scope.ITEMS;
+    }
+
     /** Whether it says how a club is set or where its ball goes, so that it can be the worst miss of a bag. */
     public boolean canBeWorstMiss() {
         return unit == MeasureUnit.DEGREE || unit == MeasureUnit.DISTANCE;

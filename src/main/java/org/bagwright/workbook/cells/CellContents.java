@@ -5,6 +5,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.xssf.model.SharedStringsTable;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.xmlbeans.impl.values.XmlValueOutOfRangeException;
@@ -15,11 +16,11 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 /** Reads cells; a formula that was saved without its value is calculated. */
 public final class CellContents {
     private final Calculator calculator;
-    private final int sharedTexts;
+    private final SharedStringsTable sharedTexts;
 
     public CellContents(XSSFWorkbook workbook) {
         calculator = new Calculator(workbook);
-        sharedTexts = workbook.getSharedStringSource().getSharedStringItems().size();
+        sharedTexts = workbook.getSharedStringSource();
     }
 
     public CellContent of(Cell cell) {
@@ -68,7 +69,7 @@ public final class CellContents {
         }
         try {
             int number = Integer.parseInt(cell.getV());
-            return number >= 0 && number < sharedTexts;
+            return number >= 0 && number < sharedTexts.getSharedStringItems().size();
         } catch (NumberFormatException none) {
             return false;
         }

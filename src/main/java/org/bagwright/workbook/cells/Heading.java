@@ -3,10 +3,13 @@ package org.bagwright.workbook.cells;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.bagwright.domain.text.CloseNames;
+import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.text.CellContent;
 
 /**
@@ -19,6 +22,25 @@ import org.bagwright.workbook.text.CellContent;
  */
 record Heading(String name, Optional<String> unit, boolean squareBrackets, int index) {
     private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*([\\[(])([^\\])]*)[\\])]\\s*");
+
+    /** Headings that a fitter uses for himself, on any sheet. */
+    private static final Set<String> OWN =
+            Set.of("note", "notes", "comment", "comments", "remark", "remarks", "memo", "own notes", "my notes");
+
+    /** Whether the fitter has marked it by a star as his own: it is not read, and nothing is said of it. */
+    boolean isOwn() {
+        return name.startsWith("*");
+    }
+
+    /** Whether it is a word for notes, of which nothing is said where the sheet has no such column. */
+    boolean isNote() {
+        return OWN.contains(CloseNames.key(name));
+    }
+
+    /** Whether it is this column's own heading and not another word for it. */
+    boolean isCalled(Column column) {
+        return CloseNames.key(name).equals(CloseNames.key(column.header()));
+    }
 
     /** Every text of a row as a heading; none where the sheet has no such row. */
     static List<Heading> allOf(XSSFRow row, CellContents contents) {

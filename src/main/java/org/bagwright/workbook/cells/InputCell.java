@@ -27,13 +27,13 @@ import org.bagwright.workbook.text.Unit;
  * @param content what it holds
  * @param problem where to report what is wrong
  */
-record InputCell(Column column, CellContent content, Consumer<String> problem) {
+public record InputCell(Column column, CellContent content, Consumer<String> problem) {
     private static final int MOST_NAME_CHARS = 50;
     private static final Map<String, Boolean> YES_NO =
             Map.of("yes", true, "y", true, "true", true, "x", true, "no", false, "n", false, "false", false);
 
     /** Words, or a number as its text: 1 and 1.0 both give "1". */
-    Optional<String> text() {
+    public Optional<String> text() {
         if (content instanceof CellContent.Words words) {
             return nameLike(words.text());
         }
@@ -63,7 +63,7 @@ record InputCell(Column column, CellContent content, Consumer<String> problem) {
     }
 
     /** A number inside the column's limit, in the domain's unit; {@code unit} where the cell writes none. */
-    OptionalDouble number(Quantity quantity, Unit unit) {
+    public OptionalDouble number(Quantity quantity, Unit unit) {
         if (content.isBlank()) {
             return OptionalDouble.empty();
         }
@@ -131,7 +131,7 @@ record InputCell(Column column, CellContent content, Consumer<String> problem) {
         return OptionalInt.of((int) value);
     }
 
-    Optional<Boolean> yesNo() {
+    public Optional<Boolean> yesNo() {
         return content instanceof CellContent.Truth truth
                 ? Optional.of(truth.value())
                 : choice(YES_NO, List.of("yes", "no"));
@@ -143,12 +143,17 @@ record InputCell(Column column, CellContent content, Consumer<String> problem) {
             return Optional.empty();
         }
         String found = content instanceof CellContent.Words text ? text.text() : "";
-        T meant = words.get(CloseNames.key(found));
+        T meant = Optional.ofNullable(words.get(CloseNames.key(found))).orElseGet(() -> words.get(plain(found)));
         if (meant == null) {
             problem.accept(column.subject() + " must be " + ListText.oneOf(offered) + ", found " + content.shown() + "."
                     + CloseNames.maybe(found, words.keySet()));
         }
         return Optional.ofNullable(meant);
+    }
+
+    /** A word without hyphens and the like, and without the s of the plural. */
+    private static String plain(String word) {
+        return CloseNames.key(word.replaceAll("[^\\p{L}\\p{N}]+", " ")).replaceAll("(?<=..)s$", "");
     }
 
     /** An hour of the clock, 0 to less than 12: a number, {@code 1:30}, or a time of day. */

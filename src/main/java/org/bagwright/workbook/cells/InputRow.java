@@ -1,6 +1,7 @@
 package org.bagwright.workbook.cells;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,7 +22,11 @@ public final class InputRow {
     private final TableColumns columns;
     private final Findings findings;
     private final int index;
+    private final Map<Column, Put> put = new HashMap<>();
     private boolean spoilt;
+
+    /** What is read for a cell, and the column of the cell that gives it. */
+    private record Put(CellContent content, Column givenIn) {}
 
     InputRow(TableColumns columns, Findings findings, int index) {
         this.columns = columns;
@@ -48,11 +53,21 @@ public final class InputRow {
     }
 
     public String cell(Column column) {
-        return columns.cell(index, column);
+        return columns.cell(index, put.containsKey(column) ? put.get(column).givenIn() : column);
     }
 
     public CellContent content(Column column) {
-        return columns.content(index, column);
+        return put.containsKey(column) ? put.get(column).content() : columns.content(index, column);
+    }
+
+    /** Reads something else for a cell, which another cell of the row gives. */
+    void put(Column column, CellContent content, Column givenIn) {
+        put.put(column, new Put(content, givenIn));
+    }
+
+    /** Whether the cell holds a range, which is read from other cells. */
+    public boolean isSpread(Column column) {
+        return put.containsKey(column);
     }
 
     /** The text of the note on a cell, if it has one. */

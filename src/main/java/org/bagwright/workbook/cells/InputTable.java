@@ -26,12 +26,15 @@ public final class InputTable {
     private final SheetSchema schema;
     private final BookContext context;
     private final TableColumns columns;
+    private final List<RangeColumns> ranges;
+    private boolean isHeaded = true;
 
     private InputTable(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
         this.sheet = sheet;
         this.schema = schema;
         this.context = context;
         this.columns = new TableColumns(sheet, schema, context, headingRow);
+        this.ranges = RangeColumns.of(schema);
     }
 
     /** The table on a sheet, or nothing when no row among the first ten has a heading that is known. */
@@ -40,6 +43,7 @@ public final class InputTable {
         long most = 0;
         for (int row = 0; row < HEADING_ROWS; row++) {
             long known = Heading.allOf(sheet.getRow(row), context.contents()).stream()
+                    .filter(heading -> !heading.isOwn())
                     .filter(heading -> schema.column(heading.name()).isPresent())
                     .count();
             if (known > most) {
@@ -60,18 +64,41 @@ public final class InputTable {
         return Optional.empty();
     }
 
+    /** Adds the heading of a column that the sheet lacks, to the right of everything on it, in the look of the others. */
+    public InputTable with(Column column) {
+        if (has(column)) {
+            return this;
+        }
+        int last = 0;
+        for (Row row : sheet) {
+            last = Math.max(last, row.getLastCellNum());
+        }
+        Row headings = sheet.getRow(columns.headingRow());
+        Cell heading = headings.createCell(last);
+        heading.setCellValue(column.header());
+        heading.setCellStyle(headings.getCell(columns.firstIndex()).getCellStyle());
+        return new InputTable(sheet, schema, context, columns.headingRow());
+    }
+
+    /** A new row below all that the sheet holds. */
+    public InputRow newRow() {
+        int index = Math.max(sheet.getLastRowNum(), columns.headingRow()) + 1;
+        sheet.createRow(index);
+        return new InputRow(columns, context.findings(), index);
+    }
+
     public boolean has(Column column) {
         return columns.has(column);
     }
 
-    /** Reads every row. Reports needed columns that are missing, once there is any row, and headings close to one. */
+    /** Reads every row. Reports needed columns that are missing, once there is any row, and headings that are not read. */
     public void read(List<Column> needed, Consumer<InputRow> reader) {
         List<InputRow> rows = rows();
         if (!rows.isEmpty()) {
             requireColumns(needed);
         }
         rows.forEach(reader);
-        warnOfCloseHeadings(needed);
+        tellUnread();
     }
 
     /** One problem, at the first known heading, for all columns that must be there and are not. */
@@ -83,33 +110,19 @@ public final class InputTable {
         String names = missing.stream().map(Column::header).collect(Collectors.joining(", "));
         String text = (missing.size() == 1 ? "the column " : "the columns ") + names
                 + (missing.size() == 1 ? " is" : " are") + " missing; expected among the headings of this row."
-                + missing.stream().map(this::maybeMeant).collect(Collectors.joining());
+                + missing.stream().map(columns::maybeMeant).collect(Collectors.joining());
         context.findings().problem(firstHeadingCell(), text);
+        isHeaded = 2 * missing.size() <= needed.size();
         return false;
     }
 
-    private String maybeMeant(Column missing) {
-        return columns.foreign().stream()
-                .filter(heading -> CloseNames.closest(heading.name(), List.of(missing.header()))
-                        .isPresent())
-                .findFirst()
-                .map(heading -> " Maybe \"" + heading.name() + "\" in " + columns.cell(heading) + " is meant as \""
-                        + missing.header() + "\"?")
-                .orElse("");
-    }
-
-    /** Warns of each heading that looks like a slip of a column that is not there. */
-    public void warnOfCloseHeadings(List<Column> alreadyReported) {
-        for (Heading heading : columns.foreign()) {
-            List<String> absent = schema.columns().stream()
-                    .filter(column -> !has(column) && !alreadyReported.contains(column))
-                    .map(Column::header)
-                    .toList();
-            CloseNames.closest(heading.name(), absent).ifPresent(name -> context.findings()
-                    .warning(
-                            columns.cell(heading),
-                            "no column is called \"" + heading.name() + "\", so it is not read. Maybe \"" + name
-                                    + "\"?"));
+    /**
+     * One warning with all headings that are not read; words for notes are the fitter's own. Where most needed columns are
+     * missing, the row is more likely one without headings, and nothing is said of its cells.
+     */
+    public void tellUnread() {
+        if (isHeaded) {
+            columns.tellUnread();
         }
     }
 
@@ -121,6 +134,7 @@ public final class InputTable {
             if (row.getRowNum() > columns.headingRow() && isFilled((XSSFRow) row) && isAnyGiven(row, counting)) {
                 InputRow input = new InputRow(columns, context.findings(), row.getRowNum());
                 if (!isExample(input)) {
+                    ranges.forEach(range -> range.spread(input));
                     rows.add(input);
                 }
             }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellAddress;
@@ -24,28 +26,38 @@ final class TableColumns {
     private record Place(int index, Optional<Unit> unit) {}
 
     private final XSSFSheet sheet;
+    private final SheetSchema schema;
     private final BookContext context;
     private final int headingRow;
     private final Map<Column, Place> places = new HashMap<>();
+    /** The headings that are no column's and that the fitter has not marked as his own. */
     private final List<Heading> foreign = new ArrayList<>();
 
     /** Finds the columns; reports one that appears twice, and a unit that is unknown. */
     TableColumns(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
         this.sheet = sheet;
+        this.schema = schema;
         this.context = context;
         this.headingRow = headingRow;
         for (Heading heading : Heading.allOf(sheet.getRow(headingRow), context.contents())) {
-            schema.column(heading.name()).ifPresentOrElse(column -> place(column, heading), () -> foreign.add(heading));
+            if (!heading.isOwn()) {
+                schema.column(heading.name())
+                        .ifPresentOrElse(column -> place(column, heading), () -> foreign.add(heading));
+            }
         }
     }
 
     private void place(Column column, Heading heading) {
         if (places.containsKey(column)) {
+            String first = "first in " + cell(headingRow, column);
             context.findings()
                     .problem(
                             cell(heading),
-                            "the column " + column.header() + " appears twice, first in " + cell(headingRow, column)
-                                    + "; expected once.");
+                            heading.isCalled(column)
+                                    ? "the column " + column.header() + " appears twice, " + first + "; expected once."
+                                    : "\"" + heading.name() + "\" means the column " + column.header()
+                                            + ", which appears twice, " + first
+                                            + "; expected once. Put * before the heading that should not be read.");
         } else {
             places.put(column, new Place(heading.index(), unitOf(column, heading)));
         }
@@ -71,9 +83,37 @@ final class TableColumns {
         return places.containsKey(column);
     }
 
-    /** The headings that are no column's. */
-    List<Heading> foreign() {
-        return foreign;
+    /** A guess which heading is meant for a column that is missing, or nothing. */
+    String maybeMeant(Column missing) {
+        return foreign.stream()
+                .filter(heading ->
+                        schema.closest(heading.name(), List.of(missing)).isPresent())
+                .findFirst()
+                .map(heading -> " Maybe \"" + heading.name() + "\" in " + cell(heading) + " is meant as \""
+                        + missing.header() + "\"?")
+                .orElse("");
+    }
+
+    /** One warning with all headings that are not read; words for notes are the fitter's own. */
+    void tellUnread() {
+        List<Heading> unread =
+                foreign.stream().filter(Predicate.not(Heading::isNote)).toList();
+        if (!unread.isEmpty()) {
+            context.findings()
+                    .warning(
+                            cell(unread.get(0)),
+                            "not read: " + unread.stream().map(this::withGuess).collect(Collectors.joining(", "))
+                                    + "; * before a heading marks it as your own.");
+        }
+    }
+
+    private String withGuess(Heading heading) {
+        List<Column> absent =
+                schema.columns().stream().filter(column -> !has(column)).toList();
+        return "\"" + CellContent.shortened(heading.name()) + "\""
+                + schema.closest(heading.name(), absent)
+                        .map(column -> " (Maybe " + column.header() + "?)")
+                        .orElse("");
     }
 
     int headingRow() {
@@ -130,7 +170,7 @@ final class TableColumns {
         return BookContext.address(sheet, headingRow, firstIndex());
     }
 
-    private int firstIndex() {
+    int firstIndex() {
         return places.values().stream().mapToInt(Place::index).min().orElse(0);
     }
 }

@@ -3,16 +3,22 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.util.CellRangeAddressList;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.schema.AimColumn;
 import org.bagwright.workbook.schema.ResultSheet;
+import org.bagwright.workbook.text.PlanMemory;
 
-/** The tolerances and importances on the sheet Plan, which its formulas use by name. */
-final class PlanAims {
+/** Tolerances, importances and musts on the sheet Plan, which its formulas and the next plan find by name. */
+public final class PlanAims {
     private static final List<String> HEADINGS = List.of("Tolerance", "Unit", "Importance", "Must");
 
     private final SheetPen pen;
@@ -26,18 +32,23 @@ final class PlanAims {
     }
 
     /** The name of the cell with a measure's tolerance, such as {@code BW_loft_tolerance}. */
-    static String tolerance(Measure measure) {
+    public static String tolerance(Measure measure) {
         return ResultSheet.NAME_PREFIX + measure.label() + "_tolerance";
     }
 
     /** The name of the cell with a measure's importance. */
-    static String importance(Measure measure) {
+    public static String importance(Measure measure) {
         return ResultSheet.NAME_PREFIX + measure.label() + "_importance";
     }
 
     /** The name of the cell that says whether a measure is a must. */
-    static String must(Measure measure) {
+    public static String must(Measure measure) {
         return ResultSheet.NAME_PREFIX + measure.label() + "_must";
+    }
+
+    /** The name of the cell that remembers what the plan filled in for a measure; see {@link PlanMemory}. */
+    public static String filled(Measure measure) {
+        return ResultSheet.NAME_PREFIX + measure.label() + "_filled";
     }
 
     /** Writes the aims from a row on and gives the last row used. */
@@ -78,10 +89,42 @@ final class PlanAims {
         pen.number(row, column(2), Role.INPUT, "0.0##", measure.unit().shown(aim.toleranceMeasureUnits(), settings));
         pen.text(row, column(3), Role.TEXT, measure.unit().label(settings));
         pen.number(row, column(4), Role.INPUT, "0.0##", aim.importancePoints());
-        pen.text(row, column(5), Role.TEXT, aim.must() ? "yes" : "no");
+        must(aim, row);
         name(tolerance(measure), row, column(2));
         name(importance(measure), row, column(4));
-        name(must(measure), row, column(5));
+        name(filled(measure), row, PlanColumn.FILLED.index());
+        remember(aim, row);
+    }
+
+    /** A cell to choose in, but for a measure that no must can limit. */
+    private void must(Aim aim, int row) {
+        String text = aim.must() ? "yes" : "no";
+        if (aim.measure().canBeMust()) {
+            pen.text(row, column(5), Role.CHOICE, text);
+            offerYesAndNo(row, column(5));
+            name(must(aim.measure()), row, column(5));
+        } else {
+            pen.text(row, column(5), Role.TEXT, text);
+        }
+    }
+
+    private void offerYesAndNo(int row, int column) {
+        DataValidationHelper helper = pen.sheet().getDataValidationHelper();
+        DataValidation validation = helper.createValidation(
+                helper.createExplicitListConstraint(new String[] {"yes", "no"}),
+                new CellRangeAddressList(row, row, column, column));
+        validation.setShowErrorBox(true);
+        validation.createErrorBox("Must", "Write yes or no.");
+        pen.sheet().addValidationData(validation);
+    }
+
+    private void remember(Aim aim, int row) {
+        PlanMemory memory = new PlanMemory();
+        double tolerance = aim.measure().unit().shown(aim.toleranceMeasureUnits(), settings);
+        memory.put(AimColumn.TOLERANCE.header(), OptionalDouble.of(tolerance));
+        memory.put(AimColumn.IMPORTANCE.header(), OptionalDouble.of(aim.importancePoints()));
+        memory.put(AimColumn.MUST.header(), aim.must() ? "yes" : "no");
+        pen.text(row, PlanColumn.FILLED.index(), Role.FAINT, memory.text());
     }
 
     private void name(String text, int row, int column) {

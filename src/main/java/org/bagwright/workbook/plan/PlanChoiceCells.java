@@ -30,15 +30,20 @@ final class PlanChoiceCells {
         this.slot = row.values().slot();
     }
 
-    /** @param pinned whether the next plan keeps the live choice */
+    /**
+     * Writes the choices, and the pin, which is locked where there is nothing to choose.
+     *
+     * @param pinned whether the next plan keeps the live choice
+     */
     void write(boolean pinned) {
         for (PlanState state : PlanState.values()) {
             choice(state);
         }
+        Role role = slot.options().size() > 1 || pinned ? Role.CHOICE : Role.COUNT;
         if (pinned) {
-            row.text(PlanColumn.PIN, Role.CHOICE, "yes");
+            row.text(PlanColumn.PIN, role, "yes");
         } else {
-            row.blank(PlanColumn.PIN, Role.CHOICE);
+            row.blank(PlanColumn.PIN, role);
         }
     }
 

@@ -108,7 +108,8 @@ public enum PlanColumn implements SheetColumn {
     LIVE_CLOSED(SettingsColumn.CLOSED, Group.RULES, "Live choice closed by", 12),
     LIVE_SHUT(Group.RULES, "Live choices closed", 8),
     LIVE_SHORT(Group.RULES, "Live pieces beyond the stock", 8),
-    LIVE_BAG(Group.RULES, "Live limits of the bag broken", 8);
+    LIVE_BAG(Group.RULES, "Live limits of the bag broken", 8),
+    FILLED(Group.RULES, "Filled in by the plan", 10);
 
     /** Where the columns with the terms begin, and after them those with the misses; see {@link TermColumn}. */
     static final int FIRST_TERM = LIVE_WORST.ordinal();

@@ -38,7 +38,7 @@ final class PlanHeadings {
         pen.text(2, 0, Role.PLAIN, broken());
         pen.text(4, 0, Role.SUBTITLE, howTo() + ResultSheet.REBUILT);
         pen.merge(4, 4, 0, PlanColumn.PLANNED_PENALTY.index());
-        pen.height(4, 26);
+        pen.height(4, 39);
         List<SheetColumn> columns = layout.columns();
         int groupStart = 0;
         for (SheetColumn column : columns) {
@@ -112,7 +112,8 @@ final class PlanHeadings {
     /** What a person may do on the sheet. */
     private String howTo() {
         String text = "Pick another setting in the framed cells of \"Your choice\": everything under \"Live\" follows. "
-                + "Pin = yes: the next plan keeps your choice in that row. ";
+                + "Pin = yes: the next plan keeps your choice in that row. "
+                + "What you change under \"Wanted\" and in the table of measures counts in the next plan too. ";
         return layout.hasCandidates()
                 ? text + "For another club, pick its setting, weighting and bends too. Blank means as in the book."
                         + " \"" + Option.LEFT_OUT + "\" leaves the slot empty. "

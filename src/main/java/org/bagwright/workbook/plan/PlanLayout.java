@@ -83,7 +83,7 @@ public final class PlanLayout {
     }
 
     boolean isHidden(SheetColumn column) {
-        boolean unused = column == PlanColumn.HEAD_MASS_CHANGE && !candidates && !kits;
+        boolean unused = column == PlanColumn.FILLED || (column == PlanColumn.HEAD_MASS_CHANGE && !candidates && !kits);
         boolean unlimited =
                 column instanceof PlanColumn plan && LIMITS.containsKey(plan) && !limits.contains(LIMITS.get(plan));
         return unused

@@ -26,15 +26,15 @@ final class AimReader {
 
     private final Matching matching;
     private final Map<Measure, Aim> aims;
-    private final Map<Measure, String> given = new EnumMap<>(Measure.class);
+    private final Map<Measure, InputRow> rows = new EnumMap<>(Measure.class);
 
     private AimReader(Matching matching) {
         this.matching = matching;
         this.aims = new EnumMap<>(Aims.defaults(matching).byMeasure());
     }
 
-    /** The aims of a book whose clubs are matched as the sheet Start says, on which the unit of spread depends. */
-    static Aims read(InputTable table, Matching matching) {
+    /** Reads the aims of a book whose clubs are matched as the sheet Start says, on which the unit of spread depends. */
+    static AimReader read(InputTable table, Matching matching) {
         AimReader reader = new AimReader(matching);
         List<InputRow> rows = table.rows();
         List<Column> needed = List.of(AimColumn.MEASURE);
@@ -42,8 +42,17 @@ final class AimReader {
             table.requireColumns(needed);
         }
         rows.forEach(reader::readRow);
-        table.warnOfCloseHeadings(needed);
-        return new Aims(reader.aims);
+        table.tellUnread();
+        return reader;
+    }
+
+    Aims aims() {
+        return new Aims(aims);
+    }
+
+    /** The rows of the measures that the sheet gives. */
+    Map<Measure, InputRow> rows() {
+        return rows;
     }
 
     private void readRow(InputRow row) {
@@ -67,11 +76,12 @@ final class AimReader {
     }
 
     private void unique(InputRow row, Measure measure) {
-        String first = given.putIfAbsent(measure, row.cell(AimColumn.MEASURE));
+        InputRow first = rows.putIfAbsent(measure, row);
         if (first != null) {
             row.problem(
                     AimColumn.MEASURE,
-                    "measure must have one row only, found \"" + measure.label() + "\" again, first in " + first + ".");
+                    "measure must have one row only, found \"" + measure.label() + "\" again, first in "
+                            + first.cell(AimColumn.MEASURE) + ".");
         }
     }
 

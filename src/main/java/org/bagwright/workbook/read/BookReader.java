@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -21,8 +22,10 @@ import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
+import org.bagwright.workbook.cells.FormulaValues;
 import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.UnreadableBookException;
+import org.bagwright.workbook.edits.PlanEdits;
 import org.bagwright.workbook.plan.LiveChoiceReader;
 import org.bagwright.workbook.schema.AimColumn;
 import org.bagwright.workbook.schema.ReadingColumn;
@@ -58,7 +61,7 @@ public final class BookReader {
     public static Result read(Path file) {
         try (XSSFWorkbook workbook = BookFile.open(file)) {
             BookReader reader = new BookReader(workbook);
-            new OtherProgram(file).note().ifPresent(reader.findings::warning);
+            new OtherProgram(file).note().ifPresent(reader.findings::add);
             return reader.read();
         } catch (UnreadableBookException unreadable) {
             return new Result(Optional.empty(), List.of(unreadable.found()), List.of());
@@ -72,12 +75,18 @@ public final class BookReader {
         BookSettings settings = settings();
         sheets.warnOfTypos();
         sheets = sheets.in(settings.units());
+        takeEdits();
         CoreSheets core = CoreSheets.read(sheets, findings);
         core.requireNamed(sheets);
         Book.Measurements measurements = measurements(core);
-        Aims aims = aims(settings.matching());
+        Optional<AimReader> aimSheet = aims(settings.matching());
+        Aims aims = aimSheet.map(AimReader::aims).orElseGet(() -> Aims.defaults(settings.matching()));
         List<StockItem> stock = stock(core);
         core.warnOfGolfersWithoutClubs(findings);
+        if (!findings.anyProblem()) {
+            core.warnOfIdleCells(measurements.shots(), aims);
+            core.idleAims(aimSheet.map(AimReader::rows).orElse(Map.of()), aims).warn(settings, findings);
+        }
         List<LiveChoice> live = LiveChoiceReader.read(sheets.workbook(), sheets.context());
         List<Message> messages = findings.messages();
         Optional<Book> book = findings.anyProblem()
@@ -94,6 +103,17 @@ public final class BookReader {
         return new Result(book, messages, new ResultSheets(sheets.workbook()).clashes());
     }
 
+    /** What was changed on the sheet Plan of an earlier run counts as if it was changed on the input sheets. */
+    private void takeEdits() {
+        PlanEdits edits = PlanEdits.of(sheets.workbook(), sheets.context());
+        if (!edits.isEmpty()) {
+            edits.notes().forEach(findings::add);
+            FormulaValues formulas = FormulaValues.of(sheets.workbook());
+            edits.write();
+            formulas.refresh();
+        }
+    }
+
     private Book.Measurements measurements(CoreSheets core) {
         List<Shot> shots = sheets.optional(ShotColumn.SHEET, "flights are assumed")
                 .map(table -> ShotReader.read(table, core.golferNames(), core.clubs()))
@@ -104,10 +124,9 @@ public final class BookReader {
         return new Book.Measurements(shots, readings, core.gauged());
     }
 
-    private Aims aims(Matching matching) {
+    private Optional<AimReader> aims(Matching matching) {
         return sheets.optional(AimColumn.SHEET, "the usual tolerances and importances are used")
-                .map(table -> AimReader.read(table, matching))
-                .orElseGet(() -> Aims.defaults(matching));
+                .map(table -> AimReader.read(table, matching));
     }
 
     private List<StockItem> stock(CoreSheets core) {

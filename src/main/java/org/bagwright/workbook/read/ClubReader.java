@@ -1,6 +1,7 @@
 package org.bagwright.workbook.read;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,27 @@ import org.bagwright.workbook.text.CellContent;
 
 /** Reads one row of the sheet Clubs. */
 final class ClubReader {
+    /** Other words of the trade for a kind, from memory. */
+    private static final Map<ClubKind, List<String>> OTHER_KINDS = Map.of(
+            ClubKind.WOOD,
+            List.of("fairway", "fairway wood", "fairway metal", "metal", "metal wood", "metalwood", "fw"),
+            ClubKind.HYBRID,
+            List.of("rescue", "rescue club", "utility", "utility wood", "utility club", "hy"),
+            ClubKind.IRON,
+            List.of("long iron", "mid iron", "short iron", "driving iron", "utility iron"),
+            ClubKind.WEDGE,
+            List.of(
+                    "pitching wedge",
+                    "gap wedge",
+                    "approach wedge",
+                    "sand wedge",
+                    "lob wedge",
+                    "pw",
+                    "gw",
+                    "aw",
+                    "sw",
+                    "lw"));
+
     private static final Map<String, ClubKind> KINDS = kinds();
 
     private final InputRow row;
@@ -156,8 +178,7 @@ final class ClubReader {
         for (ClubKind kind : ClubKind.values()) {
             kinds.put(kind.name().toLowerCase(Locale.ROOT), kind);
         }
-        kinds.put("fairway", ClubKind.WOOD);
-        kinds.put("fairway wood", ClubKind.WOOD);
+        OTHER_KINDS.forEach((kind, words) -> words.forEach(word -> kinds.put(word, kind)));
         return Map.copyOf(kinds);
     }
 }

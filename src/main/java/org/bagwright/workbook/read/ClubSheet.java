@@ -21,6 +21,14 @@ final class ClubSheet {
 
     private record Draft(InputRow row, String slotKey, Club club) {}
 
+    /**
+     * A row and its club.
+     *
+     * @param row the row
+     * @param club the club that it gives
+     */
+    record Filled(InputRow row, Club club) {}
+
     private final InputTable table;
     private final Findings findings;
     private final NameIndex golfers;
@@ -29,7 +37,7 @@ final class ClubSheet {
     private final ClubPlaces places = new ClubPlaces();
     private final SlotRows slots = new SlotRows();
     private final List<Draft> drafts = new ArrayList<>();
-    private final List<Club> clubs = new ArrayList<>();
+    private final List<Filled> filled = new ArrayList<>();
     private final Set<String> gauged = new HashSet<>();
     private boolean allNamesRead = true;
 
@@ -54,12 +62,17 @@ final class ClubSheet {
         }
         boolean complete = table.requireColumns(needed);
         sheet.readRows(complete);
-        table.warnOfCloseHeadings(needed);
+        table.tellUnread();
         return sheet;
     }
 
     List<Club> clubs() {
-        return clubs;
+        return filled.stream().map(Filled::club).toList();
+    }
+
+    /** The rows of the clubs. */
+    List<Filled> filled() {
+        return filled;
     }
 
     /** The cells of the clubs whose loft or lie is still as a fit of gauge readings wrote it. */
@@ -129,7 +142,7 @@ final class ClubSheet {
     /** With all rows read, it is known which club of a slot is in the bag today. */
     private void settle(Draft draft) {
         Club club = draft.club().withInBag(slots.isInBag(draft.row(), draft.slotKey()));
-        clubs.add(club);
+        filled.add(new Filled(draft.row(), club));
         if (club.pinned() && !club.inBag()) {
             draft.row()
                     .warning(

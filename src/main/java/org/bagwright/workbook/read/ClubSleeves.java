@@ -73,11 +73,14 @@ final class ClubSleeves {
         return new Fitted(Optional.of(sleeve.name()), setting, statedAt, allowed);
     }
 
-    /** The list cut at commas and semicolons, and at spaces where a piece with spaces is no mark. */
+    /** The list cut at commas and semicolons, and at spaces where a piece with spaces is no mark; ranges as their marks. */
     private static Stream<String> pieces(String list, SleeveDraft sleeve) {
         return Arrays.stream(list.split("[,;]"))
                 .map(String::strip)
-                .flatMap(piece -> sleeve.hasMark(piece) ? Stream.of(piece) : Arrays.stream(piece.split("\\s+")))
-                .filter(Predicate.not(String::isBlank));
+                .flatMap(piece -> sleeve.hasMark(piece) || sleeve.isRange(piece)
+                        ? Stream.of(piece)
+                        : Arrays.stream(piece.split("\\s+")))
+                .filter(Predicate.not(String::isBlank))
+                .flatMap(piece -> sleeve.marksOf(piece).stream());
     }
 }

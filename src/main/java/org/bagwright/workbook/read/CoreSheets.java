@@ -1,13 +1,19 @@
 package org.bagwright.workbook.read;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.StockItem;
+import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.workbook.cells.Findings;
+import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.GolferColumn;
@@ -48,6 +54,31 @@ record CoreSheets(
             sheets.require(
                     WeightColumn.SHEET, "the sheet Clubs names a kit of weights, and its weightings belong there");
         }
+    }
+
+    /** Warns of rows of the sheet Clubs that may mean something else, and of cells of clubs and golfers that change nothing. */
+    void warnOfIdleCells(List<Shot> shots, Aims aims) {
+        List<ClubSheet.Filled> rows = clubs.map(ClubSheet::filled).orElse(List.of());
+        new SharedSlots(rows, shots).warn();
+        new IdleCells(rows, aims).warn();
+        golfers.map(GolferReader::filled).orElse(List.of()).forEach(this::warnOfIdleCells);
+    }
+
+    private void warnOfIdleCells(GolferReader.Filled golfer) {
+        List<Club> his = clubs.map(ClubSheet::clubs).orElse(List.of()).stream()
+                .filter(club -> club.golfer().equals(golfer.golfer().name()))
+                .toList();
+        if (!his.isEmpty()) {
+            new IdleGolferCells(golfer, his, equipment(List.of()).sleeves()).warn();
+        }
+    }
+
+    IdleAims idleAims(Map<Measure, InputRow> rows, Aims aims) {
+        return new IdleAims(
+                rows,
+                aims,
+                golfers.map(GolferReader::golfers).orElse(List.of()),
+                clubs.map(ClubSheet::clubs).orElse(List.of()));
     }
 
     void warnOfGolfersWithoutClubs(Findings findings) {

@@ -32,7 +32,15 @@ final class GolferReader {
     private final InputTable table;
     private final Findings findings;
     private final NameIndex names = new NameIndex();
-    private final List<Golfer> golfers = new ArrayList<>();
+    private final List<Filled> filled = new ArrayList<>();
+
+    /**
+     * A row and its golfer.
+     *
+     * @param row the row
+     * @param golfer the golfer whom it gives
+     */
+    record Filled(InputRow row, Golfer golfer) {}
 
     private GolferReader(InputTable table, Findings findings) {
         this.table = table;
@@ -44,7 +52,7 @@ final class GolferReader {
         if (table.requireColumns(List.of(GolferColumn.GOLFER))) {
             reader.readRows();
         }
-        table.warnOfCloseHeadings(List.of(GolferColumn.GOLFER));
+        table.tellUnread();
         return reader;
     }
 
@@ -54,7 +62,12 @@ final class GolferReader {
     }
 
     List<Golfer> golfers() {
-        return golfers;
+        return filled.stream().map(Filled::golfer).toList();
+    }
+
+    /** The rows of the golfers. */
+    List<Filled> filled() {
+        return filled;
     }
 
     private void readRows() {
@@ -88,7 +101,8 @@ final class GolferReader {
         OptionalInt changes = row.whole(GolferColumn.MOST_CHANGES);
         if (!row.isSpoilt()) {
             String cell = row.cell(GolferColumn.GOLFER);
-            golfers.add(new Golfer(name.orElseThrow(), hand, speeds, address, gapWish, limits, changes, cell));
+            Golfer golfer = new Golfer(name.orElseThrow(), hand, speeds, address, gapWish, limits, changes, cell);
+            filled.add(new Filled(row, golfer));
         }
     }
 

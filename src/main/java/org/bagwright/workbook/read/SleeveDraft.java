@@ -3,6 +3,10 @@ package org.bagwright.workbook.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.domain.text.ListText;
@@ -13,6 +17,11 @@ import org.bagwright.workbook.schema.SleeveColumn;
 
 /** A sleeve as far as it is known: its marks also from rows with something wrong in them. */
 final class SleeveDraft {
+    private static final Pattern RANGE = Pattern.compile("(\\S+?)\\s*(?:-|\u2013|\u2014|\\bto\\b)\\s*(\\S+)");
+    private static final Predicate<String> NUMBER =
+            Pattern.compile("[0-9]{1,9}").asMatchPredicate();
+    private static final Predicate<String> LETTER = Pattern.compile("\\p{L}").asMatchPredicate();
+
     private final String name;
     private final NameIndex marks = new NameIndex();
     private final List<SleeveSetting> settings = new ArrayList<>();
@@ -28,6 +37,46 @@ final class SleeveDraft {
 
     boolean hasMark(String text) {
         return marks.find(text).isPresent();
+    }
+
+    /** Whether a text is a range of marks, such as {@code 1-4} or {@code A to D}. */
+    boolean isRange(String text) {
+        return !hasMark(text) && !between(text).isEmpty();
+    }
+
+    /** The marks of a range; of anything else the text itself. */
+    List<String> marksOf(String text) {
+        return isRange(text) ? between(text) : List.of(text);
+    }
+
+    /**
+     * The marks from one to another: of numbers and of single letters those that are between, of other marks those that come
+     * between on the sheet. Empty where an end is no mark, or the first end comes after the second.
+     */
+    private List<String> between(String text) {
+        Matcher range = RANGE.matcher(text);
+        Optional<String> first = range.matches() ? marks.find(range.group(1)) : Optional.empty();
+        Optional<String> last = range.matches() ? marks.find(range.group(2)) : Optional.empty();
+        if (first.isEmpty() || last.isEmpty()) {
+            return List.of();
+        }
+        List<String> all = List.copyOf(marks.names());
+        ToIntFunction<String> place = place(first.get(), last.get(), all);
+        return all.stream()
+                .filter(mark -> place.applyAsInt(mark) >= place.applyAsInt(first.get()))
+                .filter(mark -> place.applyAsInt(mark) <= place.applyAsInt(last.get()))
+                .toList();
+    }
+
+    /** The order of marks of the same kind as both ends; marks of another kind come before all. */
+    private static ToIntFunction<String> place(String first, String last, List<String> all) {
+        if (NUMBER.test(first) && NUMBER.test(last)) {
+            return mark -> NUMBER.test(mark) ? Integer.parseInt(mark) : -1;
+        }
+        if (LETTER.test(first) && LETTER.test(last)) {
+            return mark -> LETTER.test(mark) ? Character.toLowerCase(mark.charAt(0)) : -1;
+        }
+        return all::indexOf;
     }
 
     /** Takes the mark of a row in and reports one that the sleeve has already. */

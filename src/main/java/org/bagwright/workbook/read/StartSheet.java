@@ -24,6 +24,7 @@ import org.bagwright.workbook.text.Unit;
 /** The labels of the sheet Start found, with the cell to the right of each. */
 final class StartSheet {
     private static final int LABEL_COLUMNS = 5;
+    private static final int MOST_LABEL_CHARS = 25;
     private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*([\\[(])([^\\])]*)[\\])]\\s*:?");
 
     /** A value: its cell, what it is, and the unit in brackets after its label. */
@@ -65,14 +66,23 @@ final class StartSheet {
         Matcher withUnit = WITH_UNIT.matcher(words.text());
         String label = withUnit.matches() ? withUnit.group(1) : words.text().replaceAll("\\s*:$", "");
         Optional<StartSetting> setting = StartSetting.labelled(label);
+        CellContent content = contents.of(row.getCell(column + 1));
         if (setting.isEmpty()) {
+            tellSlip(BookContext.address(sheet, row.getRowNum(), column), label, content);
             return false;
         }
         String cell = BookContext.address(sheet, row.getRowNum(), column + 1);
-        CellContent content = contents.of(row.getCell(column + 1));
         Optional<String> unit = withUnit.matches() ? unit(withUnit) : Optional.empty();
         put(setting.get(), new Entry(cell, content, unit));
         return true;
+    }
+
+    /** Warns of a label that is not read though it looks like one and has a value; the sheet may hold any other text. */
+    private void tellSlip(String cell, String label, CellContent value) {
+        boolean isLabel = !value.isBlank() && !label.startsWith("*") && label.length() <= MOST_LABEL_CHARS;
+        Optional<StartSetting> slip = isLabel ? StartSetting.closest(label) : Optional.empty();
+        slip.ifPresent(
+                setting -> findings.warning(cell, "not read: \"" + label + "\" (Maybe " + setting.label() + "?)."));
     }
 
     /** Square brackets hold a unit; round ones may hold anything, and only a unit is read. */

@@ -26,7 +26,7 @@ final class WeightReader {
         }
         rows.forEach(reader::readRow);
         reader.kits.all().forEach(kit -> kit.sayAssumedPlaces(findings));
-        table.warnOfCloseHeadings(NEEDED);
+        table.tellUnread();
         return reader.kits;
     }
 

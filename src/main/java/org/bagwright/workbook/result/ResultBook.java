@@ -11,13 +11,18 @@ import java.util.Optional;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.TodayChange;
+import org.bagwright.workbook.cells.BookContext;
+import org.bagwright.workbook.cells.CellContents;
+import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.FormulaValues;
 import org.bagwright.workbook.cells.OldSettings;
 import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.SheetTraits;
 import org.bagwright.workbook.cells.UserCells;
+import org.bagwright.workbook.edits.PlanEdits;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanSheet;
@@ -58,10 +63,12 @@ public record ResultBook(Path source, BookResult result) {
                 XSSFWorkbook workbook = opened(input)) {
             boolean lookedAt = new UserCells(workbook).lookAtResults();
             boolean large = options() > MOST_OPTIONS_KEPT;
-            Optional<FormulaValues> values = changes.isEmpty() && (large || !lookedAt)
+            PlanEdits edits = edits(workbook);
+            Optional<FormulaValues> values = changes.isEmpty() && edits.isEmpty() && (large || !lookedAt)
                     ? Optional.empty()
                     : Optional.of(FormulaValues.of(workbook));
-            WrittenCells written = new TodayCells(workbook).write(changes);
+            List<CellChange> wishes = edits.write();
+            WrittenCells written = new TodayCells(workbook).write(changes).withWishes(wishes);
             Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheet.NAMES);
             new ResultSheets(workbook).remove();
             try (ResultRows rows = ResultRows.of(workbook, large || !lookedAt)) {
@@ -72,6 +79,14 @@ public record ResultBook(Path source, BookResult result) {
             }
             return written;
         }
+    }
+
+    /** What was changed on the sheet Plan of an earlier run; what was wrong with it is known since the book was read. */
+    private PlanEdits edits(XSSFWorkbook workbook) {
+        return PlanEdits.of(
+                workbook,
+                new BookContext(
+                        new CellContents(workbook), result.book().settings().units(), new Findings()));
     }
 
     private static XSSFWorkbook opened(InputStream input) throws IOException {

@@ -12,7 +12,8 @@ import org.bagwright.workbook.text.Quantity;
 public enum AimColumn implements SheetColumn {
     MEASURE(ColumnSpec.of(Kind.CHOICE, "Measure", "What is measured: " + String.join(", ", labels()) + ".")
             .offering(labels().toArray(String[]::new))
-            .mustBeFilled()),
+            .mustBeFilled()
+            .alsoCalled("Aim", "Criterion")),
     TOLERANCE(ColumnSpec.number(
                     "Tolerance",
                     Quantity.PLAIN,
@@ -26,14 +27,18 @@ public enum AimColumn implements SheetColumn {
                                     "items for " + with(MeasureUnit.ITEM))
                             + ". Spread is kg cm2 where Match by on the sheet Start is inertia.")
             .ifBlank("the usual value; for spread 1 point, or 25 kg cm2, which is a little more than one"
-                    + " swingweight point at the head of an iron")),
+                    + " swingweight point at the head of an iron")
+            .alsoCalled("Tol")),
     IMPORTANCE(ColumnSpec.number(
                     "Importance",
                     Quantity.POINTS,
                     new Limit(0, 1000, "points"),
                     "What one tolerance off costs, in points. 0 leaves the measure out.")
-            .ifBlank("the usual value")),
-    MUST(ColumnSpec.yesNo("Must", "yes: a plan must stay inside the tolerance.").ifBlank("no"));
+            .ifBlank("the usual value")
+            .alsoCalled("Weight", "Priority")),
+    MUST(ColumnSpec.yesNo("Must", "yes: a plan must stay inside the tolerance.")
+            .ifBlank("no")
+            .alsoCalled("Must have", "Required"));
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Aims",

@@ -29,6 +29,9 @@ public interface Column {
     /** What its cells hold. */
     Kind kind();
 
+    /** Other words of the trade for its heading, which are understood too. */
+    List<String> alsoCalled();
+
     /** What a number in it measures. */
     Quantity quantity();
 

@@ -15,7 +15,7 @@ import org.bagwright.workbook.text.Quantity;
  * @param words what a choice may be, as the template offers it
  * @param help what to enter
  * @param blank what a blank cell means
- * @param needed whether every row must fill it in
+ * @param alsoCalled other words of the trade at large for it, understood as its heading
  */
 public record ColumnSpec(
         String header,
@@ -25,18 +25,21 @@ public record ColumnSpec(
         List<String> words,
         String help,
         String blank,
-        boolean needed)
+        List<String> alsoCalled)
         implements Column {
+    private static final String NOT_POSSIBLE = "not possible";
+
     public ColumnSpec {
         words = List.copyOf(words);
+        alsoCalled = List.copyOf(alsoCalled);
     }
 
     public static ColumnSpec of(Kind kind, String header, String help) {
-        return new ColumnSpec(header, kind, Quantity.PLAIN, Optional.empty(), List.of(), help, "nothing", false);
+        return new ColumnSpec(header, kind, Quantity.PLAIN, Optional.empty(), List.of(), help, "nothing", List.of());
     }
 
     static ColumnSpec number(String header, Quantity quantity, Limit limit, String help) {
-        return new ColumnSpec(header, Kind.NUMBER, quantity, Optional.of(limit), List.of(), help, "nothing", false);
+        return new ColumnSpec(header, Kind.NUMBER, quantity, Optional.of(limit), List.of(), help, "nothing", List.of());
     }
 
     static ColumnSpec angle(String header, Limit limit, String help) {
@@ -45,7 +48,7 @@ public record ColumnSpec(
 
     static ColumnSpec whole(String header, Limit limit, String help) {
         return new ColumnSpec(
-                header, Kind.WHOLE, Quantity.PLAIN, Optional.of(limit), List.of(), help, "nothing", false);
+                header, Kind.WHOLE, Quantity.PLAIN, Optional.of(limit), List.of(), help, "nothing", List.of());
     }
 
     public static ColumnSpec yesNo(String header, String help) {
@@ -53,18 +56,27 @@ public record ColumnSpec(
     }
 
     ColumnSpec as(Kind other) {
-        return new ColumnSpec(header, other, quantity, limit, words, help, blank, needed);
+        return new ColumnSpec(header, other, quantity, limit, words, help, blank, alsoCalled);
     }
 
     ColumnSpec offering(String... offered) {
-        return new ColumnSpec(header, kind, quantity, limit, List.of(offered), help, blank, needed);
+        return new ColumnSpec(header, kind, quantity, limit, List.of(offered), help, blank, alsoCalled);
     }
 
     ColumnSpec ifBlank(String meaning) {
-        return new ColumnSpec(header, kind, quantity, limit, words, help, meaning, needed);
+        return new ColumnSpec(header, kind, quantity, limit, words, help, meaning, alsoCalled);
     }
 
     ColumnSpec mustBeFilled() {
-        return new ColumnSpec(header, kind, quantity, limit, words, help, "not possible", true);
+        return new ColumnSpec(header, kind, quantity, limit, words, help, NOT_POSSIBLE, alsoCalled);
+    }
+
+    ColumnSpec alsoCalled(String... others) {
+        return new ColumnSpec(header, kind, quantity, limit, words, help, blank, List.of(others));
+    }
+
+    @Override
+    public boolean needed() {
+        return blank.equals(NOT_POSSIBLE);
     }
 }

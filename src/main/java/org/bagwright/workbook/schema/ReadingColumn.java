@@ -9,16 +9,20 @@ public enum ReadingColumn implements SheetColumn {
             .ifBlank("the golfer, if the book has only one")),
     CLUB(ColumnSpec.of(Kind.TEXT, "Club", "The club, as on the sheet Clubs.").mustBeFilled()),
     SETTING(ColumnSpec.of(Kind.MARK, "Setting", "The setting at which it was read: the mark, as on the sheet Sleeves.")
-            .ifBlank("only for a club without a sleeve")),
+            .ifBlank("only for a club without a sleeve")
+            .alsoCalled("Sleeve setting", "Read at", "Measured at")),
     LOFT(ColumnSpec.angle("Loft", Limit.LOFT_DEG, "The loft the gauge read, with today's bend, degrees.")
-            .ifBlank("not read")),
+            .ifBlank("not read")
+            .alsoCalled("Static loft", "Gauge loft", "Measured loft", "Loft reading")),
     LIE(ColumnSpec.angle("Lie", Limit.LIE_DEG, "The lie the gauge read, with today's bend, degrees.")
-            .ifBlank("not read")),
+            .ifBlank("not read")
+            .alsoCalled("Static lie", "Gauge lie", "Measured lie", "Lie reading")),
     FACE(ColumnSpec.angle(
                     "Face",
                     Limit.FACE_DEG,
                     "Face angle as read with the head soled as designed, degrees, closed is positive.")
-            .ifBlank("not read"));
+            .ifBlank("not read")
+            .alsoCalled("Clubface", "Gauge face", "Measured face", "Face reading"));
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Readings",

@@ -25,7 +25,7 @@ public enum ResultSheet {
 
     public static final String NAME_PREFIX = "BW_";
     /** The names that a plan gives to cells of its own, as the formulas of the sheet Plan use them. */
-    private static final Pattern CELL_NAME = Pattern.compile(NAME_PREFIX + "[a-z]+_(tolerance|importance|must)");
+    private static final Pattern CELL_NAME = Pattern.compile(NAME_PREFIX + "[a-z]+_(tolerance|importance|must|filled)");
 
     private final String sheetName;
 

@@ -20,6 +20,11 @@ interface SheetColumn extends Column {
     }
 
     @Override
+    default List<String> alsoCalled() {
+        return spec().alsoCalled();
+    }
+
+    @Override
     default Quantity quantity() {
         return spec().quantity();
     }

@@ -11,13 +11,18 @@ public enum ShotColumn implements SheetColumn {
     CLUB(ColumnSpec.of(Kind.TEXT, "Club", "The club, as on the sheet Clubs.").mustBeFilled()),
     HEAD_SPEED(ColumnSpec.number(
                     "Head speed", Quantity.SPEED, Limit.HEAD_SPEED_MPS, "Head speed, in the unit of the sheet Start.")
-            .ifBlank("the golfer's head speed")),
+            .ifBlank("the golfer's head speed")
+            .alsoCalled("Club speed", "Club head speed", "Swing speed")),
     BALL_SPEED(ColumnSpec.number(
-            "Ball speed", Quantity.SPEED, Limit.BALL_SPEED_MPS, "Ball speed, in the unit of the sheet Start.")),
-    LAUNCH(ColumnSpec.angle("Launch", Limit.LAUNCH_DEG, "Launch angle above the ground, degrees.")),
-    SPIN(ColumnSpec.number("Spin", Quantity.SPIN, Limit.SPIN_RPM, "Backspin, rpm.")),
+                    "Ball speed", Quantity.SPEED, Limit.BALL_SPEED_MPS, "Ball speed, in the unit of the sheet Start.")
+            .alsoCalled("Ball")),
+    LAUNCH(ColumnSpec.angle("Launch", Limit.LAUNCH_DEG, "Launch angle above the ground, degrees.")
+            .alsoCalled("Vertical launch", "Launch vertical")),
+    SPIN(ColumnSpec.number("Spin", Quantity.SPIN, Limit.SPIN_RPM, "Backspin, rpm.")
+            .alsoCalled("Backspin")),
     ATTACK(ColumnSpec.angle("Attack", Limit.ATTACK_DEG, "Angle of attack, degrees, upward is positive.")
-            .ifBlank("assumed from the kind of club")),
+            .ifBlank("assumed from the kind of club")
+            .alsoCalled("AoA")),
     CARRY(ColumnSpec.number("Carry", Quantity.DISTANCE, Limit.CARRY_M, "Carry, in the unit of the sheet Start."));
 
     /** A shot must have at least one of these. */

@@ -7,20 +7,27 @@ import org.bagwright.workbook.text.Quantity;
 /** The columns of the sheet Sleeves. */
 public enum SleeveColumn implements SheetColumn {
     SLEEVE(ColumnSpec.of(Kind.TEXT, "Sleeve", "Your name for the sleeve, on each of its rows.")
-            .mustBeFilled()),
+            .mustBeFilled()
+            .alsoCalled("Hosel sleeve", "Shaft sleeve")),
     SETTING(ColumnSpec.of(Kind.MARK, "Setting", "The mark on the sleeve. One row for every mark.")
-            .mustBeFilled()),
+            .mustBeFilled()
+            .alsoCalled("Mark", "Setting mark", "Position")),
     CLOCK(clock("Clock", "Which way the shaft leans off the bore at this setting,")
-            .ifBlank("only when Bend is 0 or a rated change is given")),
+            .ifBlank("only when Bend is 0 or a rated change is given")
+            .alsoCalled("Clock hour", "Hour", "Clock position")),
     BEND(ColumnSpec.angle("Bend", Limit.BEND_DEG, "The angle between shaft and bore, degrees.")
-            .ifBlank("only when a rated change is given")),
+            .ifBlank("only when a rated change is given")
+            .alsoCalled("Tilt")),
     CLOCK_2(clock("Clock 2", "Sleeves with two rings: the hour of the second ring,")
-            .ifBlank("one ring")),
+            .ifBlank("one ring")
+            .alsoCalled("Second clock", "Clock hour 2", "Hour 2")),
     BEND_2(ColumnSpec.angle("Bend 2", Limit.BEND_DEG, "Sleeves with two rings: the angle of the second ring, degrees.")
-            .ifBlank("one ring")),
+            .ifBlank("one ring")
+            .alsoCalled("Second bend", "Tilt 2")),
     TURNS_SHAFT(ColumnSpec.yesNo(
                     "Turns shaft", "yes: the sleeve is glued to the shaft, so another setting turns the shaft.")
-            .ifBlank("yes")),
+            .ifBlank("yes")
+            .alsoCalled("Rotates shaft")),
     LOFT_CHANGE(ColumnSpec.angle(
                     "Loft change",
                     new Limit(-8, 8, "degrees"),

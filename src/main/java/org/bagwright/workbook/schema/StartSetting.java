@@ -89,10 +89,17 @@ public enum StartSetting {
         return words;
     }
 
+    /** The setting with this label, whatever its letter case, spaces, hyphens and plural. */
     public static Optional<StartSetting> labelled(String text) {
-        String key = CloseNames.key(text);
+        String letters = SheetSchema.letters(text);
         return Arrays.stream(values())
-                .filter(setting -> CloseNames.key(setting.label).equals(key))
+                .filter(setting -> SheetSchema.letters(setting.label).equals(letters))
                 .findFirst();
+    }
+
+    /** The setting whose label a text, which is none, is probably a slip of. */
+    public static Optional<StartSetting> closest(String text) {
+        List<String> labels = Arrays.stream(values()).map(StartSetting::label).toList();
+        return CloseNames.closest(text, labels).flatMap(StartSetting::labelled);
     }
 }

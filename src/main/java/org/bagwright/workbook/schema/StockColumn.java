@@ -10,13 +10,15 @@ public enum StockColumn implements SheetColumn {
                     "Item",
                     "What is on the bench: a piece by its kit and mass, such as Kit: 12 g (or 12 g for that mass in"
                             + " any kit), a sleeve by its name, or a head by its club's name.")
-            .mustBeFilled()),
+            .mustBeFilled()
+            .alsoCalled("Part", "Piece", "Article")),
     COUNT(ColumnSpec.whole(
                     "Count",
                     new Limit(0, 10000, ""),
                     "How many are on the bench, without those in the clubs today. All golfers of the book"
                             + " share them, and whatever comes out of their clubs.")
-            .mustBeFilled());
+            .mustBeFilled()
+            .alsoCalled("Number", "Quantity", "Qty", "Amount", "In stock"));
 
     public static final SheetSchema SHEET = new SheetSchema(
             "Stock",

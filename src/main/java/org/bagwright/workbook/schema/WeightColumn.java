@@ -7,19 +7,24 @@ import org.bagwright.workbook.text.Quantity;
 /** The columns of the sheet Weights. */
 public enum WeightColumn implements SheetColumn {
     KIT(ColumnSpec.of(Kind.TEXT, "Kit", "Your name for the kit, on each of its rows.")
-            .mustBeFilled()),
+            .mustBeFilled()
+            .alsoCalled("Weight kit")),
     WEIGHTING(ColumnSpec.of(
                     Kind.MARK,
                     "Weighting",
                     "Your name for this way to fill the ports: one row for every port that holds a piece.")
-            .mustBeFilled()),
-    PORT(ColumnSpec.of(Kind.MARK, "Port", "The port, only once in a weighting.").mustBeFilled()),
+            .mustBeFilled()
+            .alsoCalled("Weight setting")),
+    PORT(ColumnSpec.of(Kind.MARK, "Port", "The port, only once in a weighting.")
+            .mustBeFilled()
+            .alsoCalled("Weight port")),
     MASS(ColumnSpec.number(
                     "Mass",
                     Quantity.MASS,
                     new Limit(0, 0.1, "kg"),
                     "Mass of the piece in this port in grams, 0 where the port stays empty.")
-            .mustBeFilled()),
+            .mustBeFilled()
+            .alsoCalled("Piece mass")),
     X(position("X", "toward the target", "Back")),
     Y(position("Y", "toward the golfer (the heel side, right- or left-handed)", "The toe side")),
     Z(position("Z", "upward", "Below"));

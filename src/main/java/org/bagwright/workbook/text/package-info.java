@@ -1,5 +1,6 @@
 /**
- * Numbers, units, clock hours and temperatures as fitters type them. Text comes in, numbers in SI or degrees go out.
+ * Numbers, units, clock hours, looks and temperatures as fitters type them, and what a plan remembers as text. Text comes in,
+ * numbers in SI or degrees go out.
  * Imports {@code domain}.
  */
 package org.bagwright.workbook.text;

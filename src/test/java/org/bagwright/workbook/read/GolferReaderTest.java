@@ -169,8 +169,8 @@ class GolferReaderTest {
     void golferColumnMissing_isOneProblemAndClubsAreNotBlamed() {
         assertEquals(
                 List.of("Golfers!A1: the column Golfer is missing; expected among the headings of this row. Maybe"
-                        + " \"Golfers\" in Golfers!B1 is meant as \"Golfer\"?"),
-                golfers(row("Hand", "Golfers"), row("R", "Ann")).problems());
+                        + " \"Golfre\" in Golfers!B1 is meant as \"Golfer\"?"),
+                golfers(row("Hand", "Golfre"), row("R", "Ann")).problems());
     }
 
     @Test

@@ -117,6 +117,9 @@ class BlankBookTest {
             for (String mark : List.of("1", "3")) {
                 fill(workbook, "Sleeves", row++, Map.of("Sleeve", "My sleeve", "Setting", mark, "Bend", 0));
             }
+            Map<String, Object> next = new TreeMap<>(club(2, "3 wood", "wood", 15, 57, 43));
+            next.putAll(Map.of("Golfer", "My golfer", "Sleeve", "My sleeve"));
+            fill(workbook, "Clubs", 5, next);
             try (OutputStream out = Files.newOutputStream(named)) {
                 workbook.write(out);
             }
