@@ -177,7 +177,7 @@ final class BrokenRules {
     }
 
     private void mostClubs() {
-        long clubs = options.stream().filter(option -> !option.isEmpty()).count();
+        int clubs = (int) options.stream().filter(option -> !option.isEmpty()).count();
         if (clubs > BagOptions.MOST_CLUBS) {
             ofBag("number of clubs", clubs, BagOptions.MOST_CLUBS, clubs + " clubs carried, at most 14 in a round");
         }
