@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Messages;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.domain.plan.BagPlan;
@@ -83,7 +84,7 @@ public final class Planning {
         messages.addAll(reasons.messages());
         messages.addAll(charted.messages());
         bags.forEach(bag -> Outlooks.assumptions(bag).ifPresent(messages::add));
-        return bare.withMessages(messages);
+        return bare.withMessages(new Messages(messages).inOrder());
     }
 
     private static BagResult bag(BagOptions options, BagPlan plan) {

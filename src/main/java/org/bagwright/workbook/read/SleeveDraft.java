@@ -14,12 +14,14 @@ import org.bagwright.workbook.schema.SleeveColumn;
 /** A sleeve as far as it is known: its marks also from rows with something wrong in them. */
 final class SleeveDraft {
     private final String name;
+    private final String cell;
     private final NameIndex marks = new NameIndex();
     private final List<SleeveSetting> settings = new ArrayList<>();
     private boolean sound = true;
 
-    SleeveDraft(String name) {
+    SleeveDraft(String name, String cell) {
         this.name = name;
+        this.cell = cell;
     }
 
     String name() {
@@ -69,6 +71,6 @@ final class SleeveDraft {
 
     /** The sleeve itself; empty when something is wrong in its rows. */
     Optional<Sleeve> sleeve() {
-        return sound ? Optional.of(new Sleeve(name, settings)) : Optional.empty();
+        return sound ? Optional.of(new Sleeve(name, settings, cell)) : Optional.empty();
     }
 }
