@@ -97,7 +97,7 @@ public record Charting(Path file, WorkProgress work) {
             work.at(WorkProgress.Stage.READING, 0, 0);
             BookReader.Result read = BookReader.read(file);
             if (read.book().isEmpty()) {
-                throw new WorkbookProblems(read.messages());
+                throw new WorkbookProblems(new Messages(read.messages()).inOrder());
             }
             places = read.places();
             book = read.book().get();

@@ -50,16 +50,16 @@ final class HeadSpeeds {
     }
 
     /** Head speeds from the golfer's row, his driver's length and his shots, one list of shots for each club. */
-    static HeadSpeeds of(Golfer golfer, List<ClubToday> clubs, List<List<Shot>> shots) {
+    static HeadSpeeds of(Golfer.HeadSpeeds stated, List<ClubToday> clubs, List<List<Shot>> shots) {
         Optional<ClubToday> driver =
                 clubs.stream().filter(club -> club.kind() == ClubKind.DRIVER).findFirst();
-        HeadSpeeds speeds = new HeadSpeeds(golfer.speeds(), driver);
+        HeadSpeeds speeds = new HeadSpeeds(stated, driver);
         for (int i = 0; i < clubs.size(); i++) {
             ClubToday club = clubs.get(i);
             OptionalDouble speed = ShotMedians.median(shots.get(i), Measured::headSpeedMps);
             speed.ifPresent(mps -> speeds.measured(club, mps));
         }
-        speeds.holdStated(golfer.speeds());
+        speeds.holdStated(stated);
         return speeds;
     }
 
