@@ -14,11 +14,13 @@ import org.bagwright.flight.BallFlight;
  *
  * @param golfer the golfer
  * @param clubs his carrying clubs
+ * @param shots the shots that count, one list for each club
  * @param speeds his head speeds
  * @param stated the head speeds of his row against his shots
  * @param messages what was wrong with shots, and which do not count
  */
-record FitInput(Golfer golfer, List<ClubFit> clubs, HeadSpeeds speeds, StatedSpeeds stated, List<Message> messages) {
+record FitInput(
+        Golfer golfer, List<ClubFit> clubs, List<List<Shot>> shots, HeadSpeeds speeds, StatedSpeeds stated, List<Message> messages) {
     static FitInput of(
             BallFlight flights,
             FitterUnits words,
@@ -46,6 +48,6 @@ record FitInput(Golfer golfer, List<ClubFit> clubs, HeadSpeeds speeds, StatedSpe
         List<ClubFit> clubs = IntStream.range(0, today.size())
                 .mapToObj(i -> new ClubFit(today.get(i), ShotMedians.of(good.get(i)), plain.delivery(today.get(i))))
                 .toList();
-        return new FitInput(golfer, clubs, speeds, stated, sorter.messages());
+        return new FitInput(golfer, clubs, good, speeds, stated, sorter.messages());
     }
 }
