@@ -8,6 +8,7 @@ import org.bagwright.balance.BuildAdvice;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.BuildNumbers;
@@ -67,9 +68,11 @@ final class BuildMessages {
         if (!bends.isEmpty()) {
             messages.add(Message.note(
                     golfer.cell(),
-                    golfer.name() + ", bends to make: " + String.join("; ", bends)
-                            + ". Bounce follows the loft one for one (common practice). Bend only a head whose maker"
-                            + " allows it, and no further than allowed"));
+                    Wording.ofGolfer(
+                            "Bends to make; bounce follows the loft one for one (common practice): ",
+                            golfer.name(),
+                            String.join("; ", bends),
+                            ". Bend only a head whose maker allows it, and no further than allowed")));
         }
     }
 
@@ -99,8 +102,11 @@ final class BuildMessages {
                 .filter(target -> worthSaying(build.swingweight().scalePoints() - target.scalePoints()))
                 .ifPresent(target -> messages.add(Message.note(
                         club.cell(),
-                        club.name() + " will be " + build.swingweight().text() + ", wanted " + target.text() + ": "
-                                + advice(BuildAdvice.forSwingweight(build, target)))));
+                        ofClub(
+                                "Swingweight off its target: ",
+                                club,
+                                build.swingweight().text() + ", wanted " + target.text() + ": "
+                                        + advice(BuildAdvice.forSwingweight(build, target))))));
     }
 
     private static boolean worthSaying(double offPoints) {
@@ -124,8 +130,15 @@ final class BuildMessages {
                 bySwingweight ? build.swingweight().text() : Numbers.fixed(build.clubInertiaKgCm2(), 0) + " kg cm2";
         messages.add(Message.note(
                 club.cell(),
-                club.name() + " will be " + figure + ", " + Numbers.signed(off, bySwingweight ? 1 : 0)
-                        + " from the mean of its group (" + spread.group() + "): " + advice(advice)));
+                ofClub(
+                        "Off the mean of its group: ",
+                        club,
+                        figure + ", " + Numbers.signed(off, bySwingweight ? 1 : 0) + " from the mean (" + spread.group()
+                                + "): " + advice(advice))));
+    }
+
+    private static Wording ofClub(String lead, Club club, String detail) {
+        return Wording.ofClub(lead, club.golfer(), club.name(), detail, "");
     }
 
     private String advice(BuildAdvice advice) {

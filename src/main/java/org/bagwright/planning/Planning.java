@@ -83,7 +83,7 @@ public final class Planning {
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
         messages.addAll(reasons.messages());
         messages.addAll(charted.messages());
-        bags.forEach(bag -> Outlooks.assumptions(bag).ifPresent(messages::add));
+        bags.forEach(bag -> messages.addAll(Outlooks.assumptions(bag)));
         return bare.withMessages(new Messages(messages).inOrder());
     }
 

@@ -178,14 +178,14 @@ class HeadAndSleeveTest {
         String sits = messages(chart(rings(golfer("no"))));
         assertTrue(
                 sits.contains(
-                        "Golfer B lets the head sit: setting 3 of Driver changes the face by +3.2 degrees (closed is"
+                        "since the golfer lets the head sit: Golfer B (setting 3 of Driver changes the face by +3.2 degrees (closed is"
                                 + " positive) and the loft by 0.0; if squared, it would change the face by 0.0"
                                 + " degrees (closed is"
                                 + " positive) and the loft by +2.0"),
                 sits);
         String squares = messages(chart(rings(golfer("yes"))));
         assertTrue(
-                squares.contains("Golfer B squares the face: setting 3 of Driver changes the face by 0.0 degrees"),
+                squares.contains("since the golfer squares the face: Golfer B (setting 3 of Driver changes the face by 0.0 degrees"),
                 squares);
     }
 

@@ -3,6 +3,7 @@ package org.bagwright.domain.book;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.units.Checks;
@@ -16,6 +17,7 @@ import org.bagwright.domain.units.Checks;
  */
 public record Wording(String lead, List<Place> places, String tail) {
     private static final int MOST_PLACES = 8;
+    private static final int MOST_CHARS = 250;
 
     /**
      * A place that shares a cause.
@@ -67,13 +69,36 @@ public record Wording(String lead, List<Place> places, String tail) {
 
     /** The whole as one line; of many places the first few are named and the others counted. */
     public String text() {
-        boolean severalGolfers = places.stream().map(Place::golfer).distinct().count() > 1;
-        int shown = places.size() > MOST_PLACES + 1 ? MOST_PLACES : places.size();
-        List<String> names = new ArrayList<>();
-        places.subList(0, shown).forEach(place -> names.add(place.text(severalGolfers)));
-        if (shown < places.size()) {
-            names.add((places.size() - shown) + " more");
+        List<String> golfers = places.stream().map(Place::golfer).distinct().toList();
+        boolean severalGolfers = golfers.size() > 1;
+        List<String> names = new ArrayList<>(
+                places.stream().map(place -> place.text(severalGolfers)).toList());
+        int shown = shown(names);
+        if (shown < names.size()) {
+            names.subList(shown, names.size()).clear();
+            names.add((places.size() - shown) + " more" + (severalGolfers ? counted(golfers) : ""));
         }
         return lead + ListText.allOf(names) + tail;
+    }
+
+    private static int shown(List<String> names) {
+        int shown = 0;
+        int chars = 0;
+        while (shown < Math.min(MOST_PLACES, names.size()) && (shown == 0 || chars < MOST_CHARS)) {
+            chars += names.get(shown).length();
+            shown++;
+        }
+        return shown == names.size() - 1 ? names.size() : shown;
+    }
+
+    /** How many of the places are each golfer's. */
+    private String counted(List<String> golfers) {
+        return golfers.stream()
+                .filter(golfer -> !golfer.isEmpty())
+                .map(golfer -> golfer + " "
+                        + places.stream()
+                                .filter(place -> place.golfer().equals(golfer))
+                                .count())
+                .collect(Collectors.joining(", ", " (in all ", ")"));
     }
 }

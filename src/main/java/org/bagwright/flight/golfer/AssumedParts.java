@@ -39,14 +39,14 @@ final class AssumedParts {
                     .in("Length"));
         }
         if (stated.form().massKg().isEmpty() && club.shots().ballSpeedMps().isEmpty()) {
-            String mass = "head mass " + Math.round(1000 * club.today().headMassKg()) + " g";
+            String mass = Math.round(1000 * club.today().headMassKg()) + " g";
             messages.add(
                     assumed("Head mass is blank, so it is assumed for the flight: ", mass).in("Head mass"));
         }
         if (club.shots().attackDeg().isEmpty() && !club.borrows(Part.ATTACK)) {
             messages.add(assumed(
-                    "Attack is not measured, so it is assumed: ",
-                    "path of the head " + FitterUnits.angle(club.delivery().attackDeg())));
+                    "Attack is not measured, so the path of the head is assumed: ",
+                    FitterUnits.angle(club.delivery().attackDeg())));
         }
     }
 

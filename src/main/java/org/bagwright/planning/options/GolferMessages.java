@@ -3,9 +3,9 @@ package org.bagwright.planning.options;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.HeadForm;
@@ -58,13 +58,19 @@ record GolferMessages(Golfer golfer) {
                 then.resting().loftDeg() - now.resting().loftDeg());
         String setting = "setting " + option.choice().settingText() + " of "
                 + made.main().name() + " changes ";
+        boolean squares = golfer.address().squaresFace();
         return Message.assumed(
                 golfer.cell(),
-                golfer.address().squaresFace()
-                        ? golfer.name() + " squares the face: " + setting + squared
-                                + "; if the head is left to sit, it would change " + sitting
-                        : golfer.name() + " lets the head sit: " + setting + sitting + "; if squared, it would change "
-                                + squared);
+                Wording.ofGolfer(
+                        squares
+                                ? "What a setting changes, since the golfer squares the face: "
+                                : "What a setting changes, since the golfer lets the head sit: ",
+                        golfer.name(),
+                        squares
+                                ? setting + squared + "; if the head is left to sit, it would change " + sitting
+                                : setting + sitting + "; if squared, it would change " + squared,
+                        "."))
+                .in("Squares face");
     }
 
     private static String changes(double faceDeg, double loftDeg) {
@@ -74,19 +80,23 @@ record GolferMessages(Golfer golfer) {
 
     /** One message for a bag; empty when every club states its form. */
     Optional<Message> soles(List<Club> clubs) {
-        List<ClubKind> kinds = clubs.stream()
-                .filter(club -> assumes(club.form()))
+        List<Club> assumed =
+                clubs.stream().filter(club -> assumes(club.form())).toList();
+        List<Wording.Place> kinds = assumed.stream()
                 .map(Club::kind)
                 .distinct()
+                .map(kind -> new Wording.Place("", kind.label(), form(kind)))
                 .toList();
         if (kinds.isEmpty()) {
             return Optional.empty();
         }
-        String forms = kinds.stream().map(GolferMessages::form).collect(Collectors.joining("; "));
-        return Optional.of(Message.assumed(
-                golfer.cell(),
+        Wording wording = new Wording(
                 "Assumed by kind for how clubs sit, where Sole radius or CG height is blank: sole radius fore-aft and"
-                        + " heel-toe, and CG height: " + forms + "."));
+                        + " heel-toe, and CG height: ",
+                kinds,
+                ".");
+        return Optional.of(Message.assumed(golfer.cell(), wording)
+                .at(assumed.stream().map(Club::cell).toList()));
     }
 
     private static boolean assumes(HeadForm form) {
@@ -97,7 +107,7 @@ record GolferMessages(Golfer golfer) {
 
     private static String form(ClubKind kind) {
         SoleForm form = SoleForm.assumedFor(kind);
-        return kind.label() + " " + Numbers.trimmed(form.foreAftRadiusMm()) + " and "
+        return Numbers.trimmed(form.foreAftRadiusMm()) + " and "
                 + Numbers.trimmed(form.heelToeRadiusMm()) + " mm, "
                 + Numbers.trimmed(form.centreOfGravityHeightMm()) + " mm";
     }
