@@ -16,8 +16,8 @@ import org.bagwright.domain.club.ClubKind;
 final class StatedSpeeds {
     private static final double LEAST_RATIO = 0.87;
     private static final double MOST_RATIO = 1.15;
-    private static final double LEAST_OF_ONE_RATIO = 0.8;
-    private static final double MOST_OF_ONE_RATIO = 1.22;
+    private static final double LEAST_OF_ONE_RATIO = 0.75;
+    private static final double MOST_OF_ONE_RATIO = 1.3;
 
     private final FitterUnits words;
     private final Golfer golfer;
