@@ -104,6 +104,7 @@ public record Charting(Path file, WorkProgress work) {
             add(read.clashes());
             add(read.messages());
             add(new ClubProblems(book).all());
+            add(BagOrder.messages(book));
             refuseProblems();
         }
 
