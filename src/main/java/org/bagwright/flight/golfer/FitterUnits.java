@@ -10,7 +10,7 @@ import org.bagwright.domain.units.Units;
 
 /** Quantities as a fitter reads them, in the units of his book. */
 record FitterUnits(Units units) {
-    private static final double ABOUT_RATIO = 0.16;
+    private static final double ABOUT_RATIO = 0.12;
 
     String speed(double mps) {
         return Numbers.trimmed(units.speed().fromMps(mps), 1) + " "

@@ -19,7 +19,7 @@ final class HeadSpeeds {
     private static final double ASSUMED_DRIVER_MPS = 93 * 0.44704;
     private static final double SHORTEST_LINE_M = 0.05;
     private static final double SAME_CLUB_M = 0.006;
-    private static final double DRIVER_M = ClubKind.DRIVER.usualLengthM(10);
+    static final double DRIVER_M = ClubKind.DRIVER.usualLengthM(10);
 
     /** The length of the 7 iron, of 30 degrees, to which a golfer's iron speed belongs. */
     static final double SEVEN_IRON_M = ClubKind.IRON.usualLengthM(30);

@@ -2,6 +2,7 @@ package org.bagwright.flight.golfer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
@@ -73,15 +74,15 @@ final class ShotChecks {
         }
     }
 
-    /** Why a shot cannot be, each reason at its cell. */
-    List<Message> faults(Hit hit) {
+    /** Why a shot cannot be, at its cell; one reason, since the others mostly follow from it. */
+    Optional<Message> fault(Hit hit) {
         List<Message> found = new ArrayList<>();
         OptionalDouble spinLoftDeg = hit.spinLoftDeg();
         checkLaunch(hit, spinLoftDeg, found);
         checkBallSpeed(hit, spinLoftDeg.orElse(0), found);
         checkSpin(hit, spinLoftDeg, found);
         checkCarry(hit, found);
-        return found;
+        return found.stream().findFirst();
     }
 
     private static void checkLaunch(Hit hit, OptionalDouble spinLoftDeg, List<Message> found) {

@@ -2,6 +2,7 @@ package org.bagwright.flight.golfer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
@@ -78,8 +79,8 @@ final class ShotSorter {
     private boolean possible(Shot shot, ClubToday club) {
         OptionalDouble own = shot.measured().headSpeedMps();
         OptionalDouble known = own.isEmpty() && club.kind() == ClubKind.DRIVER ? stated.driverMps() : own;
-        List<Message> faults = checks.faults(new ShotChecks.Hit(shot, club, plain.delivery(club), known));
-        messages.addAll(faults);
-        return faults.isEmpty();
+        Optional<Message> fault = checks.fault(new ShotChecks.Hit(shot, club, plain.delivery(club), known));
+        fault.ifPresent(messages::add);
+        return fault.isEmpty();
     }
 }

@@ -17,7 +17,7 @@ import org.bagwright.flight.golfer.ClubFit.Part;
  */
 final class StatedLofts {
     private static final double MOST_OFF_DEG = 2.5;
-    private static final double MOST_OFF_OF_THREE_DEG = 5;
+    private static final double MOST_OFF_OF_THREE_DEG = 3;
     private static final double LEAST_EACH_DEG = 1.8;
     private static final double MORE_BY_LAUNCH_ALONE_DEG = 1.5;
     private static final int FEWEST = 3;

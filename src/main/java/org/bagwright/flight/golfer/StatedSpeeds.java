@@ -2,8 +2,10 @@ package org.bagwright.flight.golfer;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Golfer;
@@ -18,6 +20,9 @@ final class StatedSpeeds {
     private static final double MOST_RATIO = 1.15;
     private static final double LEAST_OF_ONE_RATIO = 0.75;
     private static final double MOST_OF_ONE_RATIO = 1.3;
+
+    private static final Set<ClubKind> LONG = Set.of(ClubKind.DRIVER, ClubKind.WOOD);
+    private static final Set<ClubKind> SHORT = Set.of(ClubKind.IRON, ClubKind.WEDGE);
 
     private final FitterUnits words;
     private final Golfer golfer;
@@ -38,12 +43,8 @@ final class StatedSpeeds {
         OptionalDouble iron = golfer.speeds().ironMps();
         boolean both = driver.isPresent() && iron.isPresent();
         credible = new Golfer.HeadSpeeds(
-                credible(driver, "Driver speed", kind -> !both || isLong(kind)),
-                credible(iron, "Iron speed", kind -> !both || !isLong(kind)));
-    }
-
-    private static boolean isLong(ClubKind kind) {
-        return kind == ClubKind.DRIVER || kind == ClubKind.WOOD;
+                credible(driver, "Driver speed", kind -> !both || LONG.contains(kind)),
+                credible(iron, "Iron speed", kind -> !both || SHORT.contains(kind)));
     }
 
     /** What is stated, without a speed that none of his shots agrees with. */
@@ -68,8 +69,17 @@ final class StatedSpeeds {
         }
         List<String> names =
                 telling.stream().map(index -> clubs.get(index).club().name()).toList();
-        doubt(column, statedMps.getAsDouble(), ShotMedians.median(ratios).orElseThrow(), names);
+        int nearest = nearest(telling, column.equals("Driver speed") ? HeadSpeeds.DRIVER_M : HeadSpeeds.SEVEN_IRON_M);
+        doubt(column, statedMps.getAsDouble(), toldRatio(nearest).getAsDouble(), names);
         return OptionalDouble.empty();
+    }
+
+    /** The club whose length is nearest to that of the club to which the stated speed belongs. */
+    private int nearest(List<Integer> telling, double lengthM) {
+        return telling.stream()
+                .min(Comparator.comparingDouble(
+                        index -> Math.abs(clubs.get(index).lengthM() - lengthM)))
+                .orElseThrow();
     }
 
     private static boolean agrees(double[] ratios) {
