@@ -81,6 +81,7 @@ public final class Planning {
                 searchS);
         PlanAudit.check(bare);
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
+        PenaltyMessages.of(bare).ifPresent(messages::add);
         messages.addAll(reasons.messages());
         messages.addAll(charted.messages());
         bags.forEach(bag -> messages.addAll(Outlooks.assumptions(bag)));
