@@ -72,6 +72,7 @@ public final class BagMaker {
         slots.forEach(this::warnIfClosed);
         GolferMessages about = new GolferMessages(golfer);
         about.soles(clubs).ifPresent(messages::add);
+        messages.addAll(about.heads(clubs));
         about.face(slots).ifPresent(messages::add);
         return new BagOptions(
                 golfer, slots, golfer.gaps().wish().fixedM().orElseGet(() -> evenGapM(slots)), book.aims());

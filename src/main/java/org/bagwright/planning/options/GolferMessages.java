@@ -1,8 +1,10 @@
 package org.bagwright.planning.options;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.bagwright.balance.BalanceParts;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
@@ -13,6 +15,7 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.flight.golfer.WeightedHead;
 import org.bagwright.geometry.SoleForm;
 
 /**
@@ -22,6 +25,7 @@ import org.bagwright.geometry.SoleForm;
  * @param golfer whom the messages are about
  */
 record GolferMessages(Golfer golfer) {
+    private static final double G_CM2_PER_KG_M2 = 1e7;
 
     /** One message on the driver, or on the first other club with a sleeve; none without a sleeve. */
     Optional<Message> face(List<SlotOptions> slots) {
@@ -97,6 +101,39 @@ record GolferMessages(Golfer golfer) {
                 ".");
         return Optional.of(Message.assumed(golfer.cell(), wording)
                 .at(assumed.stream().map(Club::cell).toList()));
+    }
+
+    /** What is assumed of clubs with a kit and of the lies at which the golfer holds them, one message for each club. */
+    List<Message> heads(List<Club> clubs) {
+        List<Message> messages = new ArrayList<>();
+        for (Club club : clubs) {
+            if (club.kit().isPresent() && club.form().centreOfGravityDepthMm().isEmpty()) {
+                String depth = Numbers.trimmed(1000 * WeightedHead.assumedDepthM(club.kind())) + " mm";
+                messages.add(assumed(club, "CG depth", "for what weights do to the shot: ", depth));
+            }
+            if (club.kit().isPresent() && club.form().inertiaKgM2().isEmpty()) {
+                double inertiaKgM2 = BalanceParts.of(club).headInertiaKgM2();
+                String inertia = Numbers.fixed(inertiaKgM2 * G_CM2_PER_KG_M2, 0) + " g cm2";
+                messages.add(assumed(club, "Head inertia", "for what weights do to the shot: ", inertia));
+            }
+            if (club.targets().golferLieDeg().isEmpty() && club.targets().lieDeg().isEmpty()) {
+                String lie = Numbers.trimmed(club.head().lieDeg(), 2) + " degrees";
+                messages.add(assumed(club, "Golfer lie", "from the lie of the club, as is its target: ", lie));
+            }
+        }
+        return messages;
+    }
+
+    private static Message assumed(Club club, String column, String what, String value) {
+        return Message.assumed(
+                        club.cell(),
+                        Wording.ofClub(
+                                column + " is blank, so it is assumed " + what,
+                                club.golfer(),
+                                club.name(),
+                                value,
+                                "."))
+                .in(column);
     }
 
     private static boolean assumes(HeadForm form) {

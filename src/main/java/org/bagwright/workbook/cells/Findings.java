@@ -24,11 +24,12 @@ public final class Findings {
     }
 
     public void warning(String cell, String text) {
-        warning(Message.warning(cell, text));
+        add(Message.warning(cell, text));
     }
 
-    public void warning(Message warning) {
-        others.add(warning);
+    /** A message that is no problem. */
+    public void add(Message other) {
+        others.add(other);
     }
 
     public void missing(String cell, String text) {

@@ -62,7 +62,7 @@ public final class BookReader {
     public static Result read(Path file) {
         try (XSSFWorkbook workbook = BookFile.open(file)) {
             BookReader reader = new BookReader(workbook);
-            new OtherProgram(file).note().ifPresent(reader.findings::warning);
+            new OtherProgram(file).note().ifPresent(reader.findings::add);
             return reader.read();
         } catch (UnreadableBookException unreadable) {
             return new Result(Optional.empty(), List.of(unreadable.found()), List.of(), new ColumnPlaces(Map.of()));

@@ -15,7 +15,7 @@ import org.bagwright.workbook.text.NumberTypos;
 import org.bagwright.workbook.text.Unit;
 
 /**
- * Warns of figures in a row of Clubs that clubs of its kind do not have.
+ * Warns of figures in a row of Clubs that clubs of its kind do not have, and says which face is assumed.
  *
  * @param row a row in which nothing is wrong
  * @param kind the kind of its club
@@ -48,6 +48,17 @@ record UsualFigures(InputRow row, ClubKind kind, String golfer) {
             }
         }
         checkBalance(findings);
+        sayFace(findings);
+    }
+
+    /** How a club with a sleeve looks at address rests on it. */
+    private void sayFace(Findings findings) {
+        if (row.isGiven(ClubColumn.SLEEVE) && !row.isGiven(ClubColumn.FACE)) {
+            String name = row.text(ClubColumn.CLUB).orElseThrow();
+            findings.add(Message.assumed(
+                    row.cell(ClubColumn.FACE),
+                    Wording.ofClub("Face is blank, so 0 degrees, square, is assumed: ", golfer, name, "", ".")));
+        }
     }
 
     /** Two radii of a sole are a text that is no number. */
@@ -89,6 +100,6 @@ record UsualFigures(InputRow row, ClubKind kind, String golfer) {
     private void warn(ClubColumn column, String lead, String found, String maybe, Findings findings) {
         String name = row.text(ClubColumn.CLUB).orElseThrow();
         String tail = "." + (maybe.isEmpty() ? " Maybe it is mistyped, or Kind is not what it is." : maybe);
-        findings.warning(Message.warning(row.cell(column), Wording.ofClub(lead, golfer, name, found, tail)));
+        findings.add(Message.warning(row.cell(column), Wording.ofClub(lead, golfer, name, found, tail)));
     }
 }
