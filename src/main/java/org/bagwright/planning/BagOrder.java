@@ -13,7 +13,7 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
 
 /**
- * Whether lofts rise and lengths fall along each bag, slot by slot. Clubs of one kind must be in order; between kinds, and
+ * Whether lofts and lies rise and lengths fall along each bag, slot by slot. Clubs of one kind must be in order; between kinds, and
  * for sleeves that are stated at different settings, some overlap is usual. How much is assumed.
  */
 final class BagOrder {
@@ -21,6 +21,9 @@ final class BagOrder {
     private static final double LOFT_OF_SLEEVES_DEG = 1.5;
     private static final double LENGTH_OF_A_KIND_M = LengthUnit.INCH.toM(0.75);
     private static final double LENGTH_BETWEEN_KINDS_M = LengthUnit.INCH.toM(1.5);
+
+    private static final double LIE_OF_A_KIND_DEG = 2.5;
+    private static final double LIE_BETWEEN_KINDS_DEG = 4;
 
     private final Book book;
     private final List<Message> messages = new ArrayList<>();
@@ -36,8 +39,9 @@ final class BagOrder {
             List<Club> clubs = book.bagOf(golfer).stream()
                     .filter(club -> club.kind().carries())
                     .toList();
-            order.check(clubs, Figure.LOFT);
-            order.check(clubs, Figure.LENGTH);
+            for (Figure figure : Figure.values()) {
+                order.check(clubs, figure);
+            }
         }
         return order.messages;
     }
@@ -69,6 +73,18 @@ final class BagOrder {
             boolean fits(Club longer, double longerM, Club shorter, double shorterM) {
                 double overlapM = longer.kind() == shorter.kind() ? LENGTH_OF_A_KIND_M : LENGTH_BETWEEN_KINDS_M;
                 return shorterM <= longerM + overlapM;
+            }
+        },
+        LIE("Lie", "Lie that falls along the bag: ") {
+            @Override
+            OptionalDouble of(Club club) {
+                return OptionalDouble.of(club.head().lieDeg());
+            }
+
+            @Override
+            boolean fits(Club longer, double longerDeg, Club shorter, double shorterDeg) {
+                double overlapDeg = longer.kind() == shorter.kind() ? LIE_OF_A_KIND_DEG : LIE_BETWEEN_KINDS_DEG;
+                return shorterDeg >= longerDeg - overlapDeg;
             }
         };
 
@@ -126,9 +142,7 @@ final class BagOrder {
     }
 
     private Message message(Club club, Club other, Figure figure) {
-        Function<Club, String> text = figure == Figure.LOFT
-                ? each -> Numbers.trimmed(each.head().loftDeg(), 2) + " degrees"
-                : each -> lengthText(each.parts().lengthM().getAsDouble());
+        Function<Club, String> text = each -> text(figure, figure.of(each).getAsDouble());
         return Message.warning(
                         club.cell(),
                         Wording.ofClub(
@@ -141,8 +155,10 @@ final class BagOrder {
                 .in(figure.column);
     }
 
-    private String lengthText(double lengthM) {
+    private String text(Figure figure, double valueMeasureUnits) {
         LengthUnit unit = book.settings().units().length();
-        return Numbers.trimmed(unit.fromM(lengthM), 2) + " " + unit.label();
+        return figure == Figure.LENGTH
+                ? Numbers.trimmed(unit.fromM(valueMeasureUnits), 2) + " " + unit.label()
+                : Numbers.trimmed(valueMeasureUnits, 2) + " degrees";
     }
 }

@@ -35,6 +35,7 @@ final class ShotSorter {
         ClubShots usable = new ClubShots(
                 flown.stream().filter(shot -> possible(shot, club)).toList());
         usable.stray().forEach(shot -> warn(shot, "Far from the other shots with the same club, so not counted: ", ""));
+        usable.disagreement().ifPresent(what -> warnOfTwo(usable.shots(), what));
         List<Shot> good = usable.withoutStray();
         if (good.isEmpty() && !flown.isEmpty()) {
             messages.add(Message.warning(
@@ -47,6 +48,16 @@ final class ShotSorter {
                             ".")));
         }
         return good;
+    }
+
+    private void warnOfTwo(List<Shot> two, String what) {
+        Shot first = two.get(0);
+        String lead = "The two shots with a club differ much, and their mean is used: ";
+        Wording wording =
+                Wording.ofClub(lead, first.golfer(), first.club(), what, ". Maybe one is mistyped; hit a third.");
+        messages.add(Message.warning(first.cell(), wording)
+                .at(two.stream().map(Shot::cell).toList())
+                .in(Character.toUpperCase(what.charAt(0)) + what.substring(1)));
     }
 
     private void warn(Shot shot, String lead, String detail) {

@@ -30,7 +30,9 @@ record CoreSheets(
                 .map(table -> GolferReader.read(table, findings));
         NameIndex names = namesOf(golfers);
         Drafts<SleeveDraft> sleeves =
-                sheets.table(SleeveColumn.SHEET).map(SleeveReader::read).orElseGet(Drafts::withoutSheet);
+                sheets.table(SleeveColumn.SHEET)
+                .map(table -> SleeveReader.read(table, findings))
+                .orElseGet(Drafts::withoutSheet);
         Drafts<KitDraft> kits = sheets.table(WeightColumn.SHEET)
                 .map(table -> WeightReader.read(table, findings))
                 .orElseGet(Drafts::withoutSheet);

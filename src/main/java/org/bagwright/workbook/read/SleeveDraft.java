@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.domain.text.ListText;
+import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.Column;
@@ -17,6 +18,7 @@ final class SleeveDraft {
     private final String cell;
     private final NameIndex marks = new NameIndex();
     private final List<SleeveSetting> settings = new ArrayList<>();
+    private final RingMarks ring = new RingMarks();
     private boolean sound = true;
 
     SleeveDraft(String name, String cell) {
@@ -45,8 +47,18 @@ final class SleeveDraft {
                                 + "\" again, first in " + first + "."));
     }
 
-    void add(SleeveSetting setting) {
+    void add(SleeveSetting setting, String clockCell, String bendCell) {
         settings.add(setting);
+        if (setting.rings().size() == 1) {
+            ring.add(setting.mark(), setting.rings().get(0), clockCell, bendCell);
+        }
+    }
+
+    /** Warns of a setting of a sleeve with one ring that is not as all its others let expect. */
+    void sayOddSettings(Findings findings) {
+        if (sound && ring.size() == settings.size()) {
+            ring.sayOdd(name, findings);
+        }
     }
 
     void spoil() {
