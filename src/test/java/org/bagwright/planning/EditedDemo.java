@@ -38,6 +38,20 @@ final class EditedDemo {
         return sheet + "!" + edited.getAddress();
     }
 
+    /** Writes a value under a heading, in a row by its number; an empty text empties the cell. */
+    String putAt(String sheet, int row, String heading, Object value) {
+        XSSFSheet rows = workbook.getSheet(sheet);
+        Cell edited = rows.getRow(row - 1).getCell(column(rows, heading), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+        if (value instanceof Number number) {
+            edited.setCellValue(number.doubleValue());
+        } else if (value.equals("")) {
+            edited.setBlank();
+        } else {
+            edited.setCellValue((String) value);
+        }
+        return sheet + "!" + edited.getAddress();
+    }
+
     /** The number under a heading, in the first row that has this name. */
     double number(String sheet, String name, String heading) {
         return cell(sheet, name, heading).getNumericCellValue();

@@ -165,6 +165,65 @@ class ImplausibleTest {
         assertSaid(book, cell, "length must be", "Maybe " + maybe + "?");
     }
 
+    @Test
+    void lieThatFallsAlongTheBag_isSaidAtItsCell() throws IOException {
+        EditedDemo book = full();
+        String cell = book.put("Clubs", "6 iron", "Lie", 67.6);
+        assertSaid(book, cell, "Lie that falls along the bag: 6 iron (67.6 degrees, but 62.5 degrees for 7 iron after it)");
+    }
+
+    /** The first of the trio's two shots with the driver has 2150 rpm, the second 2290. */
+    @Test
+    void twoShotsThatDisagree_areSaidTogether() throws IOException {
+        EditedDemo book = new EditedDemo(ShippedBook.TRIO, folder);
+        String cell = book.put("Shots", "Driver", "Spin", 4300);
+        assertSaid(book, cell, "The two shots with a club differ much, and their mean is used: Driver (spin)");
+        assertEquals(2, warnings(book).get(0).cells().size());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Bend, 2.5, is 2.5 degrees", "Clock, 3.4, hours apart", "Clock, 1.5, has the hour and bend of setting 2"})
+    void oddMarkOfASleeve_isSaidAtItsCell(String column, double typed, String words) throws IOException {
+        EditedDemo book = full();
+        String cell = book.putAt("Sleeves", 8, column, typed);
+        assertSaid(book, cell, "etting 3 of sleeve Sleeve P", words);
+    }
+
+    /** The rings of a sleeve written as a table too, with the signs turned: one message for a column, not one a row. */
+    @ParameterizedTest
+    @CsvSource({"-1, 1, Loft change", "1, -1, Lie change"})
+    void reversedTable_isSaidOnce(double loftSign, double lieSign, String column) throws IOException {
+        EditedDemo book = full();
+        for (int row = 6; row < 14; row++) {
+            double hourRad = Math.toRadians(30 * 1.5 * (row - 6));
+            book.putAt("Sleeves", row, "Loft change", loftSign * 1.77 * Math.sin(hourRad));
+            book.putAt("Sleeves", row, "Lie change", lieSign * 1.5 * Math.cos(hourRad));
+        }
+        List<Message> found = warnings(book).stream()
+                .filter(message -> message.text().contains("look reversed"))
+                .toList();
+        assertEquals(1, found.size(), found::toString);
+        assertEquals(List.of(column.startsWith("Loft") ? "Sleeves!H6" : "Sleeves!I6"), found.get(0).cells());
+        assertTrue(found.get(0).text().startsWith("The signs of " + column + " of sleeve Sleeve P look reversed"));
+    }
+
+    @Test
+    void tableAgainstItsOwnMarks_isSaidOnce() throws IOException {
+        EditedDemo book = new EditedDemo(ShippedBook.TRIO, folder);
+        String[] marks = {"+1", "0", "-1", "-2"};
+        for (int index = 0; index < marks.length; index++) {
+            int row = 14 + index;
+            book.putAt("Sleeves", row, "Setting", marks[index]);
+            book.putAt("Sleeves", row, "Clock", "");
+            book.putAt("Sleeves", row, "Bend", "");
+            book.putAt("Sleeves", row, "Loft change", index - 1);
+            book.putAt("Sleeves", row, "Lie change", 0);
+        }
+        book.put("Clubs", "4 hybrid", "Stated at", "0");
+        book.put("Clubs", "4 hybrid", "Setting", "+1");
+        assertSaid(book, "Sleeves!H14", "The signs of Loft change of sleeve Sleeve Q look reversed");
+    }
+
     /** 100 books: the demos with lofts 0.5 degrees, lengths 0.25 in, masses 3 g and carries 2 % to either side. */
     @Test
     void soundBooks_getNoneOfTheseMessages() throws IOException {

@@ -113,8 +113,8 @@ final class FitMessages {
                     club,
                     Part.CARRY,
                     club.delivery().carryRatio(),
-                    0.85,
-                    1.15,
+                    0.915,
+                    1.085,
                     "Carry far from what its launch and the golfer's other shots predict: ");
         }
     }
