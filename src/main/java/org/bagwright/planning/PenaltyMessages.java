@@ -41,9 +41,7 @@ final class PenaltyMessages {
             List<Option> planned = bag.optionsOf(bag.planned());
             for (int index = 0; index < planned.size(); index++) {
                 Option option = planned.get(index);
-                Club club = option.isEmpty()
-                        ? bag.options().slots().get(index).main()
-                        : option.club();
+                Club club = option.isEmpty() ? bag.options().slots().get(index).main() : option.club();
                 costs.add(new Cost(club, bag.termsAt(bag.planned(), index)));
             }
         }

@@ -94,8 +94,7 @@ class HeadAndSleeveTest {
                 HEAD.flatSitsDeg(shaft),
                 option(chart, "up").get("sitsClosedDeg").asDouble(),
                 0.1);
-        assertTrue(
-                messages(chart).contains("sleeve S, setting level: face change -2.4"), messages(chart));
+        assertTrue(messages(chart).contains("sleeve S, setting level: face change -2.4"), messages(chart));
     }
 
     /** Bends of the table by hand: acos of the cosine between bore and shaft; their mean and spread are told. */
@@ -186,7 +185,8 @@ class HeadAndSleeveTest {
                 sits);
         String squares = messages(chart(rings(golfer("yes"))));
         assertTrue(
-                squares.contains("since the golfer squares the face: Golfer B (setting 3 of Driver changes the face by 0.0 degrees"),
+                squares.contains(
+                        "since the golfer squares the face: Golfer B (setting 3 of Driver changes the face by 0.0 degrees"),
                 squares);
     }
 

@@ -45,7 +45,8 @@ class ImplausibleTest {
     @Test
     void metresInAYardBook_areSaidAtTheCarries() throws IOException {
         EditedDemo book = full().change("Shots", "Carry", yards -> Math.rint(yards * 0.9144));
-        assertSaid(book, "Shots!H6", "Maybe they are in metres", "sheet Start says yards", "Driver (203 yd, flies about");
+        assertSaid(
+                book, "Shots!H6", "Maybe they are in metres", "sheet Start says yards", "Driver (203 yd, flies about");
         assertEquals(7, warnings(book).get(0).cells().size());
     }
 
@@ -77,7 +78,8 @@ class ImplausibleTest {
         String cell = book.put("Shots", "7 iron", "Ball speed", 48);
         List<Message> found = warnings(book);
         assertEquals(cell, found.get(0).cell());
-        assertTrue(found.get(0).text().contains("Ball slower than the head, so not counted: 7 iron (ball speed 48 mph"));
+        assertTrue(
+                found.get(0).text().contains("Ball slower than the head, so not counted: 7 iron (ball speed 48 mph"));
         assertTrue(found.get(0).text().contains("Maybe Ball speed is in m/s."), found::toString);
         assertTrue(found.get(1).text().contains("Planned without shots"), found::toString);
         assertEquals(2, found.size(), found::toString);
@@ -99,14 +101,16 @@ class ImplausibleTest {
     void loftThatFallsAlongTheBag_isSaidAtItsCell() throws IOException {
         EditedDemo book = full();
         String cell = book.put("Clubs", "9 iron", "Loft", 31);
-        assertSaid(book, cell, "Loft that does not rise along the bag: 9 iron (31 degrees, but 32.5 degrees for 7 iron");
+        assertSaid(
+                book, cell, "Loft that does not rise along the bag: 9 iron (31 degrees, but 32.5 degrees for 7 iron");
     }
 
     @Test
     void lengthThatRisesAlongTheBag_isSaidAtItsCell() throws IOException {
         EditedDemo book = full();
         String cell = book.put("Clubs", "7 iron", "Length", 39);
-        assertSaid(book, cell, "Length that does not fall along the bag: 7 iron (39 in, but 38 in for 5 iron before it)");
+        assertSaid(
+                book, cell, "Length that does not fall along the bag: 7 iron (39 in, but 38 in for 5 iron before it)");
     }
 
     @ParameterizedTest
@@ -154,7 +158,8 @@ class ImplausibleTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Driver, in, 115, 115 cm", "Driver, in, 1149, 1149 mm", "7 iron, mm, 37, 37 in", "7 iron, mm, 94, 94 cm"})
+    @CsvSource({"Driver, in, 115, 115 cm", "Driver, in, 1149, 1149 mm", "7 iron, mm, 37, 37 in", "7 iron, mm, 94, 94 cm"
+    })
     void lengthInAnotherUnit_isGuessed(String club, String unit, double typed, String maybe) throws IOException {
         EditedDemo book = full();
         if (unit.equals("mm")) {
@@ -169,7 +174,10 @@ class ImplausibleTest {
     void lieThatFallsAlongTheBag_isSaidAtItsCell() throws IOException {
         EditedDemo book = full();
         String cell = book.put("Clubs", "6 iron", "Lie", 67.6);
-        assertSaid(book, cell, "Lie that falls along the bag: 6 iron (67.6 degrees, but 62.5 degrees for 7 iron after it)");
+        assertSaid(
+                book,
+                cell,
+                "Lie that falls along the bag: 6 iron (67.6 degrees, but 62.5 degrees for 7 iron after it)");
     }
 
     /** The first of the trio's two shots with the driver has 2150 rpm, the second 2290. */
@@ -182,7 +190,8 @@ class ImplausibleTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Bend, 2.5, is 2.5 degrees", "Clock, 3.4, hours apart", "Clock, 1.5, has the hour and bend of setting 2"})
+    @CsvSource({"Bend, 2.5, is 2.5 degrees", "Clock, 3.4, hours apart", "Clock, 1.5, has the hour and bend of setting 2"
+    })
     void oddMarkOfASleeve_isSaidAtItsCell(String column, double typed, String words) throws IOException {
         EditedDemo book = full();
         String cell = book.putAt("Sleeves", 8, column, typed);
@@ -203,7 +212,9 @@ class ImplausibleTest {
                 .filter(message -> message.text().contains("look reversed"))
                 .toList();
         assertEquals(1, found.size(), found::toString);
-        assertEquals(List.of(column.startsWith("Loft") ? "Sleeves!H6" : "Sleeves!I6"), found.get(0).cells());
+        assertEquals(
+                List.of(column.startsWith("Loft") ? "Sleeves!H6" : "Sleeves!I6"),
+                found.get(0).cells());
         assertTrue(found.get(0).text().startsWith("The signs of " + column + " of sleeve Sleeve P look reversed"));
     }
 

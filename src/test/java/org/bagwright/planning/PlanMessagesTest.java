@@ -48,7 +48,8 @@ class PlanMessagesTest {
         EditedDemo book = new EditedDemo(ShippedBook.FULL, folder);
         book.put("Clubs", "7 iron", "Swingweight", "C2");
         BookResult result = plan(book);
-        double points = result.bags().get(0).terms(result.bags().get(0).planned()).points(Measure.SWINGWEIGHT);
+        double points =
+                result.bags().get(0).terms(result.bags().get(0).planned()).points(Measure.SWINGWEIGHT);
         Message said = result.messages().get(0);
         assertTrue(said.text().startsWith(Math.round(points) + " of "), said::text);
         assertTrue(said.text().contains(" points are swingweight, and no weighting brings it "), said::text);

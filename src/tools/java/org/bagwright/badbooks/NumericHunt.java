@@ -110,9 +110,10 @@ public final class NumericHunt {
         String points = Double.isNaN(outcome.points())
                 ? "refused"
                 : Numbers.signed(outcome.points() - untouched.points(), 2) + " points";
-        System.out.println((silent ? moved > 0 ? "SILENT " : "same   " : "said   ") + where + ": " + moved + " choices, "
-                + points
-                + (silent ? "" : ": " + outcome.warnings()));
+        System.out.println(
+                (silent ? moved > 0 ? "SILENT " : "same   " : "said   ") + where + ": " + moved + " choices, "
+                        + points
+                        + (silent ? "" : ": " + outcome.warnings()));
     }
 
     private Outcome planned(XSSFWorkbook book) throws IOException {

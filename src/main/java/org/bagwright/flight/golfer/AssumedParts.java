@@ -40,8 +40,8 @@ final class AssumedParts {
         }
         if (stated.form().massKg().isEmpty() && club.shots().ballSpeedMps().isEmpty()) {
             String mass = Math.round(1000 * club.today().headMassKg()) + " g";
-            messages.add(
-                    assumed("Head mass is blank, so it is assumed for the flight: ", mass).in("Head mass"));
+            messages.add(assumed("Head mass is blank, so it is assumed for the flight: ", mass)
+                    .in("Head mass"));
         }
         if (club.shots().attackDeg().isEmpty() && !club.borrows(Part.ATTACK)) {
             messages.add(assumed(

@@ -20,7 +20,12 @@ import org.bagwright.flight.BallFlight;
  * @param messages what was wrong with shots, and which do not count
  */
 record FitInput(
-        Golfer golfer, List<ClubFit> clubs, List<List<Shot>> shots, HeadSpeeds speeds, StatedSpeeds stated, List<Message> messages) {
+        Golfer golfer,
+        List<ClubFit> clubs,
+        List<List<Shot>> shots,
+        HeadSpeeds speeds,
+        StatedSpeeds stated,
+        List<Message> messages) {
     static FitInput of(
             BallFlight flights,
             FitterUnits words,

@@ -71,8 +71,7 @@ final class FitMessages {
 
     private void noteAssumedSpeed(String column, String lead, double speedMps) {
         Golfer golfer = input.golfer();
-        messages.add(Message.assumed(
-                        golfer.cell(), Wording.ofGolfer(lead, golfer.name(), words.speed(speedMps), "."))
+        messages.add(Message.assumed(golfer.cell(), Wording.ofGolfer(lead, golfer.name(), words.speed(speedMps), "."))
                 .in(column));
     }
 
@@ -152,8 +151,8 @@ final class FitMessages {
 
     private void noteExtension() {
         String range = model == BallModelKind.BEARMAN_HARVEY ? "2000 to 6000 rpm" : "driver shots";
-        String lead = "The ball model " + model.label() + " was measured for " + range
-                + "; it is extended beyond that for ";
+        String lead =
+                "The ball model " + model.label() + " was measured for " + range + "; it is extended beyond that for ";
         input.clubs().stream()
                 .filter(club -> flights.leansOnExtension(club.todayLaunch()))
                 .map(club -> Message.assumed(club.today().club().cell(), wording(club, lead, "")))

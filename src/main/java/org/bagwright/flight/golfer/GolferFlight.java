@@ -57,11 +57,8 @@ public final class GolferFlight {
         FitInput input = FitInput.of(flights, words, golfer, bag, todayLoftDeg, shotsOfThisGolfer);
         double dragRatio = new GolferFit(flights, input.clubs()).settle();
         List<Message> messages = new FitMessages(
-                        words,
-                        flights,
-                        new BallFlight(air, BallModelKind.BEARMAN_HARVEY),
-                        settings.ballModel(),
-                        input).all(dragRatio);
+                        words, flights, new BallFlight(air, BallModelKind.BEARMAN_HARVEY), settings.ballModel(), input)
+                .all(dragRatio);
         return new GolferFlight(flights, input.clubs(), dragRatio, messages);
     }
 

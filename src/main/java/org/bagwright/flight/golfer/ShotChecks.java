@@ -68,8 +68,8 @@ final class ShotChecks {
         }
 
         Message fault(String column, String lead, String detail, String tail) {
-            Wording wording =
-                    Wording.ofClub(lead + NOT_COUNTED, shot.golfer(), club.club().name(), detail, "." + tail);
+            Wording wording = Wording.ofClub(
+                    lead + NOT_COUNTED, shot.golfer(), club.club().name(), detail, "." + tail);
             return Message.warning(shot.cell(), wording).in(column);
         }
     }
@@ -99,7 +99,9 @@ final class ShotChecks {
                     ""));
         } else if (spinLoftDeg.isEmpty()) {
             found.add(hit.fault("Launch", "Launch higher than any delivered loft can give", launch, ""));
-        } else if (Math.abs(spinLoftDeg.getAsDouble() + hit.attackDeg() - hit.club().loftDeg()) > MOST_OFFSET_DEG) {
+        } else if (Math.abs(
+                        spinLoftDeg.getAsDouble() + hit.attackDeg() - hit.club().loftDeg())
+                > MOST_OFFSET_DEG) {
             found.add(hit.fault(
                     "Launch",
                     "Launch far from the loft of the club",
@@ -116,8 +118,7 @@ final class ShotChecks {
         }
         double ballMps = hit.measured().ballSpeedMps().getAsDouble();
         double headMps = hit.knownHeadMps().getAsDouble();
-        double mostMps =
-                hit.head().perfect().strike(Ball.STANDARD, spinLoftDeg).ballSpeedMps();
+        double mostMps = hit.head().perfect().strike(Ball.STANDARD, spinLoftDeg).ballSpeedMps();
         String speeds = "ball speed " + words.speed(ballMps) + ", head speed " + words.speed(headMps);
         if (ballMps > mostMps * (1 + 1e-9)) {
             found.add(hit.fault(

@@ -61,8 +61,7 @@ final class ShotSorter {
     }
 
     private void warn(Shot shot, String lead, String detail) {
-        messages.add(
-                Message.warning(shot.cell(), Wording.ofClub(lead, shot.golfer(), shot.club(), detail, ".")));
+        messages.add(Message.warning(shot.cell(), Wording.ofClub(lead, shot.golfer(), shot.club(), detail, ".")));
     }
 
     /** Warns of shots with a putter or with a club that the bag does not hold. */

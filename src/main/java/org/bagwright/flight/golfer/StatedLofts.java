@@ -91,22 +91,21 @@ final class StatedLofts {
     /** A club's value less what his other clubs lead one to expect: the nearer of their median and of the clubs next to it. */
     private double offDeg(ClubFit club, ToDoubleFunction<ClubFit> value) {
         List<ClubFit> others = clubs.stream().filter(other -> other != club).toList();
-        double median = ShotMedians.median(others.stream().mapToDouble(value).toArray())
-                .orElseThrow();
+        double median =
+                ShotMedians.median(others.stream().mapToDouble(value).toArray()).orElseThrow();
         ClubInterpolation nextToIt = new ClubInterpolation();
-        others.forEach(
-                other -> nextToIt.add(other.today().placeM(), value.applyAsDouble(other), other.name()));
+        others.forEach(other -> nextToIt.add(other.today().placeM(), value.applyAsDouble(other), other.name()));
         double own = value.applyAsDouble(club);
         double fromMedian = own - median;
         double fromNext = own - nextToIt.at(club.today().placeM());
-        return fromMedian * fromNext <= 0
-                ? 0
-                : Math.abs(fromMedian) < Math.abs(fromNext) ? fromMedian : fromNext;
+        return fromMedian * fromNext <= 0 ? 0 : Math.abs(fromMedian) < Math.abs(fromNext) ? fromMedian : fromNext;
     }
 
     /** Delivered loft above the one that is usual with a club, degrees. */
     private static double offsetDeg(ClubFit club) {
-        return club.delivery().offsetDeg() - club.plain().offsetDeg() - usualOffsetDeg(club.today().kind());
+        return club.delivery().offsetDeg()
+                - club.plain().offsetDeg()
+                - usualOffsetDeg(club.today().kind());
     }
 
     private static double spinRatio(ClubFit club) {
@@ -148,7 +147,8 @@ final class StatedLofts {
                                 "Loft that launch and spin of its own shots do not fit, as the golfer hits his other clubs: ",
                                 golfer,
                                 told.club().name(),
-                                FitterUnits.angle(statedDeg) + ", about " + FitterUnits.angle(toldDeg) + " by its shots",
+                                FitterUnits.angle(statedDeg) + ", about " + FitterUnits.angle(toldDeg)
+                                        + " by its shots",
                                 ". Maybe Loft is mistyped, or the shots were hit at another setting."))
                 .in("Loft");
     }

@@ -62,8 +62,9 @@ final class StatedSpeeds {
                 .filter(index -> toldRatio(index).isPresent())
                 .boxed()
                 .toList();
-        double[] ratios =
-                telling.stream().mapToDouble(index -> toldRatio(index).getAsDouble()).toArray();
+        double[] ratios = telling.stream()
+                .mapToDouble(index -> toldRatio(index).getAsDouble())
+                .toArray();
         if (statedMps.isEmpty() || agrees(ratios)) {
             return statedMps;
         }
@@ -113,8 +114,8 @@ final class StatedSpeeds {
                         Wording.ofGolfer(
                                 column + " that none of the golfer's shots agrees with: ",
                                 golfer.name(),
-                                words.speed(statedMps) + ", about " + words.speed(toldMps)
-                                        + " by the shots with " + FitterUnits.list(names),
+                                words.speed(statedMps) + ", about " + words.speed(toldMps) + " by the shots with "
+                                        + FitterUnits.list(names),
                                 ". Maybe " + maybe + "."))
                 .in(column));
     }

@@ -64,16 +64,16 @@ record GolferMessages(Golfer golfer) {
                 + made.main().name() + " changes ";
         boolean squares = golfer.address().squaresFace();
         return Message.assumed(
-                golfer.cell(),
-                Wording.ofGolfer(
-                        squares
-                                ? "What a setting changes, since the golfer squares the face: "
-                                : "What a setting changes, since the golfer lets the head sit: ",
-                        golfer.name(),
-                        squares
-                                ? setting + squared + "; if the head is left to sit, it would change " + sitting
-                                : setting + sitting + "; if squared, it would change " + squared,
-                        "."))
+                        golfer.cell(),
+                        Wording.ofGolfer(
+                                squares
+                                        ? "What a setting changes, since the golfer squares the face: "
+                                        : "What a setting changes, since the golfer lets the head sit: ",
+                                golfer.name(),
+                                squares
+                                        ? setting + squared + "; if the head is left to sit, it would change " + sitting
+                                        : setting + sitting + "; if squared, it would change " + squared,
+                                "."))
                 .in("Squares face");
     }
 
@@ -84,8 +84,7 @@ record GolferMessages(Golfer golfer) {
 
     /** One message for a bag; empty when every club states its form. */
     Optional<Message> soles(List<Club> clubs) {
-        List<Club> assumed =
-                clubs.stream().filter(club -> assumes(club.form())).toList();
+        List<Club> assumed = clubs.stream().filter(club -> assumes(club.form())).toList();
         List<Wording.Place> kinds = assumed.stream()
                 .map(Club::kind)
                 .distinct()
@@ -116,7 +115,8 @@ record GolferMessages(Golfer golfer) {
                 String inertia = Numbers.fixed(inertiaKgM2 * G_CM2_PER_KG_M2, 0) + " g cm2";
                 messages.add(assumed(club, "Head inertia", "for what weights do to the shot: ", inertia));
             }
-            if (club.targets().golferLieDeg().isEmpty() && club.targets().lieDeg().isEmpty()) {
+            if (club.targets().golferLieDeg().isEmpty()
+                    && club.targets().lieDeg().isEmpty()) {
                 String lie = Numbers.trimmed(club.head().lieDeg(), 2) + " degrees";
                 messages.add(assumed(club, "Golfer lie", "from the lie of the club, as is its target: ", lie));
             }
@@ -128,11 +128,7 @@ record GolferMessages(Golfer golfer) {
         return Message.assumed(
                         club.cell(),
                         Wording.ofClub(
-                                column + " is blank, so it is assumed " + what,
-                                club.golfer(),
-                                club.name(),
-                                value,
-                                "."))
+                                column + " is blank, so it is assumed " + what, club.golfer(), club.name(), value, "."))
                 .in(column);
     }
 

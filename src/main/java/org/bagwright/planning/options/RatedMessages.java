@@ -87,8 +87,8 @@ record RatedMessages(SlotClub made, List<Reading> readings) {
                 if (isReversed(sleeve, column)) {
                     messages.add(reversed(sleeve, column));
                 } else {
-                    sleeve.settings().forEach(setting -> misfit(sleeve, setting, column)
-                            .ifPresent(messages::add));
+                    sleeve.settings()
+                            .forEach(setting -> misfit(sleeve, setting, column).ifPresent(messages::add));
                 }
             }
             asOneRing(sleeve).ifPresent(messages::add);
@@ -140,7 +140,8 @@ record RatedMessages(SlotClub made, List<Reading> readings) {
         for (Reading one : readings) {
             for (Reading other : readings) {
                 double tableDeg = tableLoftDeg(sleeve, one) - tableLoftDeg(sleeve, other);
-                double readDeg = one.loftDeg().orElse(Double.NaN) - other.loftDeg().orElse(Double.NaN);
+                double readDeg =
+                        one.loftDeg().orElse(Double.NaN) - other.loftDeg().orElse(Double.NaN);
                 if (Double.isFinite(tableDeg * readDeg)) {
                     together += tableDeg * readDeg;
                     table += square(tableDeg);

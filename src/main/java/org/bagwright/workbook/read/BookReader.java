@@ -42,8 +42,7 @@ public final class BookReader {
      * @param clashes a problem for every sheet of the fitter's own that has the name of a result sheet
      * @param places where the columns of its sheets are
      */
-    public record Result(
-            Optional<Book> book, List<Message> messages, List<Message> clashes, ColumnPlaces places) {
+    public record Result(Optional<Book> book, List<Message> messages, List<Message> clashes, ColumnPlaces places) {
         public Result {
             messages = List.copyOf(messages);
             clashes = List.copyOf(clashes);
@@ -95,7 +94,10 @@ public final class BookReader {
                         measurements,
                         live,
                         messages));
-        return new Result(book, messages, new ResultSheets(sheets.workbook()).clashes(),
+        return new Result(
+                book,
+                messages,
+                new ResultSheets(sheets.workbook()).clashes(),
                 ColumnPlaces.of(sheets.workbook(), sheets.context()));
     }
 

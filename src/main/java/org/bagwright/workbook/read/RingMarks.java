@@ -59,12 +59,14 @@ final class RingMarks {
             Mark mark = marks.get(index);
             marks.subList(0, index).stream()
                     .filter(earlier -> apartH(mark, earlier) < SAME_H)
-                    .filter(earlier -> isShared(List.of(mark, earlier), each -> each.ring().bendDeg()))
+                    .filter(earlier ->
+                            isShared(List.of(mark, earlier), each -> each.ring().bendDeg()))
                     .findFirst()
                     .ifPresent(earlier -> findings.warning(
                             mark.clockCell(),
                             "Setting " + mark.name() + " of sleeve " + sleeve + " has the hour and bend of setting "
-                                    + earlier.name() + ", " + Numbers.trimmed(mark.ring().clockH())
+                                    + earlier.name() + ", "
+                                    + Numbers.trimmed(mark.ring().clockH())
                                     + ". Maybe one of them is mistyped."));
         }
     }

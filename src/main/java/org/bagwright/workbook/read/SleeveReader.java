@@ -42,9 +42,8 @@ final class SleeveReader {
         if (name.isEmpty() || !table.has(SleeveColumn.SETTING)) {
             sleeves.names().missesOne();
         }
-        Optional<SleeveDraft> sleeve =
-                name.map(text -> sleeves.named(
-                        text, row.cell(SleeveColumn.SLEEVE), made -> new SleeveDraft(made, row.cell(SleeveColumn.SLEEVE))));
+        Optional<SleeveDraft> sleeve = name.map(text -> sleeves.named(
+                text, row.cell(SleeveColumn.SLEEVE), made -> new SleeveDraft(made, row.cell(SleeveColumn.SLEEVE))));
         sleeve.ifPresent(known -> known.take(row, mark));
         Optional<SleeveSetting> setting = setting(row, mark);
         sleeve.ifPresent(known -> setting.ifPresentOrElse(

@@ -45,7 +45,8 @@ class MessagesTest {
             many[index] = assumed(6 + index, "Ann", "club " + index, "");
         }
         assertEquals(
-                List.of("Clubs!C6:C17: Assumed: club 0, club 1, club 2, club 3, club 4, club 5, club 6, club 7 and 4 more."),
+                List.of(
+                        "Clubs!C6:C17: Assumed: club 0, club 1, club 2, club 3, club 4, club 5, club 6, club 7 and 4 more."),
                 lines(many));
     }
 
@@ -64,7 +65,9 @@ class MessagesTest {
     @Test
     void order_isTheSameAgain() {
         List<Message> once = new Messages(List.of(
-                        assumed(6, "Ann", "Driver", ""), Message.warning("A!A3", "odd"), assumed(7, "Ann", "3 wood", "")))
+                        assumed(6, "Ann", "Driver", ""),
+                        Message.warning("A!A3", "odd"),
+                        assumed(7, "Ann", "3 wood", "")))
                 .inOrder();
         assertEquals(once, new Messages(once).inOrder());
     }

@@ -137,7 +137,9 @@ class GolferFlightTest {
         GolferFlight flight =
                 TestBags.fit(TestBags.golfer(OptionalDouble.empty(), OptionalDouble.empty()), BAG, List.of());
         List<String> texts = TestBags.texts(flight, Message.Severity.ASSUMED);
-        assertTrue(texts.contains("Golfers!A2: Driver speed is not given, so it is assumed: Ann (93 mph)."), texts::toString);
+        assertTrue(
+                texts.contains("Golfers!A2: Driver speed is not given, so it is assumed: Ann (93 mph)."),
+                texts::toString);
         assertTrue(
                 texts.contains(
                         "Golfers!A2: Iron speed is not given: 0.8 of the driver speed is assumed with a 7 iron: Ann (74.4"
@@ -146,7 +148,9 @@ class GolferFlightTest {
         for (Club club : BAG.subList(0, 15)) {
             assertTrue(texts.stream().anyMatch(text -> text.startsWith(club.cell() + ": ")), club.name());
         }
-        assertTrue(texts.stream().anyMatch(text -> text.contains("Length is blank") && text.contains("35.25 in")), texts::toString);
+        assertTrue(
+                texts.stream().anyMatch(text -> text.contains("Length is blank") && text.contains("35.25 in")),
+                texts::toString);
         assertTrue(texts.stream().noneMatch(text -> text.contains("putter")), texts::toString);
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.PROBLEM));
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.WARNING));

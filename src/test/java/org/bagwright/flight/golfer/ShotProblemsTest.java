@@ -131,7 +131,9 @@ class ShotProblemsTest {
         GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of(weak));
         List<String> texts = TestBags.texts(flight, Message.Severity.WARNING);
         assertTrue(
-                texts.stream().anyMatch(text -> text.startsWith("Clubs!C10: Ball speed of the shots far from what the head speed gives: 7 iron (7")),
+                texts.stream()
+                        .anyMatch(text -> text.startsWith(
+                                "Clubs!C10: Ball speed of the shots far from what the head speed gives: 7 iron (7")),
                 texts::toString);
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.PROBLEM));
         assertEquals(80, flight.predict(BAG.get(8), 30).ballSpeedMps() / TestBags.MPS_PER_MPH, 1e-6);
