@@ -86,10 +86,10 @@ final class StatedSpeeds {
     private static boolean agrees(double[] ratios) {
         double least = ratios.length == 1 ? LEAST_OF_ONE_RATIO : LEAST_RATIO;
         double most = ratios.length == 1 ? MOST_OF_ONE_RATIO : MOST_RATIO;
-        return Arrays.stream(ratios).anyMatch(ratio -> ratio >= least && ratio <= most)
-                || Arrays.stream(ratios).min().orElse(1) < 1
-                        && Arrays.stream(ratios).max().orElse(1) > 1
-                || ratios.length == 0;
+        return ratios.length == 0
+                || Arrays.stream(ratios).anyMatch(ratio -> ratio >= least && ratio <= most)
+                || (Arrays.stream(ratios).anyMatch(ratio -> ratio < 1)
+                        && Arrays.stream(ratios).anyMatch(ratio -> ratio > 1));
     }
 
     /** The head speed that a club's shots tell, over the one that follows from the golfer's row. */

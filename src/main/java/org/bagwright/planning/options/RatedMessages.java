@@ -113,8 +113,8 @@ record RatedMessages(SlotClub made, List<Reading> readings) {
                 telling += Math.abs(rated.getAsDouble()) > SHAFT_DEG ? 1 : 0;
             }
         }
-        return telling > 1 && asWritten > square(column.mostDeg) && turned < asWritten / 4
-                || column == TableColumn.LOFT && (marksDeny(sleeve) || gaugeDenies(sleeve));
+        boolean byGeometry = telling > 1 && asWritten > square(column.mostDeg) && turned < asWritten / 4;
+        return byGeometry || (column == TableColumn.LOFT && (marksDeny(sleeve) || gaugeDenies(sleeve)));
     }
 
     private static OptionalDouble rated(SleeveSetting setting, TableColumn column) {
