@@ -34,7 +34,8 @@ final class RingMarks {
             return;
         }
         for (Mark mark : bent) {
-            List<Mark> others = bent.stream().filter(other -> !other.equals(mark)).toList();
+            List<Mark> others =
+                    bent.stream().filter(other -> !other.equals(mark)).toList();
             double othersDeg = others.get(0).ring().bendDeg();
             if (isShared(others, each -> each.ring().bendDeg())
                     && Math.abs(mark.ring().bendDeg() - othersDeg) > SAME_DEG) {
@@ -80,8 +81,8 @@ final class RingMarks {
                                 .count()
                         == 0)
                 .toList();
-        boolean same = marks.stream()
-                .anyMatch(mark -> marks.stream().anyMatch(other -> !other.equals(mark) && apartH(mark, other) < SAME_H));
+        boolean same = marks.stream().anyMatch(mark -> marks.stream()
+                .anyMatch(other -> !other.equals(mark) && apartH(mark, other) < SAME_H));
         if (odd.size() == 1 && marks.size() > FEWEST && !same && othersOnGrid(marks, odd.get(0), spacingH)) {
             findings.warning(
                     odd.get(0).clockCell(),
@@ -93,7 +94,9 @@ final class RingMarks {
 
     private static boolean othersOnGrid(List<Mark> marks, Mark odd, double spacingH) {
         Mark first = marks.get(0).equals(odd) ? marks.get(1) : marks.get(0);
-        return marks.stream().filter(mark -> !mark.equals(odd)).allMatch(mark -> isOnGrid(apartH(first, mark), spacingH));
+        return marks.stream()
+                .filter(mark -> !mark.equals(odd))
+                .allMatch(mark -> isOnGrid(apartH(first, mark), spacingH));
     }
 
     private static boolean isOnGrid(double apartH, double spacingH) {
