@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.BuildAdvice;
@@ -52,9 +53,11 @@ final class BuildMessages {
         if (!bends.isEmpty()) {
             messages.add(Message.note(
                     golfer.cell(),
-                    golfer.name() + ", bends to make: " + String.join("; ", bends)
-                            + ". Bounce follows the loft one for one (common practice). Bend only a head whose maker"
-                            + " allows it, and no further than allowed"));
+                    Wording.ofGolfer(
+                            "Bends to make; bounce follows the loft one for one (common practice): ",
+                            golfer.name(),
+                            String.join("; ", bends),
+                            ". Bend only a head whose maker allows it, and no further than allowed")));
         }
     }
 
@@ -80,9 +83,11 @@ final class BuildMessages {
 
     private void balance(BalanceWish wish) {
         Club club = wish.club().club();
-        messages.add(Message.note(
-                club.cell(),
-                club.name() + " will be " + wish.figure() + ", " + wish.wish() + ": " + advice(wish.advice())));
+        String lead = club.targets().swingweight().isPresent()
+                ? "Swingweight off its target: "
+                : "Off the mean of its group: ";
+        String detail = wish.figure() + ", " + wish.wish() + ": " + advice(wish.advice());
+        messages.add(Message.note(club.cell(), Wording.ofClub(lead, club.golfer(), club.name(), detail, "")));
     }
 
     private String advice(BuildAdvice advice) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.LiveChoice;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Messages;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.domain.plan.TodayChange;
@@ -15,6 +16,7 @@ import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.planning.live.LiveChecks;
 import org.bagwright.planning.live.LiveStart;
 import org.bagwright.planning.options.BagMaker;
+import org.bagwright.workbook.cells.ColumnPlaces;
 import org.bagwright.workbook.read.BookReader;
 
 /**
@@ -50,9 +52,7 @@ public record Charting(Path file, WorkProgress work) {
      * @throws IOException if the file cannot be read
      */
     public ChartedBook chart() throws WorkbookProblems, IOException {
-        List<Message> messages = new ArrayList<>();
-        Book book = read(messages);
-        return charted(book, messages);
+        return new Reading().charted();
     }
 
     /**
@@ -74,49 +74,67 @@ public record Charting(Path file, WorkProgress work) {
      * @throws WorkbookProblems if the book has a problem, or a live choice is no option
      */
     public Optional<FromLive> fromLive() throws WorkbookProblems {
-        List<Message> messages = new ArrayList<>();
-        Book book = read(messages);
+        Reading reading = new Reading();
+        Book book = reading.book;
         if (book.liveChoices().isEmpty()) {
             return Optional.empty();
         }
         BookOptions options = new BagMaker(book, work).bags();
-        messages.addAll(new LiveChecks(options, "the live choice").problems(book.liveChoices()));
-        refuseProblems(messages);
+        reading.add(new LiveChecks(options, "the live choice").problems(book.liveChoices()));
+        reading.refuseProblems();
         LiveStart start = new LiveStart(book, options);
         List<TodayChange> changes = start.changes();
-        return Optional.of(new FromLive(charted(start.book(changes), messages), changes));
+        return Optional.of(new FromLive(reading.charted(start.book(changes)), changes));
     }
 
-    private Book read(List<Message> messages) throws WorkbookProblems {
-        work.at(WorkProgress.Stage.READING, 0, 0);
-        BookReader.Result read = BookReader.read(file);
-        if (read.book().isEmpty()) {
-            throw new WorkbookProblems(read.messages());
+    /** A book as it is read, with all that is found about it on the way. */
+    private final class Reading {
+        private final List<Message> messages = new ArrayList<>();
+        private final ColumnPlaces places;
+        private final Book book;
+
+        Reading() throws WorkbookProblems {
+            work.at(WorkProgress.Stage.READING, 0, 0);
+            BookReader.Result read = BookReader.read(file);
+            if (read.book().isEmpty()) {
+                throw new WorkbookProblems(new Messages(read.messages()).inOrder());
+            }
+            places = read.places();
+            book = read.book().get();
+            add(read.clashes());
+            add(read.messages());
+            add(new ClubProblems(book).all());
+            add(BagOrder.messages(book));
+            refuseProblems();
         }
-        messages.addAll(read.clashes());
-        messages.addAll(read.messages());
-        Book book = read.book().get();
-        messages.addAll(new ClubProblems(book).all());
-        refuseProblems(messages);
-        return book;
-    }
 
-    private ChartedBook charted(Book book, List<Message> earlier) throws WorkbookProblems {
-        List<Message> messages = new ArrayList<>(earlier);
-        BagMaker maker = new BagMaker(book, work);
-        BookOptions options = maker.bags();
-        messages.addAll(maker.messages());
-        messages.addAll(new LiveChecks(options, "the pinned choice")
-                .problems(book.liveChoices().stream().filter(LiveChoice::pinned).toList()));
-        refuseProblems(messages);
-        messages.addAll(GaugeMessages.of(book));
-        messages.addAll(BalanceMessages.of(book));
-        return new ChartedBook(book, options, messages);
-    }
+        private void add(List<Message> found) {
+            messages.addAll(places.located(found));
+        }
 
-    private static void refuseProblems(List<Message> messages) throws WorkbookProblems {
-        if (messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM)) {
-            throw new WorkbookProblems(messages);
+        private void refuseProblems() throws WorkbookProblems {
+            if (messages.stream().anyMatch(message -> message.severity() == Message.Severity.PROBLEM)) {
+                throw new WorkbookProblems(new Messages(messages).inOrder());
+            }
+        }
+
+        private ChartedBook charted() throws WorkbookProblems {
+            return charted(book);
+        }
+
+        /** The options of this book, perhaps with other clubs than were read. */
+        private ChartedBook charted(Book started) throws WorkbookProblems {
+            BagMaker maker = new BagMaker(started, work);
+            BookOptions options = maker.bags();
+            add(maker.messages());
+            add(new LiveChecks(options, "the pinned choice")
+                    .problems(started.liveChoices().stream()
+                            .filter(LiveChoice::pinned)
+                            .toList()));
+            refuseProblems();
+            add(GaugeMessages.of(started));
+            add(BalanceMessages.of(started));
+            return new ChartedBook(started, options, new Messages(messages).inOrder());
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.gauge.Correction;
 import org.bagwright.domain.gauge.Correction.ClubRow;
@@ -64,9 +65,10 @@ final class GaugeMessages {
         List<Correction> off = own.stream().filter(this::isOff).toList();
         if (!off.isEmpty()) {
             String text = off.stream().map(GaugeMessages::against).distinct().collect(Collectors.joining("; "));
-            messages.add(Message.warning(club.cell(), club.name() + ": " + text + ": run gauge --write"));
+            messages.add(Message.warning(
+                    club.cell(), ofClub("Gauged differently than stated, so run gauge --write: ", club, text, "")));
         } else if (book.isGauged(club)) {
-            messages.add(Message.assumed(club.cell(), club.name() + ": loft and lie as gauged"));
+            messages.add(Message.assumed(club.cell(), ofClub("", club, "", ": loft and lie as gauged")));
         } else if (read) {
             String told = own.stream()
                     .filter(correction -> correction.place() instanceof ClubRow)
@@ -74,9 +76,19 @@ final class GaugeMessages {
                     .collect(Collectors.joining(" and "));
             messages.add(Message.assumed(
                     club.cell(),
-                    club.name() + ": loft and lie as stated; "
-                            + (told.isEmpty() ? "the readings determine neither" : "the readings agree on " + told)));
+                    ofClub(
+                            "",
+                            club,
+                            "",
+                            ": loft and lie as stated; "
+                                    + (told.isEmpty()
+                                            ? "the readings determine neither"
+                                            : "the readings agree on " + told))));
         }
+    }
+
+    private static Wording ofClub(String lead, Club club, String detail, String tail) {
+        return Wording.ofClub(lead, club.golfer(), club.name(), detail, tail);
     }
 
     private List<Correction> ofClub(Club club) {

@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Messages;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.domain.plan.BagPlan;
@@ -79,10 +80,11 @@ public final class Planning {
                 searchS);
         PlanAudit.check(bare);
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
+        PenaltyMessages.of(bare).ifPresent(messages::add);
         messages.addAll(reasons.messages());
         messages.addAll(charted.messages());
-        bags.forEach(bag -> Outlooks.assumptions(bag).ifPresent(messages::add));
-        return bare.withMessages(messages);
+        bags.forEach(bag -> messages.addAll(Outlooks.assumptions(bag)));
+        return bare.withMessages(new Messages(messages).inOrder());
     }
 
     private static BagResult bag(BagOptions options, BagPlan plan) {

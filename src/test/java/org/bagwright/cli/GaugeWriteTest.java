@@ -102,7 +102,7 @@ class GaugeWriteTest {
         String before =
                 Terminal.run("plan", book, "--json").json().get("messages").toString();
         assertTrue(
-                before.contains("Driver: gauged loft 10.1 +- 0.1 against the stated 9.5; gauged lie 57.2 +- 0.1 against"
+                before.contains("Driver (gauged loft 10.1 +- 0.1 against the stated 9.5; gauged lie 57.2 +- 0.1 against"
                         + " the stated 58"),
                 before);
         assertTrue(before.contains("run gauge --write"), before);

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -92,8 +94,7 @@ class HeadAndSleeveTest {
                 HEAD.flatSitsDeg(shaft),
                 option(chart, "up").get("sitsClosedDeg").asDouble(),
                 0.1);
-        assertTrue(
-                messages(chart).contains("setting level on Driver: the table's face change is -2.4"), messages(chart));
+        assertTrue(messages(chart).contains("sleeve S, setting level: face change -2.4"), messages(chart));
     }
 
     /** Bends of the table by hand: acos of the cosine between bore and shaft; their mean and spread are told. */
@@ -104,7 +105,7 @@ class HeadAndSleeveTest {
                 .row("S", "N", 0, 1.4)
                 .row("S", "F", 0, -1));
         assertTrue(
-                messages(chart).contains("read as one ring, the table means a bend of 1.2 degrees, misfit 0.2"),
+                messages(chart).contains("read as one ring: Driver (sleeve S, a bend of 1.2 degrees, misfit 0.2)"),
                 messages(chart));
         assertFalse(messages(chart).contains("the table is used"), messages(chart));
     }
@@ -120,15 +121,14 @@ class HeadAndSleeveTest {
                 .row("S", "C", 3, 1, null, null, 0.4));
         double loftOff = 2 - (HEAD.gaugeLoftDeg(HEAD.shaft(3, 1)) - 9.5);
         double lieOff = 0.5 - (HEAD.gaugeLieDeg(HEAD.shaft(3, 1)) - 58);
-        String expected = String.format(
-                java.util.Locale.ROOT,
-                "setting A on Driver: the table's loft change is +%.2f degrees off the rings, lie change is +%.2f degrees"
-                        + " off the rings; the table is used",
-                loftOff,
-                lieOff);
-        assertTrue(messages(chart).contains(expected), messages(chart));
-        assertFalse(messages(chart).contains("setting B on"), messages(chart));
-        assertTrue(messages(chart).contains("setting C on Driver: the table's face change is -1.4"), messages(chart));
+        for (String expected : List.of(
+                String.format(Locale.ROOT, "sleeve S, setting A: loft change %+.2f degrees off", loftOff),
+                String.format(Locale.ROOT, "sleeve S, setting A: lie change %+.2f degrees off", lieOff),
+                "off the rings, and the table is used: Driver (",
+                "sleeve S, setting C: face change -1.4")) {
+            assertTrue(messages(chart).contains(expected), messages(chart));
+        }
+        assertFalse(messages(chart).contains("setting B"), messages(chart));
         assertEquals(
                 HEAD.gaugeLoftDeg(HEAD.shaft(3, 1)),
                 option(chart, "C").get("gaugeLoftDeg").asDouble(),
@@ -178,14 +178,15 @@ class HeadAndSleeveTest {
         String sits = messages(chart(rings(golfer("no"))));
         assertTrue(
                 sits.contains(
-                        "Golfer B lets the head sit: setting 3 of Driver changes the face by +3.2 degrees (closed is"
+                        "since the golfer lets the head sit: Golfer B (setting 3 of Driver changes the face by +3.2 degrees (closed is"
                                 + " positive) and the loft by 0.0; if squared, it would change the face by 0.0"
                                 + " degrees (closed is"
                                 + " positive) and the loft by +2.0"),
                 sits);
         String squares = messages(chart(rings(golfer("yes"))));
         assertTrue(
-                squares.contains("Golfer B squares the face: setting 3 of Driver changes the face by 0.0 degrees"),
+                squares.contains(
+                        "since the golfer squares the face: Golfer B (setting 3 of Driver changes the face by 0.0 degrees"),
                 squares);
     }
 

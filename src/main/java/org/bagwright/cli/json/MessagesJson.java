@@ -33,6 +33,8 @@ public record MessagesJson(List<Message> messages) {
     private static ObjectNode message(Message message) {
         ObjectNode node = NODES.objectNode();
         node.put("cell", message.cell());
+        ArrayNode cells = node.putArray("cells");
+        message.cells().forEach(cells::add);
         node.put("severity", message.severity().name().toLowerCase(Locale.ROOT));
         node.put("text", message.text());
         return node;

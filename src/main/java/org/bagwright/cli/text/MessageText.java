@@ -105,6 +105,6 @@ public record MessageText(List<Message> messages) {
     }
 
     private static String line(Message message) {
-        return message.cell() + ": " + message.text();
+        return message.where() + ": " + message.text();
     }
 }

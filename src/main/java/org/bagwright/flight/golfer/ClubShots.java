@@ -2,8 +2,10 @@ package org.bagwright.flight.golfer;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Shot.Measured;
 
@@ -24,6 +26,35 @@ record ClubShots(List<Shot> shots) {
                         || isStray(shot, Measured::spinRpm, 0.35, 0)
                         || isStray(shot, Measured::launchDeg, 0, 6))
                 .toList();
+    }
+
+    /**
+     * What two shots disagree on by more than the limits above: with no third, neither can be called a stray. Empty for
+     * another number of shots.
+     */
+    Optional<String> disagreement() {
+        if (shots.size() != 2) {
+            return Optional.empty();
+        }
+        return Stream.of(
+                        differ("ball speed", Measured::ballSpeedMps, 0.07, 0),
+                        differ("carry", Measured::carryM, 0.12, 0),
+                        differ("spin", Measured::spinRpm, 0.35, 0),
+                        differ("launch", Measured::launchDeg, 0, 6))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private Optional<String> differ(
+            String what, Function<Measured, OptionalDouble> quantity, double share, double least) {
+        OptionalDouble one = quantity.apply(shots.get(0).measured());
+        OptionalDouble other = quantity.apply(shots.get(1).measured());
+        if (one.isEmpty() || other.isEmpty()) {
+            return Optional.empty();
+        }
+        double most = Math.max(one.getAsDouble(), other.getAsDouble());
+        boolean far = Math.abs(one.getAsDouble() - other.getAsDouble()) > Math.max(least, share * most);
+        return far ? Optional.of(what) : Optional.empty();
     }
 
     /** The shots without the stray ones. */

@@ -73,6 +73,11 @@ record Delivery(
                 Math.cos(upRad) * Math.cos(closedRad), Math.sin(upRad), -Math.cos(upRad) * Math.sin(closedRad));
     }
 
+    /** The speed of the ball from the loft that the club presents today, m/s. */
+    double ballMps(ClubToday club) {
+        return blow(club, club.loftDeg()).ballSpeedMps() * efficiencyRatio;
+    }
+
     /** The same before efficiency and spin ratio, and seen from the path. */
     Rebound blow(ClubToday club, double presentedLoftDeg) {
         return club.head(headSpeedMps).strike(Ball.STANDARD, spinLoftDeg(presentedLoftDeg));

@@ -14,10 +14,18 @@ import org.bagwright.flight.BallFlight;
  *
  * @param golfer the golfer
  * @param clubs his carrying clubs
+ * @param shots the shots that count, one list for each club
  * @param speeds his head speeds
+ * @param stated the head speeds of his row against his shots
  * @param messages what was wrong with shots, and which do not count
  */
-record FitInput(Golfer golfer, List<ClubFit> clubs, HeadSpeeds speeds, List<Message> messages) {
+record FitInput(
+        Golfer golfer,
+        List<ClubFit> clubs,
+        List<List<Shot>> shots,
+        HeadSpeeds speeds,
+        StatedSpeeds stated,
+        List<Message> messages) {
     static FitInput of(
             BallFlight flights,
             FitterUnits words,
@@ -29,15 +37,22 @@ record FitInput(Golfer golfer, List<ClubFit> clubs, HeadSpeeds speeds, List<Mess
                 .filter(club -> club.kind().carries())
                 .map(club -> ClubToday.of(club, todayLoftDeg.applyAsDouble(club)))
                 .toList();
-        ShotSorter sorter = new ShotSorter(new ShotChecks(flights, words), golfer, today);
-        List<List<Shot>> good =
-                today.stream().map(club -> sorter.good(club, shots)).toList();
+        List<List<Shot>> all = today.stream()
+                .map(club -> shots.stream()
+                        .filter(shot -> shot.club().equalsIgnoreCase(club.club().name()))
+                        .toList())
+                .toList();
+        StatedSpeeds stated = new StatedSpeeds(words, golfer, today, all);
+        ShotSorter sorter = new ShotSorter(new ShotChecks(flights, words), stated.credible(), today);
+        List<List<Shot>> good = IntStream.range(0, today.size())
+                .mapToObj(index -> sorter.good(today.get(index), all.get(index)))
+                .toList();
         sorter.noteShotsOfNoClub(bag, shots);
-        HeadSpeeds speeds = HeadSpeeds.of(golfer, today, good);
+        HeadSpeeds speeds = HeadSpeeds.of(golfer.speeds(), today, good);
         PlainGolfer plain = new PlainGolfer(speeds);
         List<ClubFit> clubs = IntStream.range(0, today.size())
                 .mapToObj(i -> new ClubFit(today.get(i), ShotMedians.of(good.get(i)), plain.delivery(today.get(i))))
                 .toList();
-        return new FitInput(golfer, clubs, speeds, sorter.messages());
+        return new FitInput(golfer, clubs, good, speeds, stated, sorter.messages());
     }
 }

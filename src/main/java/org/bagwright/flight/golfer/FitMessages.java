@@ -2,10 +2,12 @@ package org.bagwright.flight.golfer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.golfer.ClubFit.Part;
@@ -16,21 +18,32 @@ final class FitMessages {
     private final BallFlight flights;
     private final BallModelKind model;
     private final FitInput input;
+    private final boolean speedsDoubted;
+    private final Optional<Message> carryUnits;
     private final List<Message> messages = new ArrayList<>();
 
-    FitMessages(FitterUnits words, BallFlight flights, BallModelKind model, FitInput input) {
+    /**
+     * @param flights flights in the air of the book under its ball model
+     * @param published the same with the ball of Bearman and Harvey
+     */
+    FitMessages(FitterUnits words, BallFlight flights, BallFlight published, BallModelKind model, FitInput input) {
         this.words = words;
         this.flights = flights;
         this.model = model;
         this.input = input;
+        this.speedsDoubted = !input.stated().messages().isEmpty();
+        this.carryUnits = new CarryUnits(words, published, input).message();
     }
 
     List<Message> all(double dragRatio) {
+        messages.addAll(input.stated().messages());
+        carryUnits.ifPresent(messages::add);
         messages.addAll(input.messages());
         noteSpeeds();
         noteDrag(dragRatio);
-        input.clubs().forEach(this::noteAssumed);
+        messages.addAll(new StatedLofts(input).messages());
         input.clubs().forEach(this::noteUnusual);
+        input.clubs().forEach(club -> messages.addAll(new AssumedParts(words, club).messages()));
         noteExtension();
         return messages;
     }
@@ -39,21 +52,27 @@ final class FitMessages {
         Golfer golfer = input.golfer();
         OptionalDouble driver = golfer.speeds().driverMps();
         OptionalDouble iron = golfer.speeds().ironMps();
-        boolean driverMeasured = measured(true);
-        if (driver.isEmpty() && !driverMeasured && !input.clubs().isEmpty()) {
-            messages.add(Message.assumed(
-                    golfer.cell(),
-                    "Driver speed is not given: " + words.speed(input.speeds().driverMps()) + " is assumed."));
+        if (driver.isEmpty() && !measured(true) && !input.clubs().isEmpty()) {
+            noteAssumedSpeed(
+                    "Driver speed",
+                    "Driver speed is not given, so it is assumed: ",
+                    input.speeds().driverMps());
         }
         if (iron.isEmpty() && !measured(false) && !input.clubs().isEmpty()) {
-            messages.add(Message.assumed(
-                    golfer.cell(),
-                    "Iron speed is not given: " + words.speed(input.speeds().ironMps())
-                            + " with a 7 iron is assumed, 0.8 of the driver speed."));
+            noteAssumedSpeed(
+                    "Iron speed",
+                    "Iron speed is not given: 0.8 of the driver speed is assumed with a 7 iron: ",
+                    input.speeds().ironMps());
         }
-        if (driver.isPresent() && iron.isPresent()) {
+        if (driver.isPresent() && iron.isPresent() && !speedsDoubted) {
             noteSpeedRatio(iron.getAsDouble() / driver.getAsDouble());
         }
+    }
+
+    private void noteAssumedSpeed(String column, String lead, double speedMps) {
+        Golfer golfer = input.golfer();
+        messages.add(Message.assumed(golfer.cell(), Wording.ofGolfer(lead, golfer.name(), words.speed(speedMps), "."))
+                .in(column));
     }
 
     private boolean measured(boolean withDriver) {
@@ -64,55 +83,50 @@ final class FitMessages {
 
     private void noteSpeedRatio(double ratio) {
         if (ratio < 0.65 || ratio > 0.95) {
-            warn(
-                    input.golfer().cell(),
-                    "Iron speed is " + percent(ratio) + " of driver speed; usual is 75 to 85 %. Maybe one of them is in"
-                            + " another unit or of another club.");
+            messages.add(Message.warning(
+                            input.golfer().cell(),
+                            "Iron speed is " + percent(ratio)
+                                    + " of driver speed; usual is 75 to 85 %. Maybe one of them is in another unit or of"
+                                    + " another club.")
+                    .in("Iron speed"));
         }
     }
 
     private void noteDrag(double dragRatio) {
-        if (dragRatio < 0.75 || dragRatio > 1.25) {
-            warn(
+        if (carryUnits.isEmpty() && (dragRatio < 0.75 || dragRatio > 1.25)) {
+            messages.add(Message.warning(
                     input.golfer().cell(),
                     "The measured carries need " + percent(dragRatio)
                             + " of the drag of the published ball; usual is"
                             + " 85 to 115 %. Maybe carry is total distance, or the air on the sheet Start is not that of"
-                            + " the shots.");
-        }
-    }
-
-    private void noteAssumed(ClubFit club) {
-        List<String> parts = new AssumedParts(words, club).inWords();
-        if (!parts.isEmpty()) {
-            messages.add(Message.assumed(
-                    club.today().club().cell(),
-                    "Assumed for the flight of " + club.name() + ": " + String.join("; ", parts) + "."));
+                            + " the shots."));
         }
     }
 
     private void noteUnusual(ClubFit club) {
         noteBallSpeed(club);
         noteLoft(club);
-        noteRatio(club, Part.SPIN, club.delivery().spinRatio(), 0.6, 1.6, "spin", "its launch predicts");
-        noteRatio(
-                club,
-                Part.CARRY,
-                club.delivery().carryRatio(),
-                0.85,
-                1.15,
-                "carry",
-                "its launch and the golfer's other shots predict");
+        noteRatio(club, Part.SPIN, club.delivery().spinRatio(), 0.6, 1.6, "Spin far from what its launch predicts: ");
+        if (carryUnits.isEmpty()) {
+            noteRatio(
+                    club,
+                    Part.CARRY,
+                    club.delivery().carryRatio(),
+                    0.915,
+                    1.085,
+                    "Carry far from what its launch and the golfer's other shots predict: ");
+        }
     }
 
     private void noteBallSpeed(ClubFit club) {
         double efficiency = club.delivery().efficiencyRatio() / club.plain().efficiencyRatio();
-        if (!club.borrows(Part.BALL_SPEED) && (efficiency < 0.85 || efficiency > 1.12)) {
+        boolean doubted = speedsDoubted && club.shots().headSpeedMps().isEmpty();
+        if (!doubted && !club.borrows(Part.BALL_SPEED) && (efficiency < 0.85 || efficiency > 1.12)) {
             warn(
-                    club.today().club().cell(),
-                    "The shots with " + club.name() + " need " + percent(efficiency)
-                            + " of the ball speed expected at head speed "
-                            + words.speed(club.delivery().headSpeedMps()) + ".");
+                    club,
+                    "Ball speed of the shots far from what the head speed gives: ",
+                    percent(efficiency) + " of it at head speed "
+                            + words.speed(club.delivery().headSpeedMps()));
         }
     }
 
@@ -122,38 +136,35 @@ final class FitMessages {
         if (!club.borrows(Part.LOFT) && Math.abs(offsetDeg - plainDeg) > 8) {
             double presentedDeg = club.today().loftDeg();
             warn(
-                    club.today().club().cell(),
-                    "The launch with " + club.name() + " needs a delivered loft of "
-                            + FitterUnits.angle(presentedDeg + offsetDeg) + ", "
-                            + FitterUnits.angle(presentedDeg + plainDeg) + " would be usual.");
+                    club,
+                    "Launch far from what the loft gives: ",
+                    "needs a delivered loft of " + FitterUnits.angle(presentedDeg + offsetDeg) + ", "
+                            + FitterUnits.angle(presentedDeg + plainDeg) + " is usual");
         }
     }
 
-    private void noteRatio(
-            ClubFit club, Part part, double ratio, double least, double most, String what, String expected) {
+    private void noteRatio(ClubFit club, Part part, double ratio, double least, double most, String lead) {
         if (!club.borrows(part) && (ratio < least || ratio > most)) {
-            warn(
-                    club.today().club().cell(),
-                    "The " + what + " with " + club.name() + " is " + percent(ratio) + " of what " + expected + ".");
+            warn(club, lead, percent(ratio) + " of it");
         }
     }
 
     private void noteExtension() {
-        List<String> names = input.clubs().stream()
+        String range = model == BallModelKind.BEARMAN_HARVEY ? "2000 to 6000 rpm" : "driver shots";
+        String lead =
+                "The ball model " + model.label() + " was measured for " + range + "; it is extended beyond that for ";
+        input.clubs().stream()
                 .filter(club -> flights.leansOnExtension(club.todayLaunch()))
-                .map(ClubFit::name)
-                .toList();
-        if (!names.isEmpty()) {
-            String range = model == BallModelKind.BEARMAN_HARVEY ? "2000 to 6000 rpm" : "driver shots";
-            messages.add(Message.assumed(
-                    input.golfer().cell(),
-                    "The ball model " + model.label() + " was measured for " + range
-                            + "; it is extended beyond that for " + FitterUnits.list(names) + "."));
-        }
+                .map(club -> Message.assumed(club.today().club().cell(), wording(club, lead, "")))
+                .forEach(messages::add);
     }
 
-    private void warn(String cell, String text) {
-        messages.add(Message.warning(cell, text));
+    private void warn(ClubFit club, String lead, String detail) {
+        messages.add(Message.warning(club.today().club().cell(), wording(club, lead, detail)));
+    }
+
+    private Wording wording(ClubFit club, String lead, String detail) {
+        return Wording.ofClub(lead, input.golfer().name(), club.name(), detail, ".");
     }
 
     private static String percent(double ratio) {

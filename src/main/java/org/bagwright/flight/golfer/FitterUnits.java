@@ -1,14 +1,35 @@
 package org.bagwright.flight.golfer;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.SpeedUnit;
 import org.bagwright.domain.units.Units;
 
 /** Quantities as a fitter reads them, in the units of his book. */
 record FitterUnits(Units units) {
+    private static final double ABOUT_RATIO = 0.12;
+
     String speed(double mps) {
         return Numbers.trimmed(units.speed().fromMps(mps), 1) + " "
                 + units.speed().label();
+    }
+
+    /** The other unit of speed in which a number as written in the book would be about this speed. */
+    Optional<String> otherUnit(double writtenMps, double usualMps) {
+        return otherUnitOf(writtenMps, mps -> mps / usualMps);
+    }
+
+    /** The other unit of speed in which a number as written in the book gives a ratio of about 1. */
+    Optional<String> otherUnitOf(double writtenMps, DoubleUnaryOperator ratio) {
+        double written = units.speed().fromMps(writtenMps);
+        return Arrays.stream(SpeedUnit.values())
+                .filter(unit -> unit != units.speed())
+                .filter(unit -> Math.abs(ratio.applyAsDouble(unit.toMps(written)) - 1) < ABOUT_RATIO)
+                .map(SpeedUnit::label)
+                .findFirst();
     }
 
     String distance(double m) {

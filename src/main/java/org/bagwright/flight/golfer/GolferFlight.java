@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.book.AirConditions;
+import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
@@ -55,7 +56,9 @@ public final class GolferFlight {
         FitterUnits words = new FitterUnits(settings.units());
         FitInput input = FitInput.of(flights, words, golfer, bag, todayLoftDeg, shotsOfThisGolfer);
         double dragRatio = new GolferFit(flights, input.clubs()).settle();
-        List<Message> messages = new FitMessages(words, flights, settings.ballModel(), input).all(dragRatio);
+        List<Message> messages = new FitMessages(
+                        words, flights, new BallFlight(air, BallModelKind.BEARMAN_HARVEY), settings.ballModel(), input)
+                .all(dragRatio);
         return new GolferFlight(flights, input.clubs(), dragRatio, messages);
     }
 

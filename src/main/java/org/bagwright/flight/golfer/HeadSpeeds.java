@@ -19,7 +19,7 @@ final class HeadSpeeds {
     private static final double ASSUMED_DRIVER_MPS = 93 * 0.44704;
     private static final double SHORTEST_LINE_M = 0.05;
     private static final double SAME_CLUB_M = 0.006;
-    private static final double DRIVER_M = ClubKind.DRIVER.usualLengthM(10);
+    static final double DRIVER_M = ClubKind.DRIVER.usualLengthM(10);
 
     /** The length of the 7 iron, of 30 degrees, to which a golfer's iron speed belongs. */
     static final double SEVEN_IRON_M = ClubKind.IRON.usualLengthM(30);
@@ -50,16 +50,16 @@ final class HeadSpeeds {
     }
 
     /** Head speeds from the golfer's row, his driver's length and his shots, one list of shots for each club. */
-    static HeadSpeeds of(Golfer golfer, List<ClubToday> clubs, List<List<Shot>> shots) {
+    static HeadSpeeds of(Golfer.HeadSpeeds stated, List<ClubToday> clubs, List<List<Shot>> shots) {
         Optional<ClubToday> driver =
                 clubs.stream().filter(club -> club.kind() == ClubKind.DRIVER).findFirst();
-        HeadSpeeds speeds = new HeadSpeeds(golfer.speeds(), driver);
+        HeadSpeeds speeds = new HeadSpeeds(stated, driver);
         for (int i = 0; i < clubs.size(); i++) {
             ClubToday club = clubs.get(i);
             OptionalDouble speed = ShotMedians.median(shots.get(i), Measured::headSpeedMps);
             speed.ifPresent(mps -> speeds.measured(club, mps));
         }
-        speeds.holdStated(golfer.speeds());
+        speeds.holdStated(stated);
         return speeds;
     }
 

@@ -1,5 +1,8 @@
 package org.bagwright.flight.golfer;
 
+import java.util.List;
+import org.bagwright.domain.book.Golfer;
+import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.ClubKind;
 
 /**
@@ -13,6 +16,12 @@ record PlainGolfer(HeadSpeeds speeds) {
     private static final double PLAIN_DRIVER_MPS = 93 * 0.44704;
     private static final double EXTRA_DEG_PER_MPS = 0.29;
     private static final double MOST_EXTRA_DEG = 3.5;
+
+    /** One whose head speeds are known from his row alone. */
+    static PlainGolfer of(Golfer.HeadSpeeds stated, List<ClubToday> clubs) {
+        return new PlainGolfer(HeadSpeeds.of(
+                stated, clubs, clubs.stream().map(club -> List.<Shot>of()).toList()));
+    }
 
     /**
      * How he delivers a club to the ball. Ball speed is that of the impact formulas, for a driver 5 % more: Penner's restitution

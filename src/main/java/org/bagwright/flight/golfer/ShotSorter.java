@@ -2,25 +2,27 @@ package org.bagwright.flight.golfer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 
 /** Sorts a golfer's shots into those that count for a club and those that do not, and says why. */
 final class ShotSorter {
     private final ShotChecks checks;
-    private final Golfer golfer;
+    private final Golfer.HeadSpeeds stated;
     private final PlainGolfer plain;
     private final List<Message> messages = new ArrayList<>();
 
-    ShotSorter(ShotChecks checks, Golfer golfer, List<ClubToday> clubs) {
+    /** @param stated what his row states, as far as his shots agree with it */
+    ShotSorter(ShotChecks checks, Golfer.HeadSpeeds stated, List<ClubToday> clubs) {
         this.checks = checks;
-        this.golfer = golfer;
-        this.plain = new PlainGolfer(HeadSpeeds.of(
-                golfer, clubs, clubs.stream().map(club -> List.<Shot>of()).toList()));
+        this.stated = stated;
+        this.plain = PlainGolfer.of(stated, clubs);
     }
 
     List<Message> messages() {
@@ -28,16 +30,38 @@ final class ShotSorter {
     }
 
     /** The shots with this club that are possible, flew, and belong with the others. */
-    List<Shot> good(ClubToday club, List<Shot> shots) {
-        ClubShots usable = new ClubShots(shots.stream()
-                .filter(shot -> shot.club().equalsIgnoreCase(club.club().name()))
-                .filter(this::flew)
-                .filter(shot -> possible(shot, club))
-                .toList());
-        usable.stray()
-                .forEach(shot -> messages.add(Message.warning(
-                        shot.cell(), "This shot is far from the others with " + shot.club() + " and does not count.")));
-        return usable.withoutStray();
+    List<Shot> good(ClubToday club, List<Shot> shotsWithIt) {
+        List<Shot> flown = shotsWithIt.stream().filter(this::flew).toList();
+        ClubShots usable = new ClubShots(
+                flown.stream().filter(shot -> possible(shot, club)).toList());
+        usable.stray().forEach(shot -> warn(shot, "Far from the other shots with the same club, so not counted: ", ""));
+        usable.disagreement().ifPresent(what -> warnOfTwo(usable.shots(), what));
+        List<Shot> good = usable.withoutStray();
+        if (good.isEmpty() && !flown.isEmpty()) {
+            messages.add(Message.warning(
+                    club.club().cell(),
+                    Wording.ofClub(
+                            "Planned without shots, since none with these clubs counts: ",
+                            club.club().golfer(),
+                            club.club().name(),
+                            "",
+                            ".")));
+        }
+        return good;
+    }
+
+    private void warnOfTwo(List<Shot> two, String what) {
+        Shot first = two.get(0);
+        String lead = "The two shots with a club differ much, and their mean is used: ";
+        Wording wording =
+                Wording.ofClub(lead, first.golfer(), first.club(), what, ". Maybe one is mistyped; hit a third.");
+        messages.add(Message.warning(first.cell(), wording)
+                .at(two.stream().map(Shot::cell).toList())
+                .in(Character.toUpperCase(what.charAt(0)) + what.substring(1)));
+    }
+
+    private void warn(Shot shot, String lead, String detail) {
+        messages.add(Message.warning(shot.cell(), Wording.ofClub(lead, shot.golfer(), shot.club(), detail, ".")));
     }
 
     /** Warns of shots with a putter or with a club that the bag does not hold. */
@@ -46,9 +70,7 @@ final class ShotSorter {
             boolean carries = bag.stream()
                     .anyMatch(club -> club.kind().carries() && club.name().equalsIgnoreCase(shot.club()));
             if (!carries) {
-                messages.add(Message.warning(
-                        shot.cell(),
-                        "This shot does not count: the bag has no " + shot.club() + " that flies a ball."));
+                warn(shot, "Shots that do not count, since the bag has no such club that flies a ball: ", "");
             }
         }
     }
@@ -56,20 +78,19 @@ final class ShotSorter {
     private boolean flew(Shot shot) {
         boolean flew = shot.measured().launchDeg().orElse(1) > 0;
         if (!flew) {
-            messages.add(Message.warning(
-                    shot.cell(),
-                    "This shot does not count: it never rose, at launch "
-                            + FitterUnits.angle(shot.measured().launchDeg().getAsDouble()) + "."));
+            warn(
+                    shot,
+                    "Never rose, so not counted: ",
+                    "launch " + FitterUnits.angle(shot.measured().launchDeg().getAsDouble()));
         }
         return flew;
     }
 
     private boolean possible(Shot shot, ClubToday club) {
-        OptionalDouble stated = club.kind() == ClubKind.DRIVER ? golfer.speeds().driverMps() : OptionalDouble.empty();
-        OptionalDouble known =
-                shot.measured().headSpeedMps().isPresent() ? shot.measured().headSpeedMps() : stated;
-        List<Message> problems = checks.problems(shot, club, plain.delivery(club), known);
-        messages.addAll(problems);
-        return problems.isEmpty();
+        OptionalDouble own = shot.measured().headSpeedMps();
+        OptionalDouble known = own.isEmpty() && club.kind() == ClubKind.DRIVER ? stated.driverMps() : own;
+        Optional<Message> fault = checks.fault(new ShotChecks.Hit(shot, club, plain.delivery(club), known));
+        fault.ifPresent(messages::add);
+        return fault.isEmpty();
     }
 }

@@ -52,7 +52,7 @@ final class SleeveCorrection {
         share = mean("bend", fit -> fit.sleeve().map(GaugedSleeve::bend), SleeveCorrection::bendPart);
         offsetH = mean("clock", fit -> fit.sleeve().map(GaugedSleeve::clockOffset), this::clockPart);
         corrected = new Sleeve(
-                sleeve.name(), sleeve.settings().stream().map(this::corrected).toList());
+                sleeve.name(), sleeve.settings().stream().map(this::corrected).toList(), sleeve.cell());
         warnOfTables(fits);
     }
 

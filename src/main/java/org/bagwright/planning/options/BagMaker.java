@@ -68,10 +68,11 @@ public final class BagMaker {
         List<SlotOptions> slots = bySlot(made.values()).parallelStream()
                 .map(inSlot -> workshop.maker().options(inSlot, pin(inSlot)))
                 .toList();
-        made.values().forEach(club -> messages.addAll(new RatedMessages(club).all()));
+        made.values().forEach(club -> messages.addAll(new RatedMessages(club, book.readingsOf(club.club())).all()));
         slots.forEach(this::warnIfClosed);
         GolferMessages about = new GolferMessages(golfer);
         about.soles(clubs).ifPresent(messages::add);
+        messages.addAll(about.heads(clubs));
         about.face(slots).ifPresent(messages::add);
         EvenGap even = new EvenGap(golfer, slots);
         even.problem(book).ifPresent(messages::add);

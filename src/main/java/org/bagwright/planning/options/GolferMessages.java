@@ -1,11 +1,13 @@
 package org.bagwright.planning.options;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import org.bagwright.balance.BalanceParts;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.HeadForm;
@@ -13,6 +15,7 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.flight.golfer.WeightedHead;
 import org.bagwright.geometry.SoleForm;
 
 /**
@@ -22,6 +25,7 @@ import org.bagwright.geometry.SoleForm;
  * @param golfer whom the messages are about
  */
 record GolferMessages(Golfer golfer) {
+    private static final double G_CM2_PER_KG_M2 = 1e7;
 
     /** One message on the driver, or on the first other club with a sleeve; none without a sleeve. */
     Optional<Message> face(List<SlotOptions> slots) {
@@ -58,13 +62,19 @@ record GolferMessages(Golfer golfer) {
                 then.resting().loftDeg() - now.resting().loftDeg());
         String setting = "setting " + option.choice().settingText() + " of "
                 + made.main().name() + " changes ";
+        boolean squares = golfer.address().squaresFace();
         return Message.assumed(
-                golfer.cell(),
-                golfer.address().squaresFace()
-                        ? golfer.name() + " squares the face: " + setting + squared
-                                + "; if the head is left to sit, it would change " + sitting
-                        : golfer.name() + " lets the head sit: " + setting + sitting + "; if squared, it would change "
-                                + squared);
+                        golfer.cell(),
+                        Wording.ofGolfer(
+                                squares
+                                        ? "What a setting changes, since the golfer squares the face: "
+                                        : "What a setting changes, since the golfer lets the head sit: ",
+                                golfer.name(),
+                                squares
+                                        ? setting + squared + "; if the head is left to sit, it would change " + sitting
+                                        : setting + sitting + "; if squared, it would change " + squared,
+                                "."))
+                .in("Squares face");
     }
 
     private static String changes(double faceDeg, double loftDeg) {
@@ -74,19 +84,52 @@ record GolferMessages(Golfer golfer) {
 
     /** One message for a bag; empty when every club states its form. */
     Optional<Message> soles(List<Club> clubs) {
-        List<ClubKind> kinds = clubs.stream()
-                .filter(club -> assumes(club.form()))
+        List<Club> assumed = clubs.stream().filter(club -> assumes(club.form())).toList();
+        List<Wording.Place> kinds = assumed.stream()
                 .map(Club::kind)
                 .distinct()
+                .map(kind -> new Wording.Place("", kind.label(), form(kind)))
                 .toList();
         if (kinds.isEmpty()) {
             return Optional.empty();
         }
-        String forms = kinds.stream().map(GolferMessages::form).collect(Collectors.joining("; "));
-        return Optional.of(Message.assumed(
-                golfer.cell(),
+        Wording wording = new Wording(
                 "Assumed by kind for how clubs sit, where Sole radius or CG height is blank: sole radius fore-aft and"
-                        + " heel-toe, and CG height: " + forms + "."));
+                        + " heel-toe, and CG height: ",
+                kinds,
+                ".");
+        return Optional.of(Message.assumed(golfer.cell(), wording)
+                .at(assumed.stream().map(Club::cell).toList()));
+    }
+
+    /** What is assumed of clubs with a kit and of the lies at which the golfer holds them, one message for each club. */
+    List<Message> heads(List<Club> clubs) {
+        List<Message> messages = new ArrayList<>();
+        for (Club club : clubs) {
+            if (club.kit().isPresent() && club.form().centreOfGravityDepthMm().isEmpty()) {
+                String depth = Numbers.trimmed(1000 * WeightedHead.assumedDepthM(club.kind())) + " mm";
+                messages.add(assumed(club, "CG depth", "for what weights do to the shot: ", depth));
+            }
+            if (club.kit().isPresent() && club.form().inertiaKgM2().isEmpty()) {
+                double inertiaKgM2 = BalanceParts.of(club).headInertiaKgM2();
+                String inertia = Numbers.fixed(inertiaKgM2 * G_CM2_PER_KG_M2, 0) + " g cm2";
+                messages.add(assumed(club, "Head inertia", "for what weights do to the shot: ", inertia));
+            }
+            if (club.targets().golferLieDeg().isEmpty()
+                    && club.targets().lieDeg().isEmpty()) {
+                String lie = Numbers.trimmed(club.head().lieDeg(), 2) + " degrees";
+                messages.add(assumed(club, "Golfer lie", "from the lie of the club, as is its target: ", lie));
+            }
+        }
+        return messages;
+    }
+
+    private static Message assumed(Club club, String column, String what, String value) {
+        return Message.assumed(
+                        club.cell(),
+                        Wording.ofClub(
+                                column + " is blank, so it is assumed " + what, club.golfer(), club.name(), value, "."))
+                .in(column);
     }
 
     private static boolean assumes(HeadForm form) {
@@ -97,7 +140,7 @@ record GolferMessages(Golfer golfer) {
 
     private static String form(ClubKind kind) {
         SoleForm form = SoleForm.assumedFor(kind);
-        return kind.label() + " " + Numbers.trimmed(form.foreAftRadiusMm()) + " and "
+        return Numbers.trimmed(form.foreAftRadiusMm()) + " and "
                 + Numbers.trimmed(form.heelToeRadiusMm()) + " mm, "
                 + Numbers.trimmed(form.centreOfGravityHeightMm()) + " mm";
     }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.Option;
@@ -64,29 +64,37 @@ public final class Outlooks {
                 book.settings().ballModel().other()));
     }
 
-    /** What was assumed where it was worked out how certain a bag's gaps are; empty where nothing carries. */
-    public static Optional<Message> assumptions(BagResult bag) {
+    /** What was assumed where it was worked out how certain a bag's gaps are. */
+    public static List<Message> assumptions(BagResult bag) {
         BagOutlook outlook = bag.outlook().orElseThrow();
         if (outlook.clubs().isEmpty()) {
-            return Optional.empty();
+            return List.of();
         }
-        List<String> assumed = outlook.bands().stream()
-                .filter(CarryBand::spreadAssumed)
-                .map(CarryBand::club)
-                .toList();
-        String shots = assumed.isEmpty()
-                ? ""
-                : " Single shots scatter by " + percent(Spreads.assumedRatio(ClubKind.DRIVER))
-                        + " of the carry for driver and irons and " + percent(Spreads.assumedRatio(ClubKind.WEDGE))
-                        + " for the others with fewer than " + ShotSpread.ENOUGH + " shots: "
-                        + String.join(", ", assumed) + ".";
-        return Optional.of(Message.assumed(
+        List<Message> messages = new ArrayList<>();
+        messages.add(Message.assumed(
                 bag.golfer().cell(),
                 "How certain the gaps are depends on assumed spreads (standard deviations): "
                         + Numbers.trimmed(Spreads.GAUGE_DEG) + " degrees of loft for gauge and setting, "
                         + percent(Spreads.DAY_SPEED_RATIO) + " of head speed from day to day, at most "
                         + percent(Spreads.UNTOLD_AVERAGE_RATIO)
-                        + " of the carry for an average of few or no shots." + shots));
+                        + " of the carry for an average of few or no shots."));
+        Map<String, Club> clubs = new LinkedHashMap<>();
+        bag.optionsOf(bag.planned()).stream()
+                .filter(option -> !option.isEmpty())
+                .map(Option::club)
+                .forEach(club -> clubs.put(club.name(), club));
+        outlook.bands().stream()
+                .filter(CarryBand::spreadAssumed)
+                .map(band -> clubs.get(band.club()))
+                .forEach(club -> messages.add(fewShots(club)));
+        return messages;
+    }
+
+    private static Message fewShots(Club club) {
+        String lead = "With fewer than " + ShotSpread.ENOUGH + " shots, single shots are assumed to scatter by "
+                + percent(Spreads.assumedRatio(ClubKind.DRIVER)) + " of the carry for driver and irons and "
+                + percent(Spreads.assumedRatio(ClubKind.WEDGE)) + " for the others: ";
+        return Message.assumed(club.cell(), Wording.ofClub(lead, club.golfer(), club.name(), "", "."));
     }
 
     private static String percent(double ratio) {

@@ -28,8 +28,8 @@ public final class Findings {
     }
 
     /** A message that is no problem. */
-    public void add(Message message) {
-        others.add(message);
+    public void add(Message other) {
+        others.add(other);
     }
 
     public void missing(String cell, String text) {

@@ -68,13 +68,16 @@ public record InputCell(Column column, CellContent content, Consumer<String> pro
             return OptionalDouble.empty();
         }
         if (content instanceof CellContent.Amount amount && !amount.dated()) {
-            return limited(amount.valueMeasureUnits(), unit);
+            return limited(amount.valueMeasureUnits(), quantity, unit);
         }
         Optional<NumberText> parsed = content instanceof CellContent.Words words
                 ? NumberText.parse(words.text(), quantity)
                 : Optional.empty();
         if (parsed.isPresent()) {
-            return limited(parsed.get().valueMeasureUnits(), parsed.get().unit().orElse(unit));
+            return limited(
+                    parsed.get().valueMeasureUnits(),
+                    quantity,
+                    parsed.get().unit().orElse(unit));
         }
         notANumber(quantity, unit);
         return OptionalDouble.empty();
@@ -91,13 +94,13 @@ public record InputCell(Column column, CellContent content, Consumer<String> pro
         problem.accept(column.subject() + " must be a number" + in + orWord + ", found " + content.shown() + ambiguous);
     }
 
-    private OptionalDouble limited(double value, Unit unit) {
+    private OptionalDouble limited(double value, Quantity quantity, Unit unit) {
         Optional<Limit> limit = column.limit();
         double inDomain = unit.toDomain(value);
         if (limit.isEmpty() || limit.get().holds(inDomain)) {
             return OptionalDouble.of(inDomain);
         }
-        String maybe = new NumberTypos(limit.get(), unit).maybe(value);
+        String maybe = new NumberTypos(limit.get(), unit).maybe(value, quantity);
         problem.accept(column.subject() + " must be " + unit.inWords(limit.get()) + ", found " + content.shown() + "."
                 + maybe);
         return OptionalDouble.empty();
@@ -108,7 +111,7 @@ public record InputCell(Column column, CellContent content, Consumer<String> pro
         Optional<LookText> worded =
                 content instanceof CellContent.Words words ? LookText.parse(words.text()) : Optional.empty();
         if (worded.isPresent()) {
-            return limited(worded.get().closedDeg(), unit);
+            return limited(worded.get().closedDeg(), column.quantity(), unit);
         }
         OptionalDouble number = number(column.quantity(), unit);
         if (number.isEmpty()) {

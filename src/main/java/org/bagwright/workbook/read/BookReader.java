@@ -21,6 +21,7 @@ import org.bagwright.files.OtherProgram;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.CellContents;
+import org.bagwright.workbook.cells.ColumnPlaces;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.FormulaValues;
 import org.bagwright.workbook.cells.ResultSheets;
@@ -41,8 +42,9 @@ public final class BookReader {
      * @param book the book; present exactly when there is no problem
      * @param messages everything found, problems first, each with its cell
      * @param clashes a problem for every sheet of the fitter's own that has the name of a result sheet
+     * @param places where the columns of its sheets are
      */
-    public record Result(Optional<Book> book, List<Message> messages, List<Message> clashes) {
+    public record Result(Optional<Book> book, List<Message> messages, List<Message> clashes, ColumnPlaces places) {
         public Result {
             messages = List.copyOf(messages);
             clashes = List.copyOf(clashes);
@@ -64,7 +66,7 @@ public final class BookReader {
             new OtherProgram(file).note().ifPresent(reader.findings::add);
             return reader.read();
         } catch (UnreadableBookException unreadable) {
-            return new Result(Optional.empty(), List.of(unreadable.found()), List.of());
+            return new Result(Optional.empty(), List.of(unreadable.found()), List.of(), new ColumnPlaces(Map.of()));
         } catch (IOException closing) {
             throw new UncheckedIOException(closing);
         }
@@ -100,7 +102,11 @@ public final class BookReader {
                         measurements,
                         live,
                         messages));
-        return new Result(book, messages, new ResultSheets(sheets.workbook()).clashes());
+        return new Result(
+                book,
+                messages,
+                new ResultSheets(sheets.workbook()).clashes(),
+                ColumnPlaces.of(sheets.workbook(), sheets.context()));
     }
 
     /** What was changed on the sheet Plan of an earlier run counts as if it was changed on the input sheets. */

@@ -125,7 +125,10 @@ final class ClubSheet {
         allNamesRead &= club.isNamed();
         club.takePlace(places);
         Optional<String> slotKey = club.takeSlot(slots);
-        club.read(sleeves, kits).ifPresent(read -> drafts.add(new Draft(row, slotKey.orElseThrow(), read)));
+        club.read(sleeves, kits).ifPresent(read -> {
+            drafts.add(new Draft(row, slotKey.orElseThrow(), read));
+            new UsualFigures(row, read.kind(), read.golfer()).check(findings);
+        });
         if (GaugeNote.isOn(row, ClubColumn.LOFT) || GaugeNote.isOn(row, ClubColumn.LIE)) {
             gauged.add(row.cell(ClubColumn.CLUB));
         }

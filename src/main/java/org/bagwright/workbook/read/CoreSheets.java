@@ -35,8 +35,9 @@ record CoreSheets(
         Optional<GolferReader> golfers = sheets.needed(GolferColumn.SHEET, "every golfer needs a row there")
                 .map(table -> GolferReader.read(table, findings));
         NameIndex names = namesOf(golfers);
-        Drafts<SleeveDraft> sleeves =
-                sheets.table(SleeveColumn.SHEET).map(SleeveReader::read).orElseGet(Drafts::withoutSheet);
+        Drafts<SleeveDraft> sleeves = sheets.table(SleeveColumn.SHEET)
+                .map(table -> SleeveReader.read(table, findings))
+                .orElseGet(Drafts::withoutSheet);
         Drafts<KitDraft> kits = sheets.table(WeightColumn.SHEET)
                 .map(table -> WeightReader.read(table, findings))
                 .orElseGet(Drafts::withoutSheet);

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.domain.text.ListText;
+import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
 import org.bagwright.workbook.schema.Column;
@@ -23,12 +24,15 @@ final class SleeveDraft {
     private static final Predicate<String> LETTER = Pattern.compile("\\p{L}").asMatchPredicate();
 
     private final String name;
+    private final String cell;
     private final NameIndex marks = new NameIndex();
     private final List<SleeveSetting> settings = new ArrayList<>();
+    private final RingMarks ring = new RingMarks();
     private boolean sound = true;
 
-    SleeveDraft(String name) {
+    SleeveDraft(String name, String cell) {
         this.name = name;
+        this.cell = cell;
     }
 
     String name() {
@@ -92,8 +96,18 @@ final class SleeveDraft {
                                 + "\" again, first in " + first + "."));
     }
 
-    void add(SleeveSetting setting) {
+    void add(SleeveSetting setting, String clockCell, String bendCell) {
         settings.add(setting);
+        if (setting.rings().size() == 1) {
+            ring.add(setting.mark(), setting.rings().get(0), clockCell, bendCell);
+        }
+    }
+
+    /** Warns of a setting of a sleeve with one ring that is not as all its others let expect. */
+    void sayOddSettings(Findings findings) {
+        if (sound && ring.size() == settings.size()) {
+            ring.sayOdd(name, findings);
+        }
     }
 
     void spoil() {
@@ -118,6 +132,6 @@ final class SleeveDraft {
 
     /** The sleeve itself; empty when something is wrong in its rows. */
     Optional<Sleeve> sleeve() {
-        return sound ? Optional.of(new Sleeve(name, settings)) : Optional.empty();
+        return sound ? Optional.of(new Sleeve(name, settings, cell)) : Optional.empty();
     }
 }

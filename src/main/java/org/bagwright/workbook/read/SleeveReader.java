@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.bagwright.domain.club.RatedChange;
 import org.bagwright.domain.club.Ring;
 import org.bagwright.domain.club.SleeveSetting;
+import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.schema.Column;
@@ -27,9 +28,10 @@ final class SleeveReader {
         }
     }
 
-    static Drafts<SleeveDraft> read(InputTable table) {
+    static Drafts<SleeveDraft> read(InputTable table, Findings findings) {
         SleeveReader reader = new SleeveReader(table);
         table.read(reader.needed, reader::readRow);
+        reader.sleeves.all().forEach(sleeve -> sleeve.sayOddSettings(findings));
         return reader.sleeves;
     }
 
@@ -40,11 +42,12 @@ final class SleeveReader {
         if (name.isEmpty() || !table.has(SleeveColumn.SETTING)) {
             sleeves.names().missesOne();
         }
-        Optional<SleeveDraft> sleeve =
-                name.map(text -> sleeves.named(text, row.cell(SleeveColumn.SLEEVE), SleeveDraft::new));
+        Optional<SleeveDraft> sleeve = name.map(text -> sleeves.named(
+                text, row.cell(SleeveColumn.SLEEVE), made -> new SleeveDraft(made, row.cell(SleeveColumn.SLEEVE))));
         sleeve.ifPresent(known -> known.take(row, mark));
         Optional<SleeveSetting> setting = setting(row, mark);
-        sleeve.ifPresent(known -> setting.ifPresentOrElse(known::add, known::spoil));
+        sleeve.ifPresent(known -> setting.ifPresentOrElse(
+                each -> known.add(each, row.cell(SleeveColumn.CLOCK), row.cell(SleeveColumn.BEND)), known::spoil));
     }
 
     /** What a setting does; empty when something is wrong in its row, or a needed column is missing. */

@@ -30,7 +30,7 @@ final class MessagesSheet {
         pen.heading(TablePen.HEADING_ROW, 2, "Message", 110);
         int row = TablePen.HEADING_ROW + 1;
         for (Message message : result.messages()) {
-            line(row++, message.cell(), message.severity().name().toLowerCase(Locale.ROOT), message.text());
+            line(row++, message.where(), message.severity().name().toLowerCase(Locale.ROOT), message.text());
         }
         for (String caution : BenchCard.CAUTIONS) {
             line(row++, "", "caution", caution);
@@ -43,6 +43,6 @@ final class MessagesSheet {
         pen.text(row, 0, Role.WRAPPED, cell);
         pen.text(row, 1, Role.WRAPPED, kind);
         pen.text(row, 2, Role.WRAPPED, text);
-        pen.height(row, 14.5 * (1 + text.length() / 140));
+        pen.height(row, 14.5 * (1 + Math.max(text.length() / 140, cell.length() / 20)));
     }
 }

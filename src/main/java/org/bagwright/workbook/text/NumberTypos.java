@@ -1,6 +1,7 @@
 package org.bagwright.workbook.text;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Limit;
@@ -12,6 +13,9 @@ import org.bagwright.domain.units.Limit;
  * @param unit the unit in which the number is written
  */
 public record NumberTypos(Limit limit, Unit unit) {
+    private static final double MOST_USUAL_M = 1.1;
+    private static final Limit USUAL_LENGTH_M = new Limit(0.75, 1.25, "m");
+
     /** {@code " Maybe 58?"} when one plain slip (sign, decimal point, a key hit twice) explains the value, else nothing. */
     public String maybe(double value) {
         List<List<Double>> slips = List.of(List.of(-value), List.of(value / 10, value * 10), oneDigitLess(value));
@@ -23,6 +27,21 @@ public record NumberTypos(Limit limit, Unit unit) {
             }
         }
         return "";
+    }
+
+    /** As {@link #maybe(double)}; where no slip explains the value, perhaps it is in another unit of its quantity. */
+    public String maybe(double value, Quantity quantity) {
+        Optional<String> other = quantity.others(unit).stream()
+                .filter(each -> usual(quantity).holds(each.toDomain(value)))
+                .map(each -> " Maybe " + Numbers.trimmed(value) + " " + each.label() + "?")
+                .findFirst();
+        String slip = maybe(value);
+        return other.isPresent() && (slip.isEmpty() || quantity == Quantity.LENGTH) ? other.get() : slip;
+    }
+
+    /** A length in another unit must be one that a club really has, since its digits would often give a club's too. */
+    private Limit usual(Quantity quantity) {
+        return quantity == Quantity.LENGTH && limit.holds(MOST_USUAL_M) ? USUAL_LENGTH_M : limit;
     }
 
     private boolean isAllowed(double value) {

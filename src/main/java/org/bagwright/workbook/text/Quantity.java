@@ -63,6 +63,11 @@ public enum Quantity {
         };
     }
 
+    /** Every other unit of this quantity. */
+    List<Unit> others(Unit used) {
+        return units.stream().filter(unit -> !unit.equals(used)).toList();
+    }
+
     /** The units of this quantity that the sheet Start offers. */
     public List<Unit> startUnits() {
         return this == LENGTH ? units.subList(0, 2) : units;

@@ -122,7 +122,8 @@ class BorrowingTest {
                 fit(new ShotOf("driver").attack(4).launch(plain.launchDeg() + 3).shot());
         assertEquals(plain.launchDeg() + 3, today(flight, "driver").launchDeg(), 1e-9);
         assertTrue(TestBags.texts(flight, Message.Severity.ASSUMED).stream()
-                .anyMatch(text -> text.startsWith("Clubs!C3: ") && text.contains("path of the head -1.5 degrees")));
+                .anyMatch(text -> text.startsWith("Clubs!C3: ")
+                        && text.contains("path of the head is assumed: 3 wood (-1.5 degrees)")));
     }
 
     @Tag("analytic")

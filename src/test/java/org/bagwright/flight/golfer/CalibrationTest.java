@@ -191,7 +191,7 @@ class CalibrationTest {
         GolferFlight with = TestBags.fit(TestBags.golfer(95), BAG, all);
         assertEquals(today(without, "7 iron"), today(with, "7 iron"));
         assertEquals(
-                List.of("Shots!B9: This shot is far from the others with 7 iron and does not count."),
+                List.of("Shots!B9: Far from the other shots with the same club, so not counted: 7 iron."),
                 TestBags.texts(with, Message.Severity.WARNING));
     }
 
