@@ -12,7 +12,7 @@ final class TrioDemo {
         DemoBooks.introduce(book, "Three clubs with sleeves", "Shows how few cells a quick gapping needs.");
         new BookFiller(book, "Golfers")
                 .under("Golfer, Driver speed, Most open, Most closed, Gap wish")
-                .row("Golfer A", 96, -2, 2.5, "even");
+                .row("Golfer A", 96, -3, 3, "even");
         BookFiller sleeves = new BookFiller(book, "Sleeves");
         DemoBooks.eightMarks(sleeves, "Sleeve P", 1.5);
         DemoBooks.fourMarks(sleeves, "Sleeve Q", 1.0);
