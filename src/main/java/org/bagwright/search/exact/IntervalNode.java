@@ -59,6 +59,27 @@ final class IntervalNode {
      * @return whether a plan in these intervals can still beat the incumbent
      */
     boolean tighten(int rounds) {
+        return !model.hasSpreadMust() || lessBreaks() ? raise(rounds) : false;
+    }
+
+    /** Rules out what breaks more than the incumbent by the musts of clubs and groups alone. */
+    private boolean lessBreaks() {
+        Optional<SpreadBound> within = model.isPossible() ? spread.within(model) : Optional.empty();
+        if (within.isEmpty()) {
+            return false;
+        }
+        spread = within.orElseThrow();
+        BreakSearch breaks = new BreakSearch(model, spread.intervals(), incumbent.value().breaks(), meter);
+        if (!breaks.run()) {
+            return false;
+        }
+        bound = LexCost.max(bound, new LexCost(breaks.breaks(), 0));
+        spread = spread.in(breaks.intervals(spread.intervals()));
+        keep(breaks.marks());
+        return true;
+    }
+
+    private boolean raise(int rounds) {
         StepLength step = new StepLength(PATIENCE);
         Optional<Prices> trial = Optional.of(prices);
         for (int round = 0; round < rounds && step.length() >= LEAST_STEP && trial.isPresent(); round++) {
@@ -126,7 +147,13 @@ final class IntervalNode {
     }
 
     private Prices ruleOut(ChainPass pass, Prices trial) {
-        boolean[][] marked = pass.canBeat(incumbent.value());
+        BagModel before = model;
+        keep(pass.canBeat(incumbent.value()));
+        return model == before ? trial : trial.forResources(before.resources, model.resources);
+    }
+
+    /** Keeps only the options that are marked, if these are few enough. */
+    private void keep(boolean[][] marked) {
         int left = 0;
         for (boolean[] slot : marked) {
             for (boolean mark : slot) {
@@ -134,12 +161,11 @@ final class IntervalNode {
             }
         }
         if (left >= model.size() * (1 - WORTH_SHARE)) {
-            return trial;
+            return;
         }
         BagModel before = model;
         model = before.keep(marked);
         prices = prices.forResources(before.resources, model.resources);
-        return trial.forResources(before.resources, model.resources);
     }
 
     /** Labels with little width around the means of the incumbent, moved to the new means as long as that helps. */
