@@ -1,6 +1,7 @@
 package org.bagwright.search.exact;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import org.bagwright.search.score.LexCost;
@@ -17,6 +18,14 @@ public final class BagTree {
     private static final int MOST_WIDTH = 200_000;
 
     private static final int ROOT_ROUNDS = 40;
+    /** Steps up to more breaks begin with this part of them. */
+    private static final int MORE_SHARE = 32;
+
+    /** Steps up to a higher penalty are this part of it. */
+    private static final int PENALTY_SHARE = 8;
+
+    private static final int MOST_STAGES = 12;
+
     private static final int CHILD_ROUNDS = 8;
 
     private final Incumbent incumbent;
@@ -25,6 +34,10 @@ public final class BagTree {
             Comparator.comparing((Node node) -> node.bound()).thenComparingLong(Node::order));
     private final boolean stockMatters;
     private LexCost floor;
+
+    /** What an earlier stage has proven that nothing is below. */
+    private LexCost reached = LexCost.NONE;
+
     private boolean started;
     private Optional<IntervalNode> atWork = Optional.empty();
     private long made;
@@ -55,18 +68,95 @@ public final class BagTree {
             floor = LexCost.max(floor, new LexCost(floor.breaks(), root.leastWeight()));
             push(IntervalNode.State.root(root), floor, FIRST_WIDTH, ROOT_ROUNDS);
             started = true;
-            while (!open.isEmpty() && !open.peek().bound().reaches(incumbent.value())) {
-                if (open.peek().width() > MOST_WIDTH) {
-                    throw new Meter.Ended(ExactEnding.STEPS);
-                }
-                handle(open.poll());
-                atWork = Optional.empty();
+            if (root.hasSpreadMust() && !stockMatters) {
+                deepen();
+            } else {
+                explore(Integer.MAX_VALUE);
             }
             ending = Optional.of(ExactEnding.PROVEN);
         } catch (Meter.Ended ended) {
             ending = Optional.of(ended.why());
         }
         return this;
+    }
+
+    private void explore(int mostNodes) {
+        for (int node = 0; node < mostNodes && !open.isEmpty() && !open.peek().bound().reaches(incumbent.limit()); node++) {
+            if (open.peek().width() > MOST_WIDTH) {
+                throw new Meter.Ended(ExactEnding.STEPS);
+            }
+            handle(open.poll());
+            atWork = Optional.empty();
+        }
+    }
+
+    /**
+     * Searches first only for what costs little more than the bound, and goes up from there: a good plan may be hard to
+     * meet by chance where musts can be met in few ways only, and what costs far less than the best plan known cannot
+     * rule much out.
+     */
+    private void deepen() {
+        Node root = open.peek();
+        long likely = likelyBreaks(root);
+        LexCost known = LexCost.max(root.bound(), reached);
+        for (int stage = 0; !known.reaches(incumbent.value()); stage++) {
+            LexCost cutoff = cutoff(known, likely + (((1L << Math.min(stage, 20)) - 1) * (1 + likely / MORE_SHARE)));
+            incumbent.cut(cutoff);
+            open.clear();
+            open.add(new Node(root.state(), known, FIRST_WIDTH, ROOT_ROUNDS, 0));
+            exploreByPenalty(cutoff);
+            open.clear();
+            known = LexCost.min(cutoff, incumbent.value());
+            reached = LexCost.max(reached, known);
+        }
+    }
+
+    /** Searches the root, and then its parts with limits on the penalty that go up, where the best plan known is far above. */
+    private void exploreByPenalty(LexCost cutoff) {
+        explore(1);
+        List<Node> parts = List.copyOf(open);
+        LexCost known = parts.isEmpty() ? incumbent.limit() : open.peek().bound();
+        for (int stage = 0; stage < MOST_STAGES && isFar(known); stage++) {
+            LexCost next = new LexCost(known.breaks(), known.weight() + known.weight() / PENALTY_SHARE);
+            incumbent.cut(next);
+            explore(Integer.MAX_VALUE);
+            open.clear();
+            known = next;
+            reached = LexCost.max(reached, LexCost.min(known, incumbent.value()));
+            if (incumbent.value().compareTo(next) < 0) {
+                return;
+            }
+            incumbent.cut(cutoff);
+            open.addAll(parts);
+        }
+        explore(Integer.MAX_VALUE);
+    }
+
+    private boolean isFar(LexCost known) {
+        LexCost limit = incumbent.limit();
+        return limit.equals(new LexCost(known.breaks() + 1, 0))
+                || known.breaks() == limit.breaks() && limit.weight() > known.weight() + 2 * (known.weight() / PENALTY_SHARE);
+    }
+
+    /** About the least breaks that are not ruled out by a look at the breaks alone. */
+    private long likelyBreaks(Node root) {
+        long low = root.bound().breaks();
+        long high = incumbent.value().breaks();
+        while (high - low > high / MORE_SHARE) {
+            long middle = (low + high) / 2;
+            if (new BreakSearch(root.state().model(), root.state().spread().intervals(), middle, meter).run()) {
+                high = middle;
+            } else {
+                low = middle + 1;
+                reached = LexCost.max(reached, new LexCost(low, 0));
+            }
+        }
+        return high;
+    }
+
+    private LexCost cutoff(LexCost known, long mostBreaks) {
+        LexCost value = incumbent.value();
+        return known.breaks() < value.breaks() ? LexCost.min(value, new LexCost(mostBreaks + 1, 0)) : value;
     }
 
     private void handle(Node node) {
@@ -81,7 +171,9 @@ public final class BagTree {
                 return;
             }
         }
-        if (!part.settle(node.width())) {
+        boolean settled = part.settle(node.width());
+        if (Boolean.getBoolean("dbg")) System.err.println(made + " " + open.size() + " w" + node.width() + " " + node.bound() + " -> " + part.bound() + " inc " + incumbent.limit() + " " + settled + " loose " + part.isLoose() + " steps " + meter.steps()/1000000 + " " + part.dbg());
+        if (!settled) {
             branch(node, part);
         }
     }
@@ -102,7 +194,7 @@ public final class BagTree {
     private boolean isLoose(Node node, IntervalNode part) {
         boolean mostLabels = node.width() * WIDEN > MOST_WIDTH;
         return part.isLoose()
-                || (mostLabels && incumbent.value().breaks() > part.bound().breaks());
+                || (mostLabels && incumbent.limit().breaks() > part.bound().breaks());
     }
 
     private void push(IntervalNode.State state, LexCost least, int width, int rounds) {
@@ -112,11 +204,14 @@ public final class BagTree {
 
     /** What no choice within the limits can be below, as far as the search has come. */
     public LexCost bound() {
-        LexCost least = started ? incumbent.value() : LexCost.min(floor, incumbent.value());
+        LexCost least = started ? incumbent.limit() : LexCost.min(floor, incumbent.limit());
         if (!open.isEmpty()) {
             least = LexCost.min(least, open.peek().bound());
         }
-        return atWork.isPresent() ? LexCost.min(least, atWork.orElseThrow().bound()) : least;
+        if (atWork.isPresent()) {
+            least = LexCost.min(least, atWork.orElseThrow().bound());
+        }
+        return LexCost.max(least, reached);
     }
 
     /** A simple bound that needs no search: the least breaks and the least penalty each by itself, whatever the other. */

@@ -22,6 +22,9 @@ final class IntervalNode {
     private Prices prices;
     private LexCost bound;
 
+    /** The choice with the least cost in the last pass, limits aside. */
+    private List<ExactOption> last = List.of();
+
     /**
      * What a node hands on to its parts.
      *
@@ -69,7 +72,7 @@ final class IntervalNode {
             return false;
         }
         spread = within.orElseThrow();
-        BreakSearch breaks = new BreakSearch(model, spread.intervals(), incumbent.value().breaks(), meter);
+        BreakSearch breaks = new BreakSearch(model, spread.intervals(), incumbent.limit().breaks(), meter);
         if (!breaks.run()) {
             return false;
         }
@@ -89,7 +92,7 @@ final class IntervalNode {
             }
             spread = within.orElseThrow();
             ChainPass pass = new ChainPass(new PricedCosts(model, spread, trial.orElseThrow()), meter);
-            if (pass.bound().reaches(incumbent.value())) {
+            if (pass.bound().reaches(incumbent.limit())) {
                 return false;
             }
             trial = next(pass, trial.orElseThrow(), step, round == 0);
@@ -103,6 +106,7 @@ final class IntervalNode {
         LexCost reached = pass.bound();
         int[] path = pass.path();
         List<ExactOption> chosen = model.chosen(path);
+        last = chosen;
         boolean improved = incumbent.offer(chosen);
         boolean raised = first || reached.compareTo(bound) > 0;
         step.after(raised);
@@ -129,7 +133,7 @@ final class IntervalNode {
         if (square == 0 || (kept && trial.areZero())) {
             return trial;
         }
-        LexCost distance = incumbent.value().minus(reached);
+        LexCost distance = incumbent.limit().minus(reached);
         boolean byBreaks = distance.breaks() > 0;
         double length = byBreaks ? distance.breaks() : distance.weight();
         return trial.moved(step * length / square, byBreaks, beyond);
@@ -148,7 +152,7 @@ final class IntervalNode {
 
     private Prices ruleOut(ChainPass pass, Prices trial) {
         BagModel before = model;
-        keep(pass.canBeat(incumbent.value()));
+        keep(pass.canBeat(incumbent.limit()));
         return model == before ? trial : trial.forResources(before.resources, model.resources);
     }
 
@@ -171,28 +175,37 @@ final class IntervalNode {
     /** Labels with little width around the means of the incumbent, moved to the new means as long as that helps. */
     void improve() {
         boolean better = true;
+        List<ExactOption> at = incumbent.value().compareTo(incumbent.limit()) <= 0 ? incumbent.chosen() : last;
         for (int round = 0; round < MEAN_ROUNDS && better; round++) {
-            SpreadBound means = spread.at(model, incumbent.chosen()).byCentre();
+            SpreadBound means = spread.at(model, at).byCentre();
             LexCost before = incumbent.value();
             ChainPass pass = new ChainPass(new PricedCosts(model, means, prices), meter);
             new LabelPass(pass, incumbent, meter, BEAM).run(true);
             better = incumbent.value().compareTo(before) < 0;
+            at = incumbent.chosen();
         }
     }
 
     /** Settles the node by labels; whether no plan in it can beat the incumbent any more. */
     boolean settle(int width) {
         ChainPass pass = new ChainPass(new PricedCosts(model, spread.byCentre(), prices), meter);
-        if (pass.bound().reaches(incumbent.value())) {
+        if (pass.bound().reaches(incumbent.limit())) {
             return true;
         }
         bound = LexCost.max(bound, pass.bound());
         return new LabelPass(pass, incumbent, meter, width).run(false);
     }
 
+    String dbg() {
+        StringBuilder b = new StringBuilder("size " + model.size() + " fronts");
+        for (SlotLayer l : model.layers) b.append(" " + l.size() + "/" + l.ownFronts);
+        for (int g = 0; g < model.groups.count(); g++) b.append(String.format(" [%.3f+-%.4f]", spread.intervals().centre(g), spread.intervals().half(g)));
+        return b.toString();
+    }
+
     /** Whether the width of the intervals keeps the bound far below the incumbent. */
     boolean isLoose() {
-        return spread.isLoose(model.groups, incumbent.value().minus(bound));
+        return spread.isLoose(model.groups, incumbent.limit().minus(bound));
     }
 
     /** The group whose interval makes the bound loosest, or {@link ExactOption#NO_GROUP} if none does. */
