@@ -13,7 +13,8 @@ import org.bagwright.search.score.Cost;
 /**
  * Our search on bags and teams made to be hard: a table of what it proves or how far its bounds are.
  *
- * <p>Arguments {@code name=value}: {@code kinds} (of wide, tight, 12, 40), {@code seeds} (how many of each),
+ * <p>Arguments {@code name=value}: {@code kinds} (a must on spread of so many hundredths of a
+ * point, must40; a team of so many with one impossible must, 12), {@code seeds} (how many of each),
  * {@code capS} (for each).
  */
 public final class HardBench {
@@ -22,7 +23,7 @@ public final class HardBench {
     private HardBench() {}
 
     public static void main(String[] args) {
-        List<String> kinds = Arrays.asList(argument(args, "kinds", "wide,tight,12,40").split(","));
+        List<String> kinds = Arrays.asList(argument(args, "kinds", "must40,must12,12,40").split(","));
         int seeds = Integer.parseInt(argument(args, "seeds", "5"));
         double capS = Double.parseDouble(argument(args, "capS", "20"));
         OurRun.result(BenchCase.bag(1000).problem(), 5);
@@ -30,7 +31,7 @@ public final class HardBench {
                 + " CPU s | Msteps |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         for (String kind : kinds) {
-            for (int seed = Integer.getInteger("first", 0); seed < seeds; seed++) {
+            for (int seed = 0; seed < seeds; seed++) {
                 run(BenchCase.hard(kind, seed), capS);
             }
         }

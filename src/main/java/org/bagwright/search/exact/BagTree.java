@@ -171,9 +171,7 @@ public final class BagTree {
                 return;
             }
         }
-        boolean settled = part.settle(node.width());
-        if (Boolean.getBoolean("dbg")) System.err.println(made + " " + open.size() + " w" + node.width() + " " + node.bound() + " -> " + part.bound() + " inc " + incumbent.limit() + " " + settled + " loose " + part.isLoose() + " steps " + meter.steps()/1000000 + " " + part.dbg());
-        if (!settled) {
+        if (!part.settle(node.width())) {
             branch(node, part);
         }
     }

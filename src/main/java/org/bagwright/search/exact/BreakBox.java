@@ -50,12 +50,12 @@ final class BreakBox {
         long[] all = new long[base.length];
         for (int kind = 0; kind < all.length; kind++) {
             BreakSlot.Kind filled = slots.get(slot).kinds.get(kind);
-            all[kind] = base[kind] + spread[slot][kind] + pulled(filled.group(), filled.number());
+            all[kind] = base[kind] + spread[slot][kind] + pulled(filled.group(), filled.matchMeasureUnits());
         }
         return all;
     }
 
-    private long pulled(int group, double number) {
+    private long pulled(int group, double matchMeasureUnits) {
         if (group < 0 || pulls[group] == 0) {
             return 0;
         }
@@ -167,7 +167,7 @@ final class BreakBox {
         for (int slot = 0; slot < path.length; slot++) {
             BreakSlot.Kind kind = slots.get(slot).kinds.get(path[slot]);
             if (kind.group() == group) {
-                sum += kind.number() - intervals.centre(group);
+                sum += kind.matchMeasureUnits() - intervals.centre(group);
                 allowed += intervals.half(group);
             }
         }

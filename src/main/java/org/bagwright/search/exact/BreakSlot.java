@@ -27,7 +27,7 @@ final class BreakSlot {
     private final int[] kindOf;
 
     /** What options have in common. */
-    record Kind(int changes, List<Integer> uses, long breaks, int group, double number) {}
+    record Kind(int changes, List<Integer> uses, long breaks, int group, double matchMeasureUnits) {}
 
     BreakSlot(BagModel model, int slot) {
         this.model = model;
@@ -87,7 +87,7 @@ final class BreakSlot {
         for (int kind = 0; kind < spread.length; kind++) {
             int group = kinds.get(kind).group();
             double outside =
-                    group >= 0 ? intervals.outside(group, kinds.get(kind).number()) : 0;
+                    group >= 0 ? intervals.outside(group, kinds.get(kind).matchMeasureUnits()) : 0;
             spread[kind] = PenaltyRules.breaks(model.bag.spreadAim().hardBreakThousandths(outside)) * UNIT;
         }
         return spread;

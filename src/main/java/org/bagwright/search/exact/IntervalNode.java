@@ -62,7 +62,7 @@ final class IntervalNode {
      * @return whether a plan in these intervals can still beat the incumbent
      */
     boolean tighten(int rounds) {
-        return !model.hasSpreadMust() || lessBreaks() ? raise(rounds) : false;
+        return (!model.hasSpreadMust() || lessBreaks()) && raise(rounds);
     }
 
     /** Rules out what breaks more than the incumbent by the musts of clubs and groups alone. */
@@ -194,13 +194,6 @@ final class IntervalNode {
         }
         bound = LexCost.max(bound, pass.bound());
         return new LabelPass(pass, incumbent, meter, width).run(false);
-    }
-
-    String dbg() {
-        StringBuilder b = new StringBuilder("size " + model.size() + " fronts");
-        for (SlotLayer l : model.layers) b.append(" " + l.size() + "/" + l.ownFronts);
-        for (int g = 0; g < model.groups.count(); g++) b.append(String.format(" [%.3f+-%.4f]", spread.intervals().centre(g), spread.intervals().half(g)));
-        return b.toString();
     }
 
     /** Whether the width of the intervals keeps the bound far below the incumbent. */

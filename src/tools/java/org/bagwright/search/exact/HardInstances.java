@@ -13,11 +13,8 @@ import org.bagwright.search.score.PenaltyRules;
 
 /** Bags drawn from a seed with a must on spread, scarce stock and few changes at once, and teams with one such bag. */
 public final class HardInstances {
-    /** What two clubs of a group may differ from their mean where it can be met, swingweight points. */
-    public static final double WIDE_POINTS = 1.2;
-
-    /** The same where it cannot. */
-    public static final double TIGHT_POINTS = 0.12;
+    /** A tolerance of a must on spread that cannot be met, swingweight points. */
+    private static final double TIGHT_POINTS = 0.12;
 
     private static final int ITEMS = 4;
     private static final int STEPS = 9;
