@@ -59,7 +59,7 @@ final class BreakBox {
         if (group < 0 || pulls[group] == 0) {
             return 0;
         }
-        double off = pulls[group] * (number - intervals.centre(group));
+        double off = pulls[group] * (matchMeasureUnits - intervals.centre(group));
         return (long) Math.floor(off - Math.abs(pulls[group]) * (intervals.half(group) + ROUNDING)) - 1;
     }
 
