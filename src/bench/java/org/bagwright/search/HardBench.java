@@ -31,7 +31,7 @@ public final class HardBench {
                 + " CPU s | Msteps |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         for (String kind : kinds) {
-            for (int seed = 0; seed < seeds; seed++) {
+            for (int seed = Integer.getInteger("first", 0); seed < seeds; seed++) {
                 run(BenchCase.hard(kind, seed), capS);
             }
         }

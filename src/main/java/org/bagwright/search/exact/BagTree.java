@@ -18,12 +18,13 @@ public final class BagTree {
     private static final int MOST_WIDTH = 200_000;
 
     private static final int ROOT_ROUNDS = 40;
-    /** Steps up to more breaks begin with this part of them. */
-    private static final int MORE_SHARE = 32;
+    /** The first look at the breaks ends within this part of them. */
+    private static final int FINE_SHARE = 32;
 
     /** Steps up to a higher penalty are this part of it. */
     private static final int PENALTY_SHARE = 8;
 
+    /** After so many the search goes on without a limit. */
     private static final int MOST_STAGES = 12;
 
     private static final int CHILD_ROUNDS = 8;
@@ -69,7 +70,8 @@ public final class BagTree {
             push(IntervalNode.State.root(root), floor, FIRST_WIDTH, ROOT_ROUNDS);
             started = true;
             if (root.hasSpreadMust() && !stockMatters) {
-                deepen();
+                raiseBreaks(root);
+                exploreByPenalty();
             } else {
                 explore(Integer.MAX_VALUE);
             }
@@ -91,28 +93,10 @@ public final class BagTree {
     }
 
     /**
-     * Searches first only for what costs little more than the bound, and goes up from there: a good plan may be hard to
-     * meet by chance where musts can be met in few ways only, and what costs far less than the best plan known cannot
-     * rule much out.
+     * Searches the root, and then, where the best plan known costs far more, its parts with limits on the penalty that go up
+     * from the bound: a limit far above rules nothing out.
      */
-    private void deepen() {
-        Node root = open.peek();
-        long likely = likelyBreaks(root);
-        LexCost known = LexCost.max(root.bound(), reached);
-        for (int stage = 0; !known.reaches(incumbent.value()); stage++) {
-            LexCost cutoff = cutoff(known, likely + (((1L << Math.min(stage, 20)) - 1) * (1 + likely / MORE_SHARE)));
-            incumbent.cut(cutoff);
-            open.clear();
-            open.add(new Node(root.state(), known, FIRST_WIDTH, ROOT_ROUNDS, 0));
-            exploreByPenalty(cutoff);
-            open.clear();
-            known = LexCost.min(cutoff, incumbent.value());
-            reached = LexCost.max(reached, known);
-        }
-    }
-
-    /** Searches the root, and then its parts with limits on the penalty that go up, where the best plan known is far above. */
-    private void exploreByPenalty(LexCost cutoff) {
+    private void exploreByPenalty() {
         explore(1);
         List<Node> parts = List.copyOf(open);
         LexCost known = parts.isEmpty() ? incumbent.limit() : open.peek().bound();
@@ -126,7 +110,7 @@ public final class BagTree {
             if (incumbent.value().compareTo(next) < 0) {
                 return;
             }
-            incumbent.cut(cutoff);
+            incumbent.cut(LexCost.OUT_OF_REACH);
             open.addAll(parts);
         }
         explore(Integer.MAX_VALUE);
@@ -134,29 +118,23 @@ public final class BagTree {
 
     private boolean isFar(LexCost known) {
         LexCost limit = incumbent.limit();
-        return limit.equals(new LexCost(known.breaks() + 1, 0))
-                || known.breaks() == limit.breaks() && limit.weight() > known.weight() + 2 * (known.weight() / PENALTY_SHARE);
+        return known.breaks() == limit.breaks() && limit.weight() > known.weight() + 2 * (known.weight() / PENALTY_SHARE);
     }
 
-    /** About the least breaks that are not ruled out by a look at the breaks alone. */
-    private long likelyBreaks(Node root) {
-        long low = root.bound().breaks();
+    /** Raises the bound by a look at the breaks alone. */
+    private void raiseBreaks(BagModel root) {
+        long low = floor.breaks();
         long high = incumbent.value().breaks();
-        while (high - low > high / MORE_SHARE) {
+        MeanIntervals all = SpreadBound.over(root).intervals();
+        while (high - low > high / FINE_SHARE) {
             long middle = (low + high) / 2;
-            if (new BreakSearch(root.state().model(), root.state().spread().intervals(), middle, meter).run()) {
+            if (new BreakSearch(root, all, middle, meter).run()) {
                 high = middle;
             } else {
                 low = middle + 1;
                 reached = LexCost.max(reached, new LexCost(low, 0));
             }
         }
-        return high;
-    }
-
-    private LexCost cutoff(LexCost known, long mostBreaks) {
-        LexCost value = incumbent.value();
-        return known.breaks() < value.breaks() ? LexCost.min(value, new LexCost(mostBreaks + 1, 0)) : value;
     }
 
     private void handle(Node node) {
