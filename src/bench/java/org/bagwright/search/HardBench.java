@@ -23,7 +23,8 @@ public final class HardBench {
     private HardBench() {}
 
     public static void main(String[] args) {
-        List<String> kinds = Arrays.asList(argument(args, "kinds", "must40,must12,12,40").split(","));
+        List<String> kinds =
+                Arrays.asList(argument(args, "kinds", "must40,must12,12,40").split(","));
         int seeds = Integer.parseInt(argument(args, "seeds", "5"));
         double capS = Double.parseDouble(argument(args, "capS", "20"));
         OurRun.result(BenchCase.bag(1000).problem(), 5);
@@ -31,7 +32,7 @@ public final class HardBench {
                 + " CPU s | Msteps |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         for (String kind : kinds) {
-            for (int seed = Integer.getInteger("first", 0); seed < seeds; seed++) {
+            for (int seed = 0; seed < seeds; seed++) {
                 run(BenchCase.hard(kind, seed), capS);
             }
         }

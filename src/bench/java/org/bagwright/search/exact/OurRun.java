@@ -23,7 +23,7 @@ public final class OurRun {
     }
 
     public static ExactResult result(ExactProblem problem, double capS) {
-        return new ExactSearch(new SearchClock(capS), THREADS).best(problem, Long.getLong("most", Long.MAX_VALUE));
+        return new ExactSearch(new SearchClock(capS), THREADS).best(problem, Long.MAX_VALUE);
     }
 
     private Solved run(ExactProblem problem, double capS) {

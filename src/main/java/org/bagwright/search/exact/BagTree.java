@@ -14,7 +14,7 @@ import org.bagwright.search.score.LexCost;
  */
 public final class BagTree {
     private static final int FIRST_WIDTH = 300;
-    private static final int WIDEN = 4;
+    private static final int WIDEN = 16;
     private static final int MOST_WIDTH = 200_000;
 
     private static final int ROOT_ROUNDS = 40;
@@ -83,7 +83,9 @@ public final class BagTree {
     }
 
     private void explore(int mostNodes) {
-        for (int node = 0; node < mostNodes && !open.isEmpty() && !open.peek().bound().reaches(incumbent.limit()); node++) {
+        for (int node = 0;
+                node < mostNodes && !open.isEmpty() && !open.peek().bound().reaches(incumbent.limit());
+                node++) {
             if (open.peek().width() > MOST_WIDTH) {
                 throw new Meter.Ended(ExactEnding.STEPS);
             }
@@ -118,7 +120,8 @@ public final class BagTree {
 
     private boolean isFar(LexCost known) {
         LexCost limit = incumbent.limit();
-        return known.breaks() == limit.breaks() && limit.weight() > known.weight() + 2 * (known.weight() / PENALTY_SHARE);
+        return known.breaks() == limit.breaks()
+                && limit.weight() > known.weight() + 2 * (known.weight() / PENALTY_SHARE);
     }
 
     /** Raises the bound by a look at the breaks alone. */

@@ -109,9 +109,7 @@ final class BreakBox {
         long least = Long.MAX_VALUE;
         for (int kind = 0; kind < costs[slot].length; kind++) {
             int after = used + options.kinds.get(kind).changes();
-            if (options.alive[kind]
-                    && after < rest[slot].length
-                    && costs[slot][kind] + rest[slot + 1][after] < least) {
+            if (options.alive[kind] && after < rest[slot].length && costs[slot][kind] + rest[slot + 1][after] < least) {
                 least = costs[slot][kind] + rest[slot + 1][after];
                 best = kind;
             }

@@ -160,8 +160,7 @@ final class BreakSearch {
     MeanIntervals intervals(MeanIntervals all) {
         MeanIntervals left = all;
         for (BreakBlock block : blocks) {
-            left = left.around(
-                    block.boxes().stream().map(box -> box.intervals).toList(), block.groups);
+            left = left.around(block.boxes().stream().map(box -> box.intervals).toList(), block.groups);
         }
         return left;
     }

@@ -72,7 +72,8 @@ final class IntervalNode {
             return false;
         }
         spread = within.orElseThrow();
-        BreakSearch breaks = new BreakSearch(model, spread.intervals(), incumbent.limit().breaks(), meter);
+        BreakSearch breaks =
+                new BreakSearch(model, spread.intervals(), incumbent.limit().breaks(), meter);
         if (!breaks.run()) {
             return false;
         }

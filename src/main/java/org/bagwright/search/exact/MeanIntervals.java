@@ -112,8 +112,10 @@ final class MeanIntervals {
         double[] low = least.clone();
         double[] high = most.clone();
         for (int group : groups) {
-            low[group] = parts.stream().mapToDouble(part -> part.least[group]).min().orElse(low[group]);
-            high[group] = parts.stream().mapToDouble(part -> part.most[group]).max().orElse(high[group]);
+            low[group] =
+                    parts.stream().mapToDouble(part -> part.least[group]).min().orElse(low[group]);
+            high[group] =
+                    parts.stream().mapToDouble(part -> part.most[group]).max().orElse(high[group]);
         }
         return new MeanIntervals(low, high);
     }

@@ -59,7 +59,9 @@ public final class HardInstances {
             changed.add(new ExactBag(
                     bag.slots(),
                     bag.mostChanges(),
-                    seed % 2 == 1 && must ? new Aim(Measure.GAP, 0.2, 0.01, true) : bag.gapAim().withMust(false),
+                    seed % 2 == 1 && must
+                            ? new Aim(Measure.GAP, 0.2, 0.01, true)
+                            : bag.gapAim().withMust(false),
                     seed % 2 == 0 && must
                             ? new Aim(Measure.SPREAD, TIGHT_POINTS, 0.01, true)
                             : bag.spreadAim().withMust(false)));
