@@ -95,7 +95,7 @@ final class BreakSearch {
     }
 
     private boolean round(double share) {
-        meter.spend(2 * counts * blocks.stream().mapToLong(BreakBlock::work).sum());
+        meter.spend(2L * counts * blocks.stream().mapToLong(BreakBlock::work).sum());
         long[] rest = new long[counts];
         long[][] base = slots.stream().map(slot -> slot.base(prices)).toArray(long[][]::new);
         for (int block = blocks.size() - 1; block >= 0; block--) {
