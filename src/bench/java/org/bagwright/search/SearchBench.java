@@ -27,7 +27,7 @@ import org.optaplanner.core.api.solver.SolverFactory;
  *
  * <p>Arguments {@code name=value}: {@code sizes} (of 3, 14, 12x14, 40x14), {@code bags} (how many full bags),
  * {@code capS} (for each solver on each bag), {@code teamCapS} (for the team of 12 and that of 40), {@code plannerBags}
- * (on how many of the bags OptaPlanner runs too), {@code out} (the file, or nothing to print only).
+ * (on how many of the bags OptaPlanner runs too), {@code solvers} ({@code all} or {@code ours}), {@code out} (the file, or nothing to print only).
  */
 public final class SearchBench {
     private static final int SMALL_BAGS = 5;
@@ -39,6 +39,7 @@ public final class SearchBench {
             "capS", "60",
             "teamCapS", "20,60",
             "plannerBags", "5",
+            "solvers", "all",
             "out", "src/docs/bench-search.md");
 
     private final Map<String, String> given = new HashMap<>(USUAL);
@@ -99,8 +100,11 @@ public final class SearchBench {
     private void compare(BenchCase of, double capS, boolean planner) {
         Map<String, Optional<Solved>> bySolver = new LinkedHashMap<>();
         bySolver.put(BenchReport.OURS, Optional.of(OurRun.solve(of.problem(), capS)));
-        bySolver.put(BenchReport.CP_SAT, CpSatRun.solve(of.problem(), of.seed(), capS));
-        if (planner) {
+        boolean others = given.get("solvers").equals("all");
+        if (others) {
+            bySolver.put(BenchReport.CP_SAT, CpSatRun.solve(of.problem(), of.seed(), capS));
+        }
+        if (others && planner) {
             bySolver.put(BenchReport.PLANNER, Optional.of(PlannerRun.solve(of.problem(), of.seed(), capS)));
         }
         results.add(new Compared(of, capS, bySolver));

@@ -32,4 +32,17 @@ public record BenchCase(String name, int seed, ExactProblem problem) {
         ExactInstances.Shape shape = new ExactInstances.Shape(9, 12, 1 + seed % 6);
         return new BenchCase("team of " + golfers, seed, ExactInstances.team(seed, golfers, shape));
     }
+
+    /**
+     * A hard one by its kind: a bag with a must on spread of so many hundredths of a point ("must50"), or a team of so
+     * many with an impossible must.
+     */
+    public static BenchCase hard(String kind, int seed) {
+        if (kind.startsWith("must")) {
+            double points = Integer.parseInt(kind.substring("must".length())) / 100.0;
+            return new BenchCase("must on spread " + points, seed, HardInstances.bag(seed, points));
+        }
+        return new BenchCase(
+                "team of " + kind + ", one impossible must", seed, HardInstances.team(seed, Integer.parseInt(kind)));
+    }
 }

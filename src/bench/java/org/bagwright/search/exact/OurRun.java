@@ -22,6 +22,10 @@ public final class OurRun {
         return new OurRun().run(problem, capS);
     }
 
+    public static ExactResult result(ExactProblem problem, double capS) {
+        return new ExactSearch(new SearchClock(capS), THREADS).best(problem, Long.MAX_VALUE);
+    }
+
     private Solved run(ExactProblem problem, double capS) {
         SearchClock clock = new SearchClock(capS);
         clock.onProgress(this::report);

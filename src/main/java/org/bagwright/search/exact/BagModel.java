@@ -119,6 +119,11 @@ final class BagModel {
         return countsChanges ? limits.mostChanges() + 1 : 1;
     }
 
+    /** Whether clubs can break a must together by their groups. */
+    boolean hasSpreadMust() {
+        return groups.count() > 0 && bag.spreadAim().isHard();
+    }
+
     int size() {
         int size = 0;
         for (SlotLayer layer : layers) {

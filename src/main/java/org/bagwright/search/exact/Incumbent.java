@@ -9,6 +9,7 @@ public class Incumbent {
     private final BagLimits limits;
     private List<ExactOption> chosen;
     private LexCost value;
+    private LexCost cutoff = LexCost.OUT_OF_REACH;
 
     /** Starts from a choice that keeps the limits. */
     public Incumbent(ExactBag bag, BagLimits limits, List<ExactOption> start) {
@@ -56,5 +57,15 @@ public class Incumbent {
 
     public LexCost value() {
         return value;
+    }
+
+    /** What a choice has to cost less than to be searched for. */
+    protected LexCost limit() {
+        return LexCost.min(value, cutoff);
+    }
+
+    /** Searches only for what costs less than this. */
+    void cut(LexCost other) {
+        cutoff = other;
     }
 }

@@ -22,6 +22,9 @@ final class IntervalNode {
     private Prices prices;
     private LexCost bound;
 
+    /** The choice with the least cost in the last pass, limits aside. */
+    private List<ExactOption> last = List.of();
+
     /**
      * What a node hands on to its parts.
      *
@@ -59,6 +62,28 @@ final class IntervalNode {
      * @return whether a plan in these intervals can still beat the incumbent
      */
     boolean tighten(int rounds) {
+        return (!model.hasSpreadMust() || lessBreaks()) && raise(rounds);
+    }
+
+    /** Rules out what breaks more than the incumbent by the musts of clubs and groups alone. */
+    private boolean lessBreaks() {
+        Optional<SpreadBound> within = model.isPossible() ? spread.within(model) : Optional.empty();
+        if (within.isEmpty()) {
+            return false;
+        }
+        spread = within.orElseThrow();
+        BreakSearch breaks =
+                new BreakSearch(model, spread.intervals(), incumbent.limit().breaks(), meter);
+        if (!breaks.run()) {
+            return false;
+        }
+        bound = LexCost.max(bound, new LexCost(breaks.breaks(), 0));
+        spread = spread.in(breaks.intervals(spread.intervals()));
+        keep(breaks.marks());
+        return true;
+    }
+
+    private boolean raise(int rounds) {
         StepLength step = new StepLength(PATIENCE);
         Optional<Prices> trial = Optional.of(prices);
         for (int round = 0; round < rounds && step.length() >= LEAST_STEP && trial.isPresent(); round++) {
@@ -68,7 +93,7 @@ final class IntervalNode {
             }
             spread = within.orElseThrow();
             ChainPass pass = new ChainPass(new PricedCosts(model, spread, trial.orElseThrow()), meter);
-            if (pass.bound().reaches(incumbent.value())) {
+            if (pass.bound().reaches(incumbent.limit())) {
                 return false;
             }
             trial = next(pass, trial.orElseThrow(), step, round == 0);
@@ -82,6 +107,7 @@ final class IntervalNode {
         LexCost reached = pass.bound();
         int[] path = pass.path();
         List<ExactOption> chosen = model.chosen(path);
+        last = chosen;
         boolean improved = incumbent.offer(chosen);
         boolean raised = first || reached.compareTo(bound) > 0;
         step.after(raised);
@@ -108,7 +134,7 @@ final class IntervalNode {
         if (square == 0 || (kept && trial.areZero())) {
             return trial;
         }
-        LexCost distance = incumbent.value().minus(reached);
+        LexCost distance = incumbent.limit().minus(reached);
         boolean byBreaks = distance.breaks() > 0;
         double length = byBreaks ? distance.breaks() : distance.weight();
         return trial.moved(step * length / square, byBreaks, beyond);
@@ -126,7 +152,13 @@ final class IntervalNode {
     }
 
     private Prices ruleOut(ChainPass pass, Prices trial) {
-        boolean[][] marked = pass.canBeat(incumbent.value());
+        BagModel before = model;
+        keep(pass.canBeat(incumbent.limit()));
+        return model == before ? trial : trial.forResources(before.resources, model.resources);
+    }
+
+    /** Keeps only the options that are marked, if these are few enough. */
+    private void keep(boolean[][] marked) {
         int left = 0;
         for (boolean[] slot : marked) {
             for (boolean mark : slot) {
@@ -134,30 +166,31 @@ final class IntervalNode {
             }
         }
         if (left >= model.size() * (1 - WORTH_SHARE)) {
-            return trial;
+            return;
         }
         BagModel before = model;
         model = before.keep(marked);
         prices = prices.forResources(before.resources, model.resources);
-        return trial.forResources(before.resources, model.resources);
     }
 
     /** Labels with little width around the means of the incumbent, moved to the new means as long as that helps. */
     void improve() {
         boolean better = true;
+        List<ExactOption> at = incumbent.value().compareTo(incumbent.limit()) <= 0 ? incumbent.chosen() : last;
         for (int round = 0; round < MEAN_ROUNDS && better; round++) {
-            SpreadBound means = spread.at(model, incumbent.chosen()).byCentre();
+            SpreadBound means = spread.at(model, at).byCentre();
             LexCost before = incumbent.value();
             ChainPass pass = new ChainPass(new PricedCosts(model, means, prices), meter);
             new LabelPass(pass, incumbent, meter, BEAM).run(true);
             better = incumbent.value().compareTo(before) < 0;
+            at = incumbent.chosen();
         }
     }
 
     /** Settles the node by labels; whether no plan in it can beat the incumbent any more. */
     boolean settle(int width) {
         ChainPass pass = new ChainPass(new PricedCosts(model, spread.byCentre(), prices), meter);
-        if (pass.bound().reaches(incumbent.value())) {
+        if (pass.bound().reaches(incumbent.limit())) {
             return true;
         }
         bound = LexCost.max(bound, pass.bound());
@@ -166,7 +199,7 @@ final class IntervalNode {
 
     /** Whether the width of the intervals keeps the bound far below the incumbent. */
     boolean isLoose() {
-        return spread.isLoose(model.groups, incumbent.value().minus(bound));
+        return spread.isLoose(model.groups, incumbent.limit().minus(bound));
     }
 
     /** The group whose interval makes the bound loosest, or {@link ExactOption#NO_GROUP} if none does. */

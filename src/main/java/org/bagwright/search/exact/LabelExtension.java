@@ -107,7 +107,7 @@ final class LabelExtension {
     }
 
     private boolean canBeat(long totalBreaks, long totalWeight) {
-        LexCost limit = incumbent.value();
+        LexCost limit = incumbent.limit();
         long allBreaks = totalBreaks - limitsCost.breaks();
         return allBreaks < limit.breaks()
                 || (allBreaks == limit.breaks() && totalWeight - limitsCost.weight() < limit.weight());

@@ -107,6 +107,19 @@ final class MeanIntervals {
         return new double[] {low, high};
     }
 
+    /** For some groups the least intervals around those of all parts. */
+    MeanIntervals around(List<MeanIntervals> parts, int[] groups) {
+        double[] low = least.clone();
+        double[] high = most.clone();
+        for (int group : groups) {
+            low[group] =
+                    parts.stream().mapToDouble(part -> part.least[group]).min().orElse(low[group]);
+            high[group] =
+                    parts.stream().mapToDouble(part -> part.most[group]).max().orElse(high[group]);
+        }
+        return new MeanIntervals(low, high);
+    }
+
     /** The two halves across one group. */
     List<MeanIntervals> halves(int group) {
         double[] lowerMost = most.clone();

@@ -54,7 +54,11 @@ final class SpreadBound {
         return new SpreadBound(aim, MeanIntervals.all(model), new boolean[model.groups.count()], centreHolds);
     }
 
-    private SpreadBound in(MeanIntervals other) {
+    MeanIntervals intervals() {
+        return intervals;
+    }
+
+    SpreadBound in(MeanIntervals other) {
         return new SpreadBound(aim, other, centred, centreHolds);
     }
 

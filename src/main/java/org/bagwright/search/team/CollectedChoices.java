@@ -32,7 +32,7 @@ final class CollectedChoices extends Incumbent {
 
     /** The cost that the choices are below: fixed, so that the search does not end with the best of them. */
     @Override
-    public LexCost value() {
+    protected LexCost limit() {
         return below;
     }
 

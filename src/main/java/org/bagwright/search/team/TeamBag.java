@@ -18,7 +18,7 @@ import org.bagwright.search.score.LexCost;
 /** One bag of a team: the options left in it, the choices known for it, and its lower bound at the prices of the team. */
 final class TeamBag {
     /** What a bag may use up in one round, so that one hard bag does not hold up the others. */
-    private static final long STEPS_PER_ROUND = 60_000_000;
+    private static final long STEPS_PER_ROUND = 400_000_000;
 
     private final ExactBag whole;
     private final BagLimits limits;

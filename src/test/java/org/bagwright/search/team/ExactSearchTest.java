@@ -13,6 +13,7 @@ import org.bagwright.search.exact.ExactInstances;
 import org.bagwright.search.exact.ExactOption;
 import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.exact.ExactResult;
+import org.bagwright.search.exact.HardInstances;
 import org.bagwright.search.exact.SearchClock;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.ExactEnumeration;
@@ -47,6 +48,18 @@ class ExactSearchTest {
         }
     }
 
+    @Test
+    void bags_with_a_must_on_spread_scarce_stock_and_few_changes_equal_enumeration() {
+        int broken = 0;
+        for (long seed = 0; seed < 400; seed++) {
+            ExactProblem problem = HardInstances.small(seed);
+            assertProvenBest("must on spread " + seed, problem);
+            broken += ExactEnumeration.best(problem).breaks() > 0 ? 1 : 0;
+        }
+        assertTrue(broken > 100, "only " + broken + " musts that cannot be met");
+        assertTrue(broken < 390, "only " + (400 - broken) + " musts that can be met");
+    }
+
     private static void assertProvenBest(String name, ExactProblem problem) {
         ExactResult result = best(problem);
         assertEquals(ExactEnumeration.best(problem), result.cost(), name);
@@ -61,7 +74,7 @@ class ExactSearchTest {
         Random random = new Random(7);
         int unproven = 0;
         for (long seed = 0; seed < 2000; seed++) {
-            ExactProblem problem = ExactInstances.small(seed);
+            ExactProblem problem = seed % 4 == 0 ? HardInstances.small(seed) : ExactInstances.small(seed);
             Cost best = ExactEnumeration.best(problem);
             long whole = best(problem).steps();
             ExactResult result = searching(1).best(problem, start(problem, random), random.nextLong(whole + 1));
