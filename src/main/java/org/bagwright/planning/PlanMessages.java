@@ -39,7 +39,6 @@ final class PlanMessages {
             return;
         }
         Golfer golfer = bag.golfer();
-        boolean limits = broken.stream().allMatch(rule -> rule.kind() == Broken.Kind.LIMIT);
         messages.add(Message.warning(
                 golfer.cell(),
                 golfer.name() + ": " + verdict.inWords() + " ("

@@ -57,10 +57,17 @@ public final class TeamSolver {
                         new SolverSettings(limits).searching(options, capFromNow(), phase))
                 .buildSolver();
         running = solver;
+        solver.addEventListener(better -> report(better.getNewBestSolution(), phase));
         clock.whenStopped(solver::terminateEarly);
         PlanningProblem found = solver.solve(team.problem());
         clock.whenStopped(() -> {});
         return found(team, found, phase);
+    }
+
+    private void report(PlanningProblem better, ExactPhase phase) {
+        if (better.isComplete()) {
+            clock.report(better.cost(), phase.bound().cost());
+        }
     }
 
     /**
