@@ -14,8 +14,9 @@ import org.bagwright.search.score.Solved;
 final class BenchReport {
     static final String OURS = "ours";
     static final String CP_SAT = "CP-SAT";
+    static final String ANNEALING = "annealing";
     static final String PLANNER = "OptaPlanner";
-    private static final List<String> SOLVERS = List.of(OURS, CP_SAT, PLANNER);
+    private static final List<String> SOLVERS = List.of(OURS, CP_SAT, ANNEALING, PLANNER);
 
     private final List<Compared> results;
     private final StringBuilder text = new StringBuilder();
@@ -27,6 +28,7 @@ final class BenchReport {
     static String of(List<Compared> results) {
         BenchReport report = new BenchReport(results);
         report.sizes();
+        report.near();
         report.referee();
         report.every();
         return report.text.toString();
@@ -83,6 +85,47 @@ final class BenchReport {
                 spread(gaps, "%.3f %%"));
     }
 
+    /** When each solver first came near the best plan that any of them found. */
+    private void near() {
+        line("## Time to a plan near the best");
+        line("");
+        line("The best plan is the best that any solver found. Each cell gives in how many runs the solver came so near, and");
+        line("the median and the worst of its times in these runs.");
+        line("");
+        line("| size | solver | runs | within 1 %% | within 0.1 %% | the best |");
+        line("|---|---|---|---|---|---|");
+        results.stream()
+                .map(result -> result.of().name())
+                .distinct()
+                .forEach(size -> SOLVERS.forEach(solver -> near(size, solver)));
+        line("");
+    }
+
+    private void near(String size, String solver) {
+        List<Compared> runs = results.stream()
+                .filter(result -> result.of().name().equals(size))
+                .filter(result -> result.bySolver().containsKey(solver))
+                .toList();
+        if (!runs.isEmpty()) {
+            line(
+                    "| %s | %s | %d | %s | %s | %s |",
+                    size,
+                    solver,
+                    runs.size(),
+                    near(runs, solver, 1),
+                    near(runs, solver, 0.1),
+                    near(runs, solver, 0));
+        }
+    }
+
+    private static String near(List<Compared> runs, String solver, double percent) {
+        double[] timesS = runs.stream()
+                .flatMapToDouble(run -> run.bySolver().get(solver).stream()
+                        .flatMapToDouble(solved -> solved.withinS(run.best(), percent).stream()))
+                .toArray();
+        return timesS.length + ": " + spread(Arrays.stream(timesS), "%.2f s");
+    }
+
     private static Stream<Double> gap(Compared run, String solver) {
         Optional<Solved> solved = run.bySolver().get(solver).filter(run::asFewBreaks);
         if (solved.isEmpty() || run.bestBound().isEmpty()) {
@@ -137,7 +180,7 @@ final class BenchReport {
                 + " the time to the proof or the last bound of the solver.");
         line("");
         line("| size | seed | %s |", String.join(" | ", SOLVERS));
-        line("|---|---|---|---|---|");
+        line("|---|---|---|---|---|---|");
         for (Compared run : results) {
             List<String> cells = new ArrayList<>();
             SOLVERS.forEach(solver -> cells.add(cell(run, solver)));

@@ -40,7 +40,7 @@ final class CpSatRun {
 
     private Cost best;
     private List<List<Integer>> chosen;
-    private double bestS;
+    private final List<Solved.Better> course = new ArrayList<>();
 
     private CpSatRun(ExactProblem problem, int seed, double capS) {
         this.problem = problem;
@@ -75,7 +75,7 @@ final class CpSatRun {
                 fewest == CpSolverStatus.OPTIMAL && least != CpSolverStatus.UNKNOWN
                         ? OptionalLong.of(bound(second.bestObjectiveBound()))
                         : OptionalLong.empty(),
-                bestS,
+                course,
                 proven ? OptionalDouble.of(elapsedS()) : OptionalDouble.empty(),
                 fewest == CpSolverStatus.OPTIMAL ? "" : "fewest breaks not shown"));
     }
@@ -161,7 +161,7 @@ final class CpSatRun {
             if (best == null || cost.compareTo(best) < 0) {
                 best = cost;
                 chosen = read;
-                bestS = elapsedS();
+                course.add(new Solved.Better(elapsedS(), cost));
             }
         }
     }

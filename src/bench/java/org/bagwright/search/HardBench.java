@@ -1,13 +1,12 @@
 package org.bagwright.search;
 
-import com.sun.management.OperatingSystemMXBean;
-import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.bagwright.search.exact.BenchCase;
-import org.bagwright.search.exact.ExactResult;
-import org.bagwright.search.exact.OurRun;
+import org.bagwright.search.planner.OurRun;
+import org.bagwright.search.model.SearchLimits;
+import org.bagwright.search.score.Solved;
 import org.bagwright.search.score.Cost;
 
 /**
@@ -18,8 +17,6 @@ import org.bagwright.search.score.Cost;
  * {@code capS} (for each).
  */
 public final class HardBench {
-    private static final double NS_PER_S = 1e9;
-
     private HardBench() {}
 
     public static void main(String[] args) {
@@ -27,10 +24,9 @@ public final class HardBench {
                 Arrays.asList(argument(args, "kinds", "must40,must12,12,40").split(","));
         int seeds = Integer.parseInt(argument(args, "seeds", "5"));
         double capS = Double.parseDouble(argument(args, "capS", "20"));
-        OurRun.result(BenchCase.bag(1000).problem(), 5);
-        System.out.println("| problem | seed | ends | breaks, bound | points, bound | least whatever breaks | gap |"
-                + " CPU s | Msteps |");
-        System.out.println("|---|---|---|---|---|---|---|---|---|");
+        OurRun.solve(BenchCase.bag(1000).problem(), new SearchLimits(1, 5));
+        System.out.println("| problem | seed | options | ends | breaks, bound | points, bound | gap | at 1 s above the last plan |");
+        System.out.println("|---|---|---|---|---|---|---|---|");
         for (String kind : kinds) {
             for (int seed = 0; seed < seeds; seed++) {
                 run(BenchCase.hard(kind, seed), capS);
@@ -47,25 +43,24 @@ public final class HardBench {
     }
 
     private static void run(BenchCase of, double capS) {
-        double startS = processorS();
-        ExactResult result = OurRun.result(of.problem(), capS);
-        double usedS = processorS() - startS;
-        Cost cost = result.cost();
-        Cost bound = result.bound();
+        OurRun.Run run = OurRun.solve(of.problem(), new SearchLimits(1, capS));
+        Solved solved = run.solved();
+        Cost cost = solved.cost();
         System.out.printf(
                 Locale.ROOT,
-                "| %s | %d | %s | %d, %d | %.4f, %.4f | %.4f | %s | %.2f | %d |%n",
+                "| %s | %d | %d | %s | %d, %d | %.4f, %.4f | %s | %s |%n",
                 of.name(),
                 of.seed(),
-                result.ending(),
+                of.options(),
+                solved.provenS().isPresent()
+                        ? String.format(Locale.ROOT, "proven %.1f s", solved.provenS().getAsDouble())
+                        : "open",
                 cost.toldBreaks(),
-                bound.toldBreaks(),
+                run.bound().toldBreaks(),
                 cost.micropoints() / 1e6,
-                bound.micropoints() / 1e6,
-                result.leastMicropoints() / 1e6,
-                gap(cost, bound),
-                usedS,
-                result.steps() / 1_000_000);
+                run.bound().micropoints() / 1e6,
+                gap(cost, run.bound()),
+                solved.costAt(1).map(first -> gap(first, cost)).orElse("no plan"));
     }
 
     private static String gap(Cost cost, Cost bound) {
@@ -76,10 +71,5 @@ public final class HardBench {
 
     private static double percent(long found, long bound) {
         return 100.0 * (found - bound) / Math.max(1, found);
-    }
-
-    private static double processorS() {
-        OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-        return system.getProcessCpuTime() / NS_PER_S;
     }
 }

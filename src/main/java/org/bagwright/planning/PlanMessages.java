@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
@@ -53,10 +54,10 @@ final class PlanMessages {
                 .filter(rule -> rule.kind() == Broken.Kind.LIMIT)
                 .toList();
         if (!limits.isEmpty()) {
-            String more =
-                    limits.stream().skip(1).map(rule -> "; " + rule.inWords()).collect(Collectors.joining());
+            String all = limits.stream().map(Broken::words).collect(Collectors.joining("; "));
             messages.add(Message.note(
-                    limits.get(0).cell(), "today's bag: " + limits.get(0).words() + more));
+                    limits.get(0).cell(),
+                    Wording.ofGolfer("Today's bag does not keep these limits: ", bag.golfer().name(), all, "")));
         }
     }
 

@@ -100,7 +100,7 @@ class BookSearchTest {
                 assertTrue(broken > 20, kind + " is broken by options of " + broken + " books");
             }
             long binds = count(LimitedBooks::draw, RICH_BOOKS, book -> binds(book, kind));
-            assertTrue(binds > 3, kind + " changes the best plan of " + binds + " books");
+            assertTrue(binds > 1, kind + " changes the best plan of " + binds + " books");
         }
         assertTrue(count(
                         LimitedBooks::draw,

@@ -45,4 +45,12 @@ public record BenchCase(String name, int seed, ExactProblem problem) {
         return new BenchCase(
                 "team of " + kind + ", one impossible must", seed, HardInstances.team(seed, Integer.parseInt(kind)));
     }
+
+    /** How many options all slots have together. */
+    public int options() {
+        return problem.bags().stream()
+                .flatMap(bag -> bag.slots().stream())
+                .mapToInt(List::size)
+                .sum();
+    }
 }

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.MatchValue;
@@ -21,11 +24,11 @@ public final class PlannerBook {
     private PlannerBook() {}
 
     /**
-     * A planning problem with nothing chosen.
+     * The bags as one team.
      *
      * @throws IllegalStateException if what the planner sees is not the same problem
      */
-    public static PlanningProblem of(ExactProblem problem) {
+    public static Team team(ExactProblem problem) {
         List<SearchBag> bags =
                 problem.bags().stream().map(bag -> new SearchBag(bag(bag))).toList();
         List<StockPile> piles = StockPile.all(problem.available());
@@ -34,7 +37,7 @@ public final class PlannerBook {
                 throw new IllegalStateException("bag " + bag + " is not the same for the planner");
             }
         }
-        return PlanningProblem.of(bags, piles);
+        return new Team(IntStream.range(0, bags.size()).boxed().toList(), bags, piles);
     }
 
     /** The same bag with its groups numbered from 0 in the order in which they are met. */
@@ -75,7 +78,11 @@ public final class PlannerBook {
             slots.add(TestBags.club(flies ? ClubKind.IRON : ClubKind.PUTTER, place, options));
         }
         return new BagOptions(
-                TestBags.golfer(bag.mostChanges()), slots, 0, TestBags.aims(bag.gapAim(), bag.spreadAim()));
+                TestBags.golfer(bag.mostChanges()),
+                slots,
+                0,
+                TestBags.aims(bag.gapAim(), bag.spreadAim())
+                        .mapped(aim -> aim.measure() == Measure.REACH ? new Aim(Measure.REACH, 1, 0, false) : aim));
     }
 
     private static Option option(int slot, ExactOption from) {

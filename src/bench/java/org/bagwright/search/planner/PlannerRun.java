@@ -1,6 +1,7 @@
 package org.bagwright.search.planner;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -34,15 +35,21 @@ public final class PlannerRun {
                 .withPhases(new ConstructionHeuristicPhaseConfig(), new LocalSearchPhaseConfig());
         Solver<PlanningProblem> solver =
                 SolverFactory.<PlanningProblem>create(config).buildSolver();
-        double[] bestS = new double[1];
+        List<Solved.Better> course = new ArrayList<>();
         long startNs = System.nanoTime();
-        solver.addEventListener(event -> bestS[0] = (System.nanoTime() - startNs) / NS_PER_S);
-        PlanningProblem found = solver.solve(PlannerBook.of(problem));
+        solver.addEventListener(event -> {
+            if (event.getNewBestSolution().isComplete()) {
+                course.add(new Solved.Better(
+                        (System.nanoTime() - startNs) / NS_PER_S,
+                        event.getNewBestSolution().cost()));
+            }
+        });
+        PlanningProblem found = solver.solve(PlannerBook.team(problem).problem());
         List<List<Integer>> chosen = found.chosen();
         Cost cost = ExactEnumeration.cost(chosen, problem);
         if (!cost.equals(found.cost())) {
             throw new IllegalStateException("reported " + found.cost() + ", costs " + cost);
         }
-        return new Solved(cost, OptionalLong.empty(), bestS[0], OptionalDouble.empty(), "");
+        return new Solved(cost, OptionalLong.empty(), course, OptionalDouble.empty(), "");
     }
 }

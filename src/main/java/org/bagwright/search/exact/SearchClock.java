@@ -1,6 +1,7 @@
 package org.bagwright.search.exact;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.PenaltyRules;
 
@@ -11,12 +12,15 @@ public final class SearchClock {
     private static final double NO_CAP_S = 1e9;
 
     private static final double REPORT_EVERY_S = 0.25;
+    private static final Cost WORST = new Cost(Long.MAX_VALUE, 0, 0);
 
     private final Optional<SearchClock> whole;
     private volatile double mostS;
     private volatile boolean stopped;
     private volatile Runnable onStop = () -> {};
     private SearchProgress progress = (breaks, points, bound, elapsedS) -> {};
+    private Consumer<Cost> better = cost -> {};
+    private Cost reported = WORST;
     private volatile long startNs;
     private double nextReportS;
 
@@ -44,6 +48,7 @@ public final class SearchClock {
         mostS = Math.min(capS, NO_CAP_S);
         startNs = System.nanoTime();
         nextReportS = 0;
+        reported = WORST;
     }
 
     /** Leaves at most this time from now on, seconds; from any thread. */
@@ -82,8 +87,17 @@ public final class SearchClock {
         }
     }
 
+    /** What to do with every plan that is better than all before it; for measurements. */
+    public void onBetter(Consumer<Cost> other) {
+        better = other;
+    }
+
     /** Passes on what the best plan of a search costs and what no plan can be below, at most four times a second. */
     public void report(Cost best, Cost bound) {
+        if (best.compareTo(reported) < 0) {
+            reported = best;
+            better.accept(best);
+        }
         double nowS = elapsedS();
         if (nowS < nextReportS) {
             return;

@@ -118,6 +118,16 @@ public record Candidate(
         return carry.first();
     }
 
+    /** Whether it makes no difference to any plan which of the two it takes. */
+    boolean isAsGoodAs(Candidate other) {
+        return own.cost().equals(other.own.cost())
+                && changes == other.changes
+                && closed == other.closed
+                && carry.equals(other.carry)
+                && match.equals(other.match)
+                && taken.equals(other.taken);
+    }
+
     /** How many pieces of an item of the stock it takes. */
     public int pieces(int item) {
         for (Taken some : taken) {

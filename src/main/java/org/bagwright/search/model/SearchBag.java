@@ -74,6 +74,20 @@ public final class SearchBag {
         return openBySlot;
     }
 
+    /** The first open option of a slot that makes no difference to one of them, by its index. */
+    int first(int slot, int index) {
+        List<Candidate> options = openBySlot.get(slot);
+        Candidate chosen = options.stream()
+                .filter(option -> option.index() == index)
+                .findFirst()
+                .orElseThrow();
+        return options.stream()
+                .filter(chosen::isAsGoodAs)
+                .mapToInt(Candidate::index)
+                .findFirst()
+                .orElse(index);
+    }
+
     /** The open options of a slot that take a piece of an item of the stock. */
     List<Candidate> taking(int slot, int item) {
         return takingBySlot.get(slot).getOrDefault(item, List.of());

@@ -2,6 +2,7 @@ package org.bagwright.search.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.search.exact.ExactProblem;
 import org.bagwright.search.score.PenaltyScale;
@@ -70,6 +71,15 @@ public record Team(List<Integer> places, List<SearchBag> bags, List<StockPile> s
                         .map(place -> new SearchBag(scale.of(book.bags().get(place))))
                         .toList(),
                 scarce);
+    }
+
+    /** The same choice with the first of all options between which it makes no difference. */
+    public List<List<Integer>> first(List<List<Integer>> chosen) {
+        return IntStream.range(0, bags.size())
+                .mapToObj(bag -> IntStream.range(0, chosen.get(bag).size())
+                        .mapToObj(slot -> bags.get(bag).first(slot, chosen.get(bag).get(slot)))
+                        .toList())
+                .toList();
     }
 
     /** The team for the planner, with nothing chosen. */

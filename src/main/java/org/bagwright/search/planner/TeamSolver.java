@@ -89,7 +89,7 @@ public final class TeamSolver {
                 .orElse(found.chosen());
         Cost bound = phase.bound().cost();
         boolean capped = clock.isOver() && !found.cost().equals(bound);
-        return new Found(chosen, found.cost(), bound, phase.bound().leastMicropoints(), capped);
+        return new Found(team.first(chosen), found.cost(), bound, phase.bound().leastMicropoints(), capped);
     }
 
     /** What is left, in whole milliseconds rounded up, so that a search that uses it all ends after the end. */

@@ -61,7 +61,7 @@ public final class LimitedBooks {
         List<StatedLimit> limits = new ArrayList<>();
         add(limits, 2, LimitKind.MOST_OPEN, -2 * random.nextDouble());
         add(limits, 2, LimitKind.MOST_CLOSED, 2 * random.nextDouble());
-        add(limits, 3, LimitKind.GAP_LEAST, 4 + 6 * random.nextDouble());
+        add(limits, 2, LimitKind.GAP_LEAST, 6 + 5 * random.nextDouble());
         add(limits, 3, LimitKind.GAP_MOST, 11 + 6 * random.nextDouble());
         return limits;
     }
@@ -69,7 +69,7 @@ public final class LimitedBooks {
     private List<StatedLimit> ofClub(Club club) {
         List<StatedLimit> limits = new ArrayList<>();
         double usualM = 240 - 13 * club.slot();
-        add(limits, 5, LimitKind.GAP_LEAST, 4 + 6 * random.nextDouble());
+        add(limits, 3, LimitKind.GAP_LEAST, 6 + 5 * random.nextDouble());
         add(limits, 5, LimitKind.GAP_MOST, 11 + 6 * random.nextDouble());
         add(limits, 4, LimitKind.CARRY_LEAST, usualM - 4 * random.nextDouble());
         add(limits, 4, LimitKind.CARRY_MOST, usualM + 4 * random.nextDouble());
