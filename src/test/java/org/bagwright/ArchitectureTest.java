@@ -47,6 +47,7 @@ class ArchitectureTest {
             entry("domain.book", "domain.club domain.units domain.text"),
             entry("domain.option", "domain.book domain.club domain.units domain.text"),
             entry("domain.plan", "domain.option domain.book domain.club domain.units domain.text"),
+            entry("domain.compare", "domain.plan domain.option domain.book domain.club domain.units domain.text"),
             entry("domain.gauge", "domain.book domain.club domain.units domain.text"),
             entry("geometry", "domain"),
             entry("flight", "domain geometry"),

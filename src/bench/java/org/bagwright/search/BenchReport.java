@@ -89,7 +89,8 @@ final class BenchReport {
     private void near() {
         line("## Time to a plan near the best");
         line("");
-        line("The best plan is the best that any solver found. Each cell gives in how many runs the solver came so near, and");
+        line(
+                "The best plan is the best that any solver found. Each cell gives in how many runs the solver came so near, and");
         line("the median and the worst of its times in these runs.");
         line("");
         line("| size | solver | runs | within 1 %% | within 0.1 %% | the best |");
@@ -109,12 +110,7 @@ final class BenchReport {
         if (!runs.isEmpty()) {
             line(
                     "| %s | %s | %d | %s | %s | %s |",
-                    size,
-                    solver,
-                    runs.size(),
-                    near(runs, solver, 1),
-                    near(runs, solver, 0.1),
-                    near(runs, solver, 0));
+                    size, solver, runs.size(), near(runs, solver, 1), near(runs, solver, 0.1), near(runs, solver, 0));
         }
     }
 

@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.bagwright.search.exact.BenchCase;
-import org.bagwright.search.planner.OurRun;
 import org.bagwright.search.model.SearchLimits;
-import org.bagwright.search.score.Solved;
+import org.bagwright.search.planner.OurRun;
 import org.bagwright.search.score.Cost;
+import org.bagwright.search.score.Solved;
 
 /**
  * Our search on bags and teams made to be hard: a table of what it proves or how far its bounds are.
@@ -25,7 +25,8 @@ public final class HardBench {
         int seeds = Integer.parseInt(argument(args, "seeds", "5"));
         double capS = Double.parseDouble(argument(args, "capS", "20"));
         OurRun.solve(BenchCase.bag(1000).problem(), new SearchLimits(1, 5));
-        System.out.println("| problem | seed | options | ends | breaks, bound | points, bound | gap | at 1 s above the last plan |");
+        System.out.println(
+                "| problem | seed | options | ends | breaks, bound | points, bound | gap | at 1 s above the last plan |");
         System.out.println("|---|---|---|---|---|---|---|---|");
         for (String kind : kinds) {
             for (int seed = 0; seed < seeds; seed++) {
@@ -53,7 +54,8 @@ public final class HardBench {
                 of.seed(),
                 of.options(),
                 solved.provenS().isPresent()
-                        ? String.format(Locale.ROOT, "proven %.1f s", solved.provenS().getAsDouble())
+                        ? String.format(
+                                Locale.ROOT, "proven %.1f s", solved.provenS().getAsDouble())
                         : "open",
                 cost.toldBreaks(),
                 run.bound().toldBreaks(),

@@ -14,11 +14,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bagwright.search.exact.AnnealingRun;
 import org.bagwright.search.exact.BenchCase;
 import org.bagwright.search.exact.ExactProblem;
-import org.bagwright.search.exact.AnnealingRun;
-import org.bagwright.search.planner.OurRun;
 import org.bagwright.search.model.SearchLimits;
+import org.bagwright.search.planner.OurRun;
 import org.bagwright.search.planner.PlannerRun;
 import org.bagwright.search.score.Compared;
 import org.bagwright.search.score.Solved;
@@ -102,8 +102,10 @@ public final class SearchBench {
 
     private void compare(BenchCase of, double capS, boolean planner) {
         Map<String, Optional<Solved>> bySolver = new LinkedHashMap<>();
-        bySolver.put(BenchReport.OURS, Optional.of(
-                OurRun.solve(of.problem(), new SearchLimits(1, capS)).solved()));
+        bySolver.put(
+                BenchReport.OURS,
+                Optional.of(
+                        OurRun.solve(of.problem(), new SearchLimits(1, capS)).solved()));
         boolean others = given.get("solvers").equals("all");
         if (others) {
             bySolver.put(BenchReport.CP_SAT, CpSatRun.solve(of.problem(), of.seed(), capS));

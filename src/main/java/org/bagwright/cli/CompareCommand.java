@@ -12,7 +12,7 @@ import org.bagwright.cli.text.CompareText;
 import org.bagwright.cli.text.KeptText;
 import org.bagwright.cli.text.MessageText;
 import org.bagwright.cli.text.ProgressLine;
-import org.bagwright.domain.plan.Comparison;
+import org.bagwright.domain.compare.Comparison;
 import org.bagwright.planning.Comparing;
 import org.bagwright.planning.Planning;
 import org.bagwright.planning.Target;

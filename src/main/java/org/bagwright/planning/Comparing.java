@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.compare.ComparedBook;
+import org.bagwright.domain.compare.Comparison;
 import org.bagwright.domain.option.ChartedBook;
-import org.bagwright.domain.plan.ComparedBook;
-import org.bagwright.domain.plan.Comparison;
 import org.bagwright.files.KeptFile;
 import org.bagwright.workbook.result.CompareBook;
 

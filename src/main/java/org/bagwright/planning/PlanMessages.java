@@ -57,7 +57,11 @@ final class PlanMessages {
             String all = limits.stream().map(Broken::words).collect(Collectors.joining("; "));
             messages.add(Message.note(
                     limits.get(0).cell(),
-                    Wording.ofGolfer("Today's bag does not keep these limits: ", bag.golfer().name(), all, "")));
+                    Wording.ofGolfer(
+                            "Today's bag does not keep these limits: ",
+                            bag.golfer().name(),
+                            all,
+                            "")));
         }
     }
 

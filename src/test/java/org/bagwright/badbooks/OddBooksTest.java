@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Valid books are planned however odd they look, with live formulas that find their options again. */
 @Tag("analytic")
 class OddBooksTest {
-    private static final int DATA_ROW = 5;
+    private static final int DATA_ROW = 7;
 
     @TempDir
     Path folder;

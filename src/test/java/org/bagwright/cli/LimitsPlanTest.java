@@ -138,7 +138,7 @@ class LimitsPlanTest {
                 words.matches("Driver sits [0-9.]+ (open|closed), at least 3 closed accepted: Golfers![A-Z]+[0-9]+"),
                 words);
         assertTrue(plan.err().contains("Not kept: " + words), plan.err());
-        assertTrue(plan.err().contains("Most open (" + cell + ") for Driver"), plan.err());
+        assertTrue(text("Messages").contains("Most open (" + cell + ") for Driver"), text("Messages"));
         for (String name : new String[] {"Plan", "Steps", "Others", "Bench card"}) {
             assertTrue(text(name).contains(words), name + " does not say " + words);
         }

@@ -199,7 +199,6 @@ class LiveVerdictTest {
             BagResult made = result.bags().get(bag);
             bags.add(BagResult.of(made.options(), made.today(), BagSearch.state(made.options(), chosen.get(bag))));
         }
-        return new BookResult(
-                result.book(), bags, result.stock(), result.proof(), List.of(), 1, 1);
+        return new BookResult(result.book(), bags, result.stock(), result.proof(), List.of(), 1, 1);
     }
 }

@@ -108,7 +108,10 @@ class BadFileTest {
     @Test
     void truncatedAtAnyLength_isOneProblem() throws IOException {
         byte[] whole = bytesOf(TestBook.sound());
-        assertEquals(1, BookReader.read(file(whole)).messages().size(), "whole, only Start has something assumed");
+        assertTrue(
+                BookReader.read(file(whole)).messages().stream()
+                        .allMatch(message -> message.severity() == Message.Severity.ASSUMED),
+                "whole, only something assumed");
         for (int length : new int[] {1, 3, 4, 30, 500, whole.length / 2, whole.length - 40, whole.length - 1}) {
             assertProblem(file(Arrays.copyOf(whole, length)), "");
         }

@@ -42,8 +42,16 @@ class RangesAndKindsTest {
     void rangeOfTheGap_isLeastAndMost(String written) {
         for (String cell : List.of("Golfers!G2", "Golfers!H2", "Golfers!I2")) {
             Golfer golfer = wished(null).set(cell, written).book().golfers().get(0);
-            assertEquals(18 * M_PER_YD, golfer.limits().valueMeasureUnits(LimitKind.GAP_LEAST).orElseThrow(), 1e-12, cell);
-            assertEquals(22 * M_PER_YD, golfer.limits().valueMeasureUnits(LimitKind.GAP_MOST).orElseThrow(), 1e-12, cell);
+            assertEquals(
+                    18 * M_PER_YD,
+                    golfer.limits().valueMeasureUnits(LimitKind.GAP_LEAST).orElseThrow(),
+                    1e-12,
+                    cell);
+            assertEquals(
+                    22 * M_PER_YD,
+                    golfer.limits().valueMeasureUnits(LimitKind.GAP_MOST).orElseThrow(),
+                    1e-12,
+                    cell);
         }
     }
 
@@ -58,17 +66,25 @@ class RangesAndKindsTest {
     void rangeWithoutColumnsForItsEnds_countsToo() {
         Golfer golfer =
                 TestBook.sound().set("Golfers!G2", "18-22").book().golfers().get(0);
-        assertEquals(22 * M_PER_YD, golfer.limits().valueMeasureUnits(LimitKind.GAP_MOST).orElseThrow(), 1e-12);
+        assertEquals(
+                22 * M_PER_YD,
+                golfer.limits().valueMeasureUnits(LimitKind.GAP_MOST).orElseThrow(),
+                1e-12);
     }
 
     @Test
     void rangeOfAClub_isItsLimits() {
-        TestBook book = TestBook.sound().set("Clubs!K1", "Gap wish").set("Clubs!K2", "18-22").set("Clubs!L1", "Carry most");
+        TestBook book = TestBook.sound()
+                .set("Clubs!K1", "Gap wish")
+                .set("Clubs!K2", "18-22")
+                .set("Clubs!L1", "Carry most");
         book.set("Clubs!L2", "210 to 240");
         Limits limits = book.book().clubs().get(0).freedom().limits();
-        assertEquals(18 * M_PER_YD, limits.valueMeasureUnits(LimitKind.GAP_LEAST).orElseThrow(), 1e-12);
+        assertEquals(
+                18 * M_PER_YD, limits.valueMeasureUnits(LimitKind.GAP_LEAST).orElseThrow(), 1e-12);
         assertEquals(22 * M_PER_YD, limits.valueMeasureUnits(LimitKind.GAP_MOST).orElseThrow(), 1e-12);
-        assertEquals(210 * M_PER_YD, limits.valueMeasureUnits(LimitKind.CARRY_LEAST).orElseThrow(), 1e-12);
+        assertEquals(
+                210 * M_PER_YD, limits.valueMeasureUnits(LimitKind.CARRY_LEAST).orElseThrow(), 1e-12);
     }
 
     @Test

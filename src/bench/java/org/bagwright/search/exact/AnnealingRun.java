@@ -79,7 +79,11 @@ public final class AnnealingRun {
         ExactOption before = chosen.get(bag).get(slot);
         double wasPoints = bagPoints[bag];
         double wasExcess = excessPoints;
-        replace(bag, slot, before, slots.get(slot).get(random.nextInt(slots.get(slot).size())));
+        replace(
+                bag,
+                slot,
+                before,
+                slots.get(slot).get(random.nextInt(slots.get(slot).size())));
         bagPoints[bag] = points(bag);
         excessPoints = excessPoints();
         double worse = bagPoints[bag] - wasPoints + excessPoints - wasExcess;
@@ -106,10 +110,9 @@ public final class AnnealingRun {
         List<ExactOption> options = chosen.get(bag);
         LexCost cost = problem.bags().get(bag).cost(options);
         int changes = options.stream().mapToInt(ExactOption::changes).sum();
-        long clubs =
-                options.stream().filter(option -> option.needs().carried()).count();
-        int beyond = Math.max(0, changes - problem.bags().get(bag).changesLimit())
-                + PenaltyRules.clubsBeyond((int) clubs);
+        long clubs = options.stream().filter(option -> option.needs().carried()).count();
+        int beyond =
+                Math.max(0, changes - problem.bags().get(bag).changesLimit()) + PenaltyRules.clubsBeyond((int) clubs);
         return POINTS_PER_EXCESS * beyond + POINTS_PER_BREAK * cost.breaks() + POINTS_PER_WEIGHT * cost.weight();
     }
 

@@ -14,7 +14,8 @@ import java.util.OptionalLong;
  * @param provenS when it had shown that nothing is better, seconds from its start; empty if it had not
  * @param note what else to say, or nothing
  */
-public record Solved(Cost cost, OptionalLong boundMicropoints, List<Better> course, OptionalDouble provenS, String note) {
+public record Solved(
+        Cost cost, OptionalLong boundMicropoints, List<Better> course, OptionalDouble provenS, String note) {
     public Solved {
         course = List.copyOf(course);
     }

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.compare.ComparedBook;
+import org.bagwright.domain.compare.Comparison;
 import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
-import org.bagwright.domain.plan.ComparedBook;
-import org.bagwright.domain.plan.Comparison;
 
 /** Several books as a machine-readable document. Distances in the unit of the first book. */
 public record CompareJson(Comparison comparison) {

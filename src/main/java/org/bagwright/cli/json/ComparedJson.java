@@ -5,10 +5,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.bagwright.domain.compare.ComparedClub;
+import org.bagwright.domain.compare.ComparedField;
+import org.bagwright.domain.compare.ComparedGolfer;
 import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.plan.ComparedClub;
-import org.bagwright.domain.plan.ComparedField;
-import org.bagwright.domain.plan.ComparedGolfer;
 
 /**
  * One golfer side by side. Each field has its values in the order of {@code comparedBooks}, null where a book has none.

@@ -13,8 +13,8 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
-import org.bagwright.domain.plan.Verdict;
 import org.bagwright.domain.plan.ReachTerm;
+import org.bagwright.domain.plan.Verdict;
 import org.bagwright.domain.units.Units;
 
 /** A plan as a machine-readable document. Distances and speeds are in the book's units. */

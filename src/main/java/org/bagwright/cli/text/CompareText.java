@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.bagwright.domain.compare.ComparedBook;
+import org.bagwright.domain.compare.Comparison;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
-import org.bagwright.domain.plan.ComparedBook;
-import org.bagwright.domain.plan.Comparison;
 import org.bagwright.domain.text.Numbers;
 
 /** Several books as a terminal shows them: for each golfer a table of figures, then what differs. */

@@ -10,10 +10,10 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.bagwright.domain.compare.ComparedClub;
+import org.bagwright.domain.compare.ComparedField;
+import org.bagwright.domain.compare.ComparedGolfer;
 import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.plan.ComparedClub;
-import org.bagwright.domain.plan.ComparedField;
-import org.bagwright.domain.plan.ComparedGolfer;
 import org.bagwright.domain.text.Numbers;
 
 /** In what several books differ about one golfer, as a terminal shows it. */

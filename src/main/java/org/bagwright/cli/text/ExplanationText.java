@@ -22,9 +22,11 @@ record ExplanationText(BagResult bag) {
     static final int MOST_RELAXATIONS = 3;
 
     /** @param mostRelaxations how many restrictions are named at most */
-    List<String> lines(int mostRelaxations) {
+    List<String> lines(int mostRelaxations, boolean withSteps) {
         List<String> lines = new ArrayList<>();
-        firstStep().ifPresent(lines::add);
+        if (withSteps) {
+            firstStep().ifPresent(lines::add);
+        }
         bag.relaxations().stream()
                 .limit(mostRelaxations)
                 .map(relaxation -> "Would help: " + inWords(relaxation))

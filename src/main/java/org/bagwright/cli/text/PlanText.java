@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
@@ -85,7 +84,7 @@ public final class PlanText {
                 : "NOT MET: " + ListText.allOf(broken) + " (" + result.verdict().inShort() + ")";
     }
 
-    /** What the plan breaks, and what limits today's bag breaks. */
+    /** What the plan breaks. */
     private List<String> broken(BagResult bag) {
         List<Broken> broken = bag.broken(bag.planned(), result.book().settings());
         List<String> lines = new ArrayList<>();
@@ -96,14 +95,15 @@ public final class PlanText {
         if (broken.size() > MOST_BROKEN) {
             lines.add("Not kept: " + (broken.size() - MOST_BROKEN) + " more, see the sheet Messages");
         }
+        return lines;
+    }
+
+    private Optional<String> brokenToday(BagResult bag) {
         String today = bag.broken(bag.today(), result.book().settings()).stream()
                 .filter(rule -> rule.kind() == Broken.Kind.LIMIT)
                 .map(Broken::inWords)
                 .collect(Collectors.joining("; "));
-        if (!today.isEmpty()) {
-            lines.add("Today's bag: " + today);
-        }
-        return lines;
+        return today.isEmpty() ? Optional.empty() : Optional.of("Today's bag: " + today);
     }
 
     /** What it costs that the longest club flies less far than today's; empty if it does not. */
@@ -111,7 +111,8 @@ public final class PlanText {
         return bag.planned()
                 .reach()
                 .filter(reach -> distance.fromM(reach.shortM()) >= LEAST_SHORT)
-                .map(reach -> "The longest club carries " + Numbers.fixed(distance.fromM(reach.shortM()), 1) + " " + distance.label()
+                .map(reach -> "The longest club carries " + Numbers.fixed(distance.fromM(reach.shortM()), 1) + " "
+                        + distance.label()
                         + " less than today, which costs "
                         + Numbers.fixed(reach.terms().points(Measure.REACH), 2) + " points.");
     }
@@ -125,27 +126,30 @@ public final class PlanText {
         return " (at most " + Numbers.fixed(above, 2) + " above the best possible)";
     }
 
-    /** With as many restrictions as the screen has room for. */
+    /** With as many restrictions as the screen has room for; where it has none, without what today's bag breaks, too. */
     private List<String> full(BagResult bag) {
         int relaxations = ExplanationText.MOST_RELAXATIONS;
-        List<String> lines = full(bag, relaxations);
+        List<String> lines = full(bag, relaxations, true);
         while (lines.size() > MOST_LINES && relaxations > 0) {
-            lines = full(bag, --relaxations);
+            lines = full(bag, --relaxations, true);
         }
-        return lines;
+        return lines.size() > MOST_LINES ? full(bag, 0, false) : lines;
     }
 
-    private List<String> full(BagResult bag, int relaxations) {
+    private List<String> full(BagResult bag, int relaxations, boolean withToday) {
         List<String> lines = new ArrayList<>();
         lines.add(bag.golfer().name() + ": " + verdict(bag.broken(bag.planned())) + "; penalty "
                 + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today -> "
                 + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " planned"
                 + (result.bags().size() == 1 ? proof() : ""));
         lines.addAll(broken(bag));
+        if (withToday) {
+            brokenToday(bag).ifPresent(lines::add);
+        }
         reach(bag).ifPresent(lines::add);
         lines.addAll(new WorkText(bag).lines());
         lines.addAll(new LadderText(bag, distance).lines());
-        lines.addAll(new ExplanationText(bag).lines(relaxations));
+        lines.addAll(new ExplanationText(bag).lines(relaxations, withToday));
         lines.addAll(new OutlookText(distance).lines(bag));
         return lines.stream()
                 .flatMap(line -> new WrappedText(line, 2).lines().stream())

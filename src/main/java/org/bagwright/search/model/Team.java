@@ -77,7 +77,8 @@ public record Team(List<Integer> places, List<SearchBag> bags, List<StockPile> s
     public List<List<Integer>> first(List<List<Integer>> chosen) {
         return IntStream.range(0, bags.size())
                 .mapToObj(bag -> IntStream.range(0, chosen.get(bag).size())
-                        .mapToObj(slot -> bags.get(bag).first(slot, chosen.get(bag).get(slot)))
+                        .mapToObj(slot ->
+                                bags.get(bag).first(slot, chosen.get(bag).get(slot)))
                         .toList())
                 .toList();
     }

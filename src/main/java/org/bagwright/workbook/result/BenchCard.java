@@ -84,7 +84,8 @@ final class BenchCard {
         int changes = bag.changesOf(bag.planned());
         return changes == 0
                 ? "Nothing to change: today's bag is the plan."
-                : "To change: " + changes + (changes == 1 ? " item." : " items.") + " The plan meets every must and limit.";
+                : "To change: " + changes + (changes == 1 ? " item." : " items.")
+                        + " The plan meets every must and limit.";
     }
 
     /** A label and a line to write on by hand. */

@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.compare.ComparedBook;
+import org.bagwright.domain.compare.Comparison;
 import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
-import org.bagwright.domain.plan.ComparedBook;
-import org.bagwright.domain.plan.Comparison;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
 

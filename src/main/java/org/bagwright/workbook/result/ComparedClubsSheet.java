@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.bagwright.domain.compare.ComparedBook;
+import org.bagwright.domain.compare.ComparedClub;
+import org.bagwright.domain.compare.ComparedField;
+import org.bagwright.domain.compare.ComparedGolfer;
+import org.bagwright.domain.compare.Comparison;
 import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.plan.ComparedBook;
-import org.bagwright.domain.plan.ComparedClub;
-import org.bagwright.domain.plan.ComparedField;
-import org.bagwright.domain.plan.ComparedGolfer;
-import org.bagwright.domain.plan.Comparison;
 import org.bagwright.workbook.pen.SheetPen;
 
 /** The sheet Side by side of compared books: a row for everything that they say, to be filtered by what differs. */

@@ -3,8 +3,8 @@ package org.bagwright.workbook.result;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.List;
-import org.bagwright.domain.plan.ComparedBook;
-import org.bagwright.domain.plan.Comparison;
+import org.bagwright.domain.compare.ComparedBook;
+import org.bagwright.domain.compare.Comparison;
 import org.bagwright.workbook.pen.SheetPen;
 
 /** On the sheet Compare: what differs between the books, a row for each slot and two columns for each book. */

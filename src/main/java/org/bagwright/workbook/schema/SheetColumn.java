@@ -6,7 +6,7 @@ import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.text.Quantity;
 
 /** A column that the reader of its sheet knows by name. */
-interface SheetColumn extends Column {
+public interface SheetColumn extends Column {
     ColumnSpec spec();
 
     @Override

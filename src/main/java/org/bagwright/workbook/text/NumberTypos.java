@@ -36,7 +36,8 @@ public record NumberTypos(Limit limit, Unit unit) {
                 .map(each -> " Maybe " + Numbers.trimmed(value) + " " + each.label() + "?")
                 .findFirst();
         String slip = maybe(value);
-        return other.isPresent() && (slip.isEmpty() || quantity == Quantity.LENGTH) ? other.get() : slip;
+        boolean isClubLength = quantity == Quantity.LENGTH && limit.holds(MOST_USUAL_M);
+        return other.isPresent() && (slip.isEmpty() || isClubLength) ? other.get() : slip;
     }
 
     /** A length in another unit must be one that a club really has, since its digits would often give a club's too. */

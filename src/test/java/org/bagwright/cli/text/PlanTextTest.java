@@ -39,7 +39,8 @@ class PlanTextTest {
                 .forEach(line -> assertTrue(line.length() <= SCREEN_COLUMNS, line));
         assertTrue(
                 lines.get(0)
-                        .matches(".*: every must is met; penalty [\\d.]+ today -> [\\d.]+ planned \\(proven best\\)"),
+                        .matches(
+                                ".*: every must and limit is met; penalty [\\d.]+ today -> [\\d.]+ planned \\(proven best\\)"),
                 lines.get(0));
         assertTrue(lines.get(lines.size() - 1).matches("\\d+ more messages: sheet Messages"), lines.toString());
     }
@@ -57,7 +58,7 @@ class PlanTextTest {
         List<String> lines = shown("team");
         assertTrue(lines.get(0).startsWith("All 12 golfers: "), lines.get(0));
         assertTrue(
-                lines.get(1).matches("Golfer A: musts met; penalty .*; change 11 clubs, first Driver: .*"),
+                lines.get(1).matches("Golfer A: musts met; penalty .*; change 12 clubs, first 5 wood: .*"),
                 lines.get(1));
         assertTrue(lines.get(2).matches("  carry \\d+ .* yd.*"), lines.get(2));
         assertTrue(lines.get(23).startsWith("Golfer L: "), lines.get(23));

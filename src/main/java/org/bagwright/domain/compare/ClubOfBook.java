@@ -1,4 +1,4 @@
-package org.bagwright.domain.plan;
+package org.bagwright.domain.compare;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,9 +13,14 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.compare.ComparedField.Value;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.ShotPrediction;
-import org.bagwright.domain.plan.ComparedField.Value;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.CarryBand;
+import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.units.Units;
 
 /** What one book says of one club of a golfer, and what the club does in his bag. */

@@ -1,4 +1,4 @@
-package org.bagwright.domain.plan;
+package org.bagwright.domain.compare;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package org.bagwright.domain.plan;
+package org.bagwright.domain.compare;
 
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -12,10 +12,10 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.bagwright.domain.book.GapWish;
-import org.bagwright.domain.plan.ComparedField.Value;
-import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.Limits;
+import org.bagwright.domain.compare.ComparedField.Value;
+import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
@@ -95,8 +95,7 @@ final class RecordFields {
         if (bound.isEmpty()) {
             return new Value("", "");
         }
-        boolean isDistance =
-                kind.quantity() == LimitKind.Quantity.GAP || kind.quantity() == LimitKind.Quantity.CARRY;
+        boolean isDistance = kind.quantity() == LimitKind.Quantity.GAP || kind.quantity() == LimitKind.Quantity.CARRY;
         return number(isDistance ? "M" : "Deg", bound.getAsDouble());
     }
 

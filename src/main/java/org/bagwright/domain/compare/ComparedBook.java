@@ -1,6 +1,8 @@
-package org.bagwright.domain.plan;
+package org.bagwright.domain.compare;
 
 import java.util.Optional;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Checks;
 
 /**

@@ -1,4 +1,4 @@
-package org.bagwright.domain.plan;
+package org.bagwright.domain.compare;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +9,9 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
+import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.units.Checks;
 import org.bagwright.domain.units.LengthUnit;
 

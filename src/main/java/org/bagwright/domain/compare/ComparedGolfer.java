@@ -1,4 +1,4 @@
-package org.bagwright.domain.plan;
+package org.bagwright.domain.compare;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,7 +14,9 @@ import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
-import org.bagwright.domain.plan.ComparedField.Value;
+import org.bagwright.domain.compare.ComparedField.Value;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Units;
 
