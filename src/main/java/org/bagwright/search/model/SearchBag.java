@@ -18,6 +18,8 @@ import org.bagwright.search.model.Candidate.Taken;
 public final class SearchBag {
     private final List<List<Candidate>> openBySlot;
     private final List<Map<Integer, List<Candidate>>> takingBySlot;
+    private final List<String> groups;
+    private final List<OptionTable> tables;
     private final List<Boolean> alwaysFlies;
     private final Aim gapAim;
     private final Aim spreadAim;
@@ -27,6 +29,10 @@ public final class SearchBag {
     public SearchBag(BagOptions bag) {
         openBySlot = bag.slots().stream().map(slot -> openCandidates(bag, slot)).toList();
         takingBySlot = openBySlot.stream().map(SearchBag::byItem).toList();
+        groups = groups(openBySlot);
+        tables = openBySlot.stream()
+                .map(options -> new OptionTable(options, groups))
+                .toList();
         alwaysFlies = bag.slots().stream().map(SearchBag::alwaysFlies).toList();
         gapAim = bag.gapAim();
         spreadAim = bag.spreadAim();
@@ -39,6 +45,15 @@ public final class SearchBag {
                 .sorted()
                 .distinct()
                 .map(index -> candidate(bag, slot, index))
+                .toList();
+    }
+
+    private static List<String> groups(List<List<Candidate>> openBySlot) {
+        return openBySlot.stream()
+                .flatMap(List::stream)
+                .flatMap(option -> option.match().stream())
+                .map(MatchValue::group)
+                .distinct()
                 .toList();
     }
 
@@ -107,6 +122,16 @@ public final class SearchBag {
         return reach(-1);
     }
 
+    /** The groups in which clubs are matched, in the order of their numbers. */
+    public List<String> groups() {
+        return groups;
+    }
+
+    /** The open options of a slot in arrays. */
+    public OptionTable table(int slot) {
+        return tables.get(slot);
+    }
+
     public int slotCount() {
         return openBySlot.size();
     }
@@ -169,12 +194,6 @@ public final class SearchBag {
      * @param piles the items that are counted
      */
     public ExactBag exact(List<StockPile> piles) {
-        List<String> groups = openBySlot.stream()
-                .flatMap(List::stream)
-                .flatMap(option -> option.match().stream())
-                .map(MatchValue::group)
-                .distinct()
-                .toList();
         List<List<ExactOption>> slots = openBySlot.stream()
                 .map(options -> options.stream()
                         .map(option -> option.exact(piles, groups))

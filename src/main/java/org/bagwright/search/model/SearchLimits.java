@@ -11,17 +11,17 @@ import org.optaplanner.core.config.solver.EnvironmentMode;
  * @param rounds how often the local search and the exact search take turns at most
  * @param calculationRatio score calculations of the first local search to options there are; each later one makes
  *     twice as many as the one before
- * @param steps steps of the first exact search; each later one makes four times as many as the one before; 0 for none at all
+ * @param steps steps of the first exact search; each later one makes a thousand times as many as the one before; 0 for none at all
  * @param mode how much the planner checks itself
  */
 public record SearchLimits(
         long seed, double mostS, int rounds, double calculationRatio, long steps, EnvironmentMode mode) {
-    private static final int USUAL_ROUNDS = 9;
+    private static final int USUAL_ROUNDS = 3;
     private static final double USUAL_CALCULATIONS_PER_OPTION = 1;
     private static final int ROUNDS_WITHOUT_EXACT = 5;
     private static final long USUAL_STEPS = 40_000_000;
     private static final double CALCULATIONS_GROWTH = 2;
-    private static final double STEPS_GROWTH = 4;
+    private static final double STEPS_GROWTH = 1000;
 
     public SearchLimits {
         if (!(mostS > 0 && Double.isFinite(mostS))) {

@@ -56,6 +56,10 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
                     .move();
         }
         replies.put(first, drawn(first.open(), random));
+        List<SlotAssignment> givers = replies.givers(first);
+        if (!givers.isEmpty()) {
+            replies.answer(drawn(givers, random));
+        }
         return kind == 1 ? neighbours(problem, replies, first, random) : any(problem, replies, first, random);
     }
 

@@ -1,11 +1,12 @@
 package org.bagwright.search.planner;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.option.MatchValue;
+import org.bagwright.domain.option.WantedRange;
 import org.bagwright.search.model.Candidate;
+import org.bagwright.search.model.OptionTable;
 import org.bagwright.search.model.PlanningProblem;
 import org.bagwright.search.model.SearchBag;
 import org.bagwright.search.model.SlotAssignment;
@@ -23,7 +24,10 @@ final class OtherSlots {
     private final List<StockPile> piles;
     private final double breakMicropoints;
     private final int[] piecesLeft;
-    private final Map<String, Group> groups = new LinkedHashMap<>();
+    private final Group[] groups;
+    private final Aim gapAim;
+    private final boolean beforeHasLimits;
+    private final double passedOver;
     private Candidate before;
     private Candidate after;
     private int changes;
@@ -40,6 +44,8 @@ final class OtherSlots {
             double breakMicropoints) {
         this.breakMicropoints = breakMicropoints;
         bag = slot.bag();
+        gapAim = bag.gapAim();
+        groups = new Group[bag.groups().size()];
         piles = problem.stock();
         for (SlotAssignment other : problem.bagOf(slot)) {
             if (other != slot) {
@@ -56,6 +62,8 @@ final class OtherSlots {
             }
             piecesLeft[pile] = Math.max(0, left);
         }
+        beforeHasLimits = before != null && !before.gapLimitsM().equals(WantedRange.ANY);
+        passedOver = passedOver();
     }
 
     private void add(boolean isBefore, Candidate other) {
@@ -67,58 +75,94 @@ final class OtherSlots {
             after = other;
         }
         if (bag.isMatched()) {
-            other.match().ifPresent(match -> groups.computeIfAbsent(match.group(), name -> new Group())
-                    .add(match.valueMeasureUnits()));
+            other.match().ifPresent(this::add);
         }
     }
 
-    /** What an option adds to the cost of the others, micropoints. */
-    double micropoints(Candidate option) {
-        double sum = EXCESS_MICROPOINTS * excess(option)
-                + weighed(option.own().cost().breaks(), option.own().cost().micropoints());
-        if (option.flies()) {
-            sum += gap(before, option) + gap(option, after);
-        } else {
-            sum += gap(before, after);
+    private void add(MatchValue match) {
+        int group = bag.groups().indexOf(match.group());
+        if (groups[group] == null) {
+            groups[group] = new Group();
         }
-        if (!groups.isEmpty() && option.match().isPresent()) {
-            Group group = groups.get(option.match().get().group());
-            sum += group == null ? 0 : group.more(option.match().get().valueMeasureUnits());
-        }
-        return sum;
+        groups[group].add(match.valueMeasureUnits());
     }
 
-    private int excess(Candidate option) {
-        int excess = Math.max(0, changes + option.changes() - bag.affordedChanges())
-                + PenaltyRules.clubsBeyond(clubs + (option.carried() ? 1 : 0));
-        for (int pile = 0; pile < piecesLeft.length && !option.taken().isEmpty(); pile++) {
-            excess += Math.max(0, option.pieces(piles.get(pile).item()) - piecesLeft[pile]);
+    /**
+     * What the option at a place of the slot's table adds to the cost of the others, micropoints; or no less than a limit.
+     *
+     * @param table the options of the slot
+     * @param limit what is of no interest: a part of the cost is left out where the rest is above
+     */
+    double micropoints(OptionTable table, int place, double limit) {
+        double sum = weighed(table.ownBreaks[place], table.ownMicropoints[place]);
+        if (sum >= limit) {
+            return sum;
+        }
+        sum += table.flies[place] ? gaps(table, place) : passedOver;
+        if (sum >= limit) {
+            return sum;
+        }
+        sum += EXCESS_MICROPOINTS * excess(table, place);
+        int group = table.groups[place];
+        return sum >= limit || group == OptionTable.NO_GROUP || groups[group] == null
+                ? sum
+                : sum + groups[group].more(table.matchMeasureUnits[place]);
+    }
+
+    private int excess(OptionTable table, int place) {
+        int excess = Math.max(0, changes + table.changes[place] - bag.affordedChanges())
+                + PenaltyRules.clubsBeyond(clubs + (table.carried[place] ? 1 : 0));
+        if (table.takes[place]) {
+            for (int pile = 0; pile < piecesLeft.length; pile++) {
+                excess += Math.max(0, table.pieces(place, piles.get(pile).item()) - piecesLeft[pile]);
+            }
         }
         return excess;
     }
 
-    /** The gap between two clubs, or what it costs that the second is the first that flies. */
-    private double gap(Candidate from, Candidate to) {
-        if (to == null) {
-            return 0;
+    /** The gaps to the clubs before and after it, or what it costs to be the first that flies. */
+    private double gaps(OptionTable table, int place) {
+        double sum = before == null
+                ? weighed(table.firstBreaks[place], table.firstMicropoints[place])
+                : gap(before.carryM() - table.carryM[place], before.wishM(), beforeHasLimits ? before : null);
+        if (after != null) {
+            Candidate limited = table.hasGapLimits[place] ? table.options.get(place) : null;
+            sum += gap(table.carryM[place] - after.carryM(), table.wishM[place], limited);
         }
-        if (from == null) {
-            return weighed(to.first().cost().breaks(), to.first().cost().micropoints());
-        }
-        double gapM = from.carryM() - to.carryM();
-        long breaks = PenaltyRules.carryBreaks(gapM)
-                + PenaltyRules.gapMustBreaks(bag.gapAim(), gapM, from.wishM())
-                + PenaltyRules.gapLimitBreaks(bag.gapAim(), gapM, from.gapLimitsM());
-        return weighed(breaks, PenaltyRules.gapMicropoints(bag.gapAim(), gapM, from.wishM()));
+        return sum;
     }
 
-    private double weighed(long breaks, long micropoints) {
+    /** What the others cost where the slot holds nothing that flies. */
+    private double passedOver() {
+        if (after == null) {
+            return 0;
+        }
+        return before == null
+                ? weighed(after.first().cost().breaks(), after.first().cost().micropoints())
+                : gap(before.carryM() - after.carryM(), before.wishM(), before);
+    }
+
+    /** @param limited the club whose gap limits count; null for none */
+    private double gap(double gapM, double wishM, Candidate limited) {
+        double sum = MICROPOINTS_PER_POINT * gapAim.penaltyPoints(gapM - wishM);
+        if (gapM > 0 && !gapAim.must() && limited == null) {
+            return sum;
+        }
+        double breaks = PenaltyRules.carryBreaks(gapM) + PenaltyRules.gapMustBreaks(gapAim, gapM, wishM);
+        if (limited != null) {
+            breaks += PenaltyRules.gapLimitBreaks(gapAim, gapM, limited.gapLimitsM());
+        }
+        return sum + breakMicropoints * breaks;
+    }
+
+    private double weighed(double breaks, double micropoints) {
         return breakMicropoints * breaks + micropoints;
     }
 
     /** The other clubs with which the club is matched. */
     private final class Group {
         private final double[] values = new double[bag.slotCount()];
+        private final double toleranceMeasureUnits = bag.spreadAim().toleranceMeasureUnits();
         private int count;
         private double sum;
 
@@ -127,7 +171,7 @@ final class OtherSlots {
             sum += value;
         }
 
-        /** What one more club costs the group, itself included. */
+        /** What one more club costs the group, itself included; breaks without their rounding up. */
         double more(double value) {
             Aim aim = bag.spreadAim();
             double apart = (value - sum / count) * Math.sqrt(count / (count + 1.0));
@@ -136,16 +180,16 @@ final class OtherSlots {
                 return points;
             }
             double mean = (sum + value) / (count + 1);
-            long more = aim.hardBreakThousandths(value - mean) + breaks(mean) - breaks(sum / count);
-            return points + breakMicropoints * more;
+            double breaks = breaksAt(value, mean);
+            for (int place = 0; place < count; place++) {
+                breaks += breaksAt(values[place], mean);
+            }
+            return points + breakMicropoints * breaks;
         }
 
-        private long breaks(double mean) {
-            long breaks = 0;
-            for (int place = 0; place < count; place++) {
-                breaks += bag.spreadAim().hardBreakThousandths(values[place] - mean);
-            }
-            return breaks;
+        private double breaksAt(double value, double mean) {
+            double beyond = Math.abs(value - mean) / toleranceMeasureUnits - 1;
+            return beyond > 0 ? PenaltyRules.BREAK_THOUSANDTHS * beyond : 0;
         }
     }
 }

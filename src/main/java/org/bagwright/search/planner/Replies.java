@@ -4,7 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.bagwright.search.model.Candidate;
+import org.bagwright.search.model.OptionTable;
 import org.bagwright.search.model.PlanningProblem;
 import org.bagwright.search.model.SlotAssignment;
 
@@ -25,15 +27,23 @@ final class Replies {
     /** How many powers of ten the noise can be below what a slot costs on average. */
     private static final double NOISE_POWERS = 4;
 
+    private static final double[] QUANTILES = IntStream.range(0, 1 << 12)
+            .mapToDouble(place -> -Math.log(-Math.log((place + 0.5) / (1 << 12))))
+            .toArray();
+
     private final PlanningProblem problem;
     private final Random random;
     private final Map<SlotAssignment, Candidate> tried = new LinkedHashMap<>();
     private final double breakMicropoints;
     private final double noiseMicropoints;
 
+    /** The state of a generator of its own (xorshift, never 0), which is faster than the shared one. */
+    private long draws;
+
     Replies(PlanningProblem problem, Random random) {
         this.problem = problem;
         this.random = random;
+        draws = random.nextLong() | 1;
         breakMicropoints = random.nextBoolean()
                 ? BREAKS_FIRST
                 : Math.pow(10, LEAST_BREAK_POWER + (MOST_BREAK_POWER - LEAST_BREAK_POWER) * random.nextDouble());
@@ -51,21 +61,46 @@ final class Replies {
     /** Gives a slot the option that is best for it as the others are. */
     Replies answer(SlotAssignment slot) {
         OtherSlots others = new OtherSlots(problem, slot, this::choice, breakMicropoints);
-        Candidate best = null;
+        OptionTable table = slot.bag().table(slot.slot());
+        int best = 0;
         double least = Double.POSITIVE_INFINITY;
-        for (Candidate option : slot.open()) {
-            double value = others.micropoints(option) - noise();
+        for (int place = 0; place < table.options.size(); place++) {
+            double noise = noise();
+            double value = others.micropoints(table, place, least + noise) - noise;
             if (value < least) {
                 least = value;
-                best = option;
+                best = place;
             }
         }
-        return put(slot, best);
+        return put(slot, table.options.get(best));
     }
 
-    /** Noise after which the least value is drawn as if each option were as likely as its cost at this temperature. */
+    /**
+     * Noise after which each option has the least value as often as its cost tells at this temperature (Gumbel's
+     * distribution). Drawn from a table of its quantiles, since an answer draws for hundreds of options.
+     */
     private double noise() {
-        return noiseMicropoints == 0 ? 0 : -noiseMicropoints * Math.log(-Math.log(1 - random.nextDouble()));
+        if (noiseMicropoints == 0) {
+            return 0;
+        }
+        draws ^= draws << 13;
+        draws ^= draws >>> 7;
+        draws ^= draws << 17;
+        return noiseMicropoints * QUANTILES[(int) (draws >>> 1) & (QUANTILES.length - 1)];
+    }
+
+    /** The slots that can give up a change where a slot was given an option with one too many; none where it was not. */
+    List<SlotAssignment> givers(SlotAssignment first) {
+        List<SlotAssignment> bag = problem.bagOf(first);
+        int changes = 0;
+        for (SlotAssignment slot : bag) {
+            changes += choice(slot).changes();
+        }
+        return changes <= first.bag().affordedChanges()
+                ? List.of()
+                : bag.stream()
+                        .filter(slot -> slot != first && choice(slot).changes() > 0)
+                        .toList();
     }
 
     /** The move to what was tried. */
