@@ -32,7 +32,6 @@ final class Replies {
             .toArray();
 
     private final PlanningProblem problem;
-    private final Random random;
     private final Map<SlotAssignment, Candidate> tried = new LinkedHashMap<>();
     private final double breakMicropoints;
     private final double noiseMicropoints;
@@ -42,7 +41,6 @@ final class Replies {
 
     Replies(PlanningProblem problem, Random random) {
         this.problem = problem;
-        this.random = random;
         draws = random.nextLong() | 1;
         breakMicropoints = random.nextBoolean()
                 ? BREAKS_FIRST
