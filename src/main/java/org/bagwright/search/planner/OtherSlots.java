@@ -138,7 +138,8 @@ final class OtherSlots {
             return 0;
         }
         return before == null
-                ? weighed(after.first().cost().breaks(), after.first().cost().micropoints())
+                ? weighed((double) after.first().cost().breaks(), (double)
+                        after.first().cost().micropoints())
                 : gap(before.carryM() - after.carryM(), before.wishM(), before);
     }
 
