@@ -103,7 +103,7 @@ final class PlanCommand implements Callable<Integer> {
         }
         new MessageText(written.notWritten()).notes().forEach(err::println);
         if (planning.cappedByTime()) {
-            people.println("The time limit ended the search; with more --seconds it may find a better plan.");
+            people.println("The search ended early; with more --seconds it may find a better plan.");
         }
         new MessageText(result.messages()).decisive("sheet Messages").forEach(err::println);
     }
