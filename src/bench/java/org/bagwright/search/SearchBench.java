@@ -150,7 +150,7 @@ public final class SearchBench {
                 20 s for OptaPlanner on five: about 50 minutes in all. A plan of ours is proven by the exact search,
                 and its score is checked by separate sums.
 
-                All three solve the same problem. They start from the same options with the same numbers, and one plain
+                All solve the same problem. They start from the same options with the same numbers, and one plain
                 sum that none of them uses prices every plan.
 
                 - Ours: the program's own solver, from construction to proof.

@@ -1,7 +1,9 @@
 package org.bagwright.planning;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
@@ -11,6 +13,7 @@ import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.Broken;
+import org.bagwright.domain.plan.BrokenRule;
 import org.bagwright.domain.plan.Verdict;
 
 /** What a person should know about a finished plan: broken limits and musts, rules to check. */
@@ -23,7 +26,10 @@ final class PlanMessages {
     PlanMessages(BookResult result) {
         this.settings = result.book().settings();
         this.verdict = result.verdict();
-        result.bags().forEach(this::breaks);
+        for (int place = 0; place < result.bags().size(); place++) {
+            today(result.bags().get(place));
+            breaks(result.bags().get(place), result.proof().brokenIn(place));
+        }
         stock(result);
         messages.addAll(BuildMessages.of(result));
         messages.addAll(RuleMessages.of(result));
@@ -33,19 +39,29 @@ final class PlanMessages {
         return messages;
     }
 
-    private void breaks(BagResult bag) {
-        today(bag);
-        List<Broken> broken = bag.broken(bag.planned(), settings);
-        if (bag.planned().score().hardBreaks() == 0) {
+    /** What the plan breaks: where the score has found it, in the words of the bag. */
+    private void breaks(BagResult bag, List<BrokenRule> found) {
+        if (found.isEmpty()) {
             return;
         }
         Golfer golfer = bag.golfer();
         messages.add(Message.warning(
                 golfer.cell(),
-                golfer.name() + ": " + verdict.inWords() + " ("
-                        + String.join(", ", bag.broken(bag.planned())) + "); the plan misses by the least "
+                golfer.name() + ": " + verdict.inWords() + " (" + String.join(", ", bag.broken(bag.planned()))
+                        + "); the plan misses by the least "
                         + (verdict == Verdict.IMPOSSIBLE ? "there is" : "that was found")));
-        broken.forEach(rule -> messages.add(Message.warning(rule.cell(), rule.words())));
+        List<Broken> inWords = bag.broken(bag.planned(), settings);
+        Set<Broken> told = new LinkedHashSet<>();
+        for (BrokenRule rule : found) {
+            List<Broken> there = inWords.stream()
+                    .filter(broken -> rule.isAt(broken.place().index()))
+                    .toList();
+            if (there.isEmpty()) {
+                messages.add(Message.warning(golfer.cell(), golfer.name() + ": the plan breaks " + rule.rule()));
+            }
+            told.addAll(there);
+        }
+        told.forEach(rule -> messages.add(Message.warning(rule.cell(), rule.words())));
     }
 
     /** That today's bag breaks limits of its golfer is said once. */

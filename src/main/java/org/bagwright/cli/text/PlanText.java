@@ -123,7 +123,19 @@ public final class PlanText {
             return " (proven best)";
         }
         double above = result.plannedPoints() - result.boundPoints();
-        return " (at most " + Numbers.fixed(above, 2) + " above the best possible)";
+        return " (at most " + Numbers.fixed(above, 2) + " above the best possible" + breaksBound() + ")";
+    }
+
+    /** How far musts and limits are missed, and what no plan misses them by less than. */
+    private String breaksBound() {
+        return result.plannedBreaks() == 0
+                ? ""
+                : "; missed by " + tolerances(result.plannedBreaks()) + " tolerances in all, no plan by less than "
+                        + tolerances(result.proof().bounds().mustThousandths());
+    }
+
+    private static String tolerances(long thousandths) {
+        return Numbers.fixed(thousandths / 1000.0, 2);
     }
 
     /** With as many restrictions as the screen has room for; where it has none, without what today's bag breaks, too. */

@@ -1,6 +1,7 @@
 package org.bagwright.domain.plan;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * What one rule of the score breaks in one place of a plan, as the score itself has found it.
@@ -15,5 +16,10 @@ public record BrokenRule(String rule, List<Integer> bags, List<Integer> slots, l
     public BrokenRule {
         bags = List.copyOf(bags);
         slots = List.copyOf(slots);
+    }
+
+    /** Whether it is about the slot at this position of its bag; a rule of a whole bag is about all of them. */
+    public boolean isAt(OptionalInt slot) {
+        return slots.isEmpty() || (slot.isPresent() && slots.contains(slot.getAsInt()));
     }
 }

@@ -13,4 +13,9 @@ public record PlanProof(PlanBounds bounds, boolean proven, List<BrokenRule> brok
     public PlanProof {
         broken = List.copyOf(broken);
     }
+
+    /** What it breaks in the bag at a place in the book; not the stock, which all bags share. */
+    public List<BrokenRule> brokenIn(int bag) {
+        return broken.stream().filter(rule -> rule.bags().equals(List.of(bag))).toList();
+    }
 }
