@@ -76,7 +76,9 @@ final class BenchReport {
                 size,
                 solver,
                 runs.size(),
-                runs.get(0).capS(),
+                solver.equals(OURS) || solver.equals(CP_SAT)
+                        ? runs.get(0).capS()
+                        : runs.get(0).othersCapS(),
                 more,
                 best,
                 found.stream().filter(solved -> solved.provenS().isPresent()).count(),

@@ -118,7 +118,7 @@ public final class SearchBench {
         if (others && planner) {
             bySolver.put(BenchReport.PLANNER, Optional.of(PlannerRun.solve(of.problem(), of.seed(), othersCapS)));
         }
-        results.add(new Compared(of, capS, bySolver));
+        results.add(new Compared(of, capS, othersCapS, bySolver));
         System.out.println(of.name() + ", seed " + of.seed());
         bySolver.forEach((solver, solved) -> System.out.println("  " + solver + ": "
                 + solved.map(found -> found.cost() + " at " + found.bestS() + " s, proven " + found.provenS())
@@ -147,7 +147,7 @@ public final class SearchBench {
                         -Dexec.args="bags=%s capS=%s othersCapS=%s teamCapS=%s plannerBags=%s sizes=%s"
 
                 Without arguments it runs 30 full bags with 60 s for CP-SAT on each and 20 s for annealing, and
-                20 s for OptaPlanner on five: about 50 minutes in all. A plan of ours is proven by the exact search,
+                20 s for OptaPlanner on five: 30 to 50 minutes in all. A plan of ours is proven by the exact search,
                 and its score is checked by separate sums.
 
                 All solve the same problem. They start from the same options with the same numbers, and one plain

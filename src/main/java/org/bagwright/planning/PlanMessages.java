@@ -64,7 +64,7 @@ final class PlanMessages {
         told.forEach(rule -> messages.add(Message.warning(rule.cell(), rule.words())));
     }
 
-    /** That today's bag breaks limits of its golfer is said once. */
+    /** One message where today's bag breaks limits of its golfer. */
     private void today(BagResult bag) {
         List<Broken> limits = bag.broken(bag.today(), settings).stream()
                 .filter(rule -> rule.kind() == Broken.Kind.LIMIT)

@@ -55,6 +55,7 @@ public final class BagSearch {
     private static final double LEAST_QUESTIONS_S = 2;
 
     private final double mostS;
+    private final long mostSteps;
     private final SearchClock clock;
     private final SearchClock questionClock;
     private final TeamSolver solver;
@@ -65,10 +66,11 @@ public final class BagSearch {
     /** The first one in a program takes about half a second: it may be made on a thread of its own meanwhile. */
     public BagSearch(SearchLimits limits) {
         mostS = limits.mostS();
+        mostSteps = limits.mostSteps();
         clock = new SearchClock(mostS);
         questionClock = new SearchClock(mostS);
         solver = new TeamSolver(limits, clock, new ExactSearch(clock, THREADS));
-        oneBag = new OneBagSearch(questionClock, limits.mostSteps(), THREADS);
+        oneBag = new OneBagSearch(questionClock, mostSteps, THREADS);
         scorer = new ConstraintScorer(limits);
     }
 
@@ -124,6 +126,12 @@ public final class BagSearch {
             return suits() && found.cost().equals(found.bound());
         }
 
+        TeamPlan with(List<List<Integer>> chosen, double points) {
+            TeamSolver.Found other =
+                    new TeamSolver.Found(chosen, found.cost(), found.bound(), found.leastMicropoints(), found.capped());
+            return new TeamPlan(places, scale, other, points);
+        }
+
         double points(long micropoints) {
             return PenaltyRules.points(micropoints) * scale.bookPoints();
         }
@@ -133,16 +141,43 @@ public final class BagSearch {
         List<List<Integer>> today = team.places().stream()
                 .map(place -> book.bags().get(place).today())
                 .toList();
-        TeamPlan plan = search(book, team, PenaltyScale.of(points(book, team, today)));
+        TeamPlan plan = search(book, team, PenaltyScale.of(points(book, team.places(), today)));
         for (int round = 0; round < MOST_SCALES && !plan.suits(); round++) {
             plan = search(book, team, PenaltyScale.of(plan.penaltyPoints()));
         }
-        return plan;
+        return plan.scale().equals(PenaltyScale.BOOK) ? plan : eachByItself(book, plan);
     }
 
-    private static double points(BookOptions book, Team team, List<List<Integer>> chosen) {
+    /** On a large scale a bag that costs little is hardly seen beside one that costs much: each is planned once more. */
+    private TeamPlan eachByItself(BookOptions book, TeamPlan plan) {
+        OneBagSearch oneByOne = new OneBagSearch(clock, mostSteps, THREADS);
+        List<List<Integer>> chosen = new ArrayList<>(plan.chosen());
+        for (int bag = 0; bag < chosen.size() && chosen.size() > 1; bag++) {
+            BagOptions options = book.bags().get(plan.places().get(bag));
+            Optional<BagPlan> best = oneByOne.best(options, stockLeft(book, plan, chosen, bag), chosen.get(bag));
+            if (best.isPresent()) {
+                chosen.set(bag, best.get().chosen());
+            }
+        }
+        return plan.with(chosen, points(book, plan.places(), chosen));
+    }
+
+    /** What the other bags of a team leave of each item of the stock. */
+    private static List<Integer> stockLeft(BookOptions book, TeamPlan plan, List<List<Integer>> chosen, int but) {
+        return IntStream.range(0, book.stock().size())
+                .mapToObj(item -> book.stock().get(item).available()
+                        - IntStream.range(0, chosen.size())
+                                .filter(bag -> bag != but)
+                                .map(bag ->
+                                        book.bags().get(plan.places().get(bag)).taken(item, chosen.get(bag)))
+                                .sum())
+                .map(left -> Math.max(0, left))
+                .toList();
+    }
+
+    private static double points(BookOptions book, List<Integer> places, List<List<Integer>> chosen) {
         return IntStream.range(0, chosen.size())
-                .mapToDouble(bag -> new PlainScore(book.bags().get(team.places().get(bag)), chosen.get(bag))
+                .mapToDouble(bag -> new PlainScore(book.bags().get(places.get(bag)), chosen.get(bag))
                         .score()
                         .penaltyPoints())
                 .sum();
@@ -151,7 +186,7 @@ public final class BagSearch {
     private TeamPlan search(BookOptions book, Team team, PenaltyScale scale) {
         TeamSolver.Found found = solver.best(team.on(scale, book));
         cappedByTime |= found.capped();
-        return new TeamPlan(team.places(), scale, found, points(book, team, found.chosen()));
+        return new TeamPlan(team.places(), scale, found, points(book, team.places(), found.chosen()));
     }
 
     private static BookPlan plan(

@@ -198,7 +198,7 @@ class LimitsPlanTest {
         assertTrue(told, plan.json().get("relaxations").toString());
     }
 
-    /** A golfer with a driver of 232 yd: shortening it must pay for itself, and then it is said. */
+    /** A golfer with a driver of 232 yd: shortening it must pay for itself, and then the terminal says so. */
     @Test
     void driverThatIsShortened_isSaidWithWhatItCosts() throws Exception {
         Path file = book(book -> driverCarries(book, 232));

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is implausible is said at its cell, with a figure and a likely cause; sound books are left in peace. */
+/** A message at the cell of what is implausible, with a figure and a likely cause; none for sound books. */
 @Tag("regression")
 class ImplausibleTest {
     @TempDir

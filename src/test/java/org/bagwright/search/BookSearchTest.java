@@ -275,4 +275,20 @@ class BookSearchTest {
         }
         assertTrue(rules.size() >= 4, rules.toString());
     }
+
+    private static Option taking(double points, int pieces) {
+        Option bare = TestBags.option(100, 0, TestBags.loft(points, 0), true);
+        return TestBooks.with(bare, Optional.empty(), List.of(pieces));
+    }
+
+    /** They share a stock, and the points of one are so many that those of the other are lost beside them. */
+    @Test
+    void golfersOfVeryDifferentSizeInOneTeam_eachGetTheBest() {
+        BagOptions large = TestBags.bag(TestBags.iron(1, taking(1e13, 1), taking(2e13, 0)));
+        BagOptions small = TestBags.bag(TestBags.iron(1, taking(5, 1), taking(3, 0), taking(1, 0)));
+        BookOptions book = new BookOptions(List.of(large, small), List.of(TestBooks.limit(0, 1)));
+        List<List<Integer>> chosen = new BagSearch(LIMITS)
+                .plan(book).bags().stream().map(BagPlan::chosen).toList();
+        assertEquals(List.of(List.of(0), List.of(2)), chosen);
+    }
 }

@@ -11,11 +11,12 @@ import org.bagwright.search.exact.BenchCase;
  * What each solver made of one problem.
  *
  * @param of the problem
- * @param capS the most time each had, seconds
+ * @param capS the most time that our search and CP-SAT had, seconds
+ * @param othersCapS the most time that the others had, seconds
  * @param bySolver what it found by the solver's name; nothing under its name where it found no plan, no name where it was
  *     not run
  */
-public record Compared(BenchCase of, double capS, Map<String, Optional<Solved>> bySolver) {
+public record Compared(BenchCase of, double capS, double othersCapS, Map<String, Optional<Solved>> bySolver) {
 
     private Collection<Optional<Solved>> all() {
         return bySolver.values();

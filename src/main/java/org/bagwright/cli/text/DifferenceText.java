@@ -24,7 +24,7 @@ final class DifferenceText {
     private static final double ALIKE_PERCENT = 0.6;
 
     private static final double ALIKE_DEG = 1;
-    /** What is said of a club that is in the bag in some books only. */
+    /** The line about a club that is in the bag in some books only. */
     private static final Set<String> SAID_OF_NEW = Set.of("setting", "carry", "gap");
 
     private static final int LEAST_CLUBS = 3;
@@ -84,7 +84,7 @@ final class DifferenceText {
                 .collect(Collectors.joining(", "));
     }
 
-    /** Not what is said for all clubs, and little of a club that some bag leaves out. */
+    /** Without what one line says for all clubs, and little about a club that some bag leaves out. */
     private boolean isWorthSaying(ComparedField field) {
         return !toldForAll.contains(field.what()) && (field.isInAllBooks() || SAID_OF_NEW.contains(field.what()));
     }
@@ -94,7 +94,7 @@ final class DifferenceText {
         return rise.isPresent() ? " (" + Numbers.signed(rise.getAsDouble(), 1) + " %)" : "";
     }
 
-    /** What rises alike with several clubs has one cause, and is said once. */
+    /** What rises alike with several clubs has one cause, and one line. */
     private List<String> alike() {
         List<String> all = new ArrayList<>();
         SPEEDS.forEach(speed ->

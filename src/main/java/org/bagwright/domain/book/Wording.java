@@ -9,10 +9,10 @@ import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.units.Checks;
 
 /**
- * The words of a message: what is said once of its cause, and what is said of each place that shares it.
+ * The words of a message: about its cause, once, and about each place that shares it.
  *
  * @param lead the words before the places
- * @param places what is said of each place; empty where all is said in the lead
+ * @param places the words about each place; empty where the lead says all
  * @param tail the words after the places
  */
 public record Wording(String lead, List<Place> places, String tail) {

@@ -61,10 +61,6 @@ public final class SlotAssignment {
         return reach;
     }
 
-    public boolean isLast() {
-        return slot() + 1 == bag.slotCount();
-    }
-
     public boolean flies() {
         return choice.flies();
     }

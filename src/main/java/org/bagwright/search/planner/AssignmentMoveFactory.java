@@ -88,7 +88,11 @@ public final class AssignmentMoveFactory implements MoveIteratorFactory<Planning
 
     /** Lets a slot take of a pile, and another one that has of it answer. */
     private static Replies exchange(PlanningProblem problem, Replies replies, StockPile pile, Random random) {
-        SlotAssignment taker = drawn(problem.takers(pile), random);
+        List<SlotAssignment> takers = problem.takers(pile);
+        if (takers.isEmpty()) {
+            return replies;
+        }
+        SlotAssignment taker = drawn(takers, random);
         replies.put(taker, drawn(taker.taking(pile.item()), random));
         List<SlotAssignment> holders = problem.holders(pile, taker);
         return holders.isEmpty() ? replies : replies.answer(drawn(holders, random));

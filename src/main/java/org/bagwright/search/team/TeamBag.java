@@ -85,7 +85,7 @@ final class TeamBag {
                 .orElseThrow();
         Incumbent incumbent =
                 new Incumbent(prices.priced(left), limits.withStock(stock), prices.priced(start.chosen()));
-        BagTree tree = new BagTree(incumbent, meter.within(STEPS_PER_ROUND), false).run();
+        BagTree tree = new BagTree(incumbent, meter.within(Math.max(STEPS_PER_ROUND, meter.left() / 2)), false).run();
         learn(incumbent.chosen());
         return tree;
     }

@@ -27,12 +27,12 @@ record Heading(String name, Optional<String> unit, boolean squareBrackets, int i
     private static final Set<String> OWN =
             Set.of("note", "notes", "comment", "comments", "remark", "remarks", "memo", "own notes", "my notes");
 
-    /** Whether the fitter has marked it by a star as his own: it is not read, and nothing is said of it. */
+    /** Whether the fitter has marked it by a star as his own: it is not read, and no message mentions it. */
     boolean isOwn() {
         return name.startsWith("*");
     }
 
-    /** Whether it is a word for notes, of which nothing is said where the sheet has no such column. */
+    /** Whether it is a word for notes, which no message mentions where the sheet has no such column. */
     boolean isNote() {
         return OWN.contains(CloseNames.key(name));
     }

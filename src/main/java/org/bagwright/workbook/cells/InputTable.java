@@ -118,7 +118,7 @@ public final class InputTable {
 
     /**
      * One warning with all headings that are not read; words for notes are the fitter's own. Where most needed columns are
-     * missing, the row is more likely one without headings, and nothing is said of its cells.
+     * missing, the row is more likely one without headings, and no message mentions its cells.
      */
     public void tellUnread() {
         if (isHeaded) {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class ShotProblemsTest {
     private static final List<Club> BAG = TestBags.genericBag();
 
-    /** What is said of shots that do not count; no shot is a reason to refuse a book. */
+    /** The messages about shots that do not count; no shot is a reason to refuse a book. */
     private static List<String> problems(Shot... shots) {
         GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, List.of(shots));
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.PROBLEM));
