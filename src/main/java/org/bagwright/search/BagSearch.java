@@ -148,7 +148,7 @@ public final class BagSearch {
         return plan.scale().equals(PenaltyScale.BOOK) ? plan : eachByItself(book, plan);
     }
 
-    /** On a large scale a bag that costs little is hardly seen beside one that costs much: each is planned once more. */
+    /** On a large scale a bag that costs little hardly counts where another one costs much: each is planned once more. */
     private TeamPlan eachByItself(BookOptions book, TeamPlan plan) {
         OneBagSearch oneByOne = new OneBagSearch(clock, mostSteps, THREADS);
         List<List<Integer>> chosen = new ArrayList<>(plan.chosen());

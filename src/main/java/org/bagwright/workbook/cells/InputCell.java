@@ -107,7 +107,7 @@ public record InputCell(Column column, CellContent content, Consumer<String> pro
     }
 
     /** A look at address, degrees closed; a bare number means the side of the column, whatever its sign. */
-    OptionalDouble look(boolean open, Unit unit) {
+    public OptionalDouble look(boolean open, Unit unit) {
         Optional<LookText> worded =
                 content instanceof CellContent.Words words ? LookText.parse(words.text()) : Optional.empty();
         if (worded.isPresent()) {

@@ -21,7 +21,7 @@ import org.bagwright.workbook.text.Unit;
  */
 final class EditJudge {
     private static final double SAME = 1e-6;
-    /** What columns say of a blank cell that stands for no value. */
+    /** The words of columns for a blank cell that means no value. */
     private static final Set<String> NO_VALUE = Set.of("nothing", "no limit");
 
     private final Findings findings;

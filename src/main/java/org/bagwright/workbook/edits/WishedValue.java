@@ -10,7 +10,6 @@ import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.GolferColumn;
 import org.bagwright.workbook.text.CellContent;
-import org.bagwright.workbook.text.LookText;
 import org.bagwright.workbook.text.Unit;
 
 /** How the value of an input column is read and written where its cells do not all hold plain numbers. */
@@ -32,21 +31,12 @@ enum WishedValue {
 
     /** The value of a cell in the domain's unit; empty where it is blank, or wrong and reported. */
     OptionalDouble read(InputCell cell, Unit unit) {
-        if (cell.content() instanceof CellContent.Words words) {
-            if (this == LOOK && LookText.parse(words.text()).isPresent()) {
-                return OptionalDouble.of(LookText.parse(words.text()).get().closedDeg());
-            }
-            if (this == SWINGWEIGHT) {
-                return swingweight(cell, words.text());
-            }
+        if (this == LOOK) {
+            return cell.look(cell.column() == GolferColumn.MOST_OPEN, unit);
         }
-        OptionalDouble number = cell.number(cell.column().quantity(), unit);
-        return this == LOOK && number.isPresent() ? OptionalDouble.of(toItsSide(cell.column(), number)) : number;
-    }
-
-    private static double toItsSide(Column column, OptionalDouble degrees) {
-        double sizeDeg = Math.abs(degrees.getAsDouble());
-        return column == GolferColumn.MOST_OPEN && sizeDeg > 0 ? -sizeDeg : sizeDeg;
+        return this == SWINGWEIGHT && cell.content() instanceof CellContent.Words words
+                ? swingweight(cell, words.text())
+                : cell.number(cell.column().quantity(), unit);
     }
 
     private static OptionalDouble swingweight(InputCell cell, String text) {
