@@ -44,6 +44,32 @@ class ShotAndAimReaderTest {
     }
 
     @Test
+    void shotThatIsNotToBeUsed_isNotRead() {
+        TestBook book = TestBook.sound().set("Shots!I1", "Use").set("Shots!I2", "no");
+        assertEquals(List.of(), book.problems());
+        assertEquals(
+                TestBook.sound().book().shots().size() - 1, book.book().shots().size());
+    }
+
+    @Test
+    void whatIsWrongInAShotThatIsNotToBeUsed_isNoProblem() {
+        TestBook book = TestBook.sound().set("Shots!I1", "Use").set("Shots!H2", "long");
+        assertEquals(
+                List.of("Shots!H2: carry must be a number in yd, found \"long\"."),
+                book.set("Shots!I2", "yes").problems());
+        assertEquals(List.of(), book.set("Shots!I2", "no").problems());
+    }
+
+    @Test
+    void useThatIsNeitherYesNorNo_isAProblem() {
+        assertEquals(
+                1,
+                TestBook.sound().set("Shots!I1", "Use").set("Shots!I2", "perhaps").problems().stream()
+                        .filter(problem -> problem.startsWith("Shots!I2: "))
+                        .count());
+    }
+
+    @Test
     void wrongShots_areProblemsAtTheirCells() {
         assertEquals(
                 List.of(

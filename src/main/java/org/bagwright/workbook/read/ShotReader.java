@@ -27,7 +27,11 @@ final class ShotReader {
         return reader.shots;
     }
 
+    /** A row that the fitter sets aside is not read, so nothing in it is a problem. */
     private void readRow(InputRow row) {
+        if (!row.yesNo(ShotColumn.USE).orElse(true)) {
+            return;
+        }
         row.require(ShotColumn.CLUB);
         Optional<String> golfer = rows.golferOf(row);
         Optional<String> club = rows.clubOf(row, golfer);

@@ -23,7 +23,9 @@ public enum ShotColumn implements SheetColumn {
     ATTACK(ColumnSpec.angle("Attack", Limit.ATTACK_DEG, "Angle of attack, degrees, upward is positive.")
             .ifBlank("assumed from the kind of club")
             .alsoCalled("AoA")),
-    CARRY(ColumnSpec.number("Carry", Quantity.DISTANCE, Limit.CARRY_M, "Carry, in the unit of the sheet Start."));
+    CARRY(ColumnSpec.number("Carry", Quantity.DISTANCE, Limit.CARRY_M, "Carry, in the unit of the sheet Start.")),
+    USE(ColumnSpec.yesNo("Use", "yes: the shot counts. no: the row is kept in the book but not read.")
+            .ifBlank("yes"));
 
     /** A shot must have at least one of these. */
     public static final List<Column> MEASURED = List.of(BALL_SPEED, LAUNCH, SPIN, CARRY);
