@@ -30,6 +30,7 @@ import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.ClubWishes;
+import org.bagwright.domain.option.ExpectedShot;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
@@ -264,8 +265,15 @@ public final class SampleBags {
                 ? Optional.empty()
                 : Optional.of(new ShotPrediction(60, 12, 3000, carryM, 30, 40, 0, 0));
         BuildNumbers build = new BuildNumbers(1, 0.2, 0.32, new Swingweight(swingweightPoints), 0.75, 0.27, 4e-4);
-        ClubSetup setup =
-                new ClubSetup(club, ClubWishes.of(club, Limits.NONE), choice, pose, 0, shot, build, Optional.empty());
+        ClubSetup setup = new ClubSetup(
+                club,
+                ClubWishes.of(club, Limits.NONE),
+                choice,
+                pose,
+                0,
+                shot.map(ExpectedShot::certain),
+                build,
+                Optional.empty());
         Optional<Weighting> weighting = choice.weighting().flatMap(KIT::weighting);
         List<Integer> takes = STOCK.stream()
                 .map(limit -> limit.item().takenBy(club, weighting))

@@ -85,7 +85,7 @@ class PlanAuditTest {
                                         right.choice(),
                                         setup.pose(),
                                         setup.deliveredFaceDeg(),
-                                        setup.shot(),
+                                        setup.expected(),
                                         setup.build(),
                                         setup.match())),
                         right.changes(),

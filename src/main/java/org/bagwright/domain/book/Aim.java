@@ -11,8 +11,15 @@ import org.bagwright.domain.units.Checks;
  *     Measure#unit}, metres for distances
  * @param importancePoints the cost of one tolerance, 0 or more; for change the cost of one changed item
  * @param must whether a deviation beyond the tolerance breaks a hard limit
+ * @param onWhatIsLikely whether the variance of what is expected costs as its deviation does
  */
-public record Aim(Measure measure, double toleranceMeasureUnits, double importancePoints, boolean must) {
+public record Aim(
+        Measure measure, double toleranceMeasureUnits, double importancePoints, boolean must, boolean onWhatIsLikely) {
+    /** An aim by the best guess alone. */
+    public Aim(Measure measure, double toleranceMeasureUnits, double importancePoints, boolean must) {
+        this(measure, toleranceMeasureUnits, importancePoints, must, false);
+    }
+
     public Aim {
         Checks.positive(toleranceMeasureUnits, measure + " tolerance");
         Checks.notNegative(importancePoints, measure + " importance");
@@ -20,12 +27,17 @@ public record Aim(Measure measure, double toleranceMeasureUnits, double importan
 
     /** The same aim as a must or as a wish. */
     public Aim withMust(boolean other) {
-        return new Aim(measure, toleranceMeasureUnits, importancePoints, other);
+        return new Aim(measure, toleranceMeasureUnits, importancePoints, other, onWhatIsLikely);
     }
 
     /** The same aim with its cost divided by a number above 0. */
     public Aim cheaperBy(double divisor) {
-        return new Aim(measure, toleranceMeasureUnits, importancePoints / divisor, must);
+        return new Aim(measure, toleranceMeasureUnits, importancePoints / divisor, must, onWhatIsLikely);
+    }
+
+    /** The same aim by what is likely or by the best guess. */
+    public Aim onWhatIsLikely(boolean other) {
+        return new Aim(measure, toleranceMeasureUnits, importancePoints, must, other);
     }
 
     /** Whether a deviation can break a limit: it is a must, and one that can be missed. */
@@ -41,6 +53,21 @@ public record Aim(Measure measure, double toleranceMeasureUnits, double importan
         return measure.scope() == Measure.Scope.ITEMS
                 ? deviationMeasureUnits * squaredPoints(1)
                 : squaredPoints(deviationMeasureUnits);
+    }
+
+    /**
+     * The expected cost in points of what is uncertain: {@code importance x (deviation^2 + variance) / tolerance^2}; by the
+     * best guess the variance costs nothing.
+     */
+    public double penaltyPoints(double deviationMeasureUnits, double varianceMeasureUnits2) {
+        return penaltyPoints(deviationMeasureUnits) + doubtPoints(varianceMeasureUnits2);
+    }
+
+    /** What a variance costs, points; nothing by the best guess. */
+    public double doubtPoints(double varianceMeasureUnits2) {
+        return onWhatIsLikely
+                ? importancePoints * varianceMeasureUnits2 / (toleranceMeasureUnits * toleranceMeasureUnits)
+                : 0;
     }
 
     private double squaredPoints(double deviationMeasureUnits) {

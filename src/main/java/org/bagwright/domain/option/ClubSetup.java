@@ -20,7 +20,7 @@ import org.bagwright.domain.club.StatedLimit;
  * @param pose what the geometry says
  * @param deliveredFaceDeg heading of the face that the golfer brings to the ball, closed positive, degrees: with the
  *     leading edge squared the face heading at address, else the heading of the edge as the head sits
- * @param shot the shot it gives; empty for a putter
+ * @param expected what is expected of its shots; empty for a putter
  * @param build mass and balance
  * @param match by what it is matched to other clubs; empty where it is in no group
  */
@@ -30,11 +30,16 @@ public record ClubSetup(
         Choice choice,
         PoseNumbers pose,
         double deliveredFaceDeg,
-        Optional<ShotPrediction> shot,
+        Optional<ExpectedShot> expected,
         BuildNumbers build,
         Optional<MatchValue> match) {
 
     private static final double SAME_TURN_DEG = 1e-6;
+
+    /** The likeliest shot; empty for a putter. */
+    public Optional<ShotPrediction> shot() {
+        return expected.map(ExpectedShot::shot);
+    }
 
     /** Whether it turns the shaft away from the club's setting of today. */
     public boolean turnsShaft() {
@@ -47,7 +52,7 @@ public record ClubSetup(
             case LOFT -> OptionalDouble.of(pose.gaugeLoftDeg());
             case LIE -> OptionalDouble.of(pose.gaugeLieDeg());
             case SITS -> OptionalDouble.of(pose.sitsClosedDeg());
-            case CARRY -> shot.map(flown -> OptionalDouble.of(flown.carryM())).orElseGet(OptionalDouble::empty);
+            case CARRY -> shot().map(flown -> OptionalDouble.of(flown.carryM())).orElseGet(OptionalDouble::empty);
             case SWINGWEIGHT -> OptionalDouble.of(build.swingweight().scalePoints());
             case GAP, REACH, SPREAD, CHANGE -> OptionalDouble.empty();
         };
@@ -59,7 +64,7 @@ public record ClubSetup(
             case SITS -> OptionalDouble.of(pose.sitsClosedDeg());
             case CARRY -> value(Measure.CARRY);
             case LANDING ->
-                shot.map(flown -> OptionalDouble.of(flown.landingDeg())).orElseGet(OptionalDouble::empty);
+                shot().map(flown -> OptionalDouble.of(flown.landingDeg())).orElseGet(OptionalDouble::empty);
             case GAP -> OptionalDouble.empty();
         };
     }
@@ -77,7 +82,7 @@ public record ClubSetup(
     }
 
     ClubSetup withWishes(ClubWishes other) {
-        return new ClubSetup(club, other, choice, pose, deliveredFaceDeg, shot, build, match);
+        return new ClubSetup(club, other, choice, pose, deliveredFaceDeg, expected, build, match);
     }
 
     /** How far it is off by every measure by which anything is wanted of it, in the measure's unit. */

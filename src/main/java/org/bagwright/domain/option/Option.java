@@ -127,6 +127,11 @@ public record Option(
         return setup.flatMap(ClubSetup::shot);
     }
 
+    /** How far its carry may be off; nothing for a putter and where the slot is left empty. */
+    public CarryDoubt doubt() {
+        return setup.flatMap(ClubSetup::expected).map(ExpectedShot::doubt).orElse(CarryDoubt.NONE);
+    }
+
     /** The carry in metres; empty for a putter and where the slot is left empty. */
     public OptionalDouble carryM() {
         return shot().map(value -> OptionalDouble.of(value.carryM())).orElseGet(OptionalDouble::empty);

@@ -18,6 +18,7 @@ import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.ExpectedShot;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.PoseNumbers;
@@ -94,7 +95,7 @@ public final class OptionMaker {
     private List<Option> options(SlotClub club, SlotPin pin) {
         List<Option> options = new ArrayList<>();
         Map<Choice, PoseNumbers> poses = new HashMap<>();
-        Map<Presented, ShotPrediction> flown = new HashMap<>();
+        Map<Presented, ExpectedShot> flown = new HashMap<>();
         for (Choice choice : club.choices()) {
             Choice form = new Choice(choice.setting(), choice.bend());
             PoseNumbers pose = poses.computeIfAbsent(form, club.geometry()::pose);
@@ -110,9 +111,9 @@ public final class OptionMaker {
     }
 
     private Option option(
-            SlotClub slotClub, Choice choice, PoseNumbers pose, Map<Presented, ShotPrediction> flown, SlotPin pin) {
+            SlotClub slotClub, Choice choice, PoseNumbers pose, Map<Presented, ExpectedShot> flown, SlotPin pin) {
         Club club = slotClub.club();
-        Optional<ShotPrediction> shot = club.kind().carries()
+        Optional<ExpectedShot> shot = club.kind().carries()
                 ? Optional.of(flown.computeIfAbsent(
                         new Presented(pose.presentedLoftDeg(golfer), pose.presentedFaceDeg(golfer), choice.weighting()),
                         presented -> shot(slotClub, presented)))
@@ -156,13 +157,13 @@ public final class OptionMaker {
      * The line of a face that does not point at the target; the carry stays that of the square blow, since the shots that it
      * was set by were measured along their own line too.
      */
-    private ShotPrediction shot(SlotClub slotClub, Presented presented) {
+    private ExpectedShot shot(SlotClub slotClub, Presented presented) {
         ShotPrediction square = slotClub.shot(flight, presented.loftDeg(), 0, presented.weighting());
         if (Math.abs(presented.faceDeg()) > MOST_FACE_DEG) {
-            return square;
+            return ExpectedShot.certain(square);
         }
         ShotPrediction aimed = slotClub.shot(flight, presented.loftDeg(), presented.faceDeg(), presented.weighting());
-        return square.onLine(aimed.startClosedDeg(), aimed.sidewaysClosedM());
+        return ExpectedShot.certain(square.onLine(aimed.startClosedDeg(), aimed.sidewaysClosedM()));
     }
 
     private Terms terms(ClubSetup setup, int changes) {

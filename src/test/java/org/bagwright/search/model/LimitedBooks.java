@@ -20,6 +20,7 @@ import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.ClubWishes;
+import org.bagwright.domain.option.ExpectedShot;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.PoseNumbers;
 import org.bagwright.domain.option.ShotPrediction;
@@ -117,7 +118,8 @@ public final class LimitedBooks {
     private static ClubSetup setup(
             Club club, ClubSetup made, Limits limits, PoseNumbers pose, Optional<ShotPrediction> shot) {
         ClubWishes wishes = new ClubWishes(made.wishes().byMeasure(), limits);
-        return new ClubSetup(club, wishes, made.choice(), pose, 0, shot, made.build(), made.match());
+        return new ClubSetup(
+                club, wishes, made.choice(), pose, 0, shot.map(ExpectedShot::certain), made.build(), made.match());
     }
 
     private static Option with(Option bare, ClubSetup setup, Aims aims) {

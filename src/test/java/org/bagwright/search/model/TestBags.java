@@ -25,6 +25,7 @@ import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.ClubWishes;
+import org.bagwright.domain.option.ExpectedShot;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.PoseNumbers;
@@ -68,7 +69,7 @@ public final class TestBags {
 
     /** A club of which nothing is wanted. */
     static ClubSetup setup(Club club, Choice choice, Optional<ShotPrediction> shot, Optional<MatchValue> match) {
-        return new ClubSetup(club, ClubWishes.NONE, choice, POSE, 0, shot, BUILD, match);
+        return new ClubSetup(club, ClubWishes.NONE, choice, POSE, 0, shot.map(ExpectedShot::certain), BUILD, match);
     }
 
     /** What is in the way of an option that is open or not. */
