@@ -63,11 +63,20 @@ public final class BallFlight {
 
     /** The same for a ball that starts off line or spins about a tilted axis. */
     public Flight fly(BallStart start, double dragRatio) {
+        return fly(start, dragRatio, 1);
+    }
+
+    /**
+     * The same with a factor on the lift too.
+     *
+     * @param liftRatio factor on the lift of the ball model, 1 for the model as published
+     */
+    public Flight fly(BallStart start, double dragRatio, double liftRatio) {
         double speedMps = start.ballMps().getNorm();
         if (!(start.ballMps().getY() > 0 && speedMps > 0)) {
             return Flight.NONE;
         }
-        FlightEquations equations = equations(start, dragRatio);
+        FlightEquations equations = equations(start, dragRatio, liftRatio);
         double[] state = state(start, equations.getDimension());
         Apex apex = new Apex();
         DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-10, 2, 1e-5, 1e-7);
@@ -99,16 +108,24 @@ public final class BallFlight {
     }
 
     FlightEquations equations(BallStart start, double dragRatio) {
+        return equations(start, dragRatio, 1);
+    }
+
+    private FlightEquations equations(BallStart start, double dragRatio, double liftRatio) {
         boolean inPlane = windMps.getZ() == 0 && start.ballMps().getZ() == 0 && leansNowhere(start.ballRadPerS());
         int dimension = inPlane ? FlightEquations.PLANE : FlightEquations.SPACE;
-        return equations(start, dragRatio, dimension);
+        return equations(start, dragRatio, liftRatio, dimension);
     }
 
     FlightEquations equations(BallStart start, double dragRatio, int dimension) {
+        return equations(start, dragRatio, 1, dimension);
+    }
+
+    private FlightEquations equations(BallStart start, double dragRatio, double liftRatio, int dimension) {
         double spin = start.ballRadPerS().getNorm();
         Vector3D axis = spin == 0 ? Vector3D.PLUS_K : start.ballRadPerS().scalarMultiply(1 / spin);
         return new FlightEquations(
-                model, Ball.STANDARD, air, gravityMps2, new FlightEquations.Path(dragRatio, windMps, axis, dimension));
+                model, Ball.STANDARD, air, gravityMps2, new FlightEquations.Path(dragRatio, liftRatio, windMps, axis, dimension));
     }
 
     private static boolean leansNowhere(Vector3D spin) {

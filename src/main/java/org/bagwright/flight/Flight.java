@@ -10,5 +10,16 @@ package org.bagwright.flight;
  * @param sidewaysClosedM how far to the closed side of the target line it comes down, m: to the left for a right-hander
  */
 public record Flight(double carryM, double apexM, double landingDeg, double timeS, double sidewaysClosedM) {
+    /** This flight and another one, mixed in the shares {@code 1 - share} and {@code share}. */
+    Flight mixed(Flight other, double share) {
+        double rest = 1 - share;
+        return new Flight(
+                rest * carryM + share * other.carryM,
+                rest * apexM + share * other.apexM,
+                rest * landingDeg + share * other.landingDeg,
+                rest * timeS + share * other.timeS,
+                rest * sidewaysClosedM + share * other.sidewaysClosedM);
+    }
+
     static final Flight NONE = new Flight(0, 0, 0, 0, 0);
 }

@@ -33,11 +33,12 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
      * What one flight adds to the equations.
      *
      * @param dragRatio factor on the drag of the ball model
+     * @param liftRatio factor on its lift
      * @param windMps speed of the air over the ground
      * @param spinAxis direction of the spin, of length 1
      * @param dimension {@link #PLANE} or {@link #SPACE}
      */
-    record Path(double dragRatio, Vector3D windMps, Vector3D spinAxis, int dimension) {}
+    record Path(double dragRatio, double liftRatio, Vector3D windMps, Vector3D spinAxis, int dimension) {}
 
     FlightEquations(BallModel model, Ball ball, Air air, double gravityMps2, Path path) {
         this.model = model;
@@ -86,7 +87,10 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
 
     private double liftPerS(double speedMps, double spin) {
         return speedMps > LEAST_SPEED_MPS
-                ? pressurePerSpeed * speedMps * model.lift(spinRatio(speedMps, spin), reynoldsPerMps * speedMps)
+                ? pressurePerSpeed
+                        * speedMps
+                        * model.lift(spinRatio(speedMps, spin), reynoldsPerMps * speedMps)
+                        * path.liftRatio()
                 : 0;
     }
 

@@ -1,0 +1,29 @@
+package org.bagwright.flight.golfer;
+
+import org.bagwright.flight.Launch;
+
+/**
+ * What a set-up presents to the ball.
+ *
+ * @param loftDeg loft at address, degrees
+ * @param lnBallSpeed what its weighting adds to the logarithm of ball speed
+ * @param launchDeg what its weighting adds to launch, degrees
+ * @param lnSpin what its weighting adds to the logarithm of spin
+ */
+record Presented(double loftDeg, double lnBallSpeed, double launchDeg, double lnSpin) {
+    /** A set-up with today's weighting. */
+    static Presented of(double loftDeg) {
+        return new Presented(loftDeg, 0, 0, 0);
+    }
+
+    /** A set-up with another weighting, by what it changes of the launch with one delivery. */
+    static Presented of(double loftDeg, Launch today, Launch weighted) {
+        return today.spinRpm() <= 0 || weighted.spinRpm() <= 0
+                ? of(loftDeg)
+                : new Presented(
+                        loftDeg,
+                        Math.log(weighted.ballSpeedMps() / today.ballSpeedMps()),
+                        weighted.launchDeg() - today.launchDeg(),
+                        Math.log(weighted.spinRpm() / today.spinRpm()));
+    }
+}

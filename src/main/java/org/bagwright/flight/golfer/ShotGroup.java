@@ -1,0 +1,80 @@
+package org.bagwright.flight.golfer;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.bagwright.domain.book.Shot;
+
+/**
+ * The shots with one club in one set-up on one day, each with a weight from 0 to 1; a row that averages some counts as many.
+ *
+ * @param club the number of the club
+ * @param presented what the set-up presents
+ * @param day the place of the day among the unknowns
+ * @param shots the shots
+ * @param weights a weight for each
+ */
+record ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights) {
+    /** The same with every shot counted in full. */
+    static ShotGroup of(int club, Presented presented, int day, List<Shot> shots) {
+        double[] weights = new double[shots.size()];
+        Arrays.fill(weights, 1);
+        return new ShotGroup(club, presented, day, List.copyOf(shots), weights);
+    }
+
+    ShotGroup withWeights(double[] other) {
+        return new ShotGroup(club, presented, day, shots, other);
+    }
+
+    OptionalDouble value(int shot, Quantity quantity) {
+        return quantity.of(shots.get(shot).measured());
+    }
+
+    int count(int shot) {
+        return shots.get(shot).series().shots();
+    }
+
+    /** The shots that a quantity was measured of. */
+    int[] having(Quantity quantity) {
+        return IntStream.range(0, shots.size())
+                .filter(shot -> value(shot, quantity).isPresent())
+                .toArray();
+    }
+
+    /** The quantities that were measured, in their order. */
+    List<Quantity> measured() {
+        return Arrays.stream(Quantity.values())
+                .filter(quantity -> having(quantity).length > 0)
+                .toList();
+    }
+
+    /** The sum of weights of the shots that a quantity was measured of. */
+    double weight(Quantity quantity) {
+        return Arrays.stream(having(quantity))
+                .mapToDouble(shot -> weights[shot] * count(shot))
+                .sum();
+    }
+
+    /** The weighted mean of a quantity. */
+    double mean(Quantity quantity) {
+        return Arrays.stream(having(quantity))
+                        .mapToDouble(shot -> weights[shot]
+                                * count(shot)
+                                * value(shot, quantity).orElseThrow())
+                        .sum()
+                / weight(quantity);
+    }
+
+    /**
+     * By how much the covariance of two quantities of single shots is that of their means: the sum of squared shares of the
+     * shots that have both, {@code sum w^2 / (W1 W2)}; with all shots measured one over their effective number.
+     */
+    double share(Quantity one, Quantity other) {
+        double sum = Arrays.stream(having(one))
+                .filter(shot -> value(shot, other).isPresent())
+                .mapToDouble(shot -> weights[shot] * weights[shot] * count(shot))
+                .sum();
+        return sum / (weight(one) * weight(other));
+    }
+}
