@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
-import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.golfer.ClubFit.Part;
 
 /**
@@ -103,33 +102,11 @@ final class StatedLofts {
 
     /** Delivered loft above the one that is usual with a club, degrees. */
     private static double offsetDeg(ClubFit club) {
-        return club.delivery().offsetDeg()
-                - club.plain().offsetDeg()
-                - usualOffsetDeg(club.today().kind());
+        return club.delivery().offsetDeg() - club.plain().offsetDeg();
     }
 
     private static double spinRatio(ClubFit club) {
-        return club.delivery().spinRatio() / usualSpinRatio(club.today().kind());
-    }
-
-    /** How much less loft than the plain amateur's golfers deliver, degrees; as in averages of launch monitors, from memory. */
-    private static double usualOffsetDeg(ClubKind kind) {
-        return switch (kind) {
-            case DRIVER -> -1;
-            case WOOD -> 0;
-            case HYBRID -> -0.8;
-            case IRON, WEDGE, PUTTER -> -2.9;
-        };
-    }
-
-    /** Spin over that of the impact formulas; as above. */
-    private static double usualSpinRatio(ClubKind kind) {
-        return switch (kind) {
-            case DRIVER -> 0.86;
-            case WOOD -> 1.01;
-            case HYBRID -> 1.12;
-            case IRON, WEDGE, PUTTER -> 1.24;
-        };
+        return club.delivery().spinRatio() / club.plain().spinRatio();
     }
 
     /** Degrees of delivered loft for a degree of stated loft: a plain amateur delivers the stronger club with more of it. */

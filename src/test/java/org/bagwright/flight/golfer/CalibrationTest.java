@@ -37,7 +37,7 @@ class CalibrationTest {
 
     /**
      * 200 golfers of 70 to 120 mph; each club measured or not by the toss of a coin, against the plain amateur of that
-     * speed: ball speed 92 to 106 %, launch 3 degrees either way, spin 75 to 135 %; carry 90 to 110 % of that launch's
+     * speed: ball speed 92 to 103 % (with a quick golfer's driver 1.52 times head speed, no more), launch 3 degrees either way, spin 75 to 135 %; carry 90 to 110 % of that launch's
      * flight; attack now and then.
      */
     @Tag("analytic")
@@ -61,7 +61,7 @@ class CalibrationTest {
 
     private static Shot around(ShotPrediction plain, Club club, Random random) {
         Launch launch = new Launch(
-                plain.ballSpeedMps() * (0.92 + 0.14 * random.nextDouble()),
+                plain.ballSpeedMps() * (0.92 + 0.11 * random.nextDouble()),
                 plain.launchDeg() + 6 * random.nextDouble() - 3,
                 plain.spinRpm() * (0.75 + 0.6 * random.nextDouble()));
         double carryM = FLIGHTS.fly(launch, 1).carryM() * (0.9 + 0.2 * random.nextDouble());
