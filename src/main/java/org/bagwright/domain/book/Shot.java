@@ -3,6 +3,8 @@ package org.bagwright.domain.book;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.units.Checks;
 import org.bagwright.domain.units.Limit;
 
@@ -51,6 +53,16 @@ public record Shot(String golfer, String club, Measured measured, Setup setup, S
 
         public Setup {
             lengthM.ifPresent(value -> Checks.positive(value, "length"));
+        }
+
+        /** What was set, with today's for what is empty. */
+        public Choice on(Choice today) {
+            return new Choice(
+                    setting.or(today::setting),
+                    weighting.or(today::weighting),
+                    new Bend(
+                            loftBendDeg.orElse(today.bend().loftDeg()),
+                            lieBendDeg.orElse(today.bend().lieDeg())));
         }
     }
 

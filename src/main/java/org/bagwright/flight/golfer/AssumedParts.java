@@ -1,24 +1,49 @@
 package org.bagwright.flight.golfer;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
-import org.bagwright.flight.golfer.ClubFit.Part;
 
 /** What the flight of one club takes from elsewhere than the book and its own shots, one message for each cause. */
 final class AssumedParts {
+    /** What shots tell of a blow. */
+    private enum Part {
+        LOFT("delivered loft", shots -> shots.launchDeg().isPresent()),
+        SPIN("spin", shots -> shots.spinRpm().isPresent()),
+        BALL_SPEED(
+                "ball speed",
+                shots -> shots.ballSpeedMps().isPresent() || shots.carryM().isPresent());
+
+        private final String label;
+        private final Predicate<ShotMedians> told;
+
+        Part(String label, Predicate<ShotMedians> told) {
+            this.label = label;
+            this.told = told;
+        }
+    }
+
     private final FitterUnits words;
     private final ClubFit club;
+    private final List<ClubFit> all;
     private final List<Message> messages = new ArrayList<>();
 
-    AssumedParts(FitterUnits words, ClubFit club) {
+    /**
+     * @param club the club
+     * @param all all clubs of the golfer
+     */
+    AssumedParts(FitterUnits words, ClubFit club, List<ClubFit> all) {
         this.words = words;
         this.club = club;
+        this.all = all;
         addUnstated();
-        addPlain();
-        addBorrowed();
+        addUntold();
     }
 
     List<Message> messages() {
@@ -43,55 +68,40 @@ final class AssumedParts {
             messages.add(assumed("Head mass is blank, so it is assumed for the flight: ", mass)
                     .in("Head mass"));
         }
-        if (club.shots().attackDeg().isEmpty() && !club.borrows(Part.ATTACK)) {
+        if (club.shots().attackDeg().isEmpty()) {
             messages.add(assumed(
                     "Attack is not measured, so the path of the head is assumed: ",
                     FitterUnits.angle(club.delivery().attackDeg())));
         }
     }
 
-    /** The parts that neither its own shots nor another club's give. */
-    private void addPlain() {
-        List<String> parts = new ArrayList<>();
-        if (club.shots().launchDeg().isEmpty() && !club.borrows(Part.LOFT)) {
-            double deliveredDeg = club.today().loftDeg() + club.delivery().offsetDeg();
-            parts.add("delivered loft " + FitterUnits.angle(deliveredDeg));
+    /** What its own shots do not tell is judged by other clubs where they tell it, else it is what is usual. */
+    private void addUntold() {
+        List<String> usual = new ArrayList<>();
+        List<String> byOthers = new ArrayList<>();
+        Map<Part, String> values = values();
+        Arrays.stream(Part.values())
+                .filter(part -> !part.told.test(club.shots()))
+                .forEach(part -> {
+                    boolean told = all.stream().anyMatch(other -> part.told.test(other.shots()));
+                    (told ? byOthers : usual).add(told ? part.label : part.label + " " + values.get(part));
+                });
+        if (!usual.isEmpty()) {
+            messages.add(assumed("No shot tells how the ball leaves, so it is assumed: ", String.join(", ", usual)));
         }
-        if (club.shots().spinRpm().isEmpty() && !club.borrows(Part.SPIN)) {
-            parts.add("spin " + FitterUnits.spin(club.todayLaunch().spinRpm()));
-        }
-        boolean known =
-                club.shots().ballSpeedMps().isPresent() || club.shots().carryM().isPresent();
-        if (!known && !club.borrows(Part.BALL_SPEED)) {
-            parts.add("ball speed " + words.speed(club.todayLaunch().ballSpeedMps()));
-        }
-        if (!parts.isEmpty()) {
-            messages.add(assumed("No shot tells how the ball leaves, so it is assumed: ", String.join(", ", parts)));
+        if (!byOthers.isEmpty()) {
+            messages.add(assumed(
+                    "Its own shots do not tell all, so the shots with the other clubs tell the rest: ",
+                    FitterUnits.list(byOthers)));
         }
     }
 
-    private void addBorrowed() {
-        List<Part> borrowed = new ArrayList<>();
-        for (Part part : Part.values()) {
-            if (club.borrows(part)
-                    && !(part == Part.CARRY && club.shots().carryM().isPresent())) {
-                borrowed.add(part);
-            }
-        }
-        List<String> parts = borrowed.stream()
-                .map(club::lenders)
-                .distinct()
-                .map(lenders -> {
-                    List<String> labels = borrowed.stream()
-                            .filter(part -> club.lenders(part).equals(lenders))
-                            .map(Part::label)
-                            .toList();
-                    return FitterUnits.list(labels) + " borrowed from " + FitterUnits.list(lenders);
-                })
-                .toList();
-        if (!parts.isEmpty()) {
-            messages.add(assumed(
-                    "Its own shots do not tell all, so the clubs next to it lend it: ", String.join("; ", parts)));
-        }
+    private Map<Part, String> values() {
+        double deliveredDeg = club.hit().loftDeg() + club.delivery().offsetDeg();
+        Map<Part, String> values = new EnumMap<>(Part.class);
+        values.put(Part.LOFT, FitterUnits.angle(deliveredDeg));
+        values.put(Part.SPIN, FitterUnits.spin(club.todayLaunch().spinRpm()));
+        values.put(Part.BALL_SPEED, words.speed(club.todayLaunch().ballSpeedMps()));
+        return values;
     }
 }

@@ -8,7 +8,8 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.units.LengthUnit;
-import org.bagwright.flight.BallFlight;
+import org.bagwright.flight.BallStart;
+import org.bagwright.flight.GolferBall;
 import org.bagwright.flight.Launch;
 
 /**
@@ -26,11 +27,11 @@ final class CarryUnits {
     private static final double MOST_RATIO = 1.22;
 
     private final FitterUnits words;
-    private final BallFlight published;
+    private final GolferBall published;
     private final FitInput input;
 
     /** @param published flights of the ball of Bearman and Harvey in the air of the book */
-    CarryUnits(FitterUnits words, BallFlight published, FitInput input) {
+    CarryUnits(FitterUnits words, GolferBall published, FitInput input) {
         this.words = words;
         this.published = published;
         this.input = input;
@@ -62,7 +63,7 @@ final class CarryUnits {
                 shots.ballSpeedMps().getAsDouble(),
                 shots.launchDeg().getAsDouble(),
                 shots.spinRpm().getAsDouble());
-        return published.fly(launch, 1).carryM();
+        return published.fly(BallStart.of(launch)).carryM();
     }
 
     private static boolean areShort(List<Double> ratios) {

@@ -1,47 +1,71 @@
 package org.bagwright.flight.golfer;
 
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
+import java.util.OptionalDouble;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.PointHead;
 import org.bagwright.flight.Rebound;
 
-/** One club while a golfer is fitted: what is known of it, and the delivery as far as it is settled. */
+/** One club and what its own shots tell by themselves, without any other club; messages are made of it. */
 final class ClubFit {
-    /** The parts of a delivery that are settled one by one. */
-    enum Part {
-        ATTACK("path of the head"),
-        LOFT("delivered loft"),
-        SPIN("spin"),
-        BALL_SPEED("ball speed"),
-        CARRY("carry");
-
-        private final String label;
-
-        Part(String label) {
-            this.label = label;
-        }
-
-        String label() {
-            return label;
-        }
-    }
-
     private final ClubToday today;
+    private final ClubToday hit;
     private final ShotMedians shots;
     private final Delivery plain;
-    private final Map<Part, List<String>> lenders = new EnumMap<>(Part.class);
-    private Delivery delivery;
+    private final Delivery delivery;
 
-    ClubFit(ClubToday today, ShotMedians shots, Delivery plain) {
+    /**
+     * @param today the club
+     * @param hit the club as its shots were hit in the mean
+     * @param shots the medians of its shots
+     * @param plain the delivery that is usual of such a golfer
+     */
+    ClubFit(ClubToday today, ClubToday hit, ShotMedians shots, Delivery plain) {
         this.today = today;
+        this.hit = hit;
         this.shots = shots;
         this.plain = plain;
-        this.delivery = plain;
+        this.delivery = told();
+    }
+
+    private Delivery told() {
+        Delivery told = plain;
+        if (shots.headSpeedMps().isPresent()) {
+            told = told.withHeadSpeedMps(shots.headSpeedMps().getAsDouble());
+        }
+        if (shots.attackDeg().isPresent()) {
+            told = told.withAttackDeg(shots.attackDeg().getAsDouble());
+        }
+        OptionalDouble offsetDeg = offsetDeg(told);
+        if (offsetDeg.isPresent()) {
+            told = told.withOffsetDeg(offsetDeg.getAsDouble());
+        }
+        Rebound blow = told.blow(hit, hit.loftDeg());
+        if (shots.spinRpm().isPresent() && blow.spinRpm() > 0) {
+            told = told.withSpinRatio(shots.spinRpm().getAsDouble() / blow.spinRpm());
+        }
+        return shots.ballSpeedMps().isPresent() && blow.ballSpeedMps() > 0
+                ? told.withEfficiencyRatio(shots.ballSpeedMps().getAsDouble() / blow.ballSpeedMps())
+                : told;
+    }
+
+    private OptionalDouble offsetDeg(Delivery told) {
+        if (shots.launchDeg().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        PointHead head = hit.head(told.headSpeedMps());
+        OptionalDouble spinLoftDeg = head.spinLoftDeg(shots.launchDeg().getAsDouble() - told.attackDeg());
+        return spinLoftDeg.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(spinLoftDeg.getAsDouble() + told.attackDeg() - hit.loftDeg());
     }
 
     ClubToday today() {
         return today;
+    }
+
+    /** The club as its shots were hit in the mean: presenting the mean of their lofts. */
+    ClubToday hit() {
+        return hit;
     }
 
     ShotMedians shots() {
@@ -53,30 +77,9 @@ final class ClubFit {
         return plain;
     }
 
+    /** The delivery that its own shots tell; what they do not tell is plain. */
     Delivery delivery() {
         return delivery;
-    }
-
-    /** Settles one part from the club's own shots. */
-    void own(Part part, Delivery settled) {
-        delivery = settled;
-        lenders.remove(part);
-    }
-
-    /** Settles one part from other clubs. */
-    void borrow(Part part, Delivery settled, List<String> from) {
-        delivery = settled;
-        lenders.put(part, from);
-    }
-
-    /** The clubs from which a part of the delivery is borrowed; empty for its own and for assumed parts. */
-    List<String> lenders(Part part) {
-        return lenders.getOrDefault(part, List.of());
-    }
-
-    /** Whether a part of the delivery is borrowed from other clubs. */
-    boolean borrows(Part part) {
-        return lenders.containsKey(part);
     }
 
     String name() {
@@ -84,10 +87,6 @@ final class ClubFit {
     }
 
     Launch todayLaunch() {
-        return delivery.launch(today, today.loftDeg());
-    }
-
-    Rebound todayBlow() {
-        return delivery.blow(today, today.loftDeg());
+        return delivery.launch(hit, hit.loftDeg());
     }
 }

@@ -31,6 +31,21 @@ record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
         return club.kind();
     }
 
+    /** The same club presenting its stated loft. */
+    ClubToday stated() {
+        return presenting(club.head().loftDeg());
+    }
+
+    /** The same club in a set-up that presents another loft, degrees. */
+    ClubToday presenting(double otherDeg) {
+        return new ClubToday(club, otherDeg, lengthM, headMassKg);
+    }
+
+    /** What another length adds to ln head speed: 0.45 m/s of ball speed an inch (Kenny, Wallace and Otto 2008). */
+    double lnSpeedRatio(double otherLengthM, double ballMps) {
+        return Math.log1p(0.45 * (otherLengthM - lengthM) / 0.0254 / ballMps);
+    }
+
     PointHead head(double speedMps) {
         return new PointHead(speedMps, headMassKg, Restitution.of(kind()));
     }

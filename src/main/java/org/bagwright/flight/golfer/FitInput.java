@@ -1,7 +1,6 @@
 package org.bagwright.flight.golfer;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
@@ -15,7 +14,7 @@ import org.bagwright.flight.BallFlight;
  * @param golfer the golfer
  * @param clubs his carrying clubs
  * @param shots the shots that count, one list for each club
- * @param speeds his head speeds
+ * @param plain what is usual of such a golfer
  * @param stated the head speeds of his row against his shots
  * @param messages what was wrong with shots, and which do not count
  */
@@ -23,7 +22,7 @@ record FitInput(
         Golfer golfer,
         List<ClubFit> clubs,
         List<List<Shot>> shots,
-        HeadSpeeds speeds,
+        PlainGolfer plain,
         StatedSpeeds stated,
         List<Message> messages) {
     static FitInput of(
@@ -31,11 +30,11 @@ record FitInput(
             FitterUnits words,
             Golfer golfer,
             List<Club> bag,
-            ToDoubleFunction<Club> todayLoftDeg,
+            SetUps setUps,
             List<Shot> shots) {
         List<ClubToday> today = bag.stream()
                 .filter(club -> club.kind().carries())
-                .map(club -> ClubToday.of(club, todayLoftDeg.applyAsDouble(club)))
+                .map(club -> ClubToday.of(club, setUps.presentedLoftDeg(club, club.today())))
                 .toList();
         List<List<Shot>> all = today.stream()
                 .map(club -> shots.stream()
@@ -43,16 +42,24 @@ record FitInput(
                         .toList())
                 .toList();
         StatedSpeeds stated = new StatedSpeeds(words, golfer, today, all);
-        ShotSorter sorter = new ShotSorter(new ShotChecks(flights, words), stated.credible(), today);
+        ShotSorter sorter = new ShotSorter(new ShotChecks(flights, words), stated, setUps);
         List<List<Shot>> good = IntStream.range(0, today.size())
                 .mapToObj(index -> sorter.good(today.get(index), all.get(index)))
                 .toList();
         sorter.noteShotsOfNoClub(bag, shots);
-        HeadSpeeds speeds = HeadSpeeds.of(golfer.speeds(), today, good);
-        PlainGolfer plain = new PlainGolfer(speeds);
+        PlainGolfer plain = PlainGolfer.of(stated.likely(), today);
         List<ClubFit> clubs = IntStream.range(0, today.size())
-                .mapToObj(i -> new ClubFit(today.get(i), ShotMedians.of(good.get(i)), plain.delivery(today.get(i))))
+                .mapToObj(i -> fit(today.get(i), good.get(i), plain, setUps))
                 .toList();
-        return new FitInput(golfer, clubs, good, speeds, stated, sorter.messages());
+        return new FitInput(golfer, clubs, good, plain, stated, sorter.messages());
+    }
+
+    private static ClubFit fit(ClubToday today, List<Shot> shots, PlainGolfer plain, SetUps setUps) {
+        double loftDeg = shots.stream()
+                .mapToDouble(shot -> setUps.presentedLoftDeg(
+                        today.club(), shot.setup().on(today.club().today())))
+                .average()
+                .orElse(today.loftDeg());
+        return new ClubFit(today, today.presenting(loftDeg), ShotMedians.of(shots), plain.delivery(today.stated()));
     }
 }

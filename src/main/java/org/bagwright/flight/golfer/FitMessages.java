@@ -9,41 +9,42 @@ import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.ClubKind;
-import org.bagwright.flight.BallFlight;
-import org.bagwright.flight.golfer.ClubFit.Part;
+import org.bagwright.flight.BallStart;
+import org.bagwright.flight.GolferBall;
+import org.bagwright.flight.Launch;
 
 /** What a fitter should know of a fit, in plain words. */
 final class FitMessages {
     private final FitterUnits words;
-    private final BallFlight flights;
     private final BallModelKind model;
+    private final GolferBall ball;
     private final FitInput input;
     private final boolean speedsDoubted;
     private final Optional<Message> carryUnits;
     private final List<Message> messages = new ArrayList<>();
 
     /**
-     * @param flights flights in the air of the book under its ball model
-     * @param published the same with the ball of Bearman and Harvey
+     * @param model the ball model of the book
+     * @param ball the golfer's ball in the air of the book
+     * @param published the ball of Bearman and Harvey there
      */
-    FitMessages(FitterUnits words, BallFlight flights, BallFlight published, BallModelKind model, FitInput input) {
+    FitMessages(FitterUnits words, BallModelKind model, GolferBall ball, GolferBall published, FitInput input) {
         this.words = words;
-        this.flights = flights;
         this.model = model;
+        this.ball = ball;
         this.input = input;
         this.speedsDoubted = !input.stated().messages().isEmpty();
         this.carryUnits = new CarryUnits(words, published, input).message();
     }
 
-    List<Message> all(double dragRatio) {
+    List<Message> all() {
         messages.addAll(input.stated().messages());
         carryUnits.ifPresent(messages::add);
         messages.addAll(input.messages());
         noteSpeeds();
-        noteDrag(dragRatio);
         messages.addAll(new StatedLofts(input).messages());
         input.clubs().forEach(this::noteUnusual);
-        input.clubs().forEach(club -> messages.addAll(new AssumedParts(words, club).messages()));
+        input.clubs().forEach(club -> messages.addAll(new AssumedParts(words, club, input.clubs()).messages()));
         noteExtension();
         return messages;
     }
@@ -56,13 +57,13 @@ final class FitMessages {
             noteAssumedSpeed(
                     "Driver speed",
                     "Driver speed is not given, so it is assumed: ",
-                    input.speeds().driverMps());
+                    input.plain().speeds().driverMps());
         }
         if (iron.isEmpty() && !measured(false) && !input.clubs().isEmpty()) {
             noteAssumedSpeed(
                     "Iron speed",
                     "Iron speed is not given: 0.8 of the driver speed is assumed with a 7 iron: ",
-                    input.speeds().ironMps());
+                    input.plain().speeds().ironMps());
         }
         if (driver.isPresent() && iron.isPresent() && !speedsDoubted) {
             noteSpeedRatio(iron.getAsDouble() / driver.getAsDouble());
@@ -78,7 +79,8 @@ final class FitMessages {
     private boolean measured(boolean withDriver) {
         return input.clubs().stream()
                 .filter(club -> (club.today().kind() == ClubKind.DRIVER) == withDriver)
-                .anyMatch(club -> club.shots().headSpeedMps().isPresent());
+                .anyMatch(club -> club.shots().headSpeedMps().isPresent()
+                        || club.shots().ballSpeedMps().isPresent());
     }
 
     private void noteSpeedRatio(double ratio) {
@@ -92,26 +94,14 @@ final class FitMessages {
         }
     }
 
-    private void noteDrag(double dragRatio) {
-        if (carryUnits.isEmpty() && (dragRatio < 0.75 || dragRatio > 1.25)) {
-            messages.add(Message.warning(
-                    input.golfer().cell(),
-                    "The measured carries need " + percent(dragRatio)
-                            + " of the drag of the published ball; usual is"
-                            + " 85 to 115 %. Maybe carry is total distance, or the air on the sheet Start is not that of"
-                            + " the shots."));
-        }
-    }
-
     private void noteUnusual(ClubFit club) {
         noteBallSpeed(club);
         noteLoft(club);
-        noteRatio(club, Part.SPIN, club.delivery().spinRatio(), 0.6, 1.6, "Spin far from what its launch predicts: ");
+        noteRatio(club, OptionalDouble.of(club.delivery().spinRatio() / club.plain().spinRatio()), 0.6, 1.6, "Spin far from what its launch predicts: ");
         if (carryUnits.isEmpty()) {
             noteRatio(
                     club,
-                    Part.CARRY,
-                    club.delivery().carryRatio(),
+                    carryRatio(club),
                     0.915,
                     1.085,
                     "Carry far from what its launch and the golfer's other shots predict: ");
@@ -121,7 +111,7 @@ final class FitMessages {
     private void noteBallSpeed(ClubFit club) {
         double efficiency = club.delivery().efficiencyRatio() / club.plain().efficiencyRatio();
         boolean doubted = speedsDoubted && club.shots().headSpeedMps().isEmpty();
-        if (!doubted && !club.borrows(Part.BALL_SPEED) && (efficiency < 0.85 || efficiency > 1.12)) {
+        if (!doubted && (efficiency < 0.85 || efficiency > 1.12)) {
             warn(
                     club,
                     "Ball speed of the shots far from what the head speed gives: ",
@@ -133,8 +123,8 @@ final class FitMessages {
     private void noteLoft(ClubFit club) {
         double offsetDeg = club.delivery().offsetDeg();
         double plainDeg = club.plain().offsetDeg();
-        if (!club.borrows(Part.LOFT) && Math.abs(offsetDeg - plainDeg) > 8) {
-            double presentedDeg = club.today().loftDeg();
+        if (Math.abs(offsetDeg - plainDeg) > 8) {
+            double presentedDeg = club.hit().loftDeg();
             warn(
                     club,
                     "Launch far from what the loft gives: ",
@@ -143,8 +133,23 @@ final class FitMessages {
         }
     }
 
-    private void noteRatio(ClubFit club, Part part, double ratio, double least, double most, String lead) {
-        if (!club.borrows(part) && (ratio < least || ratio > most)) {
+    /** The measured carry over that of the golfer's ball from the measured launch. */
+    private OptionalDouble carryRatio(ClubFit club) {
+        ShotMedians shots = club.shots();
+        if (!shots.fullLaunch() || shots.carryM().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Launch launch = new Launch(
+                shots.ballSpeedMps().getAsDouble(),
+                shots.launchDeg().getAsDouble(),
+                shots.spinRpm().getAsDouble());
+        return OptionalDouble.of(shots.carryM().getAsDouble()
+                / ball.fly(BallStart.of(launch)).carryM());
+    }
+
+    private void noteRatio(ClubFit club, OptionalDouble told, double least, double most, String lead) {
+        double ratio = told.orElse(1);
+        if (ratio < least || ratio > most) {
             warn(club, lead, percent(ratio) + " of it");
         }
     }
@@ -154,7 +159,7 @@ final class FitMessages {
         String lead =
                 "The ball model " + model.label() + " was measured for " + range + "; it is extended beyond that for ";
         input.clubs().stream()
-                .filter(club -> flights.leansOnExtension(club.todayLaunch()))
+                .filter(club -> ball.leansOnExtension(club.todayLaunch()))
                 .map(club -> Message.assumed(club.today().club().cell(), wording(club, lead, "")))
                 .forEach(messages::add);
     }

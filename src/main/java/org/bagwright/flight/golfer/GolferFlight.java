@@ -1,10 +1,9 @@
 package org.bagwright.flight.golfer;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.bagwright.domain.book.AirConditions;
 import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.BookSettings;
@@ -13,10 +12,13 @@ import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.CarryDoubt;
+import org.bagwright.domain.option.CarryOrigin;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.BallStart;
 import org.bagwright.flight.Flight;
+import org.bagwright.flight.GolferBall;
 import org.bagwright.flight.Launch;
 
 /**
@@ -24,15 +26,12 @@ import org.bagwright.flight.Launch;
  * other lofts are changes from there. What was not measured is borrowed from clubs that were, or else assumed; the messages list it.
  */
 public final class GolferFlight {
-    private final BallFlight flights;
-    private final Map<String, ClubFit> clubs = new HashMap<>();
-    private final double dragRatio;
+    private final LearnedGolfer golfer;
     private final List<Message> messages;
+    private final Map<Reference, Double> referencesM = new ConcurrentHashMap<>();
 
-    private GolferFlight(BallFlight flights, List<ClubFit> fits, double dragRatio, List<Message> messages) {
-        this.flights = flights;
-        fits.forEach(fit -> clubs.put(key(fit.today().club()), fit));
-        this.dragRatio = dragRatio;
+    private GolferFlight(LearnedGolfer golfer, List<Message> messages) {
+        this.golfer = golfer;
         this.messages = List.copyOf(messages);
     }
 
@@ -42,24 +41,21 @@ public final class GolferFlight {
      * @param settings air, ball model and units of the book
      * @param golfer the golfer
      * @param bag his clubs; putters may be among them
-     * @param todayLoftDeg for each club of the bag the loft presented at address with today's set-up, degrees
-     * @param shotsOfThisGolfer his shots, all hit with today's set-up
+     * @param setUps what the set-ups of his clubs present
+     * @param shotsOfThisGolfer his shots, in any set-up of any day
      */
     public static GolferFlight fit(
-            BookSettings settings,
-            Golfer golfer,
-            List<Club> bag,
-            ToDoubleFunction<Club> todayLoftDeg,
-            List<Shot> shotsOfThisGolfer) {
-        AirConditions air = golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
-        BallFlight flights = new BallFlight(air, settings.ballModel());
+            BookSettings settings, Golfer golfer, List<Club> bag, SetUps setUps, List<Shot> shotsOfThisGolfer) {
+        AirConditions conditions =
+                golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
+        GolferBall air = GolferBall.in(conditions);
         FitterUnits words = new FitterUnits(settings.units());
-        FitInput input = FitInput.of(flights, words, golfer, bag, todayLoftDeg, shotsOfThisGolfer);
-        double dragRatio = new GolferFit(flights, input.clubs()).settle();
-        List<Message> messages = new FitMessages(
-                        words, flights, new BallFlight(air, BallModelKind.BEARMAN_HARVEY), settings.ballModel(), input)
-                .all(dragRatio);
-        return new GolferFlight(flights, input.clubs(), dragRatio, messages);
+        BallFlight flights = new BallFlight(conditions, settings.ballModel());
+        FitInput input = FitInput.of(flights, words, golfer, bag, setUps, shotsOfThisGolfer);
+        double ballShare = settings.ballModel() == BallModelKind.SMITS_SMITH ? 1 : 0;
+        LearnedGolfer learned = new LearnedGolfer(air, ballShare, input, setUps);
+        FitMessages messages = new FitMessages(words, settings.ballModel(), learned.ball(), air, input);
+        return new GolferFlight(learned, messages.all());
     }
 
     /**
@@ -111,23 +107,50 @@ public final class GolferFlight {
      */
     public ShotPrediction predict(Club club, double presentedLoftDeg, double faceClosedDeg, WeightedHead head) {
         check(club, presentedLoftDeg, faceClosedDeg);
-        ClubFit fit = fitOf(club);
-        BallStart start = new WeightedBlow(fit.delivery(), fit.today(), presentedLoftDeg, faceClosedDeg, head).start();
-        return shot(start.launch(), start, fit.delivery());
+        Delivery delivery = golfer.delivery(club);
+        BallStart start =
+                new WeightedBlow(delivery, golfer.stated(club), presentedLoftDeg, faceClosedDeg, head).start();
+        return shot(club, start.launch(), start, delivery);
+    }
+
+    /** How far the carry of {@link #predict} may be off; the face does not change it. */
+    public CarryDoubt doubt(Club club, double presentedLoftDeg, Optional<WeightedHead> head) {
+        check(club, presentedLoftDeg, 0);
+        return golfer.doubt(club, presentedLoftDeg, head);
+    }
+
+    /** Where the carry of a club that presents this loft comes from. */
+    public CarryOrigin origin(Club club, double presentedLoftDeg) {
+        check(club, presentedLoftDeg, 0);
+        return golfer.origin(club, presentedLoftDeg);
+    }
+
+    /** Whether a shot is beyond what the golfer's ball model was published for. */
+    public boolean extended(ShotPrediction shot) {
+        return golfer.ball().leansOnExtension(new Launch(shot.ballSpeedMps(), shot.launchDeg(), shot.spinRpm()));
+    }
+
+    /** How far single shots scatter in carry, as a share of it: a standard deviation, pooled over the golfer's clubs. */
+    public double carryScatterRatio() {
+        return golfer.carryScatterRatio();
     }
 
     private ShotPrediction predict(Club club, double presentedLoftDeg, double faceClosedDeg, double headSpeedRatio) {
         check(club, presentedLoftDeg, faceClosedDeg);
-        ClubFit fit = fitOf(club);
-        Delivery delivery = fit.delivery().withHeadSpeedMps(fit.delivery().headSpeedMps() * headSpeedRatio);
-        BallStart start = delivery.start(fit.today(), presentedLoftDeg, faceClosedDeg);
-        Launch launch = faceClosedDeg == 0 ? delivery.launch(fit.today(), presentedLoftDeg) : start.launch();
-        return shot(launch, start, delivery);
+        Delivery own = golfer.delivery(club);
+        Delivery delivery = own.withHeadSpeedMps(own.headSpeedMps() * headSpeedRatio);
+        ClubToday stated = golfer.stated(club);
+        BallStart start = delivery.start(stated, presentedLoftDeg, faceClosedDeg);
+        Launch launch = faceClosedDeg == 0 ? delivery.launch(stated, presentedLoftDeg) : start.launch();
+        return shot(club, launch, start, delivery);
     }
 
-    private static void check(Club club, double presentedLoftDeg, double faceClosedDeg) {
+    private void check(Club club, double presentedLoftDeg, double faceClosedDeg) {
         if (!club.kind().carries()) {
             throw new IllegalArgumentException(club.name() + " is a putter, and a putter has no flight to predict");
+        }
+        if (!golfer.knows(club)) {
+            throw new IllegalArgumentException(club.name() + " is not of this golfer's bag");
         }
         if (!(Math.abs(presentedLoftDeg) <= 90)) {
             throw new IllegalArgumentException("loft must be within 90 degrees, found " + presentedLoftDeg);
@@ -137,30 +160,35 @@ public final class GolferFlight {
         }
     }
 
-    private ShotPrediction shot(Launch launch, BallStart start, Delivery delivery) {
-        Flight flight = flights.fly(start, dragRatio);
+    private ShotPrediction shot(Club club, Launch launch, BallStart start, Delivery delivery) {
+        Flight flight = golfer.ball().fly(start);
+        double referenceM = golfer.response() == 1 ? flight.carryM() : referenceM(club, delivery);
+        double carryM = Math.max(
+                0, (referenceM + golfer.response() * (flight.carryM() - referenceM)) * delivery.carryRatio());
         return new ShotPrediction(
                 launch.ballSpeedMps(),
                 launch.launchDeg(),
                 launch.spinRpm(),
-                flight.carryM() * delivery.carryRatio(),
+                carryM,
                 flight.apexM(),
                 flight.landingDeg(),
                 start.startClosedDeg(),
                 flight.sidewaysClosedM() * delivery.carryRatio());
     }
 
-    /** The golfer's head speed with a club of his bag, measured, borrowed or assumed, m/s. */
-    public double headSpeedMps(Club club) {
-        return fitOf(club).delivery().headSpeedMps();
+    /** The model's carry at the set-up about which the golfer's response turns, m. */
+    private double referenceM(Club club, Delivery delivery) {
+        return referencesM.computeIfAbsent(new Reference(club, delivery), any -> golfer.ball()
+                .fly(delivery.start(golfer.stated(club), golfer.referenceLoftDeg(club), 0))
+                .carryM());
     }
 
-    private ClubFit fitOf(Club club) {
-        ClubFit fit = clubs.get(key(club));
-        if (fit == null) {
-            throw new IllegalArgumentException(club.name() + " is not of this golfer's bag");
-        }
-        return fit;
+    private record Reference(Club club, Delivery delivery) {}
+
+    /** The golfer's head speed with a club of his bag, m/s. */
+    public double headSpeedMps(Club club) {
+        check(club, 0, 0);
+        return golfer.delivery(club).headSpeedMps();
     }
 
     /**
@@ -169,14 +197,5 @@ public final class GolferFlight {
      */
     public List<Message> messages() {
         return messages;
-    }
-
-    /** The golfer's factor on the drag of the published ball, fitted to his carries; 1 without any. */
-    double dragRatio() {
-        return dragRatio;
-    }
-
-    private static String key(Club club) {
-        return club.slot() + "/" + club.name().toLowerCase(Locale.ROOT);
     }
 }

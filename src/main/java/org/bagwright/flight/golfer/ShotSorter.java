@@ -16,13 +16,18 @@ final class ShotSorter {
     private final ShotChecks checks;
     private final Golfer.HeadSpeeds stated;
     private final PlainGolfer plain;
+    private final SetUps setUps;
     private final List<Message> messages = new ArrayList<>();
 
-    /** @param stated what his row states, as far as his shots agree with it */
-    ShotSorter(ShotChecks checks, Golfer.HeadSpeeds stated, List<ClubToday> clubs) {
+    /**
+     * @param stated what his row states, against his shots
+     * @param setUps what the set-ups of his clubs present
+     */
+    ShotSorter(ShotChecks checks, StatedSpeeds stated, SetUps setUps) {
         this.checks = checks;
-        this.stated = stated;
-        this.plain = PlainGolfer.of(stated, clubs);
+        this.stated = stated.credible();
+        this.plain = PlainGolfer.of(stated.likely(), stated.clubs());
+        this.setUps = setUps;
     }
 
     List<Message> messages() {
@@ -86,10 +91,16 @@ final class ShotSorter {
         return flew;
     }
 
+    /** The club as it was set up. */
+    private ClubToday hit(ClubToday club, Shot shot) {
+        return club.presenting(setUps.presentedLoftDeg(
+                club.club(), shot.setup().on(club.club().today())));
+    }
+
     private boolean possible(Shot shot, ClubToday club) {
         OptionalDouble own = shot.measured().headSpeedMps();
         OptionalDouble known = own.isEmpty() && club.kind() == ClubKind.DRIVER ? stated.driverMps() : own;
-        Optional<Message> fault = checks.fault(new ShotChecks.Hit(shot, club, plain.delivery(club), known));
+        Optional<Message> fault = checks.fault(new ShotChecks.Hit(shot, hit(club, shot), plain.delivery(club.stated()), known));
         fault.ifPresent(messages::add);
         return fault.isEmpty();
     }

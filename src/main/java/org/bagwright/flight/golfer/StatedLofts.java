@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
-import org.bagwright.flight.golfer.ClubFit.Part;
 
 /**
  * Stated lofts against those that launch and spin of a club's own shots tell, after what is usual of the golfer: that of his
@@ -43,10 +42,9 @@ final class StatedLofts {
     private final List<ClubFit> clubs;
 
     StatedLofts(FitInput input) {
-        this.plain = new PlainGolfer(input.speeds());
+        this.plain = input.plain();
         this.golfer = input.golfer().name();
         this.clubs = new ArrayList<>(input.clubs().stream()
-                .filter(club -> !club.borrows(Part.LOFT))
                 .filter(club -> club.shots().launchDeg().isPresent())
                 .toList());
     }
@@ -80,7 +78,7 @@ final class StatedLofts {
         if (club.shots().spinRpm().isEmpty()) {
             return new Told(club, launchDeg, OptionalDouble.empty());
         }
-        double spinLoftDeg = club.delivery().deliveredLoftDeg(club.today().loftDeg())
+        double spinLoftDeg = club.delivery().deliveredLoftDeg(club.hit().loftDeg())
                 - club.delivery().attackDeg();
         double moreSpin = offDeg(club, other -> Math.log(spinRatio(other)));
         double spinDeg = launchDeg + Math.toDegrees(moreSpin * Math.tan(Math.toRadians(spinLoftDeg))) / slope;
@@ -111,7 +109,7 @@ final class StatedLofts {
 
     /** Degrees of delivered loft for a degree of stated loft: a plain amateur delivers the stronger club with more of it. */
     private double deliveredPerStated(ClubFit club) {
-        ClubToday weaker = ClubToday.of(club.today().club(), club.today().loftDeg() + 1);
+        ClubToday weaker = club.hit().presenting(club.hit().loftDeg() + 1);
         return 1 + plain.delivery(weaker).offsetDeg() - club.plain().offsetDeg();
     }
 

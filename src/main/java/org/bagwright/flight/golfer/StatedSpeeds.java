@@ -52,6 +52,38 @@ final class StatedSpeeds {
         return credible;
     }
 
+    List<ClubToday> clubs() {
+        return clubs;
+    }
+
+    /**
+     * What his row states and his shots do not deny; else what his shots with long or short clubs tell; empty where nothing
+     * does.
+     */
+    Golfer.HeadSpeeds likely() {
+        return new Golfer.HeadSpeeds(
+                likely(credible.driverMps(), plain.speeds().driverMps(), LONG),
+                likely(credible.ironMps(), plain.speeds().ironMps(), SHORT));
+    }
+
+    private OptionalDouble likely(OptionalDouble stated, double plainMps, Set<ClubKind> about) {
+        if (stated.isPresent()) {
+            return stated;
+        }
+        OptionalDouble ratio = ShotMedians.median(IntStream.range(0, clubs.size())
+                .filter(index -> about.contains(clubs.get(index).kind()))
+                .mapToObj(this::toldRatio)
+                .flatMapToDouble(OptionalDouble::stream)
+                .toArray());
+        return ratio.isEmpty() ? ratio : OptionalDouble.of(plainMps * ratio.getAsDouble());
+    }
+
+    /** Whether his shots tell a head speed. */
+    boolean toldByShots() {
+        return IntStream.range(0, clubs.size())
+                .anyMatch(index -> toldRatio(index).isPresent());
+    }
+
     List<Message> messages() {
         return messages;
     }
@@ -95,7 +127,7 @@ final class StatedSpeeds {
     /** The head speed that a club's shots tell, over the one that follows from the golfer's row. */
     private OptionalDouble toldRatio(int index) {
         ShotMedians told = ShotMedians.of(shots.get(index));
-        Delivery stated = plain.delivery(clubs.get(index));
+        Delivery stated = plain.delivery(clubs.get(index).stated());
         if (told.headSpeedMps().isPresent()) {
             return OptionalDouble.of(told.headSpeedMps().getAsDouble() / stated.headSpeedMps());
         }

@@ -91,11 +91,16 @@ public final class BagMaker {
                 book.settings(),
                 golfer,
                 clubs,
-                club -> made.get(club).geometry().pose(club.today()).presentedLoftDeg(golfer),
+                new BagSetUps(book, golfer, made),
                 book.shots().stream()
                         .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
                         .toList());
         return new Workshop(made, flight, new OptionMaker(book, golfer, flight, stock));
+    }
+
+    /** The flight of a golfer's clubs. */
+    public GolferFlight flight(Golfer golfer) {
+        return workshop(golfer, book.bagOf(golfer)).flight();
     }
 
     /** Options of one golfer computed from the book once more, each by itself; one that leaves a slot empty stays as it is. */

@@ -16,6 +16,7 @@ import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.ExpectedShot;
@@ -160,10 +161,17 @@ public final class OptionMaker {
     private ExpectedShot shot(SlotClub slotClub, Presented presented) {
         ShotPrediction square = slotClub.shot(flight, presented.loftDeg(), 0, presented.weighting());
         if (Math.abs(presented.faceDeg()) > MOST_FACE_DEG) {
-            return ExpectedShot.certain(square);
+            return expected(slotClub, presented, square);
         }
         ShotPrediction aimed = slotClub.shot(flight, presented.loftDeg(), presented.faceDeg(), presented.weighting());
-        return ExpectedShot.certain(square.onLine(aimed.startClosedDeg(), aimed.sidewaysClosedM()));
+        return expected(slotClub, presented, square.onLine(aimed.startClosedDeg(), aimed.sidewaysClosedM()));
+    }
+
+    private ExpectedShot expected(SlotClub slotClub, Presented presented, ShotPrediction shot) {
+        Club club = slotClub.club();
+        CarryDoubt doubt = flight.doubt(
+                club, presented.loftDeg(), slotClub.weightedAsOtherThanToday(presented.weighting()));
+        return new ExpectedShot(shot, doubt, flight.origin(club, presented.loftDeg()), flight.extended(shot));
     }
 
     private Terms terms(ClubSetup setup, int changes) {

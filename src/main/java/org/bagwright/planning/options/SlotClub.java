@@ -55,9 +55,14 @@ record SlotClub(
 
     /** The shot to expect with this loft, face and weighting. */
     ShotPrediction shot(GolferFlight flight, double loftDeg, double faceDeg, Optional<String> weighting) {
-        return weighting.equals(club.today().weighting())
-                ? flight.predict(club, loftDeg, faceDeg)
-                : flight.predict(club, loftDeg, faceDeg, weighted(weighting));
+        return weightedAsOtherThanToday(weighting)
+                .map(head -> flight.predict(club, loftDeg, faceDeg, head))
+                .orElseGet(() -> flight.predict(club, loftDeg, faceDeg));
+    }
+
+    /** The head in a weighting, seen from today's; empty for today's. */
+    Optional<WeightedHead> weightedAsOtherThanToday(Optional<String> weighting) {
+        return weighting.equals(club.today().weighting()) ? Optional.empty() : Optional.of(weighted(weighting));
     }
 
     /** The head in a weighting, seen from today's. */

@@ -163,7 +163,7 @@ public final class Outlooks {
                 settings,
                 bag.golfer(),
                 List.copyOf(todayDeg.keySet()),
-                todayDeg::get,
+                (club, choice) -> todayDeg.get(club),
                 book.shots().stream()
                         .filter(shot ->
                                 shot.golfer().equalsIgnoreCase(bag.golfer().name()))
