@@ -27,7 +27,17 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
     private static final double MPS_PER_MPH = 0.44704;
     private static final int FEWEST = 6;
 
-    private record Plain(String name, ClubKind kind, double loftDeg, double lengthIn) {}
+    private record Plain(String name, ClubKind kind, double loftDeg, double lengthIn) {
+        /** The same club with the loft of a place between two, and the length changed by as much as the loft asks for. */
+        Plain at(double place) {
+            int before = (int) Math.min(Math.floor(place), PLACES.size() - 2.0);
+            Plain longer = PLACES.get(before).get(0);
+            Plain shorter = PLACES.get(before + 1).get(0);
+            double betweenDeg = longer.loftDeg() + (place - before) * (shorter.loftDeg() - longer.loftDeg());
+            double perDegIn = (shorter.lengthIn() - longer.lengthIn()) / (shorter.loftDeg() - longer.loftDeg());
+            return new Plain(name, kind, betweenDeg, lengthIn + perDegIn * (betweenDeg - loftDeg));
+        }
+    }
 
     /** Where two clubs may fill one place, one of them is drawn. Lofts and lengths as commonly sold. */
     private static final List<List<Plain>> PLACES = List.of(
@@ -65,24 +75,23 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
                 sleeve("HYBRID", 4, dice.between(0.8, 1.3)));
         List<Club> clubs = new ArrayList<>();
         BendRange bends = dice.chance(0.7) ? new BendRange(2, 1) : BendRange.NONE;
-        for (int place : places(dice)) {
-            List<Plain> either = PLACES.get(place);
-            clubs.add(club(clubs.size() + 1, either.get(dice.below(either.size())), bends, sleeves, dice));
+        for (Plain plain : plainClubs(dice)) {
+            clubs.add(club(clubs.size() + 1, plain, bends, sleeves, dice));
         }
         return new HiddenBag(golfer, clubs, sleeves);
     }
 
-    /** The driver, and as many of the other places as are drawn, in their order. */
-    private static List<Integer> places(Dice dice) {
-        List<Integer> places = new ArrayList<>();
-        for (int place = 0; place < PLACES.size(); place++) {
-            places.add(place);
-        }
+    /** As many clubs as are drawn, spread evenly over the places, the driver first. */
+    private static List<Plain> plainClubs(Dice dice) {
+        int last = PLACES.size() - 1;
         int count = FEWEST + dice.below(PLACES.size() - FEWEST + 1);
-        while (places.size() > count) {
-            places.remove(1 + dice.below(places.size() - 1));
+        List<Plain> clubs = new ArrayList<>(PLACES.get(0));
+        for (int club = 1; club < count; club++) {
+            double place = Math.min(last, (double) club * last / (count - 1) + dice.between(-0.15, 0.15));
+            List<Plain> either = PLACES.get((int) Math.round(place));
+            clubs.add(either.get(dice.below(either.size())).at(place));
         }
-        return places;
+        return clubs;
     }
 
     private static Sleeve sleeve(String name, int settings, double bendDeg) {
@@ -98,7 +107,7 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
         double lengthM = (plain.lengthIn() + dice.between(-0.2, 0.2)) * M_PER_IN;
         double massKg = plain.kind().usualHeadMassKg(lengthM) + dice.normal(0.002);
         ClubSketch sketch = new ClubSketch(NAME, slot, plain.name(), plain.kind(), "Clubs!C" + (slot + 1))
-                .head(plain.loftDeg() + dice.between(-0.8, 0.8), 58 + 8 * (45.25 - plain.lengthIn()) / 10.5)
+                .head(plain.loftDeg() + dice.between(-0.3, 0.3), 58 + 8 * (45.25 - plain.lengthIn()) / 10.5)
                 .lengthM(lengthM)
                 .form(ClubSketch.form(
                         OptionalDouble.of(massKg),

@@ -108,19 +108,17 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
         return shots.stream().anyMatch(shot -> shot.club().equals(club.name()));
     }
 
-    /** Whether an option's loft was never hit: neither today's setting and loft bend nor those of a shot. */
+    /** Whether no shot was hit with an option's setting and loft bend, and it is not today's. */
     boolean isUntried(Option option) {
         Club club = option.club();
-        return !sameLoft(option.choice(), club.today())
+        Choice choice = option.choice();
+        return !choice.equals(club.tidiedToday())
                 && shots.stream()
                         .filter(shot -> shot.club().equals(club.name()))
                         .map(Shot::setup)
-                        .noneMatch(setup -> setup.setting().equals(option.choice().setting())
-                                && setup.loftBendDeg().orElse(0) == option.choice().bend().loftDeg());
-    }
-
-    private static boolean sameLoft(Choice one, Choice other) {
-        return one.setting().equals(other.setting())
-                && one.bend().loftDeg() == other.bend().loftDeg();
+                        .filter(setup -> !setup.equals(Shot.Setup.TODAY))
+                        .noneMatch(setup -> setup.setting().equals(choice.setting())
+                                && setup.loftBendDeg().orElse(0)
+                                        == choice.bend().loftDeg());
     }
 }

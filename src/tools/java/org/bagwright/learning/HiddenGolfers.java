@@ -3,7 +3,9 @@ package org.bagwright.learning;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.LongFunction;
 import java.util.stream.LongStream;
+import org.bagwright.learning.Tally.Plans;
 import org.bagwright.learning.Tally.Row;
 
 /**
@@ -34,11 +36,20 @@ public final class HiddenGolfers {
         System.out.print(golfers.table());
     }
 
-    /** All golfers of one kind of ball. */
+    /** The carries and gaps of all golfers with one kind of ball. */
     Tally tally(HiddenGolfer.Ball ball) {
+        return tally(seed -> Judgement.of(HiddenGolfer.drawn(seed, ball, moreSetups), seed));
+    }
+
+    /** The plans of all golfers. */
+    Tally plans() {
+        return tally(seed -> Judgement.ofPlans(HiddenGolfer.drawn(seed, HiddenGolfer.Ball.BLEND, moreSetups)));
+    }
+
+    private Tally tally(LongFunction<Tally> judged) {
         return LongStream.range(firstSeed, firstSeed + count)
                 .parallel()
-                .mapToObj(seed -> Judgement.of(HiddenGolfer.drawn(seed, ball, moreSetups), seed))
+                .mapToObj(judged)
                 .reduce(new Tally(), (one, other) -> new Tally().add(one).add(other));
     }
 
@@ -49,7 +60,36 @@ public final class HiddenGolfers {
         text.append("\nSix truths of the ball\n").append(errors(blend)).append(chances(blend));
         Tally third = tally(HiddenGolfer.Ball.THIRD);
         text.append("\nA third ball of its own\n").append(errors(third)).append(chances(third));
+        text.append(penalties(plans()));
+        return text.append(secondSettings()).toString();
+    }
+
+    private String secondSettings() {
+        StringBuilder text = new StringBuilder();
+        text.append(line("%nError of a change saved by shots with one club: twice as many at one setting, at two settings"));
+        for (Device device : List.of(Device.CARRY, Device.BALL_AND_CARRY, Device.FULL_WITH_HEAD)) {
+            SecondSetting study = new SecondSetting(device, count, firstSeed);
+            text.append(line(
+                    "%-28s%8.2f%8.2f",
+                    device.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    study.savedRatio(SecondSetting.Design.TWICE),
+                    study.savedRatio(SecondSetting.Design.TWO)));
+        }
         return text.toString();
+    }
+
+    private static String penalties(Tally tally) {
+        return line("%nMean penalty, points, and what the plan said")
+                + line("today's set-up              %8.1f", tally.meanPoints(Plans::todayPoints))
+                + line(
+                        "plan for the best guess     %8.1f%8.1f",
+                        tally.meanPoints(Plans::guessPoints),
+                        tally.meanPoints(Plans::guessSaidPoints))
+                + line(
+                        "plan for what is likely     %8.1f%8.1f",
+                        tally.meanPoints(Plans::likelyPoints),
+                        tally.meanPoints(Plans::likelySaidPoints))
+                + line("plan that knows the truth   %8.1f", tally.meanPoints(Plans::leastPoints));
     }
 
     private static String errors(Tally tally) {

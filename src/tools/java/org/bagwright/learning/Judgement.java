@@ -21,7 +21,7 @@ final class Judgement {
 
     private Judgement(HiddenGolfer hidden, long seed) {
         this.hidden = hidden;
-        this.bag = new BagMaker(hidden.book()).bags().bags().get(0);
+        this.bag = options(hidden);
         this.dice = new Dice(~seed);
     }
 
@@ -38,7 +38,27 @@ final class Judgement {
         return judgement.tally;
     }
 
-    /** Some options with a loft that was never hit; today's where there is none. */
+    /** What the plans that the program makes of a book are truly worth. */
+    static Tally ofPlans(HiddenGolfer hidden) {
+        Tally tally = new Tally();
+        TrueBag bag = new TrueBag(hidden, options(hidden));
+        List<Integer> guess = bag.plan(false);
+        List<Integer> likely = bag.plan(true);
+        tally.add(new Tally.Plans(
+                bag.truePoints(bag.today()),
+                bag.promisedPoints(guess, false),
+                bag.truePoints(guess),
+                bag.promisedPoints(likely, true),
+                bag.truePoints(likely),
+                bag.truePoints(bag.bestPlan())));
+        return tally;
+    }
+
+    private static BagOptions options(HiddenGolfer hidden) {
+        return new BagMaker(hidden.book()).bags().bags().get(0);
+    }
+
+    /** Some set-ups that were never hit; today's where there is none. */
     private List<Option> sample(SlotOptions slot) {
         List<Option> untried =
                 new ArrayList<>(slot.options().stream().filter(hidden::isUntried).toList());

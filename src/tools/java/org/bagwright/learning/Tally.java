@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.units.LengthUnit;
 
 /** How far predictions were off, and how often what was said to be likely came. */
@@ -50,6 +51,25 @@ final class Tally {
      */
     record Chance(double stated, boolean came) {}
 
+    /**
+     * The penalties of one golfer's plans, points.
+     *
+     * @param todayPoints true, of today's set-up
+     * @param guessSaidPoints as stated, of the plan for the best guess
+     * @param guessPoints true, of the same
+     * @param likelySaidPoints as stated, of the plan for what is likely
+     * @param likelyPoints true, of the same
+     * @param leastPoints true, of the plan of one who knows everything
+     */
+    record Plans(
+            double todayPoints,
+            double guessSaidPoints,
+            double guessPoints,
+            double likelySaidPoints,
+            double likelyPoints,
+            double leastPoints) {}
+
+    private final List<Plans> plans = new ArrayList<>();
     private final Map<Row, List<Judged>> rows = new EnumMap<>(Row.class);
     private final List<Chance> chances = new ArrayList<>();
 
@@ -67,9 +87,19 @@ final class Tally {
         chances.add(chance);
     }
 
+    void add(Plans planned) {
+        plans.add(planned);
+    }
+
+    /** The mean of one penalty over all golfers, points; NaN without plans. */
+    double meanPoints(ToDoubleFunction<Plans> penalty) {
+        return plans.stream().mapToDouble(penalty).average().orElse(Double.NaN);
+    }
+
     Tally add(Tally other) {
         other.rows.forEach((row, judged) -> rows.get(row).addAll(judged));
         chances.addAll(other.chances);
+        plans.addAll(other.plans);
         return this;
     }
 
