@@ -1,0 +1,124 @@
+package org.bagwright.learning;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.bagwright.domain.book.Aims;
+import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.BookSettings;
+import org.bagwright.domain.book.Shot;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.club.SleeveSetting;
+import org.bagwright.domain.option.Option;
+
+/**
+ * A golfer of whom everything is known, and the book that a fitter has of him.
+ *
+ * @param bag his clubs
+ * @param truth what is true of him
+ * @param shots what the fitter has measured
+ */
+record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
+    private static final double UNSHOT_RATIO = 0.3;
+    private static final double SECOND_SETTING_RATIO = 0.35;
+    private static final double DATED_RATIO = 0.4;
+
+    /** Whether he plays a ball that is neither of the published ones. */
+    enum Ball {
+        BLEND,
+        THIRD
+    }
+
+    /**
+     * The golfer of a seed.
+     *
+     * @param moreSetups whether some of his shots may be hit with another set-up than today's, and on dates
+     */
+    static HiddenGolfer drawn(long seed, Ball ball, boolean moreSetups) {
+        Dice dice = new Dice(seed);
+        HiddenBag bag = HiddenBag.drawn(dice);
+        TrueBall flown = ball == Ball.THIRD
+                ? TrueBall.third()
+                : TrueBall.ofTruth((int) Math.floorMod(seed, (long) TrueBall.BLENDS), dice);
+        HiddenTruth truth = new HiddenTruth(bag, flown, dice);
+        HiddenShots shots = new HiddenShots(bag, truth, Device.drawn(dice), dice, 1);
+        boolean second = moreSetups && dice.chance(SECOND_SETTING_RATIO);
+        boolean dated = moreSetups && dice.chance(DATED_RATIO);
+        List<HiddenShots.Day> days = dated
+                ? List.of(HiddenShots.Day.drawn(0, dice), HiddenShots.Day.drawn(7, dice))
+                : List.of(HiddenShots.Day.ANY);
+        int sure = dice.below(bag.clubs().size());
+        for (Club club : bag.clubs()) {
+            int count = 3 + dice.below(8);
+            if (club.slot() - 1 == sure || !dice.chance(UNSHOT_RATIO)) {
+                HiddenShots.Day day = days.get(dice.below(days.size()));
+                List<Choice> others = otherSetups(bag, club);
+                boolean two = second && !others.isEmpty() && dice.chance(0.5);
+                int later = two ? count / 2 : 0;
+                shots.hit(club, club.today(), day, count - later);
+                if (two) {
+                    shots.hit(club, others.get(dice.below(others.size())), days.get(dice.below(days.size())), later);
+                }
+            }
+        }
+        return new HiddenGolfer(bag, truth, shots.shots());
+    }
+
+    /** Every other setting of a club's sleeve, and every other bend of its loft in whole degrees. */
+    static List<Choice> otherSetups(HiddenBag bag, Club club) {
+        Stream<Choice> settings = bag.sleeveOf(club).map(Sleeve::settings).orElse(List.of()).stream()
+                .map(SleeveSetting::mark)
+                .map(mark -> new Choice(Optional.of(mark), Bend.NONE));
+        Stream<Choice> bends = club.freedom().bendRange().bendsDeg(0).stream()
+                .map(bendDeg -> new Choice(club.today().setting(), new Bend(bendDeg, 0)));
+        return Stream.concat(settings, bends)
+                .filter(choice -> !choice.equals(club.today()))
+                .distinct()
+                .toList();
+    }
+
+    /** What the fitter has. */
+    Book book() {
+        return book(shots);
+    }
+
+    /** The same with other shots. */
+    Book book(List<Shot> others) {
+        return new Book(
+                BookSettings.DEFAULT,
+                Aims.defaults(),
+                List.of(bag.golfer()),
+                bag.clubs(),
+                new Book.Equipment(bag.sleeves(), List.of(), List.of()),
+                new Book.Measurements(others, List.of(), Set.of()),
+                List.of(),
+                List.of());
+    }
+
+    /** The true carry of an option, m. */
+    double trueCarryM(Option option) {
+        return truth.carryM(option.club().name(), option.choice());
+    }
+
+    boolean hasShots(Club club) {
+        return shots.stream().anyMatch(shot -> shot.club().equals(club.name()));
+    }
+
+    /** Whether no shot was hit with an option's setting and loft bend, and it is not today's. */
+    boolean isUntried(Option option) {
+        Club club = option.club();
+        Choice choice = option.choice();
+        return !choice.equals(club.tidiedToday())
+                && shots.stream()
+                        .filter(shot -> shot.club().equals(club.name()))
+                        .map(Shot::setup)
+                        .filter(setup -> !setup.equals(Shot.Setup.TODAY))
+                        .noneMatch(setup -> setup.setting().equals(choice.setting())
+                                && setup.loftBendDeg().orElse(0)
+                                        == choice.bend().loftDeg());
+    }
+}

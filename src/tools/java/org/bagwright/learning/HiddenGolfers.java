@@ -1,0 +1,131 @@
+package org.bagwright.learning;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.LongFunction;
+import java.util.stream.LongStream;
+import org.bagwright.learning.Tally.Plans;
+import org.bagwright.learning.Tally.Row;
+
+/**
+ * Judges the program by golfers whose truth is known. Arguments: how many golfers (150), {@code --seed} and the first seed
+ * (1000000; seeds under 10000 are for trying things out), {@code --today-only} for shots with today's set-up and no dates.
+ */
+public final class HiddenGolfers {
+    private static final int TENTHS = 10;
+
+    private final int count;
+    private final long firstSeed;
+    private final boolean moreSetups;
+
+    HiddenGolfers(int count, long firstSeed, boolean moreSetups) {
+        this.count = count;
+        this.firstSeed = firstSeed;
+        this.moreSetups = moreSetups;
+    }
+
+    public static void main(String[] args) {
+        List<String> given = List.of(args);
+        int seed = given.indexOf("--seed");
+        boolean counted = !given.isEmpty() && !given.get(0).startsWith("--");
+        HiddenGolfers golfers = new HiddenGolfers(
+                counted ? Integer.parseInt(given.get(0)) : 150,
+                seed < 0 ? 1000000 : Long.parseLong(given.get(seed + 1)),
+                !given.contains("--today-only"));
+        System.out.print(golfers.table());
+    }
+
+    /** The carries and gaps of all golfers with one kind of ball. */
+    Tally tally(HiddenGolfer.Ball ball) {
+        return tally(seed -> Judgement.of(HiddenGolfer.drawn(seed, ball, moreSetups), seed));
+    }
+
+    /** The plans of all golfers. */
+    Tally plans() {
+        return tally(seed -> Judgement.ofPlans(HiddenGolfer.drawn(seed, HiddenGolfer.Ball.BLEND, moreSetups)));
+    }
+
+    private Tally tally(LongFunction<Tally> judged) {
+        return LongStream.range(firstSeed, firstSeed + count)
+                .parallel()
+                .mapToObj(judged)
+                .reduce(new Tally(), (one, other) -> new Tally().add(one).add(other));
+    }
+
+    private String table() {
+        StringBuilder text = new StringBuilder();
+        text.append(count + " hidden golfers from seed " + firstSeed + "; errors in yd, shares that ranges cover\n");
+        Tally blend = tally(HiddenGolfer.Ball.BLEND);
+        text.append("\nSix truths of the ball\n").append(errors(blend)).append(chances(blend));
+        Tally third = tally(HiddenGolfer.Ball.THIRD);
+        text.append("\nA third ball of its own\n").append(errors(third)).append(chances(third));
+        text.append(penalties(plans()));
+        return text.append(secondSettings()).toString();
+    }
+
+    private String secondSettings() {
+        StringBuilder text = new StringBuilder();
+        text.append(line("%nError of a change saved by shots with one club: twice as many at one setting, at two settings"));
+        for (Device device : List.of(Device.CARRY, Device.BALL_AND_CARRY, Device.FULL_WITH_HEAD)) {
+            SecondSetting study = new SecondSetting(device, count, firstSeed);
+            text.append(line(
+                    "%-28s%8.2f%8.2f",
+                    device.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    study.savedRatio(SecondSetting.Design.TWICE),
+                    study.savedRatio(SecondSetting.Design.TWO)));
+        }
+        return text.toString();
+    }
+
+    private static String penalties(Tally tally) {
+        return line("%nMean penalty, points, and what the plan said")
+                + line("today's set-up              %8.1f", tally.meanPoints(Plans::todayPoints))
+                + line(
+                        "plan for the best guess     %8.1f%8.1f",
+                        tally.meanPoints(Plans::guessPoints),
+                        tally.meanPoints(Plans::guessSaidPoints))
+                + line(
+                        "plan for what is likely     %8.1f%8.1f",
+                        tally.meanPoints(Plans::likelyPoints),
+                        tally.meanPoints(Plans::likelySaidPoints))
+                + line("plan that knows the truth   %8.1f", tally.meanPoints(Plans::leastPoints));
+    }
+
+    private static String errors(Tally tally) {
+        StringBuilder text = new StringBuilder();
+        text.append(line("%-28s%8s%8s%8s%8s%8s", "", "median", "90 %", "80 %", "95 %", "cases"));
+        for (Row row : Row.values()) {
+            text.append(line(
+                    "%-28s%8.1f%8.1f%8s%8s%8d",
+                    row.label(),
+                    tally.errorYd(row, 0.5),
+                    tally.errorYd(row, 0.9),
+                    share(tally.coverage(row, Tally.NARROW_SD)),
+                    share(tally.coverage(row, Tally.WIDE_SD)),
+                    tally.count(row)));
+        }
+        return text.toString();
+    }
+
+    private static String chances(Tally tally) {
+        if (!tally.statesChances()) {
+            return "Chance of a gap: -\n";
+        }
+        StringBuilder text = new StringBuilder("Chance of a gap, stated and come (cases):");
+        for (int tenth = 0; tenth < TENTHS; tenth++) {
+            List<Tally.Chance> some = tally.chances(tenth / 10.0, (tenth + 1) / 10.0);
+            text.append(String.format(
+                    Locale.ROOT, " %.2f %.2f (%d)", Tally.meanStated(some), Tally.shareThatCame(some), some.size()));
+        }
+        return text + line("%nBrier score over that of a constant: %.2f", tally.brierRatio());
+    }
+
+    private static String share(OptionalDouble ratio) {
+        return ratio.isPresent() ? String.format(Locale.ROOT, "%.2f", ratio.getAsDouble()) : "-";
+    }
+
+    private static String line(String format, Object... values) {
+        return String.format(Locale.ROOT, format + "%n", values);
+    }
+}
