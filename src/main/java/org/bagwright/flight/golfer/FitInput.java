@@ -33,10 +33,7 @@ record FitInput(
             List<Club> bag,
             ToDoubleFunction<Club> todayLoftDeg,
             List<Shot> shots) {
-        List<ClubToday> today = bag.stream()
-                .filter(club -> club.kind().carries())
-                .map(club -> ClubToday.of(club, todayLoftDeg.applyAsDouble(club)))
-                .toList();
+        List<ClubToday> today = ClubToday.bag(bag, todayLoftDeg);
         List<List<Shot>> all = today.stream()
                 .map(club -> shots.stream()
                         .filter(shot -> shot.club().equalsIgnoreCase(club.club().name()))
