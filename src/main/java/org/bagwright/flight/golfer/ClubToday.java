@@ -1,5 +1,8 @@
 package org.bagwright.flight.golfer;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.PointHead;
@@ -27,6 +30,50 @@ record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
         return new ClubToday(club, todayLoftDeg, lengthM, massKg);
     }
 
+    /**
+     * The clubs of a bag that fly a ball. A club with the head of today's club of its slot has that club's head mass where its
+     * own is blank: a longer shaft makes no head lighter.
+     *
+     * @param todayLoftDeg for each club the loft that today's set-up presents at address, degrees
+     */
+    static List<ClubToday> bag(List<Club> bag, ToDoubleFunction<Club> todayLoftDeg) {
+        List<ClubToday> clubs = bag.stream()
+                .filter(club -> club.kind().carries())
+                .map(club -> of(club, todayLoftDeg.applyAsDouble(club)))
+                .toList();
+        return clubs.stream()
+                .map(club -> club.inSlotToday(clubs).map(club::withHeadMassOf).orElse(club))
+                .toList();
+    }
+
+    private ClubToday withHeadMassOf(ClubToday other) {
+        return sameHead(other) && club.form().massKg().isEmpty()
+                ? new ClubToday(club, loftDeg, lengthM, other.headMassKg())
+                : this;
+    }
+
+    /** Among the golfer's clubs the one that is in the bag today at this club's slot and of its kind. */
+    Optional<ClubToday> inSlotToday(List<ClubToday> clubs) {
+        return clubs.stream()
+                .filter(other -> other.club().inBag() && other.kind() == kind())
+                .filter(other -> other.club().slot() == club.slot())
+                .findFirst();
+    }
+
+    /** Whether another is the same row of the book, maybe set up in another way. */
+    boolean sameRow(ClubToday other) {
+        return club.slot() == other.club().slot()
+                && club.name().equalsIgnoreCase(other.club().name());
+    }
+
+    /** Whether another club is built on the same head, as far as the book tells. */
+    boolean sameHead(ClubToday other) {
+        return kind() == other.kind()
+                && club.head().equals(other.club().head())
+                && club.sleeve().equals(other.club().sleeve())
+                && club.kit().equals(other.club().kit());
+    }
+
     ClubKind kind() {
         return club.kind();
     }
@@ -41,9 +88,9 @@ record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
         return new ClubToday(club, otherDeg, lengthM, headMassKg);
     }
 
-    /** What another length adds to ln head speed: 0.45 m/s of ball speed an inch (Kenny, Wallace and Otto 2008). */
-    double lnSpeedRatio(double otherLengthM, double ballMps) {
-        return Math.log1p(0.45 * (otherLengthM - lengthM) / 0.0254 / ballMps);
+    /** The same club with a shaft of another length, m. */
+    ClubToday ofLength(double otherM) {
+        return new ClubToday(club, loftDeg, otherM, headMassKg);
     }
 
     PointHead head(double speedMps) {

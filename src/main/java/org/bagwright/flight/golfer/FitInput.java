@@ -32,10 +32,7 @@ record FitInput(
             List<Club> bag,
             SetUps setUps,
             List<Shot> shots) {
-        List<ClubToday> today = bag.stream()
-                .filter(club -> club.kind().carries())
-                .map(club -> ClubToday.of(club, setUps.presentedLoftDeg(club, club.today())))
-                .toList();
+        List<ClubToday> today = ClubToday.bag(bag, club -> setUps.presentedLoftDeg(club, club.today()));
         List<List<Shot>> all = today.stream()
                 .map(club -> shots.stream()
                         .filter(shot -> shot.club().equalsIgnoreCase(club.club().name()))

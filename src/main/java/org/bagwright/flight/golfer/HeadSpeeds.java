@@ -1,5 +1,7 @@
 package org.bagwright.flight.golfer;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,12 +15,17 @@ import org.bagwright.domain.club.ClubKind;
  * speeds measured with his shots. A 7 iron is assumed to come at 0.80 of the driver's speed, a driver at 93 mph, where
  * neither the golfer's row nor his shots say better. Beyond the two clubs the line goes on, but never under half of his
  * slowest speed nor over 1.15 of his quickest.
+ *
+ * <p>The line compares different clubs of a set, so it does not tell what a longer shaft does to one club. A club that might
+ * take the place of today's club of its slot and kind has that club's speed, and 0.45 m/s of ball speed for each inch that
+ * it is longer (Kenny, Wallace and Otto 2008, Sports Biomechanics 7, 322-332). So does a club that was hit at another length.
  */
 final class HeadSpeeds {
     static final double IRON_PER_DRIVER_RATIO = 0.80;
     private static final double ASSUMED_DRIVER_MPS = 93 * 0.44704;
     private static final double SHORTEST_LINE_M = 0.05;
     private static final double SAME_CLUB_M = 0.006;
+    private static final double BALL_MPS_PER_M = 0.45 / 0.0254;
     static final double DRIVER_M = ClubKind.DRIVER.usualLengthM(10);
 
     /** The length of the 7 iron, of 30 degrees, to which a golfer's iron speed belongs. */
@@ -31,6 +38,8 @@ final class HeadSpeeds {
     private final double driverPlaceM;
     private final double driverMps;
     private final double ironMps;
+    private final List<ClubToday> clubs;
+    private final List<ClubToday> measured = new ArrayList<>();
     private final ClubInterpolation measuredRatios = new ClubInterpolation();
 
     /**
@@ -40,6 +49,11 @@ final class HeadSpeeds {
      * @param driver his driver; empty takes one of 45 in
      */
     public HeadSpeeds(Golfer.HeadSpeeds stated, Optional<ClubToday> driver) {
+        this(stated, driver, driver.stream().toList());
+    }
+
+    private HeadSpeeds(Golfer.HeadSpeeds stated, Optional<ClubToday> driver, List<ClubToday> clubs) {
+        this.clubs = clubs;
         double lengthM = driver.map(ClubToday::lengthM).orElse(DRIVER_M);
         this.driverLengthM = Math.max(lengthM, SEVEN_IRON_M + SHORTEST_LINE_M);
         this.driverPlaceM = driver.map(ClubToday::placeM).orElse(DRIVER_M);
@@ -51,9 +65,10 @@ final class HeadSpeeds {
 
     /** Head speeds from the golfer's row, his driver's length and his shots, one list of shots for each club. */
     static HeadSpeeds of(Golfer.HeadSpeeds stated, List<ClubToday> clubs, List<List<Shot>> shots) {
-        Optional<ClubToday> driver =
-                clubs.stream().filter(club -> club.kind() == ClubKind.DRIVER).findFirst();
-        HeadSpeeds speeds = new HeadSpeeds(stated, driver);
+        Optional<ClubToday> driver = clubs.stream()
+                .filter(club -> club.kind() == ClubKind.DRIVER)
+                .min(Comparator.comparing(club -> !club.club().inBag()));
+        HeadSpeeds speeds = new HeadSpeeds(stated, driver, clubs);
         for (int i = 0; i < clubs.size(); i++) {
             ClubToday club = clubs.get(i);
             OptionalDouble speed = ShotMedians.median(shots.get(i), Measured::headSpeedMps);
@@ -65,6 +80,7 @@ final class HeadSpeeds {
 
     /** Bends the line through a measured speed. */
     private void measured(ClubToday club, double speedMps) {
+        measured.add(club);
         measuredRatios.add(
                 club.placeM(), speedMps / lineMps(club.lengthM()), club.club().name());
     }
@@ -83,7 +99,35 @@ final class HeadSpeeds {
 
     /** Head speed with a club, m/s. */
     public double atMps(ClubToday club) {
-        return atMps(club.lengthM(), club.placeM());
+        ClubToday known = known(club);
+        double knownMps = atMps(known.lengthM(), known.placeM());
+        double moreBallMps = BALL_MPS_PER_M * (club.lengthM() - known.lengthM());
+        return moreBallMps == 0 ? knownMps : forMoreBallMps(known, knownMps, moreBallMps);
+    }
+
+    /** The part of the logarithm of a club's head speed that its length adds to that of the club from which it is known. */
+    double lnLengthRatio(ClubToday club) {
+        ClubToday known = known(club);
+        return Math.log(atMps(club) / atMps(known.lengthM(), known.placeM()));
+    }
+
+    /** The club that tells the speed of another: itself where measured, else today's of its slot and kind, else itself. */
+    private ClubToday known(ClubToday club) {
+        Optional<ClubToday> listed =
+                clubs.stream().filter(one -> one.sameRow(club)).findFirst();
+        return listed.filter(measured::contains)
+                .or(() -> club.inSlotToday(clubs))
+                .or(() -> listed)
+                .orElse(club);
+    }
+
+    /** The head speed that gives so much more ball speed with a club, m/s. */
+    private double forMoreBallMps(ClubToday club, double headMps, double moreBallMps) {
+        PlainDelivery plain = new PlainDelivery(driverMps());
+        double ballMps = plain.of(club, headMps).ballMps(club);
+        double nearMps = headMps * (1 + moreBallMps / ballMps);
+        double gainedMps = plain.of(club, nearMps).ballMps(club) - ballMps;
+        return headMps + (nearMps - headMps) * moreBallMps / gainedMps;
     }
 
     /** Head speed with the driver, m/s. */

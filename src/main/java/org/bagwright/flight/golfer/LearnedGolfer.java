@@ -58,7 +58,7 @@ final class LearnedGolfer {
         this.unknowns = new Unknowns(days, heads.size(), openOf(input));
         for (ClubToday club : today) {
             places.put(club.club(), clubs.size());
-            clubs.add(modelled(club.stated(), input.plain().delivery(club.stated()), 0));
+            clubs.add(modelled(club.stated(), input.plain()));
         }
         for (int index = 0; index < today.size(); index++) {
             addGroups(today.get(index), input.shots().get(index), input.plain());
@@ -118,7 +118,8 @@ final class LearnedGolfer {
         return setUps.presentedLoftDeg(club, shot.setup().on(club.today()));
     }
 
-    private ModelledClub modelled(ClubToday stated, Delivery usual, double lnLengthRatio) {
+    private ModelledClub modelled(ClubToday stated, PlainGolfer plain) {
+        Delivery usual = plain.delivery(stated);
         double[] arguments = new double[Argument.COUNT];
         arguments[Argument.LN_HEAD_SPEED.ordinal()] = Math.log(usual.headSpeedMps());
         arguments[Argument.LN_EFFICIENCY.ordinal()] = Math.log(usual.efficiencyRatio());
@@ -127,7 +128,7 @@ final class LearnedGolfer {
         arguments[Argument.LN_SPIN.ordinal()] = Math.log(usual.spinRatio());
         arguments[Argument.BALL.ordinal()] = ballShare;
         int head = heads.get(Head.of(stated));
-        double[][] design = unknowns.design(stated, head, lnLengthRatio, setUps.gauged(stated.club()));
+        double[][] design = unknowns.design(stated, head, plain.speeds().lnLengthRatio(stated), setUps.gauged(stated.club()));
         return new ModelledClub(stated, head, arguments, design, references.get(head));
     }
 
@@ -155,10 +156,7 @@ final class LearnedGolfer {
         if (lengthM.isEmpty() || Math.abs(lengthM.getAsDouble() - today.lengthM()) < 1e-6) {
             return places.get(today.club());
         }
-        Delivery usual = plain.delivery(today.stated());
-        double lnRatio = today.lnSpeedRatio(lengthM.getAsDouble(), usual.ballMps(today.stated()));
-        clubs.add(modelled(
-                today.stated(), usual.withHeadSpeedMps(usual.headSpeedMps() * Math.exp(lnRatio)), lnRatio));
+        clubs.add(modelled(today.stated().ofLength(lengthM.getAsDouble()), plain));
         return clubs.size() - 1;
     }
 
