@@ -38,7 +38,7 @@ final class HiddenTruth {
                 BookSettings.DEFAULT,
                 golfer,
                 bag.clubs(),
-                club -> loftDeg(geometries.get(club.name()), club.today()),
+                (club, choice) -> loftDeg(geometries.get(club.name()), choice),
                 List.of());
         Shared shared = Shared.drawn(dice);
         for (Club club : bag.clubs()) {

@@ -14,7 +14,6 @@ final class Learning {
     private static final int MOST_STEPS = 8;
     private static final double LONGEST_STEP = 2.5;
     private static final double CLOSE = 1e-7;
-    private static final int ROUNDS = 2;
 
     /** Groups of no more shots are scored against the golfer's other clubs, not against their own median. */
     private static final int FEW = 4;
@@ -46,10 +45,8 @@ final class Learning {
         if (!groups.isEmpty()) {
             settle();
             judgeFew();
-            for (int round = 0; round < ROUNDS; round++) {
-                expand();
-                settle();
-            }
+            expand();
+            settle();
         }
     }
 
@@ -87,7 +84,7 @@ final class Learning {
                 stepped[i] = at[i] + share * (next.mean()[i] - at[i]);
             }
             at = stepped;
-            posterior = new Posterior(at, next.covariance());
+            posterior = next.about(at);
             if (longest < CLOSE) {
                 return;
             }

@@ -1,43 +1,67 @@
 package org.bagwright.flight.golfer;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
- * The unknowns of a golfer after his shots: normal, about the values at which {@code |x|^2 + sum r' C^-1 r} is least.
- *
- * @param mean the likeliest values, in prior standard deviations
- * @param covariance their covariance {@code H^-1}, H the Gauss-Newton Hessian there
+ * The unknowns of a golfer after his shots: normal, about the values at which {@code |x|^2 + sum r' C^-1 r} is least, with the
+ * covariance {@code H^-1}, H the Gauss-Newton Hessian there.
  */
-record Posterior(double[] mean, RealMatrix covariance) {
+final class Posterior {
+    private final double[] mean;
+    private final DecompositionSolver hessian;
+
+    private Posterior(double[] mean, DecompositionSolver hessian) {
+        this.mean = mean;
+        this.hessian = hessian;
+    }
+
     /** Before any shot. */
     static Posterior prior(int unknowns) {
-        return new Posterior(new double[unknowns], MatrixUtils.createRealIdentityMatrix(unknowns));
+        return of(new double[unknowns], List.of());
     }
 
     /** The minimum of {@code |x|^2 + sum |r - J (x - at)|^2} over whitened residuals, and its curvature. */
     static Posterior of(double[] at, List<Residuals> all) {
-        int count = at.length;
-        RealMatrix hessian = MatrixUtils.createRealIdentityMatrix(count);
-        double[] pull = new double[count];
+        double[][] hessian = new double[at.length][at.length];
+        for (int i = 0; i < at.length; i++) {
+            hessian[i][i] = 1;
+        }
+        double[] pull = new double[at.length];
         for (Residuals residuals : all) {
             residuals.addTo(hessian, pull, at);
         }
-        CholeskyDecomposition root = new CholeskyDecomposition(hessian, 1e-9, 1e-12);
-        RealMatrix covariance = root.getSolver().getInverse();
-        return new Posterior(covariance.operate(pull), covariance);
+        DecompositionSolver solver =
+                new CholeskyDecomposition(new Array2DRowRealMatrix(hessian, false), 1e-9, 1e-12).getSolver();
+        return new Posterior(solver.solve(new ArrayRealVector(pull, false)).toArray(), solver);
+    }
+
+    /** The same doubt about other values. */
+    Posterior about(double[] other) {
+        return new Posterior(other, hessian);
+    }
+
+    /** The likeliest values, in prior standard deviations. */
+    double[] mean() {
+        return mean;
+    }
+
+    /** Their covariance. */
+    RealMatrix covariance() {
+        return hessian.getInverse();
     }
 
     /** The variance of something that depends on the unknowns with these slopes. */
     double variance(double[] slopes) {
-        double sum = 0;
-        double[] times = covariance.operate(slopes);
-        for (int i = 0; i < slopes.length; i++) {
-            sum += slopes[i] * times[i];
-        }
-        return sum;
+        RealVector vector = new ArrayRealVector(slopes, false);
+        return vector.dotProduct(hessian.solve(vector));
     }
 
     /**
@@ -55,26 +79,21 @@ record Posterior(double[] mean, RealMatrix covariance) {
             return new Residuals(head, inverse.operate(residuals), white.getData());
         }
 
-        private void addTo(RealMatrix hessian, double[] pull, double[] at) {
+        private void addTo(double[][] hessian, double[] pull, double[] at) {
             for (int row = 0; row < residuals.length; row++) {
                 double[] slope = slopes[row];
                 double target = residuals[row];
                 for (int i = 0; i < at.length; i++) {
                     target += slope[i] * at[i];
                 }
-                for (int i = 0; i < at.length; i++) {
-                    if (slope[i] != 0) {
-                        pull[i] += slope[i] * target;
-                        addRow(hessian, i, slope);
+                int[] places = IntStream.range(0, at.length)
+                        .filter(i -> slope[i] != 0)
+                        .toArray();
+                for (int one : places) {
+                    pull[one] += slope[one] * target;
+                    for (int other : places) {
+                        hessian[one][other] += slope[one] * slope[other];
                     }
-                }
-            }
-        }
-
-        private static void addRow(RealMatrix hessian, int row, double[] slope) {
-            for (int column = 0; column < slope.length; column++) {
-                if (slope[column] != 0) {
-                    hessian.addToEntry(row, column, slope[row] * slope[column]);
                 }
             }
         }
