@@ -37,6 +37,11 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
             double perDegIn = (shorter.lengthIn() - longer.lengthIn()) / (shorter.loftDeg() - longer.loftDeg());
             return new Plain(name, kind, betweenDeg, lengthIn + perDegIn * (betweenDeg - loftDeg));
         }
+
+        /** The same club with another name where the longer one has it already. */
+        Plain apartFrom(Plain longer) {
+            return longer.name().equals(name) ? new Plain(name + " plus", kind, loftDeg, lengthIn) : this;
+        }
     }
 
     /** Where two clubs may fill one place, one of them is drawn. Lofts and lengths as commonly sold. */
@@ -89,7 +94,7 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
         for (int club = 1; club < count; club++) {
             double place = Math.min(last, (double) club * last / (count - 1) + dice.between(-0.15, 0.15));
             List<Plain> either = PLACES.get((int) Math.round(place));
-            clubs.add(either.get(dice.below(either.size())).at(place));
+            clubs.add(either.get(dice.below(either.size())).at(place).apartFrom(clubs.get(club - 1)));
         }
         return clubs;
     }

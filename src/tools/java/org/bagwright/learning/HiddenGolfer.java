@@ -68,6 +68,19 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
         return new HiddenGolfer(bag, truth, shots.shots());
     }
 
+    /**
+     * A golfer of whom all that is assumed is true, who hits every club alike each time, with a monitor that is never off. His
+     * ball is that of Bearman and Harvey.
+     */
+    static HiddenGolfer exact(long seed) {
+        Dice even = new Dice(seed, 0);
+        HiddenBag bag = HiddenBag.drawn(new Dice(seed));
+        HiddenTruth truth = new HiddenTruth(bag, TrueBall.blend(0, 0, 0), even);
+        HiddenShots shots = new HiddenShots(bag, truth, Device.FULL_WITH_HEAD, even, 0);
+        bag.clubs().forEach(club -> shots.hit(club, club.today(), HiddenShots.Day.ANY, 5));
+        return new HiddenGolfer(bag, truth, shots.shots());
+    }
+
     /** Every other setting of a club's sleeve, and every other bend of its loft in whole degrees. */
     static List<Choice> otherSetups(HiddenBag bag, Club club) {
         Stream<Choice> settings = bag.sleeveOf(club).map(Sleeve::settings).orElse(List.of()).stream()

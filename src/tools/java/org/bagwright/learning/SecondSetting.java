@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.LongStream;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.Option;
@@ -26,7 +27,7 @@ final class SecondSetting {
     }
 
     private final Device device;
-    private final Map<Design, List<Double>> squaresM2 = new EnumMap<>(Design.class);
+    private final List<Map<Design, List<Double>>> squaresM2;
 
     /**
      * The study with so many golfers.
@@ -35,12 +36,10 @@ final class SecondSetting {
      */
     SecondSetting(Device device, int golfers, long firstSeed) {
         this.device = device;
-        for (Design design : Design.values()) {
-            squaresM2.put(design, new ArrayList<>());
-        }
-        for (long seed = firstSeed; seed < firstSeed + golfers; seed++) {
-            judge(seed);
-        }
+        this.squaresM2 = LongStream.range(firstSeed, firstSeed + golfers)
+                .parallel()
+                .mapToObj(this::judged)
+                .toList();
     }
 
     /** How much smaller the error is than with shots at one setting, as a share of that; of roots of mean squares. */
@@ -49,13 +48,14 @@ final class SecondSetting {
     }
 
     private double rootM(Design design) {
-        return Math.sqrt(squaresM2.get(design).stream()
+        return Math.sqrt(squaresM2.stream()
+                .flatMap(golfer -> golfer.get(design).stream())
                 .mapToDouble(Double::doubleValue)
                 .average()
                 .orElseThrow());
     }
 
-    private void judge(long seed) {
+    private Map<Design, List<Double>> judged(long seed) {
         Dice dice = new Dice(seed);
         HiddenBag bag = HiddenBag.drawn(dice);
         HiddenTruth truth = new HiddenTruth(bag, TrueBall.ofTruth((int) (seed % TrueBall.BLENDS), dice), dice);
@@ -68,9 +68,12 @@ final class SecondSetting {
                         Math.abs(truth.launch(studied.name(), choice).launchDeg()
                                 - truth.launch(studied.name(), studied.today()).launchDeg())))
                 .orElseThrow();
+        Map<Design, List<Double>> errors = new EnumMap<>(Design.class);
         for (Design design : Design.values()) {
-            judge(golfer(seed, bag, truth, studied, second, design), studied, second, design);
+            HiddenGolfer hidden = golfer(seed, bag, truth, studied, second, design);
+            errors.put(design, squaresM2(hidden, studied, second));
         }
+        return errors;
     }
 
     private HiddenGolfer golfer(
@@ -88,14 +91,16 @@ final class SecondSetting {
         return new HiddenGolfer(bag, truth, shots.shots());
     }
 
-    private void judge(HiddenGolfer hidden, Club studied, Choice second, Design design) {
+    private static List<Double> squaresM2(HiddenGolfer hidden, Club studied, Choice second) {
+        List<Double> squaresM2 = new ArrayList<>();
         SlotOptions slot = new BagMaker(hidden.book()).bags().bags().get(0).slots().get(studied.slot() - 1);
         for (Option option : slot.options()) {
             if (!option.choice().equals(studied.today()) && !option.choice().equals(second)) {
                 double saidM = option.carryM().orElseThrow() - slot.today().carryM().orElseThrow();
                 double trueM = hidden.trueCarryM(option) - hidden.trueCarryM(slot.today());
-                squaresM2.get(design).add((saidM - trueM) * (saidM - trueM));
+                squaresM2.add((saidM - trueM) * (saidM - trueM));
             }
         }
+        return squaresM2;
     }
 }

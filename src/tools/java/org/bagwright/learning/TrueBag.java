@@ -101,6 +101,10 @@ final class TrueBag {
         return BagSearch.state(real, chosen).score().penaltyPoints();
     }
 
+    BagOptions real() {
+        return real;
+    }
+
     List<Integer> today() {
         return seen.today();
     }
