@@ -39,13 +39,17 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
      * @param moreSetups whether some of his shots may be hit with another set-up than today's, and on dates
      */
     static HiddenGolfer drawn(long seed, Ball ball, boolean moreSetups) {
+        return drawn(seed, ball, moreSetups, 1);
+    }
+
+    static HiddenGolfer drawn(long seed, Ball ball, boolean moreSetups, double strayRatio) {
         Dice dice = new Dice(seed);
         HiddenBag bag = HiddenBag.drawn(dice);
         TrueBall flown = ball == Ball.THIRD
                 ? TrueBall.third()
                 : TrueBall.ofTruth((int) Math.floorMod(seed, (long) TrueBall.BLENDS), dice);
         HiddenTruth truth = new HiddenTruth(bag, flown, dice);
-        HiddenShots shots = new HiddenShots(bag, truth, Device.drawn(dice), dice, 1);
+        HiddenShots shots = new HiddenShots(bag, truth, Device.drawn(dice), dice, strayRatio);
         boolean second = moreSetups && dice.chance(SECOND_SETTING_RATIO);
         boolean dated = moreSetups && dice.chance(DATED_RATIO);
         List<HiddenShots.Day> days = dated
