@@ -53,7 +53,7 @@ public final class GolferFlight {
         BallFlight flights = new BallFlight(conditions, settings.ballModel());
         FitInput input = FitInput.of(flights, words, golfer, bag, setUps, shotsOfThisGolfer);
         double ballShare = settings.ballModel() == BallModelKind.SMITS_SMITH ? 1 : 0;
-        LearnedGolfer learned = new LearnedGolfer(air, ballShare, input, setUps);
+        LearnedGolfer learned = new LearnedGolfer(air, new BagModel(input, setUps, ballShare));
         FitMessages messages = new FitMessages(words, settings.ballModel(), learned.ball(), air, input);
         return new GolferFlight(learned, messages.all());
     }
@@ -162,9 +162,9 @@ public final class GolferFlight {
 
     private ShotPrediction shot(Club club, Launch launch, BallStart start, Delivery delivery) {
         Flight flight = golfer.ball().fly(start);
-        double referenceM = golfer.response() == 1 ? flight.carryM() : referenceM(club, delivery);
+        double referenceM = golfer.responseRatio() == 1 ? flight.carryM() : referenceM(club, delivery);
         double carryM = Math.max(
-                0, (referenceM + golfer.response() * (flight.carryM() - referenceM)) * delivery.carryRatio());
+                0, (referenceM + golfer.responseRatio() * (flight.carryM() - referenceM)) * delivery.carryRatio());
         return new ShotPrediction(
                 launch.ballSpeedMps(),
                 launch.launchDeg(),

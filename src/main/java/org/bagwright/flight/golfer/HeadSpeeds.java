@@ -1,19 +1,14 @@
 package org.bagwright.flight.golfer;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Shot;
-import org.bagwright.domain.book.Shot.Measured;
 import org.bagwright.domain.club.ClubKind;
 
 /**
- * Head speed by club: a straight line in club length through the golfer's driver and his 7 iron, bent to go through the
- * speeds measured with his shots. A 7 iron is assumed to come at 0.80 of the driver's speed, a driver at 93 mph, where
- * neither the golfer's row nor his shots say better. Beyond the two clubs the line goes on, but never under half of his
+ * Head speed by club: a straight line in club length through the golfer's driver and his 7 iron. A 7 iron is assumed to come at
+ * 0.80 of the driver's speed, a driver at 93 mph, where neither the golfer's row nor his shots say better. Beyond the two clubs the line goes on, but never under half of his
  * slowest speed nor over 1.15 of his quickest.
  *
  * <p>The line compares different clubs of a set, so it does not tell what a longer shaft does to one club. A club that might
@@ -24,23 +19,16 @@ final class HeadSpeeds {
     static final double IRON_PER_DRIVER_RATIO = 0.80;
     private static final double ASSUMED_DRIVER_MPS = 93 * 0.44704;
     private static final double SHORTEST_LINE_M = 0.05;
-    private static final double SAME_CLUB_M = 0.006;
     private static final double BALL_MPS_PER_M = 0.45 / 0.0254;
     static final double DRIVER_M = ClubKind.DRIVER.usualLengthM(10);
 
     /** The length of the 7 iron, of 30 degrees, to which a golfer's iron speed belongs. */
     static final double SEVEN_IRON_M = ClubKind.IRON.usualLengthM(30);
 
-    /** The place of a 7 iron of 30 degrees among the clubs, see {@link ClubToday#placeM}. */
-    private static final double SEVEN_IRON_PLACE_M = SEVEN_IRON_M - 0.003;
-
     private final double driverLengthM;
-    private final double driverPlaceM;
     private final double driverMps;
     private final double ironMps;
     private final List<ClubToday> clubs;
-    private final List<ClubToday> measured = new ArrayList<>();
-    private final ClubInterpolation measuredRatios = new ClubInterpolation();
 
     /**
      * The line before any shot.
@@ -56,51 +44,24 @@ final class HeadSpeeds {
         this.clubs = clubs;
         double lengthM = driver.map(ClubToday::lengthM).orElse(DRIVER_M);
         this.driverLengthM = Math.max(lengthM, SEVEN_IRON_M + SHORTEST_LINE_M);
-        this.driverPlaceM = driver.map(ClubToday::placeM).orElse(DRIVER_M);
         this.driverMps = stated.driverMps()
                 .orElseGet(() ->
                         stated.ironMps().orElse(ASSUMED_DRIVER_MPS * IRON_PER_DRIVER_RATIO) / IRON_PER_DRIVER_RATIO);
         this.ironMps = stated.ironMps().orElse(driverMps * IRON_PER_DRIVER_RATIO);
     }
 
-    /** Head speeds from the golfer's row, his driver's length and his shots, one list of shots for each club. */
-    static HeadSpeeds of(Golfer.HeadSpeeds stated, List<ClubToday> clubs, List<List<Shot>> shots) {
+    /** Head speeds from what is stated or known of the golfer's own, and his clubs. */
+    static HeadSpeeds of(Golfer.HeadSpeeds stated, List<ClubToday> clubs) {
         Optional<ClubToday> driver = clubs.stream()
                 .filter(club -> club.kind() == ClubKind.DRIVER)
                 .min(Comparator.comparing(club -> !club.club().inBag()));
-        HeadSpeeds speeds = new HeadSpeeds(stated, driver, clubs);
-        for (int i = 0; i < clubs.size(); i++) {
-            ClubToday club = clubs.get(i);
-            OptionalDouble speed = ShotMedians.median(shots.get(i), Measured::headSpeedMps);
-            speed.ifPresent(mps -> speeds.measured(club, mps));
-        }
-        speeds.holdStated(stated);
-        return speeds;
-    }
-
-    /** Bends the line through a measured speed. */
-    private void measured(ClubToday club, double speedMps) {
-        measured.add(club);
-        measuredRatios.add(
-                club.placeM(), speedMps / lineMps(club.lengthM()), club.club().name());
-    }
-
-    /** Keeps the line where the golfer's row states it, unless a club of that length was measured. */
-    private void holdStated(Golfer.HeadSpeeds stated) {
-        hold(stated.driverMps(), driverPlaceM);
-        hold(stated.ironMps(), SEVEN_IRON_PLACE_M);
-    }
-
-    private void hold(OptionalDouble stated, double placeM) {
-        if (stated.isPresent() && !measuredRatios.isEmpty() && !measuredRatios.hasWithin(SAME_CLUB_M, placeM)) {
-            measuredRatios.add(placeM, 1, "");
-        }
+        return new HeadSpeeds(stated, driver, clubs);
     }
 
     /** Head speed with a club, m/s. */
     public double atMps(ClubToday club) {
         ClubToday known = known(club);
-        double knownMps = atMps(known.lengthM(), known.placeM());
+        double knownMps = lineMps(known.lengthM());
         double moreBallMps = BALL_MPS_PER_M * (club.lengthM() - known.lengthM());
         return moreBallMps == 0 ? knownMps : forMoreBallMps(known, knownMps, moreBallMps);
     }
@@ -108,16 +69,13 @@ final class HeadSpeeds {
     /** The part of the logarithm of a club's head speed that its length adds to that of the club from which it is known. */
     double lnLengthRatio(ClubToday club) {
         ClubToday known = known(club);
-        return Math.log(atMps(club) / atMps(known.lengthM(), known.placeM()));
+        return Math.log(atMps(club) / lineMps(known.lengthM()));
     }
 
-    /** The club that tells the speed of another: itself where measured, else today's of its slot and kind, else itself. */
+    /** The club that tells the speed of another: today's of its slot and kind, else itself. */
     private ClubToday known(ClubToday club) {
-        Optional<ClubToday> listed =
-                clubs.stream().filter(one -> one.sameRow(club)).findFirst();
-        return listed.filter(measured::contains)
-                .or(() -> club.inSlotToday(clubs))
-                .or(() -> listed)
+        return club.inSlotToday(clubs)
+                .or(() -> clubs.stream().filter(one -> one.sameRow(club)).findFirst())
                 .orElse(club);
     }
 
@@ -132,16 +90,12 @@ final class HeadSpeeds {
 
     /** Head speed with the driver, m/s. */
     public double driverMps() {
-        return atMps(driverLengthM, driverPlaceM);
+        return lineMps(driverLengthM);
     }
 
     /** Head speed with a 7 iron, m/s. */
     public double ironMps() {
-        return atMps(SEVEN_IRON_M, SEVEN_IRON_PLACE_M);
-    }
-
-    private double atMps(double lengthM, double placeM) {
-        return lineMps(lengthM) * (measuredRatios.isEmpty() ? 1 : measuredRatios.at(placeM));
+        return lineMps(SEVEN_IRON_M);
     }
 
     private double lineMps(double lengthM) {

@@ -2,7 +2,6 @@ package org.bagwright.flight.golfer;
 
 import java.util.List;
 import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.book.Shot;
 
 /**
  * A golfer of whom only head speeds are known: he delivers his clubs as {@link PlainDelivery} assumes. A golfer's own shots
@@ -13,8 +12,7 @@ import org.bagwright.domain.book.Shot;
 record PlainGolfer(HeadSpeeds speeds) {
     /** One whose head speeds are known from his row alone. */
     static PlainGolfer of(Golfer.HeadSpeeds stated, List<ClubToday> clubs) {
-        return new PlainGolfer(HeadSpeeds.of(
-                stated, clubs, clubs.stream().map(club -> List.<Shot>of()).toList()));
+        return new PlainGolfer(HeadSpeeds.of(stated, clubs));
     }
 
     /** How he delivers a club to the ball. */

@@ -16,8 +16,11 @@ record Presented(double loftDeg, double lnBallSpeed, double launchDeg, double ln
         return new Presented(loftDeg, 0, 0, 0);
     }
 
-    /** A set-up with another weighting, by what it changes of the launch with one delivery. */
-    static Presented of(double loftDeg, Launch today, Launch weighted) {
+    /** A set-up with another weighting, by what that changes of the launch with one delivery. */
+    static Presented of(Delivery delivery, ClubToday club, double loftDeg, WeightedHead head) {
+        Launch today = delivery.launch(club, loftDeg);
+        Launch weighted =
+                new WeightedBlow(delivery, club, loftDeg, 0, head).start().launch();
         return today.spinRpm() <= 0 || weighted.spinRpm() <= 0
                 ? of(loftDeg)
                 : new Presented(

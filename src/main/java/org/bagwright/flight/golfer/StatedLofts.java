@@ -91,7 +91,7 @@ final class StatedLofts {
         double median =
                 ShotMedians.median(others.stream().mapToDouble(value).toArray()).orElseThrow();
         ClubInterpolation nextToIt = new ClubInterpolation();
-        others.forEach(other -> nextToIt.add(other.today().placeM(), value.applyAsDouble(other), other.name()));
+        others.forEach(other -> nextToIt.add(other.today().placeM(), value.applyAsDouble(other)));
         double own = value.applyAsDouble(club);
         double fromMedian = own - median;
         double fromNext = own - nextToIt.at(club.today().placeM());
