@@ -1,6 +1,7 @@
 package org.bagwright.workbook.read;
 
 import java.util.List;
+import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
@@ -49,7 +50,7 @@ record IdleGolferCells(GolferReader.Filled filled, List<Club> clubs, List<Sleeve
 
     private void idle(Column column, String why) {
         boolean usual = column == GolferColumn.GAP_WISH
-                && filled.golfer().gapWish().fixedM().isEmpty();
+                && filled.golfer().gapWish().kind() == GapWish.Kind.EVEN;
         if (filled.row().isGiven(column) && !usual) {
             filled.row().warning(column, column.subject() + " has no effect: " + why + ".");
         }
