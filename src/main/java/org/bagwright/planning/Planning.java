@@ -162,8 +162,8 @@ public final class Planning {
     public static Written write(Path source, BookResult result, List<TodayChange> changes, Path target)
             throws WorkbookProblems, IOException {
         AtomicReference<WrittenCells> written = new AtomicReference<>();
-        Optional<KeptFile> backup = new Target(target)
-                .write(output -> written.set(new ResultBook(source, result).write(changes, output)));
+        Optional<KeptFile> backup =
+                new Target(target).write(output -> written.set(new ResultBook(source, result).write(changes, output)));
         WrittenCells cells = written.get();
         return new Written(backup, cells.changes(), cells.wishes(), cells.shotRows(), cells.notWritten());
     }

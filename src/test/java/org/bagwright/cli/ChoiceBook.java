@@ -102,8 +102,7 @@ final class ChoiceBook {
     }
 
     /** As above with other gap wishes by club, yards. */
-    static double penaltyPoints(
-            List<Map<String, JsonNode>> slots, List<String> keys, Map<String, Double> wishesYd) {
+    static double penaltyPoints(List<Map<String, JsonNode>> slots, List<String> keys, Map<String, Double> wishesYd) {
         double points = reachPoints(slots.get(0), keys.get(0));
         for (int slot = 0; slot < keys.size(); slot++) {
             JsonNode option = slots.get(slot).get(keys.get(slot));
@@ -138,8 +137,7 @@ final class ChoiceBook {
     }
 
     /** As above with other gap wishes by club, yards. */
-    static double leastPoints(
-            List<Map<String, JsonNode>> slots, Set<String> pinned, Map<String, Double> wishesYd) {
+    static double leastPoints(List<Map<String, JsonNode>> slots, Set<String> pinned, Map<String, Double> wishesYd) {
         List<List<String>> open = slots.stream()
                 .map(slot -> {
                     List<String> kept =

@@ -141,8 +141,9 @@ class OldShotsTest {
         Terminal run = fromLive(book, "two.xlsx");
         assertFalse(run.out().contains(TOLD), run.out());
         assertTrue(
-                run.err().contains("Shots!C2: setting 2, with which the shot was hit, is not written: the cell holds a"
-                        + " formula"),
+                run.err()
+                        .contains("Shots!C2: setting 2, with which the shot was hit, is not written: the cell holds a"
+                                + " formula"),
                 run.err());
     }
 

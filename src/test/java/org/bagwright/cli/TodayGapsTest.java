@@ -20,8 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** A golfer whose gap wish is {@code today}; his driver has a gap wish of its own, which goes first. */
 @Tag("analytic")
 class TodayGapsTest {
-    private static final List<String> TODAY =
-            List.of("Golfer A|1|Driver|2|heel|0|0", "Golfer A|2|5 wood|1|none|0|0", "Golfer A|3|7 iron|fixed|none|0.5|0");
+    private static final List<String> TODAY = List.of(
+            "Golfer A|1|Driver|2|heel|0|0", "Golfer A|2|5 wood|1|none|0|0", "Golfer A|3|7 iron|fixed|none|0.5|0");
 
     @TempDir
     Path folder;
@@ -46,16 +46,21 @@ class TodayGapsTest {
     }
 
     private JsonNode plan() throws Exception {
-        return Terminal.run("plan", book, "--json", "-o", folder.resolve("one.xlsx")).json();
+        return Terminal.run("plan", book, "--json", "-o", folder.resolve("one.xlsx"))
+                .json();
     }
 
     @Test
     void plan_isTheBestOfAllChoices() throws Exception {
         JsonNode plan = plan();
         assertEquals(
-                ChoiceBook.penaltyPoints(slots, TODAY, wishesYd), plan.at("/today/penalty").asDouble(), 1e-9);
+                ChoiceBook.penaltyPoints(slots, TODAY, wishesYd),
+                plan.at("/today/penalty").asDouble(),
+                1e-9);
         assertEquals(
-                ChoiceBook.leastPoints(slots, Set.of(), wishesYd), plan.get("penalty").asDouble(), 1e-9);
+                ChoiceBook.leastPoints(slots, Set.of(), wishesYd),
+                plan.get("penalty").asDouble(),
+                1e-9);
     }
 
     /** Another club in the slot, and another club after it, still have the gap of today as their wish. */

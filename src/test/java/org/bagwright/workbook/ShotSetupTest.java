@@ -96,8 +96,18 @@ class ShotSetupTest {
     @Test
     void dateOfABookThatCountsFrom1904_isTheSameDay() {
         TestBook book = shots(
-                "Driver", new TestBook.Shown(46173 - 1462, "yyyy-mm-dd"), null, null, null, null, null, null, null, null,
-                null, 230);
+                "Driver",
+                new TestBook.Shown(46173 - 1462, "yyyy-mm-dd"),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                230);
         book.workbook().getCTWorkbook().getWorkbookPr().setDate1904(true);
         assertEquals(Optional.of(LocalDate.of(2026, 5, 31)), shot(book).series().date());
     }

@@ -32,7 +32,8 @@ public record LiveText(Planning.Written written) {
         lines.add("The live choices are now today's set-up. Written in the result:");
         written.changes().forEach(change -> lines.add(line(change)));
         if (written.shotRows() > 0) {
-            lines.add("Rows of the sheet Shots that now say with which set-up they were hit: " + written.shotRows() + ".");
+            lines.add("Rows of the sheet Shots that now say with which set-up they were hit: " + written.shotRows()
+                    + ".");
         }
         lines.add("Swingweights read on a scale count only if they were taken with this set-up. Take them again where a"
                 + " club was set differently.");

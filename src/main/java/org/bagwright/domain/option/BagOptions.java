@@ -102,7 +102,10 @@ public record BagOptions(
 
     /** The gap wanted from a club to the next one that carries, metres. */
     public double wishAfterM(Option option) {
-        return option.club().targets().gapWishM().orElseGet(() -> wishAfterM(option.club().slot()));
+        return option.club()
+                .targets()
+                .gapWishM()
+                .orElseGet(() -> wishAfterM(option.club().slot()));
     }
 
     private double wishAfterM(int slot) {
@@ -128,7 +131,11 @@ public record BagOptions(
                 .map(slot -> slot.mapped(option -> option.keeping(kept)))
                 .toList();
         return new BagOptions(
-                golfer, fewer, gapWishM, keptGapsM, aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
+                golfer,
+                fewer,
+                gapWishM,
+                keptGapsM,
+                aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
     }
 
     /** The same bag with all points divided by a number above 0; musts stay as they are. */

@@ -20,7 +20,8 @@ public record OldSetups(List<TodayChange> changes, List<Club> clubs) {
 
     /** How a golfer's club of this name was set up; empty where it still is so, or where two have the name. */
     public Optional<Shot.Setup> of(String golfer, String club) {
-        long called = clubs.stream().filter(each -> isCalled(each, golfer, club)).count();
+        long called =
+                clubs.stream().filter(each -> isCalled(each, golfer, club)).count();
         return changes.stream()
                 .filter(TodayChange::isSetOtherwise)
                 .map(TodayChange::before)

@@ -114,8 +114,7 @@ public final class CellContents {
 
     /** The days of a date in a book whose days may be counted from 1904. */
     private static double since1900(double days, Cell cell) {
-        boolean from1904 =
-                ((XSSFWorkbook) cell.getSheet().getWorkbook()).isDate1904();
+        boolean from1904 = ((XSSFWorkbook) cell.getSheet().getWorkbook()).isDate1904();
         return from1904 ? days + DAYS_TO_1904 : days;
     }
 

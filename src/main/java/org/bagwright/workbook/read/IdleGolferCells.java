@@ -49,8 +49,8 @@ record IdleGolferCells(GolferReader.Filled filled, List<Club> clubs, List<Sleeve
     }
 
     private void idle(Column column, String why) {
-        boolean usual = column == GolferColumn.GAP_WISH
-                && filled.golfer().gapWish().kind() == GapWish.Kind.EVEN;
+        boolean usual =
+                column == GolferColumn.GAP_WISH && filled.golfer().gapWish().kind() == GapWish.Kind.EVEN;
         if (filled.row().isGiven(column) && !usual) {
             filled.row().warning(column, column.subject() + " has no effect: " + why + ".");
         }

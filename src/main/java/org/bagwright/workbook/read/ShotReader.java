@@ -48,7 +48,8 @@ final class ShotReader {
                         + ShotColumn.MEASURED.stream().map(Column::header).collect(Collectors.joining(", "))
                         + ".");
         Shot.Measured measured = measured(row);
-        Shot.Setup setup = club.map(name -> setup(row, golfer.orElseThrow(), name)).orElse(Shot.Setup.TODAY);
+        Shot.Setup setup =
+                club.map(name -> setup(row, golfer.orElseThrow(), name)).orElse(Shot.Setup.TODAY);
         Shot.Series series = series(row);
         if (!row.isSpoilt()) {
             String cell = row.cell(ShotColumn.CLUB);
@@ -70,9 +71,7 @@ final class ShotReader {
 
     private static Shot.Series series(InputRow row) {
         return new Shot.Series(
-                row.date(ShotColumn.DATE),
-                row.whole(ShotColumn.SHOTS).orElse(1),
-                row.number(ShotColumn.SPREAD));
+                row.date(ShotColumn.DATE), row.whole(ShotColumn.SHOTS).orElse(1), row.number(ShotColumn.SPREAD));
     }
 
     /** How the club was set up, checked against what it can be set to. */
@@ -92,8 +91,7 @@ final class ShotReader {
     private Optional<String> mark(InputRow row, Club club) {
         Optional<String> found = row.text(ShotColumn.SETTING);
         if (club.sleeve().isEmpty()) {
-            found.ifPresent(
-                    text -> row.problem(ShotColumn.SETTING, SleeveDraft.noSleeve(ShotColumn.SETTING, text)));
+            found.ifPresent(text -> row.problem(ShotColumn.SETTING, SleeveDraft.noSleeve(ShotColumn.SETTING, text)));
         }
         return club.sleeve()
                 .flatMap(sleeves::find)

@@ -13,8 +13,7 @@ import org.bagwright.domain.book.Message;
  * @param shotRows how many rows of the sheet Shots now say with which set-up they were hit
  * @param notWritten what could not be written, and why
  */
-public record WrittenCells(
-        List<CellChange> changes, List<CellChange> wishes, int shotRows, List<Message> notWritten) {
+public record WrittenCells(List<CellChange> changes, List<CellChange> wishes, int shotRows, List<Message> notWritten) {
     public WrittenCells {
         changes = List.copyOf(changes);
         wishes = List.copyOf(wishes);

@@ -62,8 +62,7 @@ public enum ShotColumn implements SheetColumn {
             .alsoCalled("Offline", "Off line", "Side carry", "Carry side")),
     LANDING(ColumnSpec.angle("Landing", new Limit(0, 90, "degrees"), "The angle at which it came down, degrees.")
             .alsoCalled("Landing angle", "Descent angle", "Angle of descent")),
-    SHOTS(ColumnSpec.whole(
-                    "Shots", new Limit(1, 1000, ""), "How many shots the row is the average of, a whole number.")
+    SHOTS(ColumnSpec.whole("Shots", new Limit(1, 1000, ""), "How many shots the row is the average of, a whole number.")
             .ifBlank("1")
             .alsoCalled("Shots averaged", "Shot count")),
     SPREAD(ColumnSpec.number(

@@ -32,7 +32,8 @@ class KeptGapsTest {
 
     /** The bag with kept gaps; each option is of a club of its slot. */
     private static BagOptions keeping(BagOptions bag, double wishM, Map<Integer, Double> keptM) {
-        List<SlotOptions> slots = bag.slots().stream().map(KeptGapsTest::ofItsSlot).toList();
+        List<SlotOptions> slots =
+                bag.slots().stream().map(KeptGapsTest::ofItsSlot).toList();
         return new BagOptions(bag.golfer(), slots, wishM, keptM, bag.aims());
     }
 
@@ -74,6 +75,8 @@ class KeptGapsTest {
                 TestBags.iron(3, TestBags.carrying(130)));
         BagOptions kept = keeping(bag, 7, Map.of(1, 10.0));
         assertEquals(
-                8.0 / 9 + 2.0 / 9, new PlainScore(kept, List.of(0, 0, 0)).score().penaltyPoints(), 1e-9);
+                8.0 / 9 + 2.0 / 9,
+                new PlainScore(kept, List.of(0, 0, 0)).score().penaltyPoints(),
+                1e-9);
     }
 }

@@ -86,7 +86,8 @@ class StartReaderTest {
             boolean uncertain = measure == Measure.GAP || measure == Measure.CARRY;
             for (String likely : Arrays.asList(null, "what is likely", "What is  Likely")) {
                 Book book = start("Plan for", likely).book();
-                assertEquals(BookSettings.PlanFor.WHAT_IS_LIKELY, book.settings().planFor());
+                assertEquals(
+                        BookSettings.PlanFor.WHAT_IS_LIKELY, book.settings().planFor());
                 assertEquals(uncertain, book.aims().of(measure).onWhatIsLikely(), measure + " " + likely);
             }
             Book guess = start("Plan for", "best guess").without("Aims").book();
