@@ -96,7 +96,7 @@ final class PlanCommand implements Callable<Integer> {
         new PlanText(result).lines().forEach(people::println);
         people.println("Result: " + copy + " (open the sheet Plan)");
         written.backup().map(kept -> new KeptText(kept).line()).ifPresent(people::println);
-        LiveText taken = new LiveText(result.book(), written);
+        LiveText taken = new LiveText(written);
         taken.wishes().forEach(people::println);
         if (fromLive) {
             taken.lines().forEach(people::println);

@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
@@ -118,14 +120,15 @@ final class PlanAudit {
         for (int index = 0; index + 1 < flying.size(); index++) {
             double gapM = flying.get(index).carryM().getAsDouble()
                     - flying.get(index + 1).carryM().getAsDouble();
-            double wishM = flying.get(index)
-                    .club()
-                    .targets()
-                    .gapWishM()
-                    .orElse(bag.options().gapWishM());
-            points += squared(measure, gapM - wishM);
+            points += squared(measure, gapM - wishM(bag, flying.get(index).club()));
         }
         return points;
+    }
+
+    /** The gap that the row of a club asks for, else today's after its slot where that is to be kept, else the golfer's. */
+    private static double wishM(BagResult bag, Club club) {
+        BagOptions options = bag.options();
+        return club.targets().gapWishM().orElse(options.keptGapsM().getOrDefault(club.slot(), options.gapWishM()));
     }
 
     private double reachPoints(Measure measure, BagResult bag, List<Option> options) {

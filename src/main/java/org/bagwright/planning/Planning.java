@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.book.Message;
@@ -134,10 +135,15 @@ public final class Planning {
      * @param backup the backup of the file that was replaced, if there was one
      * @param changes every cell of the sheet Clubs that now says what is in the bag today
      * @param wishes every input cell that takes what was changed on the sheet Plan
+     * @param shotRows how many rows of the sheet Shots now say with which set-up they were hit
      * @param notWritten what could not be written there, and why
      */
     public record Written(
-            Optional<KeptFile> backup, List<CellChange> changes, List<CellChange> wishes, List<Message> notWritten) {
+            Optional<KeptFile> backup,
+            List<CellChange> changes,
+            List<CellChange> wishes,
+            int shotRows,
+            List<Message> notWritten) {
         public Written {
             changes = List.copyOf(changes);
             wishes = List.copyOf(wishes);
@@ -155,15 +161,10 @@ public final class Planning {
      */
     public static Written write(Path source, BookResult result, List<TodayChange> changes, Path target)
             throws WorkbookProblems, IOException {
-        List<CellChange> written = new ArrayList<>();
-        List<CellChange> wishes = new ArrayList<>();
-        List<Message> notWritten = new ArrayList<>();
-        Optional<KeptFile> backup = new Target(target).write(output -> {
-            WrittenCells cells = new ResultBook(source, result).write(changes, output);
-            written.addAll(cells.changes());
-            wishes.addAll(cells.wishes());
-            notWritten.addAll(cells.notWritten());
-        });
-        return new Written(backup, written, wishes, notWritten);
+        AtomicReference<WrittenCells> written = new AtomicReference<>();
+        Optional<KeptFile> backup =
+                new Target(target).write(output -> written.set(new ResultBook(source, result).write(changes, output)));
+        WrittenCells cells = written.get();
+        return new Written(backup, cells.changes(), cells.wishes(), cells.shotRows(), cells.notWritten());
     }
 }

@@ -98,6 +98,11 @@ final class ChoiceBook {
 
     /** The penalty of one option a slot; infinite where the carries do not fall. */
     static double penaltyPoints(List<Map<String, JsonNode>> slots, List<String> keys) {
+        return penaltyPoints(slots, keys, WISHES);
+    }
+
+    /** As above with other gap wishes by club, yards. */
+    static double penaltyPoints(List<Map<String, JsonNode>> slots, List<String> keys, Map<String, Double> wishesYd) {
         double points = reachPoints(slots.get(0), keys.get(0));
         for (int slot = 0; slot < keys.size(); slot++) {
             JsonNode option = slots.get(slot).get(keys.get(slot));
@@ -108,7 +113,7 @@ final class ChoiceBook {
                                 .get(keys.get(slot + 1))
                                 .get("carry")
                                 .asDouble();
-                double off = (gapYd - WISHES.get(keys.get(slot).split("\\|")[2])) / GAP_TOLERANCE_YD;
+                double off = (gapYd - wishesYd.get(keys.get(slot).split("\\|")[2])) / GAP_TOLERANCE_YD;
                 points += gapYd <= 0 ? Double.POSITIVE_INFINITY : GAP_IMPORTANCE * off * off;
             }
         }
@@ -128,6 +133,11 @@ final class ChoiceBook {
 
     /** The least penalty of all choices in which no slot is empty and every pinned option is taken. */
     static double leastPoints(List<Map<String, JsonNode>> slots, Set<String> pinned) {
+        return leastPoints(slots, pinned, WISHES);
+    }
+
+    /** As above with other gap wishes by club, yards. */
+    static double leastPoints(List<Map<String, JsonNode>> slots, Set<String> pinned, Map<String, Double> wishesYd) {
         List<List<String>> open = slots.stream()
                 .map(slot -> {
                     List<String> kept =
@@ -139,7 +149,7 @@ final class ChoiceBook {
         for (String first : open.get(0)) {
             for (String second : open.get(1)) {
                 for (String third : open.get(2)) {
-                    least = Math.min(least, penaltyPoints(slots, List.of(first, second, third)));
+                    least = Math.min(least, penaltyPoints(slots, List.of(first, second, third), wishesYd));
                 }
             }
         }

@@ -117,13 +117,13 @@ class ShotAndAimReaderTest {
     @Test
     void aim_isReadInTheBooksUnits() {
         Aims read = aims("Carry", 6, 3, "yes").book().aims();
-        assertEquals(new Aim(Measure.CARRY, 6 * 0.9144, 3, true), read.of(Measure.CARRY));
-        assertEquals(Aims.defaults().of(Measure.GAP), read.of(Measure.GAP));
+        assertEquals(new Aim(Measure.CARRY, 6 * 0.9144, 3, true, true), read.of(Measure.CARRY));
+        assertEquals(Aims.defaults().of(Measure.GAP).onWhatIsLikely(true), read.of(Measure.GAP));
         assertEquals(
                 new Aim(Measure.LOFT, 0.25, 1, false),
                 aims("loft", 0.25).book().aims().of(Measure.LOFT));
         assertEquals(
-                new Aim(Measure.GAP, 3, 2, false),
+                new Aim(Measure.GAP, 3, 2, false, true),
                 aims("gap", "3 m").book().aims().of(Measure.GAP));
     }
 

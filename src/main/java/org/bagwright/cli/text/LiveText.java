@@ -2,12 +2,11 @@ package org.bagwright.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.planning.Planning;
 
 /** What was taken from the sheet Plan of an earlier run and written into the input sheets. */
-public record LiveText(Book book, Planning.Written written) {
+public record LiveText(Planning.Written written) {
 
     /** What is wanted differently there; nothing where nothing was changed. */
     public List<String> wishes() {
@@ -32,10 +31,12 @@ public record LiveText(Book book, Planning.Written written) {
         }
         lines.add("The live choices are now today's set-up. Written in the result:");
         written.changes().forEach(change -> lines.add(line(change)));
-        lines.add((book.shots().isEmpty()
-                        ? "Swingweights read on a scale count"
-                        : "Shots and swingweights read on a scale count")
-                + " only if they were taken with this set-up. Take them again where a club was set differently.");
+        if (written.shotRows() > 0) {
+            lines.add("Rows of the sheet Shots that now say with which set-up they were hit: " + written.shotRows()
+                    + ".");
+        }
+        lines.add("Swingweights read on a scale count only if they were taken with this set-up. Take them again where a"
+                + " club was set differently.");
         return lines;
     }
 }

@@ -33,6 +33,13 @@ public record Aims(Map<Measure, Aim> byMeasure) {
         return new Aims(aims);
     }
 
+    /** The same aims, by which carries and gaps count as a plan is made for. */
+    public Aims plannedFor(BookSettings.PlanFor planFor) {
+        boolean likely = planFor == BookSettings.PlanFor.WHAT_IS_LIKELY;
+        return mapped(aim ->
+                aim.measure() == Measure.GAP || aim.measure() == Measure.CARRY ? aim.onWhatIsLikely(likely) : aim);
+    }
+
     public Aim of(Measure measure) {
         return byMeasure.get(measure);
     }

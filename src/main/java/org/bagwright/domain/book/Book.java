@@ -71,6 +71,12 @@ public record Book(
         return new Book(settings, aims, golfers, others, equipment, measurements, liveChoices, messages);
     }
 
+    /** The same book with other shots. */
+    public Book withShots(List<Shot> others) {
+        Measurements other = new Measurements(others, readings(), measurements.gaugedClubs());
+        return new Book(settings, aims, golfers, clubs, equipment, other, liveChoices, messages);
+    }
+
     public List<Sleeve> sleeves() {
         return equipment.sleeves();
     }

@@ -13,6 +13,7 @@ import org.bagwright.domain.units.Units;
  * @param ballModel which published ball model flies
  * @param lengthLimitM the club length limit to check against, metres
  * @param matching by what clubs are matched to each other
+ * @param planFor what a plan is made for
  */
 public record BookSettings(
         Optional<String> title,
@@ -20,7 +21,8 @@ public record BookSettings(
         AirConditions air,
         BallModelKind ballModel,
         double lengthLimitM,
-        Matching matching) {
+        Matching matching,
+        PlanFor planFor) {
     private static final double LENGTH_LIMIT_M = 48 * 0.0254;
 
     public static final BookSettings DEFAULT = new BookSettings(
@@ -29,14 +31,44 @@ public record BookSettings(
             AirConditions.DEFAULT,
             BallModelKind.BEARMAN_HARVEY,
             LENGTH_LIMIT_M,
-            Matching.DEFAULT);
+            Matching.DEFAULT,
+            PlanFor.WHAT_IS_LIKELY);
+
+    /** What a plan is made for. */
+    public enum PlanFor {
+        /** All that carries may be, each as likely as it is. */
+        WHAT_IS_LIKELY("what is likely"),
+        /** The best guess of every carry, as if it was known. */
+        BEST_GUESS("best guess");
+
+        private final String label;
+
+        PlanFor(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
 
     public BookSettings {
         Checks.positive(lengthLimitM, "length limit");
     }
 
+    /** A book that is planned for what is likely. */
+    public BookSettings(
+            Optional<String> title,
+            Units units,
+            AirConditions air,
+            BallModelKind ballModel,
+            double lengthLimitM,
+            Matching matching) {
+        this(title, units, air, ballModel, lengthLimitM, matching, PlanFor.WHAT_IS_LIKELY);
+    }
+
     /** The same book under another ball model. */
     public BookSettings withBallModel(BallModelKind other) {
-        return new BookSettings(title, units, air, other, lengthLimitM, matching);
+        return new BookSettings(title, units, air, other, lengthLimitM, matching, planFor);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.Club;
 import org.bagwright.domain.units.Checks;
 import org.bagwright.domain.units.Limit;
 
@@ -27,6 +28,11 @@ public record Shot(String golfer, String club, Measured measured, Setup setup, S
     /** A single shot of no stated date, hit with the club as it is today. */
     public Shot(String golfer, String club, Measured measured, String cell) {
         this(golfer, club, measured, Setup.TODAY, Series.ONE, cell);
+    }
+
+    /** The same shot, hit with a club that was set up in a given way where the row does not say how. */
+    public Shot hitWith(Setup before) {
+        return new Shot(golfer, club, measured, setup.or(before), series, cell);
     }
 
     /**
@@ -63,6 +69,28 @@ public record Shot(String golfer, String club, Measured measured, Setup setup, S
                     new Bend(
                             loftBendDeg.orElse(today.bend().loftDeg()),
                             lieBendDeg.orElse(today.bend().lieDeg())));
+        }
+
+        /** All that is known of how a club is set up today. */
+        public static Setup of(Club club) {
+            boolean bent = club.kind().bendable();
+            Bend bend = club.today().bend();
+            return new Setup(
+                    club.today().setting(),
+                    club.today().weighting(),
+                    bent ? OptionalDouble.of(bend.loftDeg()) : OptionalDouble.empty(),
+                    bent ? OptionalDouble.of(bend.lieDeg()) : OptionalDouble.empty(),
+                    club.parts().lengthM());
+        }
+
+        /** The same set-up with what is empty as another has it. */
+        public Setup or(Setup other) {
+            return new Setup(
+                    setting.or(other::setting),
+                    weighting.or(other::weighting),
+                    loftBendDeg.isPresent() ? loftBendDeg : other.loftBendDeg,
+                    lieBendDeg.isPresent() ? lieBendDeg : other.lieBendDeg,
+                    lengthM.isPresent() ? lengthM : other.lengthM);
         }
     }
 

@@ -127,7 +127,7 @@ final class RecordFields {
         if (value instanceof GapWish wish) {
             return wish.fixedM().isPresent()
                     ? number("fixedM", wish.fixedM().getAsDouble())
-                    : new Value("even", units.distance().label());
+                    : new Value(text(wish.kind()), units.distance().label());
         }
         return new Value(text(value), "");
     }

@@ -1,6 +1,7 @@
 package org.bagwright.domain.option;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -17,10 +18,12 @@ import org.bagwright.domain.units.Checks;
  *
  * @param golfer whose bag
  * @param slots the slots in order
- * @param gapWishM the gap he wants where a club's row asks for no other, metres
+ * @param gapWishM the gap he wants where neither a club's row nor its slot asks for another, metres
+ * @param keptGapsM the gaps of today that he wants to keep, by the number of the slot above, metres
  * @param aims how much each measure counts
  */
-public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM, Aims aims) {
+public record BagOptions(
+        Golfer golfer, List<SlotOptions> slots, double gapWishM, Map<Integer, Double> keptGapsM, Aims aims) {
 
     /** The clubs that the rules of the game allow in a bag. */
     public static final int MOST_CLUBS = 14;
@@ -32,8 +35,14 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
         boolean isOpen(int slot, int option);
     }
 
+    /** A bag of a golfer who does not ask for his gaps of today. */
+    public BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM, Aims aims) {
+        this(golfer, slots, gapWishM, Map.of(), aims);
+    }
+
     public BagOptions {
         slots = List.copyOf(slots);
+        keptGapsM = Map.copyOf(keptGapsM);
         Checks.that(!slots.isEmpty(), "a bag needs a slot");
         Checks.finite(gapWishM, "gap wish");
     }
@@ -93,7 +102,14 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
 
     /** The gap wanted from a club to the next one that carries, metres. */
     public double wishAfterM(Option option) {
-        return option.club().targets().gapWishM().orElse(gapWishM);
+        return option.club()
+                .targets()
+                .gapWishM()
+                .orElseGet(() -> wishAfterM(option.club().slot()));
+    }
+
+    private double wishAfterM(int slot) {
+        return keptGapsM.getOrDefault(slot, gapWishM);
     }
 
     /** The bag with other options open; a slot that would have none keeps those that it has. */
@@ -101,12 +117,12 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
         List<SlotOptions> opened = IntStream.range(0, slots.size())
                 .mapToObj(slot -> slots.get(slot).withOpen(option -> test.isOpen(slot, option)))
                 .toList();
-        return new BagOptions(golfer, opened, gapWishM, aims);
+        return new BagOptions(golfer, opened, gapWishM, keptGapsM, aims);
     }
 
     /** The bag with another limit of changes. */
     public BagOptions withMostChanges(OptionalInt mostChanges) {
-        return new BagOptions(golfer.withMostChanges(mostChanges), slots, gapWishM, aims);
+        return new BagOptions(golfer.withMostChanges(mostChanges), slots, gapWishM, keptGapsM, aims);
     }
 
     /** The bag without the musts and limits that a test does not keep. */
@@ -115,7 +131,11 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
                 .map(slot -> slot.mapped(option -> option.keeping(kept)))
                 .toList();
         return new BagOptions(
-                golfer, fewer, gapWishM, aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
+                golfer,
+                fewer,
+                gapWishM,
+                keptGapsM,
+                aims.mapped(aim -> aim.withMust(aim.must() && keeps(kept, aim.measure()))));
     }
 
     /** The same bag with all points divided by a number above 0; musts stay as they are. */
@@ -123,7 +143,7 @@ public record BagOptions(Golfer golfer, List<SlotOptions> slots, double gapWishM
         List<SlotOptions> cheaper = slots.stream()
                 .map(slot -> slot.mapped(option -> option.cheaperBy(divisor)))
                 .toList();
-        return new BagOptions(golfer, cheaper, gapWishM, aims.mapped(aim -> aim.cheaperBy(divisor)));
+        return new BagOptions(golfer, cheaper, gapWishM, keptGapsM, aims.mapped(aim -> aim.cheaperBy(divisor)));
     }
 
     /** The musts of single clubs are kept or not in their options. */

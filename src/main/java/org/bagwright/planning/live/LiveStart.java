@@ -10,6 +10,7 @@ import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.OldSetups;
 import org.bagwright.domain.plan.TodayChange;
 
 /** A book whose live choices have become what is in the bag today. */
@@ -54,8 +55,18 @@ public final class LiveStart {
         return changes;
     }
 
-    /** The book with those changes made. */
+    /** The book with those changes made; shots that were hit with a club as it was say so. */
     public Book book(List<TodayChange> changes) {
+        OldSetups before = new OldSetups(changes, book.clubs());
+        return withChanged(changes)
+                .withShots(book.shots().stream()
+                        .map(shot -> before.of(shot.golfer(), shot.club())
+                                .map(shot::hitWith)
+                                .orElse(shot))
+                        .toList());
+    }
+
+    private Book withChanged(List<TodayChange> changes) {
         return book.withClubs(book.clubs().stream()
                 .map(club -> changes.stream()
                         .filter(change -> change.before().cell().equals(club.cell()))

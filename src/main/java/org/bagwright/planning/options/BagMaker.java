@@ -74,9 +74,10 @@ public final class BagMaker {
         about.soles(clubs).ifPresent(messages::add);
         messages.addAll(about.heads(clubs));
         about.face(slots).ifPresent(messages::add);
-        EvenGap even = new EvenGap(golfer, slots);
-        even.problem(book).ifPresent(messages::add);
-        return new BagOptions(golfer, slots, golfer.gapWish().fixedM().orElseGet(even::wishM), book.aims());
+        TodayGaps gaps = new TodayGaps(golfer, slots);
+        gaps.problem(book).ifPresent(messages::add);
+        double wishM = golfer.gapWish().fixedM().orElseGet(gaps::meanM);
+        return new BagOptions(golfer, slots, wishM, gaps.keptM(), book.aims());
     }
 
     /** All by which the options of a golfer's clubs are computed. */

@@ -15,6 +15,8 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /** Reads cells; a formula that was saved without its value is calculated. */
 public final class CellContents {
+    private static final int DAYS_TO_1904 = 1462;
+
     private final Calculator calculator;
     private final SharedStringsTable sharedTexts;
 
@@ -104,9 +106,16 @@ public final class CellContents {
 
     private static CellContent number(double value, Cell cell) {
         if (Double.isFinite(value)) {
-            return new CellContent.Amount(value, isDated(cell));
+            boolean dated = isDated(cell);
+            return new CellContent.Amount(dated && value >= 1 ? since1900(value, cell) : value, dated);
         }
         return new CellContent.Broken(Double.isNaN(value) ? "a damaged number" : "a number that is too large");
+    }
+
+    /** The days of a date in a book whose days may be counted from 1904. */
+    private static double since1900(double days, Cell cell) {
+        boolean from1904 = ((XSSFWorkbook) cell.getSheet().getWorkbook()).isDate1904();
+        return from1904 ? days + DAYS_TO_1904 : days;
     }
 
     /** Spreadsheet programs have more errors than the library knows. */

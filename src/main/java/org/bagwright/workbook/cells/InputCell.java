@@ -1,5 +1,8 @@
 package org.bagwright.workbook.cells;
 
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import org.apache.poi.ss.usermodel.DateUtil;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.text.Numbers;
@@ -29,6 +33,8 @@ import org.bagwright.workbook.text.Unit;
  */
 public record InputCell(Column column, CellContent content, Consumer<String> problem) {
     private static final int MOST_NAME_CHARS = 50;
+    private static final LocalDate FIRST_DAY = LocalDate.of(1990, 1, 1);
+    private static final LocalDate LAST_DAY = LocalDate.of(2099, 12, 31);
     private static final Map<String, Boolean> YES_NO =
             Map.of("yes", true, "y", true, "true", true, "x", true, "no", false, "n", false, "false", false);
 
@@ -90,7 +96,7 @@ public record InputCell(Column column, CellContent content, Consumer<String> pro
         String in = unit.label().isEmpty() ? "" : " in " + unit.spoken();
         String orWord = column.words().isEmpty() || column.kind() != Column.Kind.NUMBER_OR_WORD
                 ? ""
-                : " or the word " + String.join(", ", column.words());
+                : " or the word " + ListText.oneOf(column.words());
         problem.accept(column.subject() + " must be a number" + in + orWord + ", found " + content.shown() + ambiguous);
     }
 
@@ -157,6 +163,37 @@ public record InputCell(Column column, CellContent content, Consumer<String> pro
     /** A word without hyphens and the like, and without the s of the plural. */
     private static String plain(String word) {
         return CloseNames.key(word.replaceAll("[^\\p{L}\\p{N}]+", " ")).replaceAll("(?<=..)s$", "");
+    }
+
+    /** A day: a date of the spreadsheet program, or text such as 2026-05-31. */
+    Optional<LocalDate> date() {
+        if (content.isBlank()) {
+            return Optional.empty();
+        }
+        Optional<LocalDate> day = writtenDay().filter(found -> !found.isBefore(FIRST_DAY) && !found.isAfter(LAST_DAY));
+        if (day.isEmpty()) {
+            problem.accept(column.subject() + " must be a date from " + FIRST_DAY + " to " + LAST_DAY + ", such as "
+                    + "2026-05-31, found "
+                    + writtenDay().map(LocalDate::toString).orElseGet(content::shown)
+                    + (content instanceof CellContent.Amount amount && !amount.dated()
+                            ? "; format the cell as a date."
+                            : "."));
+        }
+        return day;
+    }
+
+    private Optional<LocalDate> writtenDay() {
+        if (content instanceof CellContent.Amount amount && amount.dated() && amount.valueMeasureUnits() >= 1) {
+            return Optional.ofNullable(DateUtil.getLocalDateTime(amount.valueMeasureUnits()))
+                    .map(LocalDateTime::toLocalDate);
+        }
+        try {
+            return content instanceof CellContent.Words words
+                    ? Optional.of(LocalDate.parse(words.text().replaceFirst("(?<=^.{10})[ T].*", "")))
+                    : Optional.empty();
+        } catch (DateTimeParseException none) {
+            return Optional.empty();
+        }
     }
 
     /** An hour of the clock, 0 to less than 12: a number, {@code 1:30}, or a time of day. */

@@ -1,5 +1,6 @@
 package org.bagwright.workbook.cells;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
@@ -145,17 +146,23 @@ public final class InputRow {
         return at(column).choice(words, offered);
     }
 
+    /** A day: a date of the spreadsheet program, or text such as 2026-05-31. */
+    public Optional<LocalDate> date(Column column) {
+        return at(column).date();
+    }
+
     /** An hour of the clock, 0 to less than 12: a number, {@code 1:30}, or a time of day. */
     public OptionalDouble clock(Column column) {
         return at(column).clock();
     }
 
-    /** A value, or a word instead of it, worked out by {@code ofNumber}; empty when blank or wrong. */
-    public <T> Optional<T> numberOr(Column column, String word, T ofWord, DoubleFunction<T> ofNumber) {
-        boolean isWord = content(column) instanceof CellContent.Words words
-                && CloseNames.key(words.text()).equals(word);
-        if (isWord) {
-            return Optional.of(ofWord);
+    /**
+     * One of some words, each known by its {@link CloseNames#key}, or a number, of which {@code ofNumber} makes the value;
+     * empty when blank or wrong.
+     */
+    public <T> Optional<T> numberOr(Column column, Map<String, T> words, DoubleFunction<T> ofNumber) {
+        if (content(column) instanceof CellContent.Words found && words.containsKey(CloseNames.key(found.text()))) {
+            return Optional.of(words.get(CloseNames.key(found.text())));
         }
         OptionalDouble number = number(column);
         return number.isPresent() ? Optional.of(ofNumber.apply(number.getAsDouble())) : Optional.empty();

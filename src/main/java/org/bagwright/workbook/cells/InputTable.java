@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -64,7 +65,10 @@ public final class InputTable {
         return Optional.empty();
     }
 
-    /** Adds the heading of a column that the sheet lacks, to the right of everything on it, in the look of the others. */
+    /**
+     * Adds the heading of a column that the sheet lacks, to the right of everything on it, in the look of the others; not
+     * where a sheet is full to its last column.
+     */
     public InputTable with(Column column) {
         if (has(column)) {
             return this;
@@ -72,6 +76,9 @@ public final class InputTable {
         int last = 0;
         for (Row row : sheet) {
             last = Math.max(last, row.getLastCellNum());
+        }
+        if (last > SpreadsheetVersion.EXCEL2007.getLastColumnIndex()) {
+            return this;
         }
         Row headings = sheet.getRow(columns.headingRow());
         Cell heading = headings.createCell(last);

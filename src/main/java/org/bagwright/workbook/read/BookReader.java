@@ -82,7 +82,9 @@ public final class BookReader {
         core.requireNamed(sheets);
         Book.Measurements measurements = measurements(core);
         Optional<AimReader> aimSheet = aims(settings.matching());
-        Aims aims = aimSheet.map(AimReader::aims).orElseGet(() -> Aims.defaults(settings.matching()));
+        Aims aims = aimSheet.map(AimReader::aims)
+                .orElseGet(() -> Aims.defaults(settings.matching()))
+                .plannedFor(settings.planFor());
         List<StockItem> stock = stock(core);
         core.warnOfGolfersWithoutClubs(findings);
         if (!findings.anyProblem()) {
@@ -122,7 +124,7 @@ public final class BookReader {
 
     private Book.Measurements measurements(CoreSheets core) {
         List<Shot> shots = sheets.optional(ShotColumn.SHEET, "flights are assumed")
-                .map(table -> ShotReader.read(table, core.golferNames(), core.clubs()))
+                .map(table -> ShotReader.read(table, core))
                 .orElse(List.of());
         List<Reading> readings = sheets.table(ReadingColumn.SHEET)
                 .map(table -> ReadingReader.read(table, core.golferNames(), core.clubs(), core.sleeves()))

@@ -32,7 +32,8 @@ record ClubBends(Bend today, BendRange range) {
         return new ClubBends(today, new BendRange(limitDeg, stepDeg));
     }
 
-    private static double bendOf(InputRow row, Column column, Optional<ClubKind> kind) {
+    /** A bend in degrees, 0 where the cell is blank; reports one of a club that is not bent. */
+    static double bendOf(InputRow row, Column column, Optional<ClubKind> kind) {
         double bendDeg = row.number(column).orElse(0);
         if (bendDeg != 0 && kind.isPresent() && !kind.get().bendable()) {
             row.problem(

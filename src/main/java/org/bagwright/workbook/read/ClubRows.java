@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.bagwright.domain.club.Club;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
@@ -76,6 +77,21 @@ final class ClubRows {
                             + CloseNames.maybe(text.get(), names.names()));
         }
         return known;
+    }
+
+    /** The club of a name that {@link #clubOf(InputRow, Optional)} gives, if its own row is sound; two are a problem. */
+    Optional<Club> only(InputRow row, String golfer, String name, String what) {
+        List<Club> found = clubs.orElseThrow().called(golfer, name);
+        if (found.size() > 1) {
+            row.problem(
+                    clubColumn,
+                    what + " must belong to one club, found two called \"" + name + "\", in "
+                            + found.get(0).cell() + " and " + found.get(1).cell()
+                            + "; expected clubs with different names.");
+        } else if (found.isEmpty()) {
+            row.spoil();
+        }
+        return found.stream().findFirst();
     }
 
     /** Reports a row in which nothing is measured; where no column for it is there, the table has reported that. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.GaugeNote;
 import org.bagwright.workbook.cells.InputRow;
@@ -68,6 +69,14 @@ final class ClubSheet {
 
     List<Club> clubs() {
         return filled.stream().map(Filled::club).toList();
+    }
+
+    /** The clubs of a golfer with this name whose own rows are sound. */
+    List<Club> called(String golfer, String name) {
+        return clubs().stream()
+                .filter(club -> CloseNames.key(club.golfer()).equals(CloseNames.key(golfer)))
+                .filter(club -> CloseNames.key(club.name()).equals(CloseNames.key(name)))
+                .toList();
     }
 
     /** The rows of the clubs. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
@@ -28,6 +27,7 @@ final class GolferReader {
             "left", Hand.LEFT,
             "lh", Hand.LEFT,
             "left-handed", Hand.LEFT);
+    private static final Map<String, GapWish> GAP_WORDS = Map.of("even", GapWish.EVEN, "today", GapWish.TODAY);
 
     private final InputTable table;
     private final Findings findings;
@@ -127,7 +127,6 @@ final class GolferReader {
     }
 
     private static GapWish gapWish(InputRow row) {
-        return row.numberOr(GolferColumn.GAP_WISH, "even", GapWish.EVEN, wishM -> new GapWish(OptionalDouble.of(wishM)))
-                .orElse(GapWish.EVEN);
+        return row.numberOr(GolferColumn.GAP_WISH, GAP_WORDS, GapWish::ofM).orElse(GapWish.EVEN);
     }
 }

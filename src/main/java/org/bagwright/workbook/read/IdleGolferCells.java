@@ -1,6 +1,7 @@
 package org.bagwright.workbook.read;
 
 import java.util.List;
+import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.Sleeve;
 import org.bagwright.domain.club.SleeveSetting;
@@ -48,8 +49,8 @@ record IdleGolferCells(GolferReader.Filled filled, List<Club> clubs, List<Sleeve
     }
 
     private void idle(Column column, String why) {
-        boolean usual = column == GolferColumn.GAP_WISH
-                && filled.golfer().gapWish().fixedM().isEmpty();
+        boolean usual =
+                column == GolferColumn.GAP_WISH && filled.golfer().gapWish().kind() == GapWish.Kind.EVEN;
         if (filled.row().isGiven(column) && !usual) {
             filled.row().warning(column, column.subject() + " has no effect: " + why + ".");
         }

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import org.bagwright.domain.club.Kit;
 import org.bagwright.domain.club.PortPiece;
 import org.bagwright.domain.club.Weighting;
+import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.NameIndex;
@@ -47,6 +48,15 @@ final class KitDraft {
     /** The weighting's name as it was first written, for one that a row of Clubs gives; reports one that the kit has not. */
     Optional<String> weighting(InputRow row, Column column, String found) {
         return weightings.names().pick(row, column, found, "one of the kit \"" + name + "\"");
+    }
+
+    /** As {@link #weighting}, for a cell that may write the kit again in front of it, as {@code Kit: weighting}. */
+    Optional<String> weightingOrPair(InputRow row, Column column, String found) {
+        int colon = found.indexOf(':');
+        boolean isPair = weightings.names().find(found).isEmpty()
+                && colon > 0
+                && CloseNames.key(found.substring(0, colon)).equals(CloseNames.key(name));
+        return weighting(row, column, isPair ? found.substring(colon + 1).strip() : found);
     }
 
     /** The masses above 0 of all its pieces, kg, the lightest first. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.club.Club;
-import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.cells.NameIndex;
@@ -16,7 +15,6 @@ import org.bagwright.workbook.schema.ReadingColumn;
 final class ReadingReader {
     private final InputTable table;
     private final ClubRows rows;
-    private final Optional<ClubSheet> clubs;
     private final Drafts<SleeveDraft> sleeves;
     private final List<Reading> readings = new ArrayList<>();
 
@@ -29,7 +27,6 @@ final class ReadingReader {
                 ReadingColumn.GOLFER,
                 ReadingColumn.CLUB,
                 List.of(ReadingColumn.LOFT, ReadingColumn.LIE));
-        this.clubs = clubs;
         this.sleeves = sleeves;
     }
 
@@ -45,7 +42,7 @@ final class ReadingReader {
         row.require(ReadingColumn.CLUB);
         Optional<String> golfer = rows.golferOf(row);
         Optional<String> name = rows.clubOf(row, golfer);
-        Optional<Club> club = name.flatMap(text -> clubOf(row, golfer.orElseThrow(), text));
+        Optional<Club> club = name.flatMap(text -> rows.only(row, golfer.orElseThrow(), text, "a reading"));
         Optional<String> setting = row.text(ReadingColumn.SETTING);
         Optional<String> mark = club.flatMap(known -> markOf(row, known, setting));
         OptionalDouble loftDeg = row.number(ReadingColumn.LOFT);
@@ -66,30 +63,11 @@ final class ReadingReader {
                         + " Lie.");
     }
 
-    /** The club, if its own row is sound; a reading must not belong to two clubs. */
-    private Optional<Club> clubOf(InputRow row, String golfer, String name) {
-        List<Club> found = clubs.orElseThrow().clubs().stream()
-                .filter(club -> CloseNames.key(club.golfer()).equals(CloseNames.key(golfer)))
-                .filter(club -> CloseNames.key(club.name()).equals(CloseNames.key(name)))
-                .toList();
-        if (found.size() > 1) {
-            row.problem(
-                    ReadingColumn.CLUB,
-                    "a reading must belong to one club, found two called \"" + name + "\", in "
-                            + found.get(0).cell() + " and " + found.get(1).cell()
-                            + "; expected clubs with different names.");
-        } else if (found.isEmpty()) {
-            row.spoil();
-        }
-        return found.stream().findFirst();
-    }
-
     private Optional<String> markOf(InputRow row, Club club, Optional<String> setting) {
         Optional<SleeveDraft> sleeve = club.sleeve().flatMap(sleeves::find);
         if (sleeve.isEmpty()) {
-            setting.ifPresent(found -> row.problem(
-                    ReadingColumn.SETTING,
-                    "setting must be blank for a club without a sleeve, found \"" + found + "\"."));
+            setting.ifPresent(
+                    found -> row.problem(ReadingColumn.SETTING, SleeveDraft.noSleeve(ReadingColumn.SETTING, found)));
         }
         return sleeve.flatMap(known -> known.neededMark(row, ReadingColumn.SETTING));
     }

@@ -130,6 +130,11 @@ final class SleeveDraft {
         return row.text(column).flatMap(text -> mark(row, column, text));
     }
 
+    /** The problem that a club without a sleeve has a setting. */
+    static String noSleeve(Column column, String found) {
+        return column.subject() + " must be blank for a club without a sleeve, found \"" + found + "\".";
+    }
+
     /** The sleeve itself; empty when something is wrong in its rows. */
     Optional<Sleeve> sleeve() {
         return sound ? Optional.of(new Sleeve(name, settings, cell)) : Optional.empty();

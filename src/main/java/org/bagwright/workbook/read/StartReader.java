@@ -57,7 +57,7 @@ final class StartReader {
     private BookSettings settings() {
         Units units = units();
         return new BookSettings(
-                title(), units, new AirReader(start, units).air(), ballModel(), lengthLimitM(), matching());
+                title(), units, new AirReader(start, units).air(), ballModel(), lengthLimitM(), matching(), planFor());
     }
 
     private Optional<String> title() {
@@ -121,6 +121,14 @@ final class StartReader {
                         Matching.Over.values(),
                         (over, text) -> over.label().equals(CloseNames.key(text)),
                         usual.over()));
+    }
+
+    private BookSettings.PlanFor planFor() {
+        return word(
+                StartSetting.PLAN_FOR,
+                BookSettings.PlanFor.values(),
+                (planFor, text) -> planFor.label().equals(CloseNames.key(text)),
+                BookSettings.DEFAULT.planFor());
     }
 
     /** One of few values, each written as a word. */

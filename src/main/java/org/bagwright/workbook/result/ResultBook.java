@@ -13,6 +13,7 @@ import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.OldSetups;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.CellContents;
@@ -68,7 +69,7 @@ public record ResultBook(Path source, BookResult result) {
                     ? Optional.empty()
                     : Optional.of(FormulaValues.of(workbook));
             List<CellChange> wishes = edits.write();
-            WrittenCells written = new TodayCells(workbook).write(changes).withWishes(wishes);
+            WrittenCells written = today(workbook, changes).withWishes(wishes);
             Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheet.NAMES);
             new ResultSheets(workbook).remove();
             try (ResultRows rows = ResultRows.of(workbook, large || !lookedAt)) {
@@ -79,6 +80,12 @@ public record ResultBook(Path source, BookResult result) {
             }
             return written;
         }
+    }
+
+    private WrittenCells today(XSSFWorkbook workbook, List<TodayChange> changes) {
+        OldSetups before = new OldSetups(changes, result.book().clubs());
+        OldSetupCells shots = new OldSetupCells(workbook, result.book()).write(before);
+        return new TodayCells(workbook).write(changes).with(shots);
     }
 
     /** What was changed on the sheet Plan of an earlier run; what was wrong with it is known since the book was read. */

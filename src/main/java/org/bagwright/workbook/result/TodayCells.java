@@ -37,7 +37,7 @@ final class TodayCells {
 
     WrittenCells write(List<TodayChange> changes) {
         changes.forEach(this::put);
-        return new WrittenCells(written, List.of(), notWritten);
+        return new WrittenCells(written, List.of(), 0, notWritten);
     }
 
     private void put(TodayChange change) {

@@ -18,6 +18,7 @@ public interface Column {
         CHOICE,
         YES_NO,
         CLOCK,
+        DATE,
         WHOLE,
         NUMBER,
         NUMBER_OR_WORD

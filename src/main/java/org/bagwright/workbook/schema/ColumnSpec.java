@@ -51,6 +51,10 @@ public record ColumnSpec(
                 header, Kind.WHOLE, Quantity.PLAIN, Optional.of(limit), List.of(), help, "nothing", List.of());
     }
 
+    static ColumnSpec date(String header, String help) {
+        return of(Kind.DATE, header, help);
+    }
+
     public static ColumnSpec yesNo(String header, String help) {
         return of(Kind.YES_NO, header, help).offering("yes", "no");
     }

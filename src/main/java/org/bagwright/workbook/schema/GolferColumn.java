@@ -74,10 +74,10 @@ public enum GolferColumn implements SheetColumn {
                     "Gap wish",
                     Quantity.DISTANCE,
                     gapM(),
-                    "The carry gap wanted between neighbouring clubs, or the word even: the same gap everywhere."
-                            + " A range such as 18-22 is Gap least and Gap most.")
+                    "The carry gap wanted between neighbouring clubs, or a word. even: the same gap everywhere."
+                            + " today: each gap stays as it is today. A range such as 18-22 is Gap least and Gap most.")
             .as(Kind.NUMBER_OR_WORD)
-            .offering("even")
+            .offering("even", "today")
             .ifBlank("even")),
     GAP_LEAST(ColumnSpec.number(
                     "Gap least",

@@ -63,7 +63,16 @@ public final class SheetSchema {
     /** The column that a heading means: by its own name, or by another word of the trade, in any order and spelling. */
     public Optional<Column> column(String heading) {
         return Optional.ofNullable(byLetters.get(letters(heading)))
-                .or(() -> Optional.ofNullable(byWords.get(HeadingWords.of(heading))));
+                .or(() -> Optional.ofNullable(byWords.get(HeadingWords.of(heading))))
+                .filter(column -> !isNumberOfRow(heading, column));
+    }
+
+    /** Whether a heading such as {@code Shot} numbers the rows, and does not count as {@code Shots} does. */
+    private static boolean isNumberOfRow(String heading, Column column) {
+        String singular = singular(column.header());
+        return column.kind() == Column.Kind.WHOLE
+                && !singular.equals(column.header())
+                && heading.replaceAll("[^\\p{L}]", "").equalsIgnoreCase(singular);
     }
 
     /** The column among some that a heading, which means none, is probably a slip of, or has words in common with. */

@@ -20,7 +20,7 @@ public enum StartSetting {
     BALL_MODEL(
             "Ball model",
             "Bearman-Harvey",
-            "The published ball model: Bearman-Harvey or Smits-Smith.",
+            "Bearman-Harvey, or Smits-Smith (fitted to drivers: it flies irons 10 to 20 yd too far).",
             "Bearman-Harvey",
             "Bearman-Harvey",
             "Smits-Smith"),
@@ -45,7 +45,14 @@ public enum StartSetting {
             "kind",
             "kind",
             "irons",
-            "bag");
+            "bag"),
+    PLAN_FOR(
+            "Plan for",
+            "what is likely",
+            "what is likely: what is not known counts too. best guess: every carry counts as known.",
+            "what is likely",
+            "what is likely",
+            "best guess");
 
     /** The name of the sheet. */
     public static final String SHEET = "Start";

@@ -124,7 +124,10 @@ public final class HandScore {
             Option longer = flying.get(next - 1);
             double gapM =
                     longer.carryM().getAsDouble() - flying.get(next).carryM().getAsDouble();
-            double wishM = longer.club().targets().gapWishM().orElse(bag.gapWishM());
+            double wishM = longer.club()
+                    .targets()
+                    .gapWishM()
+                    .orElse(bag.keptGapsM().getOrDefault(longer.club().slot(), bag.gapWishM()));
             addDeviation(bag.gapAim(), gapM - wishM);
             addLimit(bag.gapAim().toleranceMeasureUnits(), longer, LimitKind.GAP_LEAST, -gapM);
             addLimit(bag.gapAim().toleranceMeasureUnits(), longer, LimitKind.GAP_MOST, gapM);

@@ -85,6 +85,23 @@ class GolferReaderTest {
         assertEquals(OptionalInt.of(3), ann.mostChanges());
     }
 
+    @Test
+    void gapWish_mayBeAWord() {
+        assertEquals(GapWish.TODAY, wish("today"));
+        assertEquals(GapWish.TODAY, wish(" Today"));
+        assertEquals(GapWish.EVEN, wish("EVEN"));
+        assertEquals(GapWish.EVEN, wish(null));
+        assertEquals(GapWish.ofM(11 * 0.9144), wish(11));
+    }
+
+    private static GapWish wish(Object written) {
+        return golfers(row("Golfer", "Gap wish"), row("Ann", written))
+                .book()
+                .golfers()
+                .get(0)
+                .gapWish();
+    }
+
     private static StatedLimit limit(Golfer golfer, LimitKind kind) {
         return golfer.limits().of(kind).orElseThrow();
     }
@@ -135,7 +152,7 @@ class GolferReaderTest {
                         "Golfers!D2: iron speed must be a number in mph, found \"fast\".",
                         "Golfers!E2: shaft lean must be -10 to 20 degrees, found 45. Maybe 4.5?",
                         "Golfers!F2: squares face must be yes or no, found \"often\".",
-                        "Golfers!J2: gap wish must be a number in yd or the word even, found \"evne\".",
+                        "Golfers!J2: gap wish must be a number in yd or the word even or today, found \"evne\".",
                         "Golfers!H2: most open must not be more closed than most closed, found \"2 closed\" against 1.",
                         "Golfers!K2: gap least must not be above gap most, found 15 against 10.",
                         "Golfers!M2: most changes must be a whole number, found 2.5."),

@@ -1,14 +1,18 @@
 package org.bagwright.workbook.read;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.book.AirConditions;
 import org.bagwright.domain.book.BallModelKind;
+import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Matching;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.SpeedUnit;
@@ -77,6 +81,27 @@ class StartReaderTest {
     }
 
     @Test
+    void planFor_isWhatIsLikelyUnlessTheBookAsksForTheBestGuess() {
+        for (Measure measure : Measure.values()) {
+            boolean uncertain = measure == Measure.GAP || measure == Measure.CARRY;
+            for (String likely : Arrays.asList(null, "what is likely", "What is  Likely")) {
+                Book book = start("Plan for", likely).book();
+                assertEquals(
+                        BookSettings.PlanFor.WHAT_IS_LIKELY, book.settings().planFor());
+                assertEquals(uncertain, book.aims().of(measure).onWhatIsLikely(), measure + " " + likely);
+            }
+            Book guess = start("Plan for", "best guess").without("Aims").book();
+            assertFalse(guess.aims().of(measure).onWhatIsLikely(), measure.toString());
+            Book bare = TestBook.sound().without("Start").without("Aims").book();
+            assertEquals(uncertain, bare.aims().of(measure).onWhatIsLikely(), measure.toString());
+        }
+        assertEquals(
+                List.of("Start!B1: Plan for must be what is likely or best guess, found \"best\"."
+                        + " Maybe \"best guess\"?"),
+                start("Plan for", "best").problems());
+    }
+
+    @Test
     void blankSettings_areListedAsAssumed() {
         List<String> assumed = start("Distance", "m", "Speed", null).lines(Message.Severity.ASSUMED).stream()
                 .filter(line -> line.startsWith("Start"))
@@ -85,7 +110,8 @@ class StartReaderTest {
                 List.of(
                         "Start: not given, so assumed: Speed mph; Length in; Temperature C; Air temperature 20 C (68 F);"
                                 + " Altitude sea level; Humidity 50; Head wind 0; Cross wind 0; Ball model Bearman-Harvey;"
-                                + " Rules length limit 48; Match by swingweight; Match over kind."),
+                                + " Rules length limit 48; Match by swingweight; Match over kind; Plan for"
+                                + " what is likely."),
                 assumed);
     }
 

@@ -130,9 +130,7 @@ record TemplateLayout(
                         ClubColumn.HEAD_MASS, "The head, where known",
                         ClubColumn.SWINGWEIGHT, "Its balance, where known"),
                 3,
-                ClubColumn.SHEET.columns().stream()
-                        .map(column -> example.getOrDefault(column, NOTHING))
-                        .toList(),
+                row(ClubColumn.SHEET, example),
                 List.of());
     }
 
@@ -160,13 +158,40 @@ record TemplateLayout(
     }
 
     private static TemplateLayout shots() {
+        Map<Column, Object> example = Map.ofEntries(
+                Map.entry(ShotColumn.GOLFER, "Example golfer"),
+                Map.entry(ShotColumn.CLUB, "Driver"),
+                Map.entry(ShotColumn.DATE, "2026-05-31"),
+                Map.entry(ShotColumn.SETTING, 1),
+                Map.entry(ShotColumn.WEIGHTING, "Heavy back"),
+                Map.entry(ShotColumn.LENGTH, 45.5),
+                Map.entry(ShotColumn.HEAD_SPEED, 95),
+                Map.entry(ShotColumn.BALL_SPEED, 139),
+                Map.entry(ShotColumn.LAUNCH, 12.5),
+                Map.entry(ShotColumn.SPIN, 2800),
+                Map.entry(ShotColumn.ATTACK, 0),
+                Map.entry(ShotColumn.CARRY, 221),
+                Map.entry(ShotColumn.SIDE, -6),
+                Map.entry(ShotColumn.LANDING, 38),
+                Map.entry(ShotColumn.SHOTS, 5),
+                Map.entry(ShotColumn.SPREAD, 7));
         return new TemplateLayout(
                 ShotColumn.SHEET,
                 ShotColumn.SHEET.columns(),
-                Map.of(),
+                Map.of(
+                        ShotColumn.GOLFER, "The club and the day",
+                        ShotColumn.SETTING, "How it was set up, if not as today",
+                        ShotColumn.HEAD_SPEED, "What was measured",
+                        ShotColumn.SHOTS, "What the row is"),
                 2,
-                Arrays.asList("Example golfer", "Driver", 95, 139, 12.5, 2800, 0, 221),
+                row(ShotColumn.SHEET, example),
                 List.of());
+    }
+
+    private static List<Object> row(SheetSchema sheet, Map<Column, Object> values) {
+        return sheet.columns().stream()
+                .map(column -> values.getOrDefault(column, NOTHING))
+                .toList();
     }
 
     private static TemplateLayout weights() {

@@ -159,6 +159,7 @@ final class TemplateSheet {
         return switch (column.kind()) {
             case TEXT, GOLFER, SLEEVE, KIT -> styles.of(role);
             case MARK, MARKS -> styles.centred(role, "@");
+            case DATE -> styles.centred(role, "yyyy-mm-dd");
             default -> styles.centred(role, "General");
         };
     }
@@ -168,7 +169,7 @@ final class TemplateSheet {
                 switch (column.kind()) {
                     case TEXT -> column.header().equals("Note") ? 30 : 16;
                     case GOLFER, SLEEVE, KIT -> 16;
-                    case MARKS -> 10;
+                    case MARKS, DATE -> 10;
                     default -> 7;
                 };
         int word = Arrays.stream(column.header().split(" "))

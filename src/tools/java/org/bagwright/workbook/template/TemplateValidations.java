@@ -37,6 +37,13 @@ final class TemplateValidations {
                 names(sheet, cells, TemplateLists.SLEEVES, "No sleeve of this name is on the sheet Sleeves.");
             case KIT -> names(sheet, cells, TemplateLists.KITS, "No kit of this name is on the sheet Weights.");
             case CHOICE, YES_NO -> words(sheet, cells, column.words(), column.header());
+            case DATE ->
+                ask(
+                        sheet,
+                        cells,
+                        helper.createDateConstraint(
+                                OperatorType.BETWEEN, "DATE(1990,1,1)", "DATE(2099,12,31)", "yyyy-mm-dd"),
+                        column.header() + " should be a date such as 2026-05-31.");
             case NUMBER_OR_WORD -> suggestion(sheet, cells, column.words());
             case NUMBER ->
                 column.limit().ifPresent(limit -> {

@@ -1,8 +1,12 @@
 package org.bagwright.planning.options;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
+import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
@@ -13,18 +17,31 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
 
 /**
- * The gap wished by a golfer who wants even gaps: the mean gap of his bag today.
+ * The gaps of a bag today, as the wishes of a golfer who wants them even or as they are.
  *
  * @param golfer the golfer
  * @param slots the slots of his bag
  */
-record EvenGap(Golfer golfer, List<SlotOptions> slots) {
+record TodayGaps(Golfer golfer, List<SlotOptions> slots) {
 
-    /** Today's carries of the first and the last club that carry, shared out over today's gaps; 0 with fewer than two. */
-    double wishM() {
+    /** The mean: the carries of the first and the last club that carry shared out over the gaps; 0 with fewer than two. */
+    double meanM() {
         List<Option> flying = flying();
         int gaps = flying.size() - 1;
         return gaps < 1 ? 0 : (carryM(flying.get(0)) - carryM(flying.get(gaps))) / gaps;
+    }
+
+    /** Each gap by the number of the slot above it, metres, where the golfer wants to keep them; elsewhere none. */
+    Map<Integer, Double> keptM() {
+        if (golfer.gapWish().kind() != GapWish.Kind.TODAY) {
+            return Map.of();
+        }
+        List<Option> flying = flying();
+        return IntStream.range(0, Math.max(0, flying.size() - 1))
+                .boxed()
+                .collect(Collectors.toMap(
+                        index -> flying.get(index).club().slot(),
+                        index -> carryM(flying.get(index)) - carryM(flying.get(index + 1))));
     }
 
     private List<Option> flying() {
@@ -41,7 +58,7 @@ record EvenGap(Golfer golfer, List<SlotOptions> slots) {
     /** The problem that the mean gap is none, at the measured carry that must be wrong; empty where all is well. */
     Optional<Message> problem(Book book) {
         List<Option> flying = flying();
-        if (golfer.gapWish().fixedM().isPresent() || flying.size() < 2 || wishM() > 0) {
+        if (golfer.gapWish().kind() != GapWish.Kind.EVEN || flying.size() < 2 || meanM() > 0) {
             return Optional.empty();
         }
         int last = flying.size() - 1;
@@ -54,7 +71,7 @@ record EvenGap(Golfer golfer, List<SlotOptions> slots) {
                         "carry of " + odd.clubText() + " cannot be right, found "
                                 + Numbers.fixed(distance.fromM(carryM(odd)), 1) + " " + distance.label()
                                 + ": the mean gap of today's bag, which the gap wish even asks for, comes out at "
-                                + Numbers.fixed(distance.fromM(wishM()), 1)
+                                + Numbers.fixed(distance.fromM(meanM()), 1)
                                 + "; expected carries that fall from the first club to the last, or a gap wish in "
                                 + distance.label() + "."));
     }
