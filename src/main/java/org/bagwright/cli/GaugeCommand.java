@@ -2,12 +2,15 @@ package org.bagwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.bagwright.cli.json.GaugeJson;
 import org.bagwright.cli.text.GaugeText;
 import org.bagwright.cli.text.KeptText;
 import org.bagwright.cli.text.MessageText;
 import org.bagwright.domain.gauge.GaugedBook;
+import org.bagwright.domain.gauge.Repeatability;
 import org.bagwright.planning.Gauging;
 import org.bagwright.planning.Target;
 import picocli.CommandLine.Command;
@@ -46,8 +49,8 @@ final class GaugeCommand implements Callable<Integer> {
             names = "--repeatability",
             paramLabel = "DEG",
             description = "how well your gauge repeats a reading, one standard deviation in degrees (default: "
-                    + "${DEFAULT-VALUE})")
-    private double repeatabilityDeg = Gauging.REPEATABILITY_DEG;
+                    + "what the readings show, or 0.25 where they are too few)")
+    private Optional<Double> repeatabilityDeg;
 
     @Mixin
     private JsonOption json;
@@ -57,9 +60,10 @@ final class GaugeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (!(repeatabilityDeg > 0 && repeatabilityDeg <= MOST_REPEATABILITY_DEG)) {
+        OptionalDouble givenDeg = repeatabilityDeg.stream().mapToDouble(deg -> deg).findFirst();
+        if (givenDeg.isPresent() && !(givenDeg.getAsDouble() > 0 && givenDeg.getAsDouble() <= MOST_REPEATABILITY_DEG)) {
             throw new WrongArguments(
-                    "--repeatability must be above 0 and at most 5 degrees, found " + repeatabilityDeg);
+                    "--repeatability must be above 0 and at most 5 degrees, found " + givenDeg.getAsDouble());
         }
         if (!write && !target.given().isEmpty()) {
             throw new WrongArguments(
@@ -69,7 +73,7 @@ final class GaugeCommand implements Callable<Integer> {
         Path copy = target.target(file, NamedFile.GAUGED);
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json.people(spec.commandLine());
-        GaugedBook gauged = new Gauging(repeatabilityDeg).gauge(file);
+        GaugedBook gauged = new Gauging(Repeatability.of(givenDeg)).gauge(file);
         if (write) {
             new Target(copy).requireWritable();
         }

@@ -34,9 +34,6 @@ import org.bagwright.geometry.GaugeSolver.Solved;
  * it; then a note reports the conflict.
  */
 public final class GaugeFit {
-    /** Repeatability of a bench gauge, one standard deviation, degrees: common practice, no source. */
-    public static final double REPEATABILITY_DEG = 0.25;
-
     private final Club club;
     private final GaugeModel model;
     private final double repeatabilityDeg;

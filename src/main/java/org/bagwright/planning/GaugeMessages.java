@@ -11,6 +11,7 @@ import org.bagwright.domain.gauge.Correction;
 import org.bagwright.domain.gauge.Correction.ClubRow;
 import org.bagwright.domain.gauge.Correction.Item;
 import org.bagwright.domain.gauge.Correction.SettingRow;
+import org.bagwright.domain.gauge.Repeatability;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.planning.gauge.BookFits;
 import org.bagwright.planning.gauge.Corrections;
@@ -31,9 +32,13 @@ final class GaugeMessages {
     }
 
     static List<Message> of(Book book) {
-        BookFits fits = new BookFits(book, Gauging.REPEATABILITY_DEG);
+        BookFits fits = new BookFits(book, Repeatability.USUAL);
         GaugeMessages made = new GaugeMessages(book, new Corrections(fits));
         made.messages.addAll(fits.messages());
+        if (!fits.fits().isEmpty()) {
+            made.messages.add(Message.assumed(
+                    "Readings", "the gauge repeats to " + fits.repeatability().inWords()));
+        }
         book.clubs().forEach(made::club);
         boolean stated =
                 book.clubs().stream().anyMatch(club -> book.readingsOf(club).isEmpty() && !book.isGauged(club));

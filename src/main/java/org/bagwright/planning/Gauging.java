@@ -9,8 +9,8 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.gauge.GaugedBook;
+import org.bagwright.domain.gauge.Repeatability;
 import org.bagwright.files.KeptFile;
-import org.bagwright.geometry.GaugeFit;
 import org.bagwright.planning.gauge.BookFits;
 import org.bagwright.planning.gauge.Corrections;
 import org.bagwright.workbook.read.BookReader;
@@ -18,14 +18,11 @@ import org.bagwright.workbook.result.GaugedCopy;
 
 /** The use case of the gauge: learn heads and sleeves from readings, and write what was learnt into a copy of the book. */
 public final class Gauging {
-    /** Repeatability of a bench gauge where the fitter gives none, one standard deviation, degrees. */
-    public static final double REPEATABILITY_DEG = GaugeFit.REPEATABILITY_DEG;
+    private final Repeatability gauge;
 
-    private final double repeatabilityDeg;
-
-    /** @param repeatabilityDeg one standard deviation of the gauge, degrees, above 0 */
-    public Gauging(double repeatabilityDeg) {
-        this.repeatabilityDeg = repeatabilityDeg;
+    /** @param gauge how well the gauge repeats a reading, as far as it is known beforehand */
+    public Gauging(Repeatability gauge) {
+        this.gauge = gauge;
     }
 
     /**
@@ -62,14 +59,14 @@ public final class Gauging {
             messages.addAll(read.messages());
             throw new WorkbookProblems(messages);
         }
-        BookFits fits = new BookFits(book, repeatabilityDeg);
+        BookFits fits = new BookFits(book, gauge);
         Corrections corrections = new Corrections(fits);
         messages.addAll(fits.messages());
         messages.addAll(corrections.messages());
         read.messages().stream()
                 .filter(message -> message.severity() == Message.Severity.WARNING)
                 .forEach(messages::add);
-        return new GaugedBook(book, repeatabilityDeg, fits.fits(), corrections.all(), messages);
+        return new GaugedBook(book, fits.repeatability(), fits.fits(), corrections.all(), messages);
     }
 
     /**

@@ -110,6 +110,42 @@ class GaugeCommandTest {
         assertEquals(usual / 5, fine, 1e-6 * usual);
     }
 
+    /** Eight readings of a gauge that repeats to 0.05 degrees: 12 numbers to spare show it, as far as the usual 0.25 allows. */
+    @Test
+    void manyReadings_showHowWellTheGaugeRepeats() throws Exception {
+        Path book = book(new Random(1), 0.05, 0, 1, 2, 3, 4, 5, 6, 7);
+        JsonNode document = Terminal.run("gauge", book, "--json").json();
+        double shownDeg = document.get("repeatabilityDeg").asDouble();
+        assertEquals("estimated", document.get("repeatabilityFrom").asText());
+        assertEquals(12, document.get("repeatabilitySpareNumbers").asInt());
+        assertEquals(Math.sqrt((6 * 0.0625 + 12 * 0.0025) / 18), shownDeg, 0.01);
+        double given = fit(book, "--repeatability", "0.25")
+                .at("/designLoftDeg/standardError")
+                .asDouble();
+        assertEquals(shownDeg / 0.25, document.at("/fits/0/designLoftDeg/standardError").asDouble() / given, 1e-3);
+        String said = Terminal.run("gauge", book).out();
+        assertTrue(said.contains("repeats to 0.15 degrees (estimated from these readings)"), said);
+        assertTrue(
+                Terminal.run("gauge", book, "--repeatability", "0.1").out().contains("repeats to 0.1 degrees (as given)"));
+    }
+
+    @Test
+    void fewReadings_assumeTheUsualGauge() throws Exception {
+        Path book = book(new Random(1), 0.05, 0, 2, 4);
+        JsonNode document = Terminal.run("gauge", book, "--json").json();
+        assertEquals(0.25, document.get("repeatabilityDeg").asDouble());
+        assertEquals("assumed", document.get("repeatabilityFrom").asText());
+        assertTrue(Terminal.run("gauge", book).out().contains("repeats to 0.25 degrees (assumed"));
+    }
+
+    /** A coarse gauge is named, not taken for a good one. */
+    @Test
+    void coarseGauge_isWarnedOf() throws Exception {
+        Path book = book(new Random(2), 0.7, 0, 1, 2, 3, 4, 5, 6, 7);
+        Terminal gauge = Terminal.run("gauge", book);
+        assertTrue(gauge.err().contains("Readings!B2: the readings scatter more than those of a usual gauge"), gauge.err());
+    }
+
     @Test
     void readingsAtOneHour_sayWhatTheyDoNotTell() throws Exception {
         Path book = book(new Random(1), 0.1, 2, 2, 2);

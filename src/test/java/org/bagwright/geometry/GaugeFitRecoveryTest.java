@@ -10,6 +10,7 @@ import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.gauge.GaugedClub;
 import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
+import org.bagwright.domain.gauge.Repeatability;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,11 +119,11 @@ class GaugeFitRecoveryTest {
     }
 
     private static List<Reading> clean(Random random, int count) {
-        return Gauge.random(random).readings(random, GaugeFit.REPEATABILITY_DEG, Gauge.marks(random, count));
+        return Gauge.random(random).readings(random, Repeatability.USUAL_DEG, Gauge.marks(random, count));
     }
 
     private static GaugedClub fit(List<Reading> readings) {
-        return GaugeFit.fit(Gauge.club(), Optional.of(Gauge.STATED), readings, GaugeFit.REPEATABILITY_DEG);
+        return GaugeFit.fit(Gauge.club(), Optional.of(Gauge.STATED), readings, Repeatability.USUAL_DEG);
     }
 
     private static long flags(GaugedClub found) {

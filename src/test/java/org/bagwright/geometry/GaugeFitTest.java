@@ -21,6 +21,7 @@ import org.bagwright.domain.club.StatedHead;
 import org.bagwright.domain.gauge.GaugedClub;
 import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
+import org.bagwright.domain.gauge.Repeatability;
 import org.bagwright.domain.option.PoseNumbers;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -37,7 +38,7 @@ class GaugeFitTest {
     }
 
     private static GaugedClub fit(Club club, Optional<Sleeve> sleeve, List<Reading> readings) {
-        return GaugeFit.fit(club, sleeve, readings, GaugeFit.REPEATABILITY_DEG);
+        return GaugeFit.fit(club, sleeve, readings, Repeatability.USUAL_DEG);
     }
 
     private static List<Reading> exact(Gauge truth, int... marks) {

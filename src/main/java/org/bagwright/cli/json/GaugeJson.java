@@ -3,6 +3,7 @@ package org.bagwright.cli.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.gauge.GaugedBook;
@@ -10,6 +11,7 @@ import org.bagwright.domain.gauge.GaugedClub;
 import org.bagwright.domain.gauge.GaugedClub.GaugedSleeve;
 import org.bagwright.domain.gauge.GaugedNumber;
 import org.bagwright.domain.gauge.GaugedReading;
+import org.bagwright.domain.gauge.Repeatability;
 
 /** What gauge readings show, as a machine-readable document. Angles in degrees, clock offsets in hours. */
 public record GaugeJson(GaugedBook gauged) {
@@ -17,7 +19,10 @@ public record GaugeJson(GaugedBook gauged) {
 
     public ObjectNode document() {
         ObjectNode document = NODES.objectNode();
-        document.put("repeatabilityDeg", gauged.repeatabilityDeg());
+        Repeatability repeatability = gauged.repeatability();
+        document.put("repeatabilityDeg", repeatability.deg());
+        document.put("repeatabilityFrom", repeatability.origin().name().toLowerCase(Locale.ROOT));
+        document.put("repeatabilitySpareNumbers", repeatability.spareNumbers());
         ArrayNode fits = document.putArray("fits");
         gauged.clubs().forEach(club -> fits.add(club(club)));
         document.set("messages", new MessagesJson(gauged.messages()).array());

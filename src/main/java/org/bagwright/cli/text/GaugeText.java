@@ -24,7 +24,7 @@ public final class GaugeText {
         List<String> lines = new ArrayList<>();
         gauged.clubs().forEach(club -> club(lines, club));
         lines.add("Angles in degrees. +- is one standard error for a gauge that repeats to "
-                + Numbers.trimmed(gauged.repeatabilityDeg()) + " degrees.");
+                + gauged.repeatability().inWords() + ".");
         lines.add("Off is the reading minus what the fit expects.");
         return lines;
     }

@@ -8,14 +8,14 @@ import org.bagwright.domain.book.Message;
  * A book with what its gauge readings say.
  *
  * @param book what was read
- * @param repeatabilityDeg one standard deviation of the gauge, degrees
+ * @param repeatability how well the gauge repeats a reading
  * @param clubs the clubs that have readings, in the order of the book
  * @param corrections the cells whose numbers the readings determine, in the order of the book
  * @param messages everything a person should know
  */
 public record GaugedBook(
         Book book,
-        double repeatabilityDeg,
+        Repeatability repeatability,
         List<GaugedClub> clubs,
         List<Correction> corrections,
         List<Message> messages) {

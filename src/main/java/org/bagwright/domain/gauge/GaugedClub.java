@@ -2,6 +2,9 @@ package org.bagwright.domain.gauge;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.bagwright.domain.club.Club;
 
 /**
@@ -57,6 +60,30 @@ public record GaugedClub(
     /** How many readings the fit used. */
     public long used() {
         return readings.stream().filter(reading -> !reading.flagged()).count();
+    }
+
+    /** How many numbers were read beyond those that the readings determine. */
+    int spareNumbers() {
+        long read = usedResidualsDeg().count();
+        long found = Stream.concat(
+                        Stream.of(design.loft(), design.lie(), design.face()),
+                        sleeve.stream().flatMap(one -> Stream.of(one.bend(), one.clockOffset())))
+                .filter(number -> !number.held())
+                .count();
+        return (int) (read - found);
+    }
+
+    /** The sum of the squares of what is left of its readings, square degrees. */
+    double squaredResidualsDeg2() {
+        return usedResidualsDeg().map(deg -> deg * deg).sum();
+    }
+
+    private DoubleStream usedResidualsDeg() {
+        return readings.stream()
+                .filter(reading -> !reading.flagged())
+                .flatMap(reading ->
+                        Stream.of(reading.loftResidualDeg(), reading.lieResidualDeg(), reading.faceResidualDeg()))
+                .flatMapToDouble(OptionalDouble::stream);
     }
 
     /** Its readings in words, such as {@code 3 readings of Driver (1 left out)}. */

@@ -7,7 +7,7 @@ import org.bagwright.domain.units.Checks;
  * A number that gauge readings give, or one held at its stated value because they do not determine it.
  *
  * @param valueMeasureUnits the number, degrees or hours
- * @param standardErrorMeasureUnits its standard error in the same unit, from the gauge's stated repeatability; empty when
+ * @param standardErrorMeasureUnits its standard error in the same unit, from the repeatability of the gauge; empty when
  *     it is held
  * @param statedMeasureUnits what the book states, in the same unit
  */

@@ -104,7 +104,7 @@ record PlainDelivery(double driverMps) {
             case WOOD -> 1.05 + 0.04 * (loftDeg - 15);
             case HYBRID -> 1.25 + 0.0075 * (loftDeg - 20);
             case IRON -> 1.26 + 0.0075 * (loftDeg - 20);
-            case WEDGE, PUTTER -> 1.44 - 0.02 * (loftDeg - 44);
+            case WEDGE, PUTTER -> 1.44 - 0.012 * (loftDeg - 44);
         };
     }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
+import org.bagwright.domain.club.ClubKind;
 
 /**
  * Stated lofts against those that launch and spin of a club's own shots tell, after what is usual of the golfer: that of his
@@ -19,6 +20,9 @@ final class StatedLofts {
     private static final double LEAST_EACH_DEG = 1.8;
     private static final double MORE_BY_LAUNCH_ALONE_DEG = 1.5;
     private static final int FEWEST = 3;
+
+    /** Delivered loft of a driver over the plain golfer's where the other clubs agree with his, degrees; from memory. */
+    private static final double USUAL_DRIVER_DEG = -0.8;
 
     /** What a club's own shots tell of its loft, as a change from the stated one, degrees. */
     private record Told(ClubFit club, double byLaunchDeg, OptionalDouble bySpinDeg) {
@@ -100,11 +104,22 @@ final class StatedLofts {
 
     /** Delivered loft above the one that is usual with a club, degrees. */
     private static double offsetDeg(ClubFit club) {
-        return club.delivery().offsetDeg() - club.plain().offsetDeg();
+        double usualDeg = club.today().kind() == ClubKind.DRIVER ? USUAL_DRIVER_DEG : 0;
+        return club.delivery().offsetDeg() - club.plain().offsetDeg() - usualDeg;
     }
 
     private static double spinRatio(ClubFit club) {
-        return club.delivery().spinRatio() / club.plain().spinRatio();
+        return club.delivery().spinRatio() / usualSpinRatio(club.today().kind());
+    }
+
+    /** Spin over that of the impact formulas; one value a kind, so that it does not follow a mistyped loft; from memory. */
+    private static double usualSpinRatio(ClubKind kind) {
+        return switch (kind) {
+            case DRIVER -> 0.86;
+            case WOOD -> 1.01;
+            case HYBRID -> 1.12;
+            case IRON, WEDGE, PUTTER -> 1.24;
+        };
     }
 
     /** Degrees of delivered loft for a degree of stated loft: a plain amateur delivers the stronger club with more of it. */
