@@ -27,7 +27,8 @@ class HiddenGolferTest {
     void trueFlight_ofAPublishedBall_isTheFlightOfTheProgram() {
         for (BallModelKind ball : BallModelKind.values()) {
             BallFlight program = new BallFlight(AirConditions.DEFAULT, ball);
-            for (Launch launch : List.of(new Launch(65, 12, 2600), new Launch(50, 18, 6500), new Launch(35, 30, 9500))) {
+            for (Launch launch :
+                    List.of(new Launch(65, 12, 2600), new Launch(50, 18, 6500), new Launch(35, 30, 9500))) {
                 assertEquals(
                         program.fly(launch, 1.05).carryM(),
                         TrueFlight.published(ball, 1.05, 1).carryM(launch),
@@ -78,15 +79,17 @@ class HiddenGolferTest {
             shot += (int) bag.stream().filter(golfer::hasShots).count();
         }
         assertEquals(0.7, (double) shot / clubs, 0.05);
-        assertEquals(6.5 * shot, many.stream().mapToInt(one -> one.shots().size()).sum(), 0.3 * shot);
+        assertEquals(
+                6.5 * shot, many.stream().mapToInt(one -> one.shots().size()).sum(), 0.3 * shot);
     }
 
     @Test
     void untried_isNeitherTodays_norThatOfAShot() {
         HiddenGolfer golfer = HiddenGolfer.drawn(3, HiddenGolfer.Ball.BLEND, false);
         for (var slot : new BagMaker(golfer.book()).bags().bags().get(0).slots()) {
-            List<Option> tried =
-                    slot.options().stream().filter(option -> !golfer.isUntried(option)).toList();
+            List<Option> tried = slot.options().stream()
+                    .filter(option -> !golfer.isUntried(option))
+                    .toList();
             assertEquals(List.of(slot.today()), tried);
         }
     }

@@ -25,7 +25,7 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
     static final String NAME = "Hidden";
     static final double M_PER_IN = 0.0254;
     private static final double MPS_PER_MPH = 0.44704;
-    private static final int FEWEST = 6;
+    private static final int FEWEST_CLUBS = 6;
 
     private record Plain(String name, ClubKind kind, double loftDeg, double lengthIn) {
         /** The same club with the loft of a place between two, and the length changed by as much as the loft asks for. */
@@ -50,8 +50,7 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
             List.of(new Plain("3 wood", ClubKind.WOOD, 15, 43)),
             List.of(new Plain("5 wood", ClubKind.WOOD, 18, 42.25)),
             List.of(new Plain("7 wood", ClubKind.WOOD, 21, 41.75), new Plain("3 hybrid", ClubKind.HYBRID, 20.5, 40.25)),
-            List.of(
-                    new Plain("4 hybrid", ClubKind.HYBRID, 23, 39.75), new Plain("4 iron", ClubKind.IRON, 23.5, 38.5)),
+            List.of(new Plain("4 hybrid", ClubKind.HYBRID, 23, 39.75), new Plain("4 iron", ClubKind.IRON, 23.5, 38.5)),
             List.of(new Plain("5 hybrid", ClubKind.HYBRID, 26, 39.25), new Plain("5 iron", ClubKind.IRON, 26, 38)),
             List.of(new Plain("6 iron", ClubKind.IRON, 29, 37.5)),
             List.of(new Plain("7 iron", ClubKind.IRON, 32.5, 37)),
@@ -89,7 +88,7 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
     /** As many clubs as are drawn, spread evenly over the places, the driver first. */
     private static List<Plain> plainClubs(Dice dice) {
         int last = PLACES.size() - 1;
-        int count = FEWEST + dice.below(PLACES.size() - FEWEST + 1);
+        int count = FEWEST_CLUBS + dice.below(PLACES.size() - FEWEST_CLUBS + 1);
         List<Plain> clubs = new ArrayList<>(PLACES.get(0));
         for (int club = 1; club < count; club++) {
             double place = Math.min(last, (double) club * last / (count - 1) + dice.between(-0.15, 0.15));

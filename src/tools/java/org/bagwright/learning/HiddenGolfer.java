@@ -26,6 +26,8 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
     private static final double UNSHOT_RATIO = 0.3;
     private static final double SECOND_SETTING_RATIO = 0.35;
     private static final double DATED_RATIO = 0.4;
+    private static final int FEWEST_SHOTS = 3;
+    private static final int MOST_SHOTS = 10;
 
     /** Whether he plays a ball that is neither of the published ones. */
     enum Ball {
@@ -42,6 +44,7 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
         return drawn(seed, ball, moreSetups, 1);
     }
 
+    /** The same with another share of the usual strays. */
     static HiddenGolfer drawn(long seed, Ball ball, boolean moreSetups, double strayRatio) {
         Dice dice = new Dice(seed);
         HiddenBag bag = HiddenBag.drawn(dice);
@@ -51,25 +54,28 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
         HiddenTruth truth = new HiddenTruth(bag, flown, dice);
         HiddenShots shots = new HiddenShots(bag, truth, Device.drawn(dice), dice, strayRatio);
         boolean second = moreSetups && dice.chance(SECOND_SETTING_RATIO);
-        boolean dated = moreSetups && dice.chance(DATED_RATIO);
-        List<HiddenShots.Day> days = dated
+        List<HiddenShots.Day> days = moreSetups && dice.chance(DATED_RATIO)
                 ? List.of(HiddenShots.Day.drawn(0, dice), HiddenShots.Day.drawn(7, dice))
                 : List.of(HiddenShots.Day.ANY);
         int sure = dice.below(bag.clubs().size());
         for (Club club : bag.clubs()) {
-            int count = 3 + dice.below(8);
             if (club.slot() - 1 == sure || !dice.chance(UNSHOT_RATIO)) {
-                HiddenShots.Day day = days.get(dice.below(days.size()));
-                List<Choice> others = otherSetups(bag, club);
-                boolean two = second && !others.isEmpty() && dice.chance(0.5);
-                int later = two ? count / 2 : 0;
-                shots.hit(club, club.today(), day, count - later);
-                if (two) {
-                    shots.hit(club, others.get(dice.below(others.size())), days.get(dice.below(days.size())), later);
-                }
+                hit(shots, bag, club, second, days, dice);
             }
         }
         return new HiddenGolfer(bag, truth, shots.shots());
+    }
+
+    /** 3 to 10 shots with a club; where some may be at a second setting, with every other club half of them are. */
+    private static void hit(
+            HiddenShots shots, HiddenBag bag, Club club, boolean second, List<HiddenShots.Day> days, Dice dice) {
+        int count = FEWEST_SHOTS + dice.below(MOST_SHOTS - FEWEST_SHOTS + 1);
+        List<Choice> others = otherSetups(bag, club);
+        int later = second && !others.isEmpty() && dice.chance(0.5) ? count / 2 : 0;
+        shots.hit(club, club.today(), days.get(dice.below(days.size())), count - later);
+        if (later > 0) {
+            shots.hit(club, others.get(dice.below(others.size())), days.get(dice.below(days.size())), later);
+        }
     }
 
     /**
