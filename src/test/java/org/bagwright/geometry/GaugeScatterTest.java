@@ -40,12 +40,12 @@ class GaugeScatterTest {
         List<GaugedClub> fits = new ArrayList<>();
         for (int i = 0; i < 60; i++) {
             Gauge truth = Gauge.random(random);
-            fits.add(fit(
-                    truth.readings(random, trueDeg, Gauge.marks(random, 4 + random.nextInt(5))), NO_BLUNDERS_DEG));
+            fits.add(fit(truth.readings(random, trueDeg, Gauge.marks(random, 4 + random.nextInt(5))), NO_BLUNDERS_DEG));
         }
         Repeatability shown = Repeatability.USUAL.shownBy(fits);
         int spare = shown.spareNumbers();
-        double squaresDeg2 = shown.scatterDeg() * shown.scatterDeg() * (USUAL_WORTH + spare) - USUAL_WORTH * 0.25 * 0.25;
+        double squaresDeg2 =
+                shown.scatterDeg() * shown.scatterDeg() * (USUAL_WORTH + spare) - USUAL_WORTH * 0.25 * 0.25;
         ChiSquaredDistribution expected = new ChiSquaredDistribution(null, spare);
         double ratio = squaresDeg2 / (trueDeg * trueDeg);
         assertEquals(Origin.ESTIMATED, shown.origin());

@@ -115,7 +115,8 @@ final class StatedLofts {
 
     private static double spinRatio(ClubFit club) {
         boolean wedge = club.today().kind() == ClubKind.WEDGE;
-        return club.delivery().spinRatio() / (wedge ? USUAL_WEDGE_SPIN_RATIO : club.plain().spinRatio());
+        return club.delivery().spinRatio()
+                / (wedge ? USUAL_WEDGE_SPIN_RATIO : club.plain().spinRatio());
     }
 
     /** Degrees of delivered loft for a degree of stated loft: a plain amateur delivers the stronger club with more of it. */
