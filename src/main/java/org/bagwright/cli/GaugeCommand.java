@@ -60,7 +60,8 @@ final class GaugeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        OptionalDouble givenDeg = repeatabilityDeg.stream().mapToDouble(deg -> deg).findFirst();
+        OptionalDouble givenDeg =
+                repeatabilityDeg.stream().mapToDouble(deg -> deg).findFirst();
         if (givenDeg.isPresent() && !(givenDeg.getAsDouble() > 0 && givenDeg.getAsDouble() <= MOST_REPEATABILITY_DEG)) {
             throw new WrongArguments(
                     "--repeatability must be above 0 and at most 5 degrees, found " + givenDeg.getAsDouble());

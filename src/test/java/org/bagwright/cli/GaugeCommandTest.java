@@ -122,11 +122,15 @@ class GaugeCommandTest {
         double given = fit(book, "--repeatability", "0.25")
                 .at("/designLoftDeg/standardError")
                 .asDouble();
-        assertEquals(shownDeg / 0.25, document.at("/fits/0/designLoftDeg/standardError").asDouble() / given, 1e-3);
+        assertEquals(
+                shownDeg / 0.25,
+                document.at("/fits/0/designLoftDeg/standardError").asDouble() / given,
+                1e-3);
         String said = Terminal.run("gauge", book).out();
         assertTrue(said.contains("repeats to 0.15 degrees (estimated from these readings)"), said);
-        assertTrue(
-                Terminal.run("gauge", book, "--repeatability", "0.1").out().contains("repeats to 0.1 degrees (as given)"));
+        assertTrue(Terminal.run("gauge", book, "--repeatability", "0.1")
+                .out()
+                .contains("repeats to 0.1 degrees (as given)"));
     }
 
     @Test
@@ -143,7 +147,9 @@ class GaugeCommandTest {
     void coarseGauge_isWarnedOf() throws Exception {
         Path book = book(new Random(2), 0.7, 0, 1, 2, 3, 4, 5, 6, 7);
         Terminal gauge = Terminal.run("gauge", book);
-        assertTrue(gauge.err().contains("Readings!B2: the readings scatter more than those of a usual gauge"), gauge.err());
+        assertTrue(
+                gauge.err().contains("Readings!B2: the readings scatter more than those of a usual gauge"),
+                gauge.err());
     }
 
     @Test

@@ -40,12 +40,12 @@ class GaugeScatterTest {
         List<GaugedClub> fits = new ArrayList<>();
         for (int i = 0; i < 60; i++) {
             Gauge truth = Gauge.random(random);
-            fits.add(fit(
-                    truth.readings(random, trueDeg, Gauge.marks(random, 4 + random.nextInt(5))), NO_BLUNDERS_DEG));
+            fits.add(fit(truth.readings(random, trueDeg, Gauge.marks(random, 4 + random.nextInt(5))), NO_BLUNDERS_DEG));
         }
         Repeatability shown = Repeatability.USUAL.shownBy(fits);
         int spare = shown.spareNumbers();
-        double squaresDeg2 = shown.deg() * shown.deg() * (USUAL_WORTH + spare) - USUAL_WORTH * 0.25 * 0.25;
+        double squaresDeg2 =
+                shown.scatterDeg() * shown.scatterDeg() * (USUAL_WORTH + spare) - USUAL_WORTH * 0.25 * 0.25;
         ChiSquaredDistribution expected = new ChiSquaredDistribution(null, spare);
         double ratio = squaresDeg2 / (trueDeg * trueDeg);
         assertEquals(Origin.ESTIMATED, shown.origin());
@@ -65,7 +65,7 @@ class GaugeScatterTest {
                 .mapToDouble(one -> Math.pow(one.orElseThrow(), 2))
                 .sum();
         double expectedDeg = Math.sqrt((USUAL_WORTH * 0.0625 + squaresDeg2) / (USUAL_WORTH + 12));
-        assertEquals(expectedDeg, Repeatability.USUAL.shownBy(List.of(found)).deg(), 1e-12);
+        assertEquals(expectedDeg, Repeatability.USUAL.shownBy(List.of(found)).scatterDeg(), 1e-12);
     }
 
     /** Up to 5 readings of one sleeved driver leave fewer than 8 numbers to spare. */
@@ -75,7 +75,7 @@ class GaugeScatterTest {
         Random random = new Random(count);
         GaugedClub found = fit(new Gauge(9.5, 58, 1.5, 0).readings(random, 0.05, Gauge.marks(random, count)), 0.25);
         Repeatability shown = Repeatability.USUAL.shownBy(List.of(found));
-        assertEquals(0.25, shown.deg());
+        assertEquals(0.25, shown.scatterDeg());
         assertEquals(Origin.ASSUMED, shown.origin());
     }
 
@@ -107,7 +107,7 @@ class GaugeScatterTest {
             GaugedClub usual = fit(readings, NO_BLUNDERS_DEG);
             double shownDeg = Repeatability.USUAL
                     .shownBy(List.of(usual, fit(others, NO_BLUNDERS_DEG)))
-                    .deg();
+                    .scatterDeg();
             double[] offErrors = offErrors(truth, usual);
             for (double off : offErrors) {
                 inside += off * NO_BLUNDERS_DEG / shownDeg < NORMAL_95 ? 1 : 0;

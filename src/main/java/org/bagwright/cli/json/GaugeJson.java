@@ -20,7 +20,7 @@ public record GaugeJson(GaugedBook gauged) {
     public ObjectNode document() {
         ObjectNode document = NODES.objectNode();
         Repeatability repeatability = gauged.repeatability();
-        document.put("repeatabilityDeg", repeatability.deg());
+        document.put("repeatabilityDeg", repeatability.scatterDeg());
         document.put("repeatabilityFrom", repeatability.origin().name().toLowerCase(Locale.ROOT));
         document.put("repeatabilitySpareNumbers", repeatability.spareNumbers());
         ArrayNode fits = document.putArray("fits");

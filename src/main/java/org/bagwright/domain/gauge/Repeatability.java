@@ -10,11 +10,11 @@ import org.bagwright.domain.units.Checks;
  * have enough numbers to spare. Its variance is then the mean of the usual one and that of the residuals,
  * {@code (n0 s0^2 + sum of squared residuals) / (n0 + spare numbers)}.
  *
- * @param deg one standard deviation, degrees
+ * @param scatterDeg one standard deviation, degrees
  * @param origin where it comes from
  * @param spareNumbers how many numbers the readings had beyond those they determine; 0 where none were looked at
  */
-public record Repeatability(double deg, Origin origin, int spareNumbers) {
+public record Repeatability(double scatterDeg, Origin origin, int spareNumbers) {
     /** Repeatability of a bench gauge, degrees: common practice, no source. */
     public static final double USUAL_DEG = 0.25;
 
@@ -38,7 +38,7 @@ public record Repeatability(double deg, Origin origin, int spareNumbers) {
     }
 
     public Repeatability {
-        Checks.positive(deg, "repeatability");
+        Checks.positive(scatterDeg, "repeatability");
     }
 
     /** That of a fitter's own gauge where he gives it, else the usual one. */
@@ -63,15 +63,15 @@ public record Repeatability(double deg, Origin origin, int spareNumbers) {
 
     /** Whether the readings scatter much more than those of a usual gauge. */
     public boolean coarse() {
-        return origin == Origin.ESTIMATED && deg > MOST_RATIO * USUAL_DEG;
+        return origin == Origin.ESTIMATED && scatterDeg > MOST_RATIO * USUAL_DEG;
     }
 
     /** In words, such as {@code 0.25 degrees (assumed)}. */
     public String inWords() {
         return switch (origin) {
-            case ASSUMED -> Numbers.trimmed(deg) + " degrees (assumed: the readings are too few to show it)";
-            case GIVEN -> Numbers.trimmed(deg) + " degrees (as given)";
-            case ESTIMATED -> Numbers.fixed(deg, 2) + " degrees (estimated from these readings)";
+            case ASSUMED -> Numbers.trimmed(scatterDeg) + " degrees (assumed: the readings are too few to show it)";
+            case GIVEN -> Numbers.trimmed(scatterDeg) + " degrees (as given)";
+            case ESTIMATED -> Numbers.fixed(scatterDeg, 2) + " degrees (estimated from these readings)";
         };
     }
 }

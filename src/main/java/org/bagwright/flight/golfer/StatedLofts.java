@@ -24,6 +24,9 @@ final class StatedLofts {
     /** Delivered loft of a driver over the plain golfer's where the other clubs agree with his, degrees; from memory. */
     private static final double USUAL_DRIVER_DEG = -0.8;
 
+    /** Spin of any wedge over that of the impact formulas: one value, so that it does not follow a mistyped loft; assumed. */
+    private static final double USUAL_WEDGE_SPIN_RATIO = 1.44;
+
     /** What a club's own shots tell of its loft, as a change from the stated one, degrees. */
     private record Told(ClubFit club, double byLaunchDeg, OptionalDouble bySpinDeg) {
         boolean isOff(double mostDeg) {
@@ -109,17 +112,9 @@ final class StatedLofts {
     }
 
     private static double spinRatio(ClubFit club) {
-        return club.delivery().spinRatio() / usualSpinRatio(club.today().kind());
-    }
-
-    /** Spin over that of the impact formulas; one value a kind, so that it does not follow a mistyped loft; from memory. */
-    private static double usualSpinRatio(ClubKind kind) {
-        return switch (kind) {
-            case DRIVER -> 0.86;
-            case WOOD -> 1.01;
-            case HYBRID -> 1.12;
-            case IRON, WEDGE, PUTTER -> 1.24;
-        };
+        boolean wedge = club.today().kind() == ClubKind.WEDGE;
+        return club.delivery().spinRatio()
+                / (wedge ? USUAL_WEDGE_SPIN_RATIO : club.plain().spinRatio());
     }
 
     /** Degrees of delivered loft for a degree of stated loft: a plain amateur delivers the stronger club with more of it. */

@@ -41,7 +41,7 @@ public final class BookFits {
 
     /** Takes what the fits show; whether they were made with it already. Which readings are left out depends on it. */
     private boolean settledOn(Repeatability shown) {
-        boolean settled = Math.abs(shown.deg() / repeatability.deg() - 1) < SETTLED_RATIO;
+        boolean settled = Math.abs(shown.scatterDeg() / repeatability.scatterDeg() - 1) < SETTLED_RATIO;
         repeatability = shown;
         return settled;
     }
@@ -85,7 +85,7 @@ public final class BookFits {
             return;
         }
         try {
-            GaugedClub found = GaugeFit.fit(club, book.sleeveOf(club), readings, repeatability.deg());
+            GaugedClub found = GaugeFit.fit(club, book.sleeveOf(club), readings, repeatability.scatterDeg());
             fits.add(found);
             found.readings().stream().filter(GaugedReading::flagged).forEach(reading -> warnOf(club, reading));
             found.notes().forEach(note -> messages.add(Message.warning(club.cell(), note)));

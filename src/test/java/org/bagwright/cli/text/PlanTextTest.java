@@ -58,7 +58,7 @@ class PlanTextTest {
         List<String> lines = shown("team");
         assertTrue(lines.get(0).startsWith("All 12 golfers: "), lines.get(0));
         assertTrue(
-                lines.get(1).matches("Golfer A: musts met; penalty .*; change 12 clubs, first 5 wood: .*"),
+                lines.get(1).matches("Golfer A: musts met; penalty .*; change 13 clubs, first 5 wood: .*"),
                 lines.get(1));
         assertTrue(lines.get(2).matches("  carry \\d+ .* yd.*"), lines.get(2));
         assertTrue(lines.get(23).startsWith("Golfer L: "), lines.get(23));
