@@ -57,6 +57,7 @@ record FitInput(
                         today.club(), shot.setup().on(today.club().today())))
                 .average()
                 .orElse(today.loftDeg());
-        return new ClubFit(today, today.presenting(loftDeg), ShotMedians.of(shots), plain.delivery(today.stated()));
+        ClubToday hit = today.presenting(loftDeg);
+        return new ClubFit(today, hit, ShotMedians.of(shots), plain.delivery(hit));
     }
 }
