@@ -101,10 +101,6 @@ final class TrueBag {
         return BagSearch.state(real, chosen).score().penaltyPoints();
     }
 
-    BagOptions real() {
-        return real;
-    }
-
     List<Integer> today() {
         return seen.today();
     }
