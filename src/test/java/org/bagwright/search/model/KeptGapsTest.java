@@ -24,7 +24,7 @@ class KeptGapsTest {
         BagOptions bag = TestBags.small(seed);
         Map<Integer, Double> keptM = new HashMap<>();
         for (SlotOptions slot : bag.slots()) {
-            keptM.put(slot.slot(), 4.0 + (seed * 7 + slot.slot() * 5) % 17);
+            keptM.put(slot.slot(), 4.0 + (seed * 7 + slot.slot() * 5L) % 17);
         }
         keptM.remove((int) (seed % 3) + 1);
         return keeping(bag, bag.gapWishM(), keptM);
