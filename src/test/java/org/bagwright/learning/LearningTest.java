@@ -54,7 +54,7 @@ class LearningTest {
     /** Set-ups of shots read as today's; no factor of response; loft of the head taken as stated. */
     @Test
     void changes_fromToday_areClose() {
-        assertMost(2.6, blend, Row.CHANGE, 0.9);
+        assertMost(2.9, blend, Row.CHANGE, 0.9);
     }
 
     /** No deviations of single clubs; days taken for clubs. */
@@ -75,7 +75,7 @@ class LearningTest {
     void aBallOfTheOtherModel_isFound() {
         Tally smits = tally(seed -> HiddenGolfer.drawn(3 * seed + 1, Ball.BLEND, true));
         assertMost(7, smits, Row.UNTRIED, 0.9);
-        assertMost(14, smits, Row.UNSHOT, 0.9);
+        assertMost(18, smits, Row.UNSHOT, 0.9);
     }
 
     /** No weights of shots: four times the usual strays. */
