@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
@@ -108,7 +109,8 @@ final class PlanAudit {
         }
         double above = Math.max(0, value.getAsDouble() - wanted.get().mostMeasureUnits());
         double below = Math.max(0, wanted.get().leastMeasureUnits() - value.getAsDouble());
-        return squared(measure, above + below);
+        return squared(measure, above + below)
+                + (measure == Measure.CARRY ? doubt(measure, setup.carryVarianceM2()) : 0);
     }
 
     private double gapPoints(Measure measure, BagResult bag, List<Option> options) {
@@ -123,7 +125,7 @@ final class PlanAudit {
                     .targets()
                     .gapWishM()
                     .orElse(bag.options().gapWishM());
-            points += squared(measure, gapM - wishM);
+            points += squared(measure, gapM - wishM) + doubt(measure, varianceM2(flying.get(index), flying.get(index + 1)));
         }
         return points;
     }
@@ -157,6 +159,24 @@ final class PlanAudit {
             }
         }
         return points;
+    }
+
+    /** What two clubs share alike moves both and leaves their gap as it is. */
+    private static double varianceM2(Option from, Option to) {
+        CarryDoubt longer = from.doubt();
+        CarryDoubt shorter = to.doubt();
+        double varianceM2 = longer.varianceM2() + shorter.varianceM2();
+        for (int factor = 0; factor < CarryDoubt.SHARED; factor++) {
+            varianceM2 -= 2 * longer.sharedM(factor) * shorter.sharedM(factor);
+        }
+        return varianceM2;
+    }
+
+    private double doubt(Measure measure, double variance) {
+        Aim aim = book.aims().of(measure);
+        return aim.onWhatIsLikely()
+                ? aim.importancePoints() * variance / aim.toleranceMeasureUnits() / aim.toleranceMeasureUnits()
+                : 0;
     }
 
     private double squared(Measure measure, double off) {

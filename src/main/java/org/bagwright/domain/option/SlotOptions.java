@@ -63,7 +63,7 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
     }
 
     /** The slot with something changed in each option. */
-    SlotOptions mapped(UnaryOperator<Option> change) {
+    public SlotOptions mapped(UnaryOperator<Option> change) {
         return new SlotOptions(slot, clubs, options.stream().map(change).toList(), todayIndex, openIndexes);
     }
 
