@@ -2,6 +2,7 @@ package org.bagwright.domain.option;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
@@ -43,6 +44,18 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
         return options.stream()
                 .filter(option -> option.setup().isPresent() && option.club().equals(club))
                 .toList();
+    }
+
+    /** The variance of the change of carry from today's set-up of an option's club to the option, m2; empty where it does not fly. */
+    public OptionalDouble changeVarianceM2(Option option) {
+        if (option.carryM().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return options.stream()
+                .filter(other -> !other.isEmpty() && other.club().equals(option.club()))
+                .filter(other -> other.choice().itemsThatDiffer(other.club().tidiedToday()) == 0)
+                .mapToDouble(today -> option.doubt().changeVarianceM2(today.doubt()))
+                .findFirst();
     }
 
     /** Whether there is anything to choose but settings, weightings and bends of one club. */
