@@ -144,7 +144,7 @@ public final class PlainScore {
         double wishM = bag.wishAfterM(options.get(from));
         double varianceM2 = options.get(from).doubt().gapVarianceM2(options.get(to).doubt());
         Terms terms = gapTerms(options.get(from), gapM, wishM).plus(Terms.ofDoubt(bag.gapAim(), varianceM2));
-        return new GapTerm(from, to, gapM, wishM, varianceM2, terms, PenaltyRules.carryBreaks(gapM));
+        return new GapTerm(from, to, gapM, wishM, Math.sqrt(varianceM2), terms, PenaltyRules.carryBreaks(gapM));
     }
 
     private Terms gapTerms(Option from, double gapM, double wishM) {

@@ -106,7 +106,7 @@ final class PlanRowWriter {
     private void gapDoubt(PlanState state) {
         double perM = pen.units().distance().fromM(1);
         OptionalDouble variance = values.gap(state).stream()
-                .mapToDouble(gap -> gap.varianceM2() * perM * perM)
+                .mapToDouble(gap -> gap.sdM() * gap.sdM() * perM * perM)
                 .findFirst();
         OptionalDouble spread = values.gap(state).stream()
                 .mapToDouble(gap -> CarryDoubt.HALF_80_SDS * gap.sdM() * perM)

@@ -3,6 +3,7 @@ package org.bagwright.search.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
@@ -11,6 +12,8 @@ import org.bagwright.domain.option.CarryOrigin;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.ExpectedShot;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.option.Terms;
 
 /** Books whose carries are doubtful, and whose aims count it. */
 public final class DoubtfulBooks {
@@ -59,6 +62,40 @@ public final class DoubtfulBooks {
                 made.match());
         return new Option(
                 bare.key(), Optional.of(setup), bare.changes(), bare.terms(), bare.closedReasons(), bare.takes());
+    }
+
+    /** The same options with drawn doubts, which cost what the aims of the book say. */
+    public static BookOptions byAims(BookOptions bare, long seed) {
+        DoubtfulBooks draw = new DoubtfulBooks(seed);
+        return new BookOptions(
+                bare.bags().stream()
+                        .map(bag -> new BagOptions(
+                                bag.golfer(), draw.slots(bag, bag.aims()), bag.gapWishM(), bag.aims()))
+                        .toList(),
+                bare.stock());
+    }
+
+    /** Where a carry is wanted of the club, its doubt costs too. */
+    private List<SlotOptions> slots(BagOptions bare, Aims aims) {
+        return bare.slots().stream()
+                .map(slot -> slot.mapped(option -> costing(with(option, doubt()), aims)))
+                .toList();
+    }
+
+    private static Option costing(Option option, Aims aims) {
+        return option.setup()
+                        .filter(setup -> setup.deviations().containsKey(Measure.CARRY))
+                        .isPresent()
+                ? new Option(
+                        option.key(),
+                        option.setup(),
+                        option.changes(),
+                        option.terms()
+                                .plus(Terms.ofDoubt(
+                                        aims.of(Measure.CARRY), option.doubt().varianceM2())),
+                        option.closedReasons(),
+                        option.takes())
+                : option;
     }
 
     private BagOptions bag(BagOptions bare) {
