@@ -125,7 +125,8 @@ final class PlanAudit {
                     .targets()
                     .gapWishM()
                     .orElse(bag.options().gapWishM());
-            points += squared(measure, gapM - wishM) + doubt(measure, varianceM2(flying.get(index), flying.get(index + 1)));
+            points += squared(measure, gapM - wishM)
+                    + doubt(measure, varianceM2(flying.get(index), flying.get(index + 1)));
         }
         return points;
     }

@@ -118,7 +118,10 @@ class DoubtfulPlanTest {
                 XSSFSheet plan = own.getSheet("Plan");
                 int compared = 0;
                 for (int row = 0; row <= plan.getLastRowNum(); row++) {
-                    for (int column = 0; plan.getRow(row) != null && column < plan.getRow(row).getLastCellNum(); column++) {
+                    for (int column = 0;
+                            plan.getRow(row) != null
+                                    && column < plan.getRow(row).getLastCellNum();
+                            column++) {
                         compared += compared(plan, other.getSheet("Plan"), row, column);
                     }
                 }
@@ -136,7 +139,11 @@ class DoubtfulPlanTest {
         }
         double told = cell.getNumericCellValue();
         double found = other.getRow(row).getCell(column).getNumericCellValue();
-        assertEquals(told, found, EXACT * Math.max(1, Math.abs(told)), cell.getAddress().formatAsString());
+        assertEquals(
+                told,
+                found,
+                EXACT * Math.max(1, Math.abs(told)),
+                cell.getAddress().formatAsString());
         return 1;
     }
 
@@ -162,10 +169,12 @@ class DoubtfulPlanTest {
             penalty += ResultCells.plan(live, row, "Live penalty").getNumericCellValue();
             doubt += ResultCells.plan(live, row, "Live doubt [points]").getNumericCellValue();
             int place = row;
-            state.gapAfter(slot).map(GapTerm::sdM).ifPresent(sdM -> assertEquals(
-                    CarryDoubt.HALF_80_SDS * sdM * YD_PER_M,
-                    ResultCells.plan(live, place, "Live gap +- [yd]").getNumericCellValue(),
-                    EXACT));
+            state.gapAfter(slot)
+                    .map(GapTerm::sdM)
+                    .ifPresent(sdM -> assertEquals(
+                            CarryDoubt.HALF_80_SDS * sdM * YD_PER_M,
+                            ResultCells.plan(live, place, "Live gap +- [yd]").getNumericCellValue(),
+                            EXACT));
             row++;
         }
         double expected = bag.chosen(state.chosen()).stream()

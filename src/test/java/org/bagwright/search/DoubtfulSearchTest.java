@@ -90,9 +90,8 @@ class DoubtfulSearchTest {
             BookOptions book = DoubtfulBooks.with(TestBooks.small(seed), seed);
             BagOptions bag = book.bags().get(0);
             List<Integer> ample = book.stock().stream().map(limit -> 1000).toList();
-            BagPlan best = search.plan(new BookOptions(List.of(bag), List.of()))
-                    .bags()
-                    .get(0);
+            BagPlan best =
+                    search.plan(new BookOptions(List.of(bag), List.of())).bags().get(0);
             BagSteps steps = search.steps(bag, ample, best, true);
             for (int changes = 0; changes < steps.plans().size(); changes++) {
                 if (changes <= bag.mostChanges().orElse(Integer.MAX_VALUE)) {

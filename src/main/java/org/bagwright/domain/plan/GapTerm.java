@@ -14,7 +14,8 @@ import org.bagwright.domain.option.Terms;
  * @param terms what it costs, and what it breaks of must and limits
  * @param orderBreaks 0 if the carry falls from the first club to the second, else 1000 and one for each millimetre missing
  */
-public record GapTerm(int fromIndex, int toIndex, double gapM, double wishM, double sdM, Terms terms, long orderBreaks) {
+public record GapTerm(
+        int fromIndex, int toIndex, double gapM, double wishM, double sdM, Terms terms, long orderBreaks) {
 
     /** The gap less the gap wanted, metres. */
     public double deviationM() {

@@ -145,7 +145,11 @@ final class OtherSlots {
         return before == null
                 ? weighed((double) after.first().cost().breaks(), (double)
                         after.first().cost().micropoints())
-                : gap(before.carryM() - after.carryM(), before.wishM(), before.doubt().gapVarianceM2(after.doubt()), before);
+                : gap(
+                        before.carryM() - after.carryM(),
+                        before.wishM(),
+                        before.doubt().gapVarianceM2(after.doubt()),
+                        before);
     }
 
     /** @param limited the club whose gap limits count; null for none */

@@ -55,8 +55,8 @@ public interface OptionNumber {
     /** A number of how far the carry may be off, given what a metre is in the unit of distances. */
     static OptionNumber doubt(ToDoubleBiFunction<CarryDoubt, Double> number) {
         return (option, units) -> option.carryM().isPresent()
-                ? OptionalDouble.of(number.applyAsDouble(
-                        option.doubt(), units.distance().fromM(1)))
+                ? OptionalDouble.of(
+                        number.applyAsDouble(option.doubt(), units.distance().fromM(1)))
                 : OptionalDouble.empty();
     }
 

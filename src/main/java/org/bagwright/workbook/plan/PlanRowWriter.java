@@ -97,9 +97,8 @@ final class PlanRowWriter {
 
     private void nextRow(PlanState state) {
         PlanColumn column = PlanColumn.of(state, PlanQuantity.NEXT_ROW);
-        OptionalDouble row = values.next(state).stream()
-                .mapToDouble(settings::lookupRow)
-                .findFirst();
+        OptionalDouble row =
+                values.next(state).stream().mapToDouble(settings::lookupRow).findFirst();
         pen.number(column, "0", formulas.next(state, PlanColumn.of(state, PlanQuantity.ROW), column, place), row);
     }
 
@@ -111,7 +110,8 @@ final class PlanRowWriter {
         OptionalDouble spread = values.gap(state).stream()
                 .mapToDouble(gap -> CarryDoubt.HALF_80_SDS * gap.sdM() * perM)
                 .findFirst();
-        pen.number(PlanColumn.of(state, PlanQuantity.GAP_VARIANCE), "0.00", formulas.gapVariance(state, place), variance);
+        pen.number(
+                PlanColumn.of(state, PlanQuantity.GAP_VARIANCE), "0.00", formulas.gapVariance(state, place), variance);
         pen.number(PlanColumn.of(state, PlanQuantity.GAP_SPREAD), "0.0", PlanFormulas.gapSpread(state, place), spread);
     }
 

@@ -86,8 +86,7 @@ public final class SettingsSheet {
 
     /** The columns that Plan looks up from one to another. */
     String lookup(SettingsColumn first, SettingsColumn last) {
-        return NAME + "!" + SheetPen.held(FIRST_ROW, first.index()) + ":"
-                + SheetPen.held(nextRow - 1, last.index());
+        return NAME + "!" + SheetPen.held(FIRST_ROW, first.index()) + ":" + SheetPen.held(nextRow - 1, last.index());
     }
 
     /** What the choice cells of Plan may hold. */
@@ -149,7 +148,12 @@ public final class SettingsSheet {
     private void change(int row, double varianceM2) {
         double halfM = CarryDoubt.HALF_80_SDS * Math.sqrt(varianceM2);
         SettingsColumn column = SettingsColumn.CHANGE_SPREAD;
-        pen.number(row, column.index(), Role.NUMBER, column.format, units.distance().fromM(halfM));
+        pen.number(
+                row,
+                column.index(),
+                Role.NUMBER,
+                column.format,
+                units.distance().fromM(halfM));
     }
 
     private void closed(int row, Option option) {

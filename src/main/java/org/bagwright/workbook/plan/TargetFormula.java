@@ -38,9 +38,7 @@ record TargetFormula(PlanFormulas looked, Measure measure, PlanColumn live, Plan
     }
 
     private String variance(PlanState state, PlanPlace place) {
-        return measure == Measure.GAP
-                ? place.at(state, PlanQuantity.GAP_VARIANCE)
-                : looked.carryVariance(state, place);
+        return measure == Measure.GAP ? place.at(state, PlanQuantity.GAP_VARIANCE) : looked.carryVariance(state, place);
     }
 
     private String found(PlanState state, PlanPlace place) {

@@ -69,8 +69,8 @@ public final class DoubtfulBooks {
         DoubtfulBooks draw = new DoubtfulBooks(seed);
         return new BookOptions(
                 bare.bags().stream()
-                        .map(bag -> new BagOptions(
-                                bag.golfer(), draw.slots(bag, bag.aims()), bag.gapWishM(), bag.aims()))
+                        .map(bag ->
+                                new BagOptions(bag.golfer(), draw.slots(bag, bag.aims()), bag.gapWishM(), bag.aims()))
                         .toList(),
                 bare.stock());
     }

@@ -153,7 +153,9 @@ class PlainScoreTest {
         Random random = new Random(20);
         List<BookOptions> books = new ArrayList<>(
                 LongStream.range(0, 100).mapToObj(TestBooks::small).toList());
-        LongStream.range(0, 100).mapToObj(seed -> DoubtfulBooks.with(TestBooks.small(seed), seed)).forEach(books::add);
+        LongStream.range(0, 100)
+                .mapToObj(seed -> DoubtfulBooks.with(TestBooks.small(seed), seed))
+                .forEach(books::add);
         books.add(DoubtfulBooks.with(TestBooks.full(2, 2, 20), 2));
         books.addAll(List.of(TestBooks.full(1, 2, 20), TestBooks.crowded(2), TestBooks.crowded(3)));
         int excess = 0;

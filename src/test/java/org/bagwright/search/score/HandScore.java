@@ -126,7 +126,10 @@ public final class HandScore {
             double gapM =
                     longer.carryM().getAsDouble() - flying.get(next).carryM().getAsDouble();
             double wishM = longer.club().targets().gapWishM().orElse(bag.gapWishM());
-            addDeviation(bag.gapAim(), gapM - wishM, bag.gapAim().onWhatIsLikely() ? varianceM2(longer, flying.get(next)) : 0);
+            addDeviation(
+                    bag.gapAim(),
+                    gapM - wishM,
+                    bag.gapAim().onWhatIsLikely() ? varianceM2(longer, flying.get(next)) : 0);
             addLimit(bag.gapAim().toleranceMeasureUnits(), longer, LimitKind.GAP_LEAST, -gapM);
             addLimit(bag.gapAim().toleranceMeasureUnits(), longer, LimitKind.GAP_MOST, gapM);
             if (gapM <= 0) {
