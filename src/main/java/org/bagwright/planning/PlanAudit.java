@@ -12,6 +12,7 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
@@ -110,7 +111,8 @@ final class PlanAudit {
         }
         double above = Math.max(0, value.getAsDouble() - wanted.get().mostMeasureUnits());
         double below = Math.max(0, wanted.get().leastMeasureUnits() - value.getAsDouble());
-        return squared(measure, above + below);
+        return squared(measure, above + below)
+                + (measure == Measure.CARRY ? doubt(measure, setup.carryVarianceM2()) : 0);
     }
 
     private double gapPoints(Measure measure, BagResult bag, List<Option> options) {
@@ -120,7 +122,9 @@ final class PlanAudit {
         for (int index = 0; index + 1 < flying.size(); index++) {
             double gapM = flying.get(index).carryM().getAsDouble()
                     - flying.get(index + 1).carryM().getAsDouble();
-            points += squared(measure, gapM - wishM(bag, flying.get(index).club()));
+            double wishM = wishM(bag, flying.get(index).club());
+            points += squared(measure, gapM - wishM)
+                    + doubt(measure, varianceM2(flying.get(index), flying.get(index + 1)));
         }
         return points;
     }
@@ -160,6 +164,24 @@ final class PlanAudit {
             }
         }
         return points;
+    }
+
+    /** What two clubs share alike moves both and leaves their gap as it is. */
+    private static double varianceM2(Option from, Option to) {
+        CarryDoubt longer = from.doubt();
+        CarryDoubt shorter = to.doubt();
+        double varianceM2 = longer.varianceM2() + shorter.varianceM2();
+        for (int factor = 0; factor < CarryDoubt.SHARED; factor++) {
+            varianceM2 -= 2 * longer.sharedM(factor) * shorter.sharedM(factor);
+        }
+        return varianceM2;
+    }
+
+    private double doubt(Measure measure, double variance) {
+        Aim aim = book.aims().of(measure);
+        return aim.onWhatIsLikely()
+                ? aim.importancePoints() * variance / aim.toleranceMeasureUnits() / aim.toleranceMeasureUnits()
+                : 0;
     }
 
     private double squared(Measure measure, double off) {

@@ -33,6 +33,7 @@ public final class PlanJson {
         ObjectNode document = NODES.objectNode();
         document.set("units", new UnitsJson(units).node());
         document.put("penalty", result.plannedPoints());
+        parts(document, result.plannedPoints(), result.doubtPoints(BagResult::planned));
         document.put("bound", result.boundPoints());
         document.put("proven", result.proven());
         document.put("brokenMusts", result.plannedBreaks());
@@ -43,6 +44,7 @@ public final class PlanJson {
         bounds.put("penalty", result.proof().bounds().penaltyPoints());
         ObjectNode today = document.putObject("today");
         today.put("penalty", result.todayPoints());
+        parts(today, result.todayPoints(), result.doubtPoints(BagResult::today));
         today.put("brokenMusts", result.todayBreaks());
         today.set("broken", new BrokenJson(result.broken(BagResult::today)).array());
         document.set("broken", new BrokenJson(result.broken(BagResult::planned)).array());
@@ -50,18 +52,30 @@ public final class PlanJson {
         document.put("seconds", result.searchS());
         ArrayNode golfers = document.putArray("golfers");
         result.bags().forEach(bag -> golfers.add(golfer(bag)));
-        new ExplanationJson(result, PlanJson::choices).put(document);
+        new ExplanationJson(result, this::choices).put(document);
         document.set("messages", new MessagesJson(result.messages()).array());
         return document;
+    }
+
+    /** What of a penalty the best guess misses, and what of it is doubt. */
+    private static void parts(ObjectNode node, double penaltyPoints, double doubtPoints) {
+        node.put("penaltyMiss", penaltyPoints - doubtPoints);
+        node.put("penaltyDoubt", doubtPoints);
+    }
+
+    private static void parts(ObjectNode node, BagResult bag, BagState state) {
+        parts(node, state.score().penaltyPoints(), bag.terms(state).doubtPoints());
     }
 
     private ObjectNode golfer(BagResult bag) {
         ObjectNode node = NODES.objectNode();
         node.put("golfer", bag.golfer().name());
         node.put("penalty", bag.planned().score().penaltyPoints());
+        parts(node, bag, bag.planned());
         node.put("brokenMusts", bag.planned().score().hardBreaks());
         ObjectNode today = node.putObject("today");
         today.put("penalty", bag.today().score().penaltyPoints());
+        parts(today, bag, bag.today());
         today.put("brokenMusts", bag.today().score().hardBreaks());
         today.set("gaps", gaps(bag, bag.today()));
         today.set("reach", reach(bag.today()));
@@ -85,7 +99,7 @@ public final class PlanJson {
         return node;
     }
 
-    private static ArrayNode choices(BagResult bag, BagState state) {
+    private ArrayNode choices(BagResult bag, BagState state) {
         ArrayNode choices = NODES.arrayNode();
         List<Option> options = bag.optionsOf(state);
         for (int index : IntStream.range(0, options.size()).toArray()) {
@@ -94,6 +108,7 @@ public final class PlanJson {
             choice.put("club", options.get(index).clubText());
             choice.put("option", options.get(index).key());
             choice.put("changes", options.get(index).changes());
+            new ExpectedJson(units).put(choice, bag.options().slots().get(index), options.get(index));
             choice.set("penalty", penalty(options.get(index), state, index));
         }
         return choices;
@@ -120,8 +135,10 @@ public final class PlanJson {
             gap.put("from", options.get(term.fromIndex()).clubText());
             gap.put("to", options.get(term.toIndex()).clubText());
             gap.put("gap", units.distance().fromM(term.gapM()));
+            gap.put("gapSd", units.distance().fromM(term.sdM()));
             gap.put("wish", units.distance().fromM(term.wishM()));
             gap.put("penalty", term.penaltyPoints());
+            parts(gap, term.penaltyPoints(), term.terms().doubtPoints());
         }
         return gaps;
     }

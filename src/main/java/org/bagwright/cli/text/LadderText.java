@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
@@ -14,7 +15,7 @@ import org.bagwright.domain.units.LengthUnit;
 
 /** Carries and gaps of a bag as a terminal shows them, with a picture of the carries. */
 final class LadderText {
-    private static final int PICTURE_CHARS = 41;
+    private static final int PICTURE_CHARS = 35;
 
     private final BagResult bag;
     private final LengthUnit distance;
@@ -34,8 +35,8 @@ final class LadderText {
         Scale scale = new Scale();
         List<String> lines = new ArrayList<>();
         lines.add(String.format(
-                "  %-16s %7s %7s   %6s %6s %6s  o today, # plan, @ both",
-                "carry and gap, " + distance.label(), "today", "plan", "gap", "plan", "wish"));
+                "  %-16s %7s %7s   %6s %6s %5s %6s  o today, # plan, @ both",
+                "carry and gap, " + distance.label(), "today", "plan", "gap", "plan", "+-", "wish"));
         for (int index : carrying) {
             lines.add(rung(index, scale));
         }
@@ -55,9 +56,10 @@ final class LadderText {
         OptionalDouble todayM = carryM(bag.today(), index);
         OptionalDouble plannedM = carryM(bag.planned(), index);
         String gaps = String.format(
-                "%6s %6s %6s",
+                "%6s %6s %5s %6s",
                 gap(bag.today(), index, GapTerm::gapM),
                 gap(bag.planned(), index, GapTerm::gapM),
+                gap(bag.planned(), index, gap -> gap.sdM() * CarryDoubt.HALF_80_SDS),
                 gap(bag.planned(), index, GapTerm::wishM));
         return String.format(
                         "  %-16s %7s %7s   %s  %s",

@@ -106,6 +106,16 @@ public final class PlanText {
         return today.isEmpty() ? Optional.empty() : Optional.of("Today's bag: " + today);
     }
 
+    /** What of the penalty the plan misses and what is not known, which shots lower and turns do not; empty without doubt. */
+    private static Optional<String> parts(BagResult bag) {
+        double doubtPoints = bag.terms(bag.planned()).doubtPoints();
+        double missPoints = bag.planned().score().penaltyPoints() - doubtPoints;
+        return doubtPoints == 0
+                ? Optional.empty()
+                : Optional.of("Of the planned penalty " + Numbers.fixed(missPoints, 2) + " is miss and "
+                        + Numbers.fixed(doubtPoints, 2) + " doubt: what is not known of the carries.");
+    }
+
     /** What it costs that the longest club flies less far than today's; empty if it does not. */
     private Optional<String> reach(BagResult bag) {
         return bag.planned()
@@ -154,6 +164,7 @@ public final class PlanText {
                 + Numbers.fixed(bag.today().score().penaltyPoints(), 2) + " today -> "
                 + Numbers.fixed(bag.planned().score().penaltyPoints(), 2) + " planned"
                 + (result.bags().size() == 1 ? proof() : ""));
+        parts(bag).ifPresent(lines::add);
         lines.addAll(broken(bag));
         if (withToday) {
             brokenToday(bag).ifPresent(lines::add);

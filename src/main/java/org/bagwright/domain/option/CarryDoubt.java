@@ -12,6 +12,9 @@ public final class CarryDoubt {
     /** How many shared factors there are; those that are not needed are 0. */
     public static final int SHARED = 8;
 
+    /** Half of the range that holds a normal number in 80 of 100 cases, in standard deviations. */
+    public static final double HALF_80_SDS = 1.2815515655446004;
+
     /** A carry that is certain. */
     public static final CarryDoubt NONE = new CarryDoubt(new double[SHARED], new double[0]);
 

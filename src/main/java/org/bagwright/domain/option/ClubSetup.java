@@ -41,6 +41,11 @@ public record ClubSetup(
         return expected.map(ExpectedShot::shot);
     }
 
+    /** The variance of its carry, m2; 0 for a putter. */
+    public double carryVarianceM2() {
+        return expected.map(shot -> shot.doubt().varianceM2()).orElse(0.0);
+    }
+
     /** Whether it turns the shaft away from the club's setting of today. */
     public boolean turnsShaft() {
         return Math.abs(pose.shaftTurnDeg()) >= SAME_TURN_DEG;

@@ -2,6 +2,7 @@ package org.bagwright.domain.option;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
@@ -45,6 +46,18 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
                 .toList();
     }
 
+    /** The variance of the change of carry from today's set-up of an option's club to the option, m2; empty where it does not fly. */
+    public OptionalDouble changeVarianceM2(Option option) {
+        if (option.carryM().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return options.stream()
+                .filter(other -> !other.isEmpty() && other.club().equals(option.club()))
+                .filter(other -> other.choice().itemsThatDiffer(other.club().tidiedToday()) == 0)
+                .mapToDouble(today -> option.doubt().changeVarianceM2(today.doubt()))
+                .findFirst();
+    }
+
     /** Whether there is anything to choose but settings, weightings and bends of one club. */
     public boolean hasCandidates() {
         return clubs.size() > 1 || options.stream().anyMatch(Option::isEmpty);
@@ -63,7 +76,7 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
     }
 
     /** The slot with something changed in each option. */
-    SlotOptions mapped(UnaryOperator<Option> change) {
+    public SlotOptions mapped(UnaryOperator<Option> change) {
         return new SlotOptions(slot, clubs, options.stream().map(change).toList(), todayIndex, openIndexes);
     }
 

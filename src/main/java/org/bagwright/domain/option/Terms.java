@@ -10,8 +10,8 @@ import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.LimitKind;
 
 /**
- * The penalty of something: points by measure, and in thousandths of a tolerance the broken musts by measure and the
- * broken limits by kind. It cannot change.
+ * The penalty of something: points by measure, how many of all these are for doubt, and in thousandths of a tolerance the
+ * broken musts by measure and the broken limits by kind. It cannot change.
  */
 public final class Terms {
     private static final int COUNT = Measure.values().length;
@@ -21,17 +21,19 @@ public final class Terms {
     public static final Terms NONE = free();
 
     private final double[] points;
+    private final double doubtPoints;
     private final long[] breaks;
     private final long[] limits;
 
-    private Terms(double[] points, long[] breaks, long[] limits) {
+    private Terms(double[] points, double doubtPoints, long[] breaks, long[] limits) {
         this.points = points;
+        this.doubtPoints = doubtPoints;
         this.breaks = breaks;
         this.limits = limits;
     }
 
     private static Terms free() {
-        return new Terms(new double[COUNT], new long[COUNT], new long[LIMITS]);
+        return new Terms(new double[COUNT], 0, new long[COUNT], new long[LIMITS]);
     }
 
     /** One measure's term. */
@@ -60,9 +62,17 @@ public final class Terms {
         return terms;
     }
 
+    /** What the variance of a measure's value costs, in the square of the unit of its aim's measure. */
+    public static Terms ofDoubt(Aim aim, double varianceMeasureUnits2) {
+        double doubtPoints = aim.doubtPoints(varianceMeasureUnits2);
+        double[] points = new double[COUNT];
+        points[aim.measure().ordinal()] = doubtPoints;
+        return new Terms(points, doubtPoints, new long[COUNT], new long[LIMITS]);
+    }
+
     /** The same terms with so much of a limit broken, thousandths of a tolerance. */
     public Terms withLimit(LimitKind kind, long breakThousandths) {
-        Terms terms = new Terms(points, breaks, limits.clone());
+        Terms terms = new Terms(points, doubtPoints, breaks, limits.clone());
         terms.limits[kind.ordinal()] = breakThousandths;
         return terms;
     }
@@ -70,6 +80,11 @@ public final class Terms {
     /** What a measure costs, points; 0 where it costs nothing. */
     public double points(Measure measure) {
         return points[measure.ordinal()];
+    }
+
+    /** What of the points of all measures together is there only because a carry is not known exactly. */
+    public double doubtPoints() {
+        return doubtPoints;
     }
 
     /** By how much a measure's must is broken, thousandths of a tolerance. */
@@ -120,7 +135,7 @@ public final class Terms {
     }
 
     public Terms plus(Terms other) {
-        Terms sum = new Terms(points.clone(), breaks.clone(), limits.clone());
+        Terms sum = new Terms(points.clone(), doubtPoints + other.doubtPoints, breaks.clone(), limits.clone());
         for (int measure = 0; measure < COUNT; measure++) {
             sum.points[measure] += other.points[measure];
             sum.breaks[measure] += other.breaks[measure];
@@ -133,19 +148,20 @@ public final class Terms {
 
     /** The same broken musts and limits, with the points divided by a number above 0. */
     Terms cheaperBy(double divisor) {
-        return new Terms(Arrays.stream(points).map(each -> each / divisor).toArray(), breaks, limits);
+        double[] cheaper = Arrays.stream(points).map(each -> each / divisor).toArray();
+        return new Terms(cheaper, doubtPoints / divisor, breaks, limits);
     }
 
     /** The same points, with the broken limits of these kinds only. */
     public Terms keepingLimits(Predicate<LimitKind> kept) {
-        Terms terms = new Terms(points, breaks, new long[LIMITS]);
+        Terms terms = new Terms(points, doubtPoints, breaks, new long[LIMITS]);
         brokenLimits().stream().filter(kept).forEach(kind -> terms.limits[kind.ordinal()] = limitBreaks(kind));
         return terms;
     }
 
     /** The same points and broken limits, with the broken musts of these measures only. */
     public Terms keepingMusts(Predicate<Measure> kept) {
-        Terms terms = new Terms(points, new long[COUNT], limits);
+        Terms terms = new Terms(points, doubtPoints, new long[COUNT], limits);
         broken().stream().filter(kept).forEach(measure -> terms.breaks[measure.ordinal()] = breaks(measure));
         return terms;
     }
@@ -154,6 +170,7 @@ public final class Terms {
     public boolean equals(Object other) {
         return other instanceof Terms terms
                 && Arrays.equals(points, terms.points)
+                && doubtPoints == terms.doubtPoints
                 && Arrays.equals(breaks, terms.breaks)
                 && Arrays.equals(limits, terms.limits);
     }

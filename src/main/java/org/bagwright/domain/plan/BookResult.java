@@ -70,6 +70,13 @@ public record BookResult(
         return points(BagResult::planned);
     }
 
+    /** How many points of a state of all bags are there only because carries are not known exactly. */
+    public double doubtPoints(Function<BagResult, BagState> state) {
+        return bags.stream()
+                .mapToDouble(bag -> bag.terms(state.apply(bag)).doubtPoints())
+                .sum();
+    }
+
     public long plannedBreaks() {
         return breaks(BagResult::planned);
     }

@@ -10,17 +10,19 @@ import org.bagwright.domain.option.Terms;
  * @param toIndex position in the bag of the next carrying club
  * @param gapM carry of the first less carry of the second, metres
  * @param wishM the gap wanted, metres
+ * @param sdM standard deviation of the gap, metres
  * @param terms what it costs, and what it breaks of must and limits
  * @param orderBreaks 0 if the carry falls from the first club to the second, else 1000 and one for each millimetre missing
  */
-public record GapTerm(int fromIndex, int toIndex, double gapM, double wishM, Terms terms, long orderBreaks) {
+public record GapTerm(
+        int fromIndex, int toIndex, double gapM, double wishM, double sdM, Terms terms, long orderBreaks) {
 
     /** The gap less the gap wanted, metres. */
     public double deviationM() {
         return gapM - wishM;
     }
 
-    /** What the deviation costs, points. */
+    /** What the gap costs, doubt and all, points. */
     public double penaltyPoints() {
         return terms.points(Measure.GAP);
     }

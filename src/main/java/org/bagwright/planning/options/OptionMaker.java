@@ -177,6 +177,11 @@ public final class OptionMaker {
     private Terms terms(ClubSetup setup, int changes) {
         Map<Measure, Double> deviations = setup.deviations();
         deviations.put(Measure.CHANGE, (double) changes);
-        return setup.withLimits(Terms.of(aims, deviations), aims);
+        Terms terms = Terms.of(aims, deviations);
+        return setup.withLimits(
+                deviations.containsKey(Measure.CARRY)
+                        ? terms.plus(Terms.ofDoubt(aims.of(Measure.CARRY), setup.carryVarianceM2()))
+                        : terms,
+                aims);
     }
 }

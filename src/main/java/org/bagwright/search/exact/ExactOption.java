@@ -3,6 +3,7 @@ package org.bagwright.search.exact;
 import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.book.Aim;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.WantedRange;
 import org.bagwright.search.score.LexCost;
 import org.bagwright.search.score.PenaltyRules;
@@ -67,12 +68,13 @@ public record ExactOption(
      * @param carryM carry, metres
      * @param wishM the gap wished from it to the next club that flies, metres
      * @param gapLimitsM the gaps to that club that keep their limits, metres
+     * @param doubt how far the carry may be off; nothing where that costs nothing
      * @param first what it costs if no club before it flies
      */
-    public record Flight(double carryM, double wishM, WantedRange gapLimitsM, LexCost first) {
-        /** A flight whose gaps have no limits, and which costs nothing as the first. */
+    public record Flight(double carryM, double wishM, WantedRange gapLimitsM, CarryDoubt doubt, LexCost first) {
+        /** A flight that is certain, whose gaps have no limits, and which costs nothing as the first. */
         public Flight(double carryM, double wishM) {
-            this(carryM, wishM, WantedRange.ANY, LexCost.NONE);
+            this(carryM, wishM, WantedRange.ANY, CarryDoubt.NONE, LexCost.NONE);
         }
 
         public Flight {
@@ -85,7 +87,8 @@ public record ExactOption(
             long breaks = PenaltyRules.gapMustBreaks(aim, gapM, wishM)
                     + PenaltyRules.gapLimitBreaks(aim, gapM, gapLimitsM)
                     + PenaltyRules.carryBreaks(gapM);
-            return new LexCost(breaks, LexCost.weight(PenaltyRules.gapMicropoints(aim, gapM, wishM), 0));
+            double varianceM2 = doubt.gapVarianceM2(next.doubt);
+            return new LexCost(breaks, LexCost.weight(PenaltyRules.gapMicropoints(aim, gapM, wishM, varianceM2), 0));
         }
     }
 

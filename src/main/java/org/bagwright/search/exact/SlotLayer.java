@@ -12,7 +12,7 @@ import org.bagwright.search.score.LexCost;
 
 /**
  * One slot of a bag as arrays. A <em>front</em> is all that the later slots depend on in the earlier ones: the last club
- * that flies. After a slot the fronts are first its own (one for each different carry and wish), then, if it can be
+ * that flies. After a slot the fronts are first its own (one for each different carry, doubt and wish), then, if it can be
  * empty or hold a putter, the fronts before it.
  */
 final class SlotLayer {

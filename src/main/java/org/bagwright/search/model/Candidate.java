@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
@@ -44,10 +45,17 @@ public record Candidate(
      * @param carryM carry, metres; 0 for what does not fly
      * @param wishM the gap wanted to the next club that flies, metres
      * @param gapLimitsM the gaps to it that keep their limits, metres
+     * @param doubt how far the carry may be off; nothing where that costs nothing
      * @param first what it costs if no club before it flies
      */
     public record Carry(
-            boolean carried, boolean flies, double carryM, double wishM, WantedRange gapLimitsM, WholeTerms first) {}
+            boolean carried,
+            boolean flies,
+            double carryM,
+            double wishM,
+            WantedRange gapLimitsM,
+            CarryDoubt doubt,
+            WholeTerms first) {}
 
     /**
      * Pieces of the stock.
@@ -80,7 +88,8 @@ public record Candidate(
                 ? ReachTerm.of(0, bag.reachAim(), carryM, todayM.getAsDouble()).terms()
                 : Terms.NONE;
         double wishM = option.isEmpty() ? 0 : bag.wishAfterM(option);
-        return new Carry(!option.isEmpty(), flies, carryM, wishM, option.gapLimitsM(), WholeTerms.of(first));
+        CarryDoubt doubt = bag.gapAim().onWhatIsLikely() ? option.doubt() : CarryDoubt.NONE;
+        return new Carry(!option.isEmpty(), flies, carryM, wishM, option.gapLimitsM(), doubt, WholeTerms.of(first));
     }
 
     private static List<Taken> taken(List<Integer> takes) {
@@ -111,6 +120,11 @@ public record Candidate(
     /** The gaps to the next club that flies inside their limits, metres. */
     public WantedRange gapLimitsM() {
         return carry.gapLimitsM();
+    }
+
+    /** How far its carry may be off; nothing where that costs nothing. */
+    public CarryDoubt doubt() {
+        return carry.doubt();
     }
 
     /** What it costs if no club before it flies. */
@@ -158,6 +172,6 @@ public record Candidate(
     private ExactOption.Flight flight() {
         Cost cost = first().cost();
         LexCost asFirst = new LexCost(cost.breaks(), LexCost.weight(cost.micropoints(), 0));
-        return new ExactOption.Flight(carryM(), wishM(), gapLimitsM(), asFirst);
+        return new ExactOption.Flight(carryM(), wishM(), gapLimitsM(), doubt(), asFirst);
     }
 }

@@ -1,6 +1,7 @@
 package org.bagwright.search.model;
 
 import java.util.List;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.WantedRange;
 
 /** The open options of a slot in arrays, for the search that looks at all of them at once. */
@@ -20,6 +21,7 @@ public final class OptionTable {
     public final boolean[] hasGapLimits;
     public final double[] carryM;
     public final double[] wishM;
+    public final CarryDoubt[] doubts;
     public final int[] groups;
     public final double[] matchMeasureUnits;
     public final int[] changes;
@@ -41,6 +43,7 @@ public final class OptionTable {
         hasGapLimits = new boolean[size];
         carryM = new double[size];
         wishM = new double[size];
+        doubts = new CarryDoubt[size];
         groups = new int[size];
         matchMeasureUnits = new double[size];
         changes = new int[size];
@@ -61,6 +64,7 @@ public final class OptionTable {
         hasGapLimits[place] = !option.gapLimitsM().equals(WantedRange.ANY);
         carryM[place] = option.carryM();
         wishM[place] = option.wishM();
+        doubts[place] = option.doubt();
         groups[place] =
                 option.match().map(match -> groupNames.indexOf(match.group())).orElse(NO_GROUP);
         matchMeasureUnits[place] =

@@ -142,8 +142,10 @@ public final class PlainScore {
     private GapTerm gap(int from, int to) {
         double gapM = carryM(options.get(from)) - carryM(options.get(to));
         double wishM = bag.wishAfterM(options.get(from));
-        return new GapTerm(
-                from, to, gapM, wishM, gapTerms(options.get(from), gapM, wishM), PenaltyRules.carryBreaks(gapM));
+        double varianceM2 =
+                options.get(from).doubt().gapVarianceM2(options.get(to).doubt());
+        Terms terms = gapTerms(options.get(from), gapM, wishM).plus(Terms.ofDoubt(bag.gapAim(), varianceM2));
+        return new GapTerm(from, to, gapM, wishM, Math.sqrt(varianceM2), terms, PenaltyRules.carryBreaks(gapM));
     }
 
     private Terms gapTerms(Option from, double gapM, double wishM) {

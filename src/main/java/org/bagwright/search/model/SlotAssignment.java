@@ -74,6 +74,11 @@ public final class SlotAssignment {
         return choice.carryM() - next.choice.carryM();
     }
 
+    /** The variance of that gap, m2; nothing where it costs nothing. */
+    public double gapVarianceM2(SlotAssignment next) {
+        return choice.doubt().gapVarianceM2(next.choice.doubt());
+    }
+
     public List<Candidate> open() {
         return open;
     }

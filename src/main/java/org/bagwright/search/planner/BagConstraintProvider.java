@@ -169,7 +169,8 @@ public final class BagConstraintProvider implements ConstraintProvider {
                         (from, to) -> PenaltyRules.gapMicropoints(
                                 from.bag().gapAim(),
                                 from.gapM(to),
-                                from.choice().wishM()))
+                                from.choice().wishM(),
+                                from.gapVarianceM2(to)))
                 .asConstraint("gap");
     }
 

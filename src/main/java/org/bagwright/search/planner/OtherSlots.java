@@ -124,10 +124,15 @@ final class OtherSlots {
     private double gaps(OptionTable table, int place) {
         double sum = before == null
                 ? weighed(table.firstBreaks[place], table.firstMicropoints[place])
-                : gap(before.carryM() - table.carryM[place], before.wishM(), beforeHasLimits ? before : null);
+                : gap(
+                        before.carryM() - table.carryM[place],
+                        before.wishM(),
+                        before.doubt().gapVarianceM2(table.doubts[place]),
+                        beforeHasLimits ? before : null);
         if (after != null) {
             Candidate limited = table.hasGapLimits[place] ? table.options.get(place) : null;
-            sum += gap(table.carryM[place] - after.carryM(), table.wishM[place], limited);
+            double varianceM2 = table.doubts[place].gapVarianceM2(after.doubt());
+            sum += gap(table.carryM[place] - after.carryM(), table.wishM[place], varianceM2, limited);
         }
         return sum;
     }
@@ -140,12 +145,16 @@ final class OtherSlots {
         return before == null
                 ? weighed((double) after.first().cost().breaks(), (double)
                         after.first().cost().micropoints())
-                : gap(before.carryM() - after.carryM(), before.wishM(), before);
+                : gap(
+                        before.carryM() - after.carryM(),
+                        before.wishM(),
+                        before.doubt().gapVarianceM2(after.doubt()),
+                        before);
     }
 
     /** @param limited the club whose gap limits count; null for none */
-    private double gap(double gapM, double wishM, Candidate limited) {
-        double sum = MICROPOINTS_PER_POINT * gapAim.penaltyPoints(gapM - wishM);
+    private double gap(double gapM, double wishM, double varianceM2, Candidate limited) {
+        double sum = MICROPOINTS_PER_POINT * gapAim.penaltyPoints(gapM - wishM, varianceM2);
         if (gapM > 0 && !gapAim.must() && limited == null) {
             return sum;
         }

@@ -44,8 +44,9 @@ public final class PenaltyRules {
         return Math.min(MOST_BREAKS, thousandths);
     }
 
-    public static long gapMicropoints(Aim gapAim, double gapM, double wishM) {
-        return micropoints(gapAim.penaltyPoints(gapM - wishM));
+    /** What a gap costs of which not more is known than its mean and its variance. */
+    public static long gapMicropoints(Aim gapAim, double gapM, double wishM, double varianceM2) {
+        return micropoints(gapAim.penaltyPoints(gapM - wishM, varianceM2));
     }
 
     public static long gapMustBreaks(Aim gapAim, double gapM, double wishM) {

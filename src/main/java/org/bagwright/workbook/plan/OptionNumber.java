@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.PoseNumbers;
@@ -49,6 +50,14 @@ public interface OptionNumber {
         return (option, units) -> option.shot()
                 .map(shot -> OptionalDouble.of(number.applyAsDouble(shot, units)))
                 .orElseGet(OptionalDouble::empty);
+    }
+
+    /** A number of how far the carry may be off, given what a metre is in the unit of distances. */
+    static OptionNumber doubt(ToDoubleBiFunction<CarryDoubt, Double> number) {
+        return (option, units) -> option.carryM().isPresent()
+                ? OptionalDouble.of(
+                        number.applyAsDouble(option.doubt(), units.distance().fromM(1)))
+                : OptionalDouble.empty();
     }
 
     static OptionNumber target(Function<Targets, OptionalDouble> number) {

@@ -19,7 +19,7 @@ import org.bagwright.workbook.text.PlanMemory;
 
 /** Tolerances, importances and musts on the sheet Plan, which its formulas and the next plan find by name. */
 public final class PlanAims {
-    private static final List<String> HEADINGS = List.of("Tolerance", "Unit", "Importance", "Must");
+    private static final List<String> HEADINGS = List.of("Tolerance", "Unit", "Importance", "Must", "Doubt counts");
 
     private final SheetPen pen;
     private final BookSettings settings;
@@ -44,6 +44,16 @@ public final class PlanAims {
     /** The name of the cell that says whether a measure is a must. */
     public static String must(Measure measure) {
         return ResultSheet.NAME_PREFIX + measure.label() + "_must";
+    }
+
+    /** The name of the cell that says whether the variance of a measure's value costs as its deviation does. */
+    static String doubt(Measure measure) {
+        return ResultSheet.NAME_PREFIX + measure.label() + "_doubt";
+    }
+
+    /** Whether a measure's value can be in doubt: it comes from carries, which are not known exactly. */
+    static boolean countsDoubt(Measure measure) {
+        return measure == Measure.CARRY || measure == Measure.GAP;
     }
 
     /** The name of the cell that remembers what the plan filled in for a measure; see {@link PlanMemory}. */
@@ -90,6 +100,7 @@ public final class PlanAims {
         pen.text(row, column(3), Role.TEXT, measure.unit().label(settings));
         pen.number(row, column(4), Role.INPUT, "0.0##", aim.importancePoints());
         must(aim, row);
+        doubt(aim, row);
         name(tolerance(measure), row, column(2));
         name(importance(measure), row, column(4));
         name(filled(measure), row, PlanColumn.FILLED.index());
@@ -105,6 +116,16 @@ public final class PlanAims {
             name(must(aim.measure()), row, column(5));
         } else {
             pen.text(row, column(5), Role.TEXT, text);
+        }
+    }
+
+    /** What the sheet Start asks for, to read only. */
+    private void doubt(Aim aim, int row) {
+        if (countsDoubt(aim.measure())) {
+            pen.text(row, column(6), Role.TEXT, aim.onWhatIsLikely() ? "yes" : "no");
+            name(doubt(aim.measure()), row, column(6));
+        } else {
+            pen.blank(row, column(6), Role.TEXT);
         }
     }
 

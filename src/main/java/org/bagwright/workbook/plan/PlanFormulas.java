@@ -1,5 +1,6 @@
 package org.bagwright.workbook.plan;
 
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.Option;
 
 /** The formulas of the sheet Plan that look numbers up; a choice that is no option gives a question mark. */
@@ -101,6 +102,34 @@ final class PlanFormulas {
         String next = place.at(state, PlanQuantity.NEXT);
         String between = "IF(" + next + "=\"\",\"\",IFERROR(" + carry + "-" + next + ",\"?\"))";
         return place.fixed() ? between : "IF(" + carry + "=\"\",\"\"," + between + ")";
+    }
+
+    /** The variance of the carry of a state's option, where it is known to be found. */
+    String carryVariance(PlanState state, PlanPlace place) {
+        String row = place.at(state, PlanQuantity.ROW);
+        return "(SUMSQ(" + factors(row) + ")+" + ownVariance(row) + ")";
+    }
+
+    /** The variance of a state's gap, or blank: what both carries share alike moves them together and drops out. */
+    String gapVariance(PlanState state, PlanPlace place) {
+        String row = place.at(state, PlanQuantity.ROW);
+        String next = place.at(state, PlanQuantity.NEXT_ROW);
+        return "IF(ISNUMBER(" + place.at(state, PlanQuantity.GAP) + "),SUMXMY2(" + factors(row) + "," + factors(next)
+                + ")+" + ownVariance(row) + "+" + ownVariance(next) + ",\"\")";
+    }
+
+    private String factors(String row) {
+        return "INDEX(" + settings.lookup(SettingsColumn.DOUBT_1, SettingsColumn.DOUBT_8) + "," + row + ",0)";
+    }
+
+    private String ownVariance(String row) {
+        return "INDEX(" + settings.lookup(SettingsColumn.OWN_VARIANCE) + "," + row + ")";
+    }
+
+    /** Half of the range that holds a state's gap in 80 of 100 cases, or blank. */
+    static String gapSpread(PlanState state, PlanPlace place) {
+        String variance = place.at(state, PlanQuantity.GAP_VARIANCE);
+        return "IF(" + variance + "=\"\",\"\"," + CarryDoubt.HALF_80_SDS + "*SQRT(" + variance + "))";
     }
 
     /** The beginning of a choice of words: the carry does not fall to the next club. */

@@ -11,12 +11,21 @@ public enum PlanQuantity {
     LIE_BEND(SettingsColumn.LIE_BEND),
     LOFT(SettingsColumn.LOFT),
     CARRY(SettingsColumn.CARRY),
+    CARRY_SPREAD(SettingsColumn.CARRY_SPREAD),
     GAP,
+    /** Half of the range that holds the gap in 80 of 100 cases. */
+    GAP_SPREAD,
     PENALTY,
     /** The row of the option on the sheet Settings. */
     ROW,
     /** The carry of the next club that flies. */
     NEXT,
+    /** The row of that club's option on the sheet Settings. */
+    NEXT_ROW,
+    /** The variance of the gap. */
+    GAP_VARIANCE,
+    /** What of the penalty is doubt. */
+    DOUBT,
     /** The group with which the club is matched. */
     GROUP(SettingsColumn.MATCH_GROUP),
     /** The number by which it is matched. */

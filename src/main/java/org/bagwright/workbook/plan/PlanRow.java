@@ -10,6 +10,7 @@ import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.StatedLimit;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
@@ -99,6 +100,14 @@ public final class PlanRow {
     /** The carry of the golfer's longest club of today, metres. */
     OptionalDouble longestTodayM() {
         return bag.options().longestTodayM();
+    }
+
+    /** Half of the range that holds the change of carry from today's set-up of the live club in 80 of 100 cases, metres. */
+    OptionalDouble changeSpreadM() {
+        OptionalDouble varianceM2 = slot().changeVarianceM2(option(PlanState.LIVE));
+        return varianceM2.isPresent()
+                ? OptionalDouble.of(CarryDoubt.HALF_80_SDS * Math.sqrt(varianceM2.getAsDouble()))
+                : varianceM2;
     }
 
     /** What the slot costs by measure. */

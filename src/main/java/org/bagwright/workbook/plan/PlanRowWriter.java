@@ -5,6 +5,7 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
@@ -73,11 +74,13 @@ final class PlanRowWriter {
 
     private void carryAndGap(PlanState state) {
         looked(state, PlanQuantity.CARRY, "0.0");
+        looked(state, PlanQuantity.CARRY_SPREAD, "0.0");
         PlanColumn next = PlanColumn.of(state, PlanQuantity.NEXT);
         if (place.row() < place.lastRow()) {
             OptionalDouble nextM = values.next(state).map(Option::carryM).orElseGet(OptionalDouble::empty);
             String formula = formulas.next(state, PlanColumn.of(state, PlanQuantity.CARRY), next, place);
             pen.number(next, "0.0", formula, pen.distance(nextM));
+            nextRow(state);
             nextClub(state);
         }
         PlanColumn gap = PlanColumn.of(state, PlanQuantity.GAP);
@@ -85,9 +88,31 @@ final class PlanRowWriter {
             OptionalDouble gapM =
                     values.gap(state).stream().mapToDouble(GapTerm::gapM).findFirst();
             pen.number(gap, "0.0", formulas.gap(state, place), pen.distance(gapM));
+            gapDoubt(state);
         } else {
             pen.blank(gap, Role.NUMBER);
+            pen.blank(PlanColumn.of(state, PlanQuantity.GAP_SPREAD), Role.NUMBER);
         }
+    }
+
+    private void nextRow(PlanState state) {
+        PlanColumn column = PlanColumn.of(state, PlanQuantity.NEXT_ROW);
+        OptionalDouble row =
+                values.next(state).stream().mapToDouble(settings::lookupRow).findFirst();
+        pen.number(column, "0", formulas.next(state, PlanColumn.of(state, PlanQuantity.ROW), column, place), row);
+    }
+
+    private void gapDoubt(PlanState state) {
+        double perM = pen.units().distance().fromM(1);
+        OptionalDouble variance = values.gap(state).stream()
+                .mapToDouble(gap -> gap.sdM() * gap.sdM() * perM * perM)
+                .findFirst();
+        OptionalDouble spread = values.gap(state).stream()
+                .mapToDouble(gap -> CarryDoubt.HALF_80_SDS * gap.sdM() * perM)
+                .findFirst();
+        pen.number(
+                PlanColumn.of(state, PlanQuantity.GAP_VARIANCE), "0.00", formulas.gapVariance(state, place), variance);
+        pen.number(PlanColumn.of(state, PlanQuantity.GAP_SPREAD), "0.0", PlanFormulas.gapSpread(state, place), spread);
     }
 
     /** The sheet Ladder names gaps by it. */
@@ -121,10 +146,12 @@ final class PlanRowWriter {
             String formula = terms.term(state, measure, place);
             pen.number(new TermColumn(state, measure), "0.000", formula, cost.points(measure));
         }
+        pen.number(PlanColumn.of(state, PlanQuantity.DOUBT), "0.000", terms.doubt(state, place), cost.doubtPoints());
         pen.number(PlanColumn.of(state, PlanQuantity.PENALTY), "0.00", terms.penalty(state, place), cost.totalPoints());
     }
 
     private void live() {
+        changeSpread();
         live(PlanColumn.LIVE_LIE, "0.0");
         live(PlanColumn.LIVE_SITS, "0.0");
         live(PlanColumn.LIVE_START_LINE, "0.0");
@@ -137,6 +164,15 @@ final class PlanRowWriter {
             pen.number(column, "0.00", terms.miss(column, place), values.missTolerances(column.measure()));
         }
         pen.number(PlanColumn.LIVE_WORST, "0.00", terms.worst(place), values.worstTolerances());
+    }
+
+    private void changeSpread() {
+        if (values.mayCarry()) {
+            String formula = formulas.looked(PlanState.LIVE, SettingsColumn.CHANGE_SPREAD, place);
+            pen.number(PlanColumn.LIVE_CHANGE_SPREAD, "0.0", formula, pen.distance(values.changeSpreadM()));
+        } else {
+            pen.blank(PlanColumn.LIVE_CHANGE_SPREAD, Role.NUMBER);
+        }
     }
 
     private void live(PlanColumn column, String format) {

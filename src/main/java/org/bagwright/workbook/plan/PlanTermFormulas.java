@@ -1,8 +1,10 @@
 package org.bagwright.workbook.plan;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.bagwright.domain.book.Measure;
 
 /** The formulas of the sheet Plan for the terms of the penalty and the greatest miss. */
@@ -33,6 +35,15 @@ final class PlanTermFormulas {
     String term(PlanState state, Measure measure, PlanPlace place) {
         String points = byMeasure.get(measure).points(state, place);
         return "IF(" + place.at(state, PlanQuantity.ROW) + "=0,\"?\"," + points + ")";
+    }
+
+    /** What of a state's penalty is doubt. */
+    String doubt(PlanState state, PlanPlace place) {
+        String points = Arrays.stream(Measure.values())
+                .filter(PlanAims::countsDoubt)
+                .map(measure -> byMeasure.get(measure).doubtPoints(state, place))
+                .collect(Collectors.joining("+"));
+        return "IF(" + place.at(state, PlanQuantity.ROW) + "=0,\"?\",IFERROR(" + points + ",\"?\"))";
     }
 
     /** The sum of a state's terms. */

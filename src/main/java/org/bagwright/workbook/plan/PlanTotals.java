@@ -12,7 +12,9 @@ import org.bagwright.workbook.pen.SheetPen;
 final class PlanTotals {
     private static final int FIRST_TERM_PLACE = 3;
     private static final int TOTAL_PLACE = FIRST_TERM_PLACE + Measure.values().length;
-    private static final int ITEMS_PLACE = TOTAL_PLACE + 1;
+    private static final int MISS_PLACE = TOTAL_PLACE + 1;
+    private static final int DOUBT_PLACE = TOTAL_PLACE + 2;
+    private static final int ITEMS_PLACE = TOTAL_PLACE + 3;
 
     private static final int PLACES = ITEMS_PLACE + 1;
 
@@ -58,6 +60,8 @@ final class PlanTotals {
             pen.text(row, termColumn(measure), Role.HEADING, heading);
         }
         pen.text(row, layout.shown(TOTAL_PLACE), Role.HEADING, "Total");
+        pen.text(row, layout.shown(MISS_PLACE), Role.HEADING, "of it miss");
+        pen.text(row, layout.shown(DOUBT_PLACE), Role.HEADING, "of it doubt");
         pen.text(row, layout.shown(ITEMS_PLACE), Role.HEADING, "Items changed");
         pen.height(row, 28);
     }
@@ -79,8 +83,17 @@ final class PlanTotals {
         mustAgree(bag, state, terms.totalPoints());
         String total = sum(state, PlanColumn.of(state, PlanQuantity.PENALTY), first, last);
         pen.formula(row, layout.shown(TOTAL_PLACE), Role.TOTAL, "0.00", total, terms.totalPoints());
+        parts(terms, total, sum(state, PlanColumn.of(state, PlanQuantity.DOUBT), first, last));
         String items = sum(state, PlanColumn.of(state, PlanQuantity.CHANGES), first, last);
         pen.formula(row, layout.shown(ITEMS_PLACE), Role.NUMBER, "0", items, bag.changesOf(state.of(bag)));
+    }
+
+    /** What the best guess misses, and what is there only because carries are not known exactly. */
+    private void parts(Terms terms, String total, String doubt) {
+        double missPoints = terms.totalPoints() - terms.doubtPoints();
+        String miss = "IFERROR(" + total + "-" + doubt + ",\"?\")";
+        pen.formula(row, layout.shown(MISS_PLACE), Role.NUMBER, "0.00", miss, missPoints);
+        pen.formula(row, layout.shown(DOUBT_PLACE), Role.NUMBER, "0.00", doubt, terms.doubtPoints());
     }
 
     /** Better no book than one whose saved figures are not those of the plan. */

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.Targets;
 import org.bagwright.domain.option.BuildNumbers;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
@@ -48,6 +49,12 @@ public enum SettingsColumn implements SheetColumn {
             .fromMps(shot.ballSpeedMps()))),
     CARRY("Carry [DIST]", 9, "0.0", OptionNumber.shot((shot, units) -> units.distance()
             .fromM(shot.carryM()))),
+    CARRY_SPREAD(
+            "Carry +- [DIST]",
+            9,
+            "0.0",
+            OptionNumber.doubt((doubt, perM) -> CarryDoubt.HALF_80_SDS * Math.sqrt(doubt.varianceM2()) * perM)),
+    CHANGE_SPREAD("Change of carry +- [DIST]", 9, "0.0", OptionNumber.NONE),
     LANDING("Landing angle [deg]", 9, "0.0", OptionNumber.shot(ShotPrediction::landingDeg)),
     START("Start line [deg closed]", 9, "0.00", OptionNumber.shot(ShotPrediction::startClosedDeg)),
     SIDEWAYS("Sideways, closed + [DIST]", 10, "0.0", OptionNumber.shot((shot, units) -> units.distance()
@@ -80,7 +87,20 @@ public enum SettingsColumn implements SheetColumn {
             .totalPoints())),
     OPEN("May be planned", 9, "", OptionNumber.NONE),
     CLOSED("Closed by", 16, "", OptionNumber.NONE),
-    KEY("Option", 42, "", OptionNumber.NONE);
+    KEY("Option", 42, "", OptionNumber.NONE),
+    DOUBT_1("Doubt 1 [DIST]", 9, "0.000", OptionNumber.doubt((doubt, perM) -> doubt.sharedM(0) * perM)),
+    DOUBT_2("Doubt 2 [DIST]", 9, "0.000", OptionNumber.doubt((doubt, perM) -> doubt.sharedM(1) * perM)),
+    DOUBT_3("Doubt 3 [DIST]", 9, "0.000", OptionNumber.doubt((doubt, perM) -> doubt.sharedM(2) * perM)),
+    DOUBT_4("Doubt 4 [DIST]", 9, "0.000", OptionNumber.doubt((doubt, perM) -> doubt.sharedM(3) * perM)),
+    DOUBT_5("Doubt 5 [DIST]", 9, "0.000", OptionNumber.doubt((doubt, perM) -> doubt.sharedM(4) * perM)),
+    DOUBT_6("Doubt 6 [DIST]", 9, "0.000", OptionNumber.doubt((doubt, perM) -> doubt.sharedM(5) * perM)),
+    DOUBT_7("Doubt 7 [DIST]", 9, "0.000", OptionNumber.doubt((doubt, perM) -> doubt.sharedM(6) * perM)),
+    DOUBT_8("Doubt 8 [DIST]", 9, "0.000", OptionNumber.doubt((doubt, perM) -> doubt.sharedM(7) * perM)),
+    OWN_VARIANCE(
+            "Own variance [DIST2]",
+            9,
+            "0.000",
+            OptionNumber.doubt((doubt, perM) -> doubt.ownVarianceM2() * perM * perM));
 
     private final String heading;
     private final double widthChars;
@@ -92,6 +112,11 @@ public enum SettingsColumn implements SheetColumn {
         this.widthChars = widthChars;
         this.format = format;
         this.number = number;
+    }
+
+    /** Whether it is one of those with the factors of doubt, which only formulas need. */
+    boolean isFactor() {
+        return compareTo(DOUBT_1) >= 0;
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.bagwright.domain.book.Matching;
 import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
@@ -23,6 +24,7 @@ import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCell;
 import org.bagwright.workbook.schema.ResultSheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 
 /** The sheet Settings: every option of every slot with its numbers, which the sheet Plan looks up. */
 public final class SettingsSheet {
@@ -82,6 +84,11 @@ public final class SettingsSheet {
         return NAME + "!" + SheetPen.held(FIRST_ROW, index) + ":" + SheetPen.held(nextRow - 1, index);
     }
 
+    /** The columns that Plan looks up from one to another. */
+    String lookup(SettingsColumn first, SettingsColumn last) {
+        return NAME + "!" + SheetPen.held(FIRST_ROW, first.index()) + ":" + SheetPen.held(nextRow - 1, last.index());
+    }
+
     /** What the choice cells of Plan may hold. */
     SettingsLists lists() {
         return lists;
@@ -127,6 +134,7 @@ public final class SettingsSheet {
                 pen.number(row, column.index(), Role.NUMBER, column.format, number.getAsDouble());
             }
         }
+        slot.changeVarianceM2(option).ifPresent(varianceM2 -> change(row, varianceM2));
         text(row, SettingsColumn.OPEN, option.open() ? "yes" : "no");
         closed(row, option);
         for (int item = 0; item < stock.size(); item++) {
@@ -135,6 +143,17 @@ public final class SettingsSheet {
         option.setup().ifPresent(setup -> setup(row, bag, option, setup));
         pen.formula(row, SettingsColumn.KEY.index(), Role.FAINT, keyFormula(row, option), option.key());
         lists.write(row);
+    }
+
+    private void change(int row, double varianceM2) {
+        double halfM = CarryDoubt.HALF_80_SDS * Math.sqrt(varianceM2);
+        SettingsColumn column = SettingsColumn.CHANGE_SPREAD;
+        pen.number(
+                row,
+                column.index(),
+                Role.NUMBER,
+                column.format,
+                units.distance().fromM(halfM));
     }
 
     private void closed(int row, Option option) {
@@ -188,7 +207,19 @@ public final class SettingsSheet {
         return String.join("&\"|\"&", references);
     }
 
+    private void hideFactors() {
+        for (CTCol entry : pen.sheet().getCTWorksheet().getColsArray(0).getColList()) {
+            int index = (int) entry.getMin() - 1;
+            if (index < SettingsColumn.values().length && SettingsColumn.values()[index].isFactor()) {
+                entry.setHidden(true);
+                entry.setOutlineLevel((short) 1);
+            }
+        }
+        pen.sheet().getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
+    }
+
     private void finish() {
+        hideFactors();
         for (int row = nextRow; row <= lists.lastRow(); row++) {
             lists.write(row);
         }

@@ -17,8 +17,28 @@ record TargetFormula(PlanFormulas looked, Measure measure, PlanColumn live, Plan
     public String points(PlanState state, PlanPlace place) {
         String found = found(state, place);
         String wanted = wanted(state, place);
-        return "IF(OR(" + wanted + "=\"\"," + found + "=\"\"),0,IFERROR(" + PlanAims.importance(measure) + "*((" + found
-                + "-" + wanted + ")/" + PlanAims.tolerance(measure) + ")^2,\"?\"))";
+        String off = "((" + found + "-" + wanted + ")/" + PlanAims.tolerance(measure) + ")^2";
+        String counted = PlanAims.countsDoubt(measure)
+                ? PlanAims.importance(measure) + "*" + off + "+" + doubtPoints(variance(state, place))
+                : PlanAims.importance(measure) + "*" + off;
+        return "IF(OR(" + wanted + "=\"\"," + found + "=\"\"),0,IFERROR(" + counted + ",\"?\"))";
+    }
+
+    @Override
+    public String doubtPoints(PlanState state, PlanPlace place) {
+        return PlanAims.countsDoubt(measure)
+                ? "IF(OR(" + wanted(state, place) + "=\"\"," + found(state, place) + "=\"\"),0,"
+                        + doubtPoints(variance(state, place)) + ")"
+                : "0";
+    }
+
+    private String doubtPoints(String variance) {
+        return "IF(" + PlanAims.doubt(measure) + "=\"yes\"," + PlanAims.importance(measure) + "*" + variance + "/"
+                + PlanAims.tolerance(measure) + "^2,0)";
+    }
+
+    private String variance(PlanState state, PlanPlace place) {
+        return measure == Measure.GAP ? place.at(state, PlanQuantity.GAP_VARIANCE) : looked.carryVariance(state, place);
     }
 
     private String found(PlanState state, PlanPlace place) {

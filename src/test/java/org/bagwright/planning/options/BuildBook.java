@@ -34,6 +34,7 @@ import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.search.BagSearch;
+import org.bagwright.search.model.DoubtfulBooks;
 import org.bagwright.search.model.SearchLimits;
 
 /** An invented book with everything that a builder may choose, planned. */
@@ -44,8 +45,17 @@ public final class BuildBook {
     private BuildBook() {}
 
     public static BookResult planned() {
-        Book book = book();
-        BookOptions options = new BagMaker(book).bags();
+        Book book = book(aims());
+        return planned(book, new BagMaker(book).bags());
+    }
+
+    /** The same book with carries in doubt, the same doubts for either kind of aim. */
+    public static BookResult doubtful(boolean onWhatIsLikely) {
+        Book book = book(aims().mapped(aim -> aim.onWhatIsLikely(onWhatIsLikely)));
+        return planned(book, DoubtfulBooks.byAims(new BagMaker(book).bags(), 4));
+    }
+
+    private static BookResult planned(Book book, BookOptions options) {
         BookPlan plan = new BagSearch(new SearchLimits(1, 10)).plan(options);
         Outlooks outlooks = new Outlooks(book, 1);
         List<BagResult> bags = new ArrayList<>();
@@ -59,10 +69,10 @@ public final class BuildBook {
         return new BookResult(book, bags, options.stock(), plan.proof(), List.of(), 1, 0.1);
     }
 
-    private static Book book() {
+    private static Book book(Aims aims) {
         return new Book(
                 BookSettings.DEFAULT,
-                aims(),
+                aims,
                 List.of(golfer("Golfer A", Hand.RIGHT), golfer("Golfer B", Hand.LEFT)),
                 clubs(),
                 new Book.Equipment(

@@ -53,7 +53,7 @@ class PlainScoreTest {
         assertEquals(2.25 + 2 + 0.05 + 0.3 + 1.063102263, score.penaltyPoints(), 1e-9);
         assertEquals(0, score.hardBreaks());
         GapTerm gap = new PlainScore(bag, List.of(0, 0, 0)).state().gaps().get(0);
-        assertEquals(new GapTerm(0, 1, 18, 16, Terms.of(Measure.GAP, gap.penaltyPoints(), 0), 0), gap);
+        assertEquals(new GapTerm(0, 1, 18, 16, 0, Terms.of(Measure.GAP, gap.penaltyPoints(), 0), 0), gap);
     }
 
     /** A gap of -2 m, wish 10 m, must within 3 m: 12/3 - 1 = 3 tolerances beyond, and 1000 + 2000 mm for the carries. */
@@ -64,7 +64,7 @@ class PlainScoreTest {
                 OptionalInt.empty(),
                 10,
                 List.of(TestBags.iron(1, TestBags.carrying(150)), TestBags.iron(2, TestBags.carrying(152))));
-        GapTerm expected = new GapTerm(0, 1, -2, 10, Terms.of(Measure.GAP, 2 * 16, 3000), 3000);
+        GapTerm expected = new GapTerm(0, 1, -2, 10, 0, Terms.of(Measure.GAP, 2 * 16, 3000), 3000);
         assertEquals(
                 List.of(expected), new PlainScore(bag, List.of(0, 0)).state().gaps());
         assertEquals(new BagScore(6000, 32), new PlainScore(bag, List.of(0, 0)).score());
@@ -78,7 +78,7 @@ class PlainScoreTest {
                 TestBags.iron(2, TestBags.carrying(140), TestBooks.none(2, 1)),
                 TestBags.iron(3, TestBags.carrying(138)));
         GapTerm gap = new PlainScore(bag, List.of(0, 1, 0)).state().gaps().get(0);
-        assertEquals(new GapTerm(0, 2, 12, 10, Terms.of(Measure.GAP, gap.penaltyPoints(), 0), 0), gap);
+        assertEquals(new GapTerm(0, 2, 12, 10, 0, Terms.of(Measure.GAP, gap.penaltyPoints(), 0), 0), gap);
         assertEquals(new Cost(0, 0, 888_889), new PlainScore(bag, List.of(0, 1, 0)).cost());
         assertEquals(2, new PlainScore(bag, List.of(0, 0, 0)).state().gaps().size());
     }
@@ -148,15 +148,19 @@ class PlainScoreTest {
     }
 
     @Test
-    void score_isThePlannersScoreOnTenThousandRandomChoices() {
+    void score_isThePlannersScoreOnTwentyThousandRandomChoices() {
         ConstraintScorer planner = new ConstraintScorer(new SearchLimits(1, 600));
         Random random = new Random(20);
         List<BookOptions> books = new ArrayList<>(
                 LongStream.range(0, 100).mapToObj(TestBooks::small).toList());
+        LongStream.range(0, 100)
+                .mapToObj(seed -> DoubtfulBooks.with(TestBooks.small(seed), seed))
+                .forEach(books::add);
+        books.add(DoubtfulBooks.with(TestBooks.full(2, 2, 20), 2));
         books.addAll(List.of(TestBooks.full(1, 2, 20), TestBooks.crowded(2), TestBooks.crowded(3)));
         int excess = 0;
         int broken = 0;
-        for (int draw = 0; draw < 10_000; draw++) {
+        for (int draw = 0; draw < 20_000; draw++) {
             BookOptions book = books.get(draw % books.size());
             List<List<Integer>> chosen = TestBooks.anyChoice(book, random);
             PlanningProblem problem = TestBags.problem(book, chosen);
@@ -169,7 +173,7 @@ class PlainScoreTest {
         int withExcess = excess;
         int withBreaks = broken;
         assertAll(
-                () -> assertTrue(withExcess > 500 && withExcess < 9_500, "choices with excess: " + withExcess),
-                () -> assertTrue(withBreaks > 500 && withBreaks < 9_500, "choices with a break: " + withBreaks));
+                () -> assertTrue(withExcess > 500 && withExcess < 19_000, "choices with excess: " + withExcess),
+                () -> assertTrue(withBreaks > 500 && withBreaks < 19_000, "choices with a break: " + withBreaks));
     }
 }

@@ -16,6 +16,7 @@ import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.Enumeration;
+import org.bagwright.search.model.DoubtfulBooks;
 import org.bagwright.search.model.PlainScore;
 import org.bagwright.search.model.SearchLimits;
 import org.bagwright.search.model.TestBags;
@@ -70,6 +71,7 @@ class TeamSolverTest {
         List<BookOptions> books = new ArrayList<>(smallBooks(10));
         books.add(TestBooks.full(1, 2, 10));
         books.add(TestBooks.crowded(1));
+        books.add(DoubtfulBooks.with(TestBooks.full(1, 2, 10), 1));
         for (BookOptions book : books) {
             BagSearch checked = new BagSearch(LIMITS.counting(2, 3, 100_000).in(EnvironmentMode.FULL_ASSERT));
             BookPlan plan = checked.plan(book);

@@ -132,7 +132,9 @@ public final class ExactEnumeration {
             double beyondM = Math.max(limitsM.leastMeasureUnits() - gapM, gapM - limitsM.mostMeasureUnits());
             sum[0] += PenaltyRules.gapMustBreaks(aim, gapM, wishM) + PenaltyRules.carryBreaks(gapM);
             sum[0] += Math.max(0, (long) Math.ceil(beyondM / aim.toleranceMeasureUnits() * 1000 - 1e-6));
-            sum[1] += PenaltyRules.gapMicropoints(aim, gapM, wishM);
+            double varianceM2 =
+                    flights.get(at - 1).doubt().gapVarianceM2(flights.get(at).doubt());
+            sum[1] += PenaltyRules.gapMicropoints(aim, gapM, wishM, varianceM2);
         }
         return sum;
     }

@@ -10,6 +10,7 @@ import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
@@ -128,7 +129,10 @@ public final class HandScore {
                     .targets()
                     .gapWishM()
                     .orElse(bag.keptGapsM().getOrDefault(longer.club().slot(), bag.gapWishM()));
-            addDeviation(bag.gapAim(), gapM - wishM);
+            addDeviation(
+                    bag.gapAim(),
+                    gapM - wishM,
+                    bag.gapAim().onWhatIsLikely() ? varianceM2(longer, flying.get(next)) : 0);
             addLimit(bag.gapAim().toleranceMeasureUnits(), longer, LimitKind.GAP_LEAST, -gapM);
             addLimit(bag.gapAim().toleranceMeasureUnits(), longer, LimitKind.GAP_MOST, gapM);
             if (gapM <= 0) {
@@ -154,9 +158,29 @@ public final class HandScore {
         }
     }
 
+    /** Of what both share only the difference counts; what each has by itself adds up. */
+    private static double varianceM2(Option longer, Option shorter) {
+        double sum = 0;
+        for (int factor = 0; factor < CarryDoubt.SHARED; factor++) {
+            sum += Math.pow(longer.doubt().sharedM(factor) - shorter.doubt().sharedM(factor), 2);
+        }
+        for (Option option : List.of(longer, shorter)) {
+            for (int factor = 0; factor < option.doubt().ownCount(); factor++) {
+                sum += Math.pow(option.doubt().ownM(factor), 2);
+            }
+        }
+        return sum;
+    }
+
     private void addDeviation(Aim aim, double deviation) {
+        addDeviation(aim, deviation, 0);
+    }
+
+    private void addDeviation(Aim aim, double deviation, double variance) {
         double tolerances = Math.abs(deviation) / aim.toleranceMeasureUnits();
-        soft += Math.round(aim.importancePoints() * tolerances * tolerances * 1e6);
+        double tolerancesSquared = variance / (aim.toleranceMeasureUnits() * aim.toleranceMeasureUnits());
+        double points = aim.importancePoints() * tolerances * tolerances + aim.importancePoints() * tolerancesSquared;
+        soft += Math.round(points * 1e6);
         if (aim.must()) {
             medium += Math.max(0, (long) Math.ceil((tolerances - 1) * 1000 - NOISE));
         }

@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.WantedRange;
 import org.bagwright.search.score.LexCost;
 import org.bagwright.search.score.PenaltyRules;
@@ -132,7 +133,8 @@ public final class ExactInstances {
                         limits.nextBoolean() ? Double.POSITIVE_INFINITY : wishM + limits.nextInt(3));
         long breaks = limits.nextInt(6) == 0 ? limits.nextInt(1500) : 0;
         long micropoints = limits.nextBoolean() ? 0 : PenaltyRules.micropoints(limits.nextInt(4) * 0.75);
-        return new ExactOption.Flight(carryM, wishM, limitsM, new LexCost(breaks, LexCost.weight(micropoints, 0)));
+        LexCost first = new LexCost(breaks, LexCost.weight(micropoints, 0));
+        return new ExactOption.Flight(carryM, wishM, limitsM, CarryDoubt.NONE, first);
     }
 
     private List<Integer> takes(int seldom) {
