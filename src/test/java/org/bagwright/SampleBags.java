@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aims;
-import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
@@ -41,6 +40,7 @@ import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.plan.MeasureNext;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.PlanBounds;
 import org.bagwright.domain.plan.PlanProof;
@@ -145,7 +145,8 @@ public final class SampleBags {
                 List.of(),
                 List.of(),
                 List.of(new GapOutlook(0, 1, 15, 25, 0.83, 0.5), new GapOutlook(1, 2, 15, 25, 0.64, 0.5)),
-                BallModelKind.BEARMAN_HARVEY);
+                List.of(),
+                new MeasureNext(List.of(), true));
         return new BagResult(
                 options,
                 BagSearch.state(options, today),
