@@ -28,7 +28,9 @@ final class OutlookJson {
             ArrayNode clubs = sensitivity.putArray("clubs");
             outlook.clubs().forEach(club -> clubs.add(club(clubs.objectNode(), club)));
             sureness(golfer.putObject("sureness"), bag, outlook);
-            next(golfer.putObject("measureNext"), outlook.next());
+            ArrayNode next = golfer.putArray("measureNext");
+            outlook.next().advice().forEach(advice -> advice(next.addObject(), advice));
+            golfer.put("measuredEnough", outlook.next().enough());
         });
     }
 
@@ -89,18 +91,13 @@ final class OutlookJson {
                         .put("cases", percent(share.caseRatio())));
     }
 
-    private static void next(ObjectNode node, MeasureNext next) {
-        next.inWords().ifPresent(words -> node.put("words", words));
-        ArrayNode advice = node.putArray("advice");
-        for (MeasureNext.Advice each : next.advice()) {
-            ObjectNode one = advice.addObject();
-            one.put("slot", each.slot());
-            one.put("club", each.club());
-            one.put("what", each.what().words());
-            each.setting().ifPresent(setting -> one.put("setting", setting));
-            one.put("worthPoints", each.worthPoints());
-            one.put("words", each.worth().words());
-        }
+    private static void advice(ObjectNode node, MeasureNext.Advice advice) {
+        node.put("slot", advice.slot());
+        node.put("club", advice.club());
+        node.put("what", advice.what().words());
+        advice.setting().ifPresent(setting -> node.put("setting", setting));
+        node.put("worthPoints", advice.worthPoints());
+        node.put("words", advice.worth().words());
     }
 
     private static double percent(double ratio) {
