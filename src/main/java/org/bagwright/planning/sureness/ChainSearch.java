@@ -79,13 +79,14 @@ final class ChainSearch {
             double ownPoints = world.ownPoints()[number];
             for (int place = 0; place < liveCount; place++) {
                 int from = levels * live[place];
-                if (levels > 1 || points[from] + ownPoints < next[to]) {
-                    double stepPoints = ownPoints
-                            + (live[place] == NOTHING
-                                    ? chain.reachPoints(world, number)
-                                    : chain.gapPoints(world, live[place] - 1, number));
-                    step(slot, number, from, to, changes, stepPoints);
+                if (levels == 1 && points[from] + ownPoints >= next[to]) {
+                    return;
                 }
+                double stepPoints = ownPoints
+                        + (live[place] == NOTHING
+                                ? chain.reachPoints(world, number)
+                                : chain.gapPoints(world, live[place] - 1, number));
+                step(slot, number, from, to, changes, stepPoints);
             }
         }
 
@@ -118,6 +119,20 @@ final class ChainSearch {
             double[] used = points;
             points = next;
             next = used;
+            sortLive();
+        }
+
+        /** The cheapest state first, so that the others need not be tried once they cost more by themselves. */
+        private void sortLive() {
+            for (int place = 1; levels == 1 && place < liveCount; place++) {
+                int state = live[place];
+                int free = place;
+                while (free > 0 && points[live[free - 1]] > points[state]) {
+                    live[free] = live[free - 1];
+                    free--;
+                }
+                live[free] = state;
+            }
         }
 
         private int[] chosen() {
