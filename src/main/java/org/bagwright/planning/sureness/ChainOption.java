@@ -16,6 +16,9 @@ import org.bagwright.domain.option.WantedRange;
 /** One option of a slot: what it costs whatever its carry is, and what its carry costs. */
 final class ChainOption {
     private static final double THOUSANDTHS = 1000;
+    /** An option that a plan may not take outranks what musts and limits can be missed by. */
+    private static final double CLOSED_THOUSANDTHS = 1e6;
+
     private static final double ALIKE_M = 0.1;
     private static final double ALIKE_POINTS = 0.005;
 
@@ -47,7 +50,8 @@ final class ChainOption {
         this.breakThousandths = terms.totalBreaks()
                 - terms.breaks(Measure.CARRY)
                 - terms.limitBreaks(LimitKind.CARRY_LEAST)
-                - terms.limitBreaks(LimitKind.CARRY_MOST);
+                - terms.limitBreaks(LimitKind.CARRY_MOST)
+                + (option.open() ? 0 : CLOSED_THOUSANDTHS);
     }
 
     private static WantedRange carryLimits(Option option) {

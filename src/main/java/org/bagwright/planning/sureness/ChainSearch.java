@@ -17,7 +17,7 @@ final class ChainSearch {
 
     ChainSearch(Chain chain) {
         this.chain = chain;
-        this.free = new Pass(1);
+        this.free = new Pass(false, 1);
     }
 
     /** For each slot the number of its option in the best choice. */
@@ -27,13 +27,14 @@ final class ChainSearch {
             return chosen;
         }
         if (counting == null) {
-            counting = new Pass(chain.mostChanges() + 1);
+            counting = new Pass(true, chain.mostChanges() + 1);
         }
         return counting.best(world);
     }
 
     /** One pass over the slots, with as many levels as numbers of changes are told apart. */
     private final class Pass {
+        private final boolean counts;
         private final int levels;
         private final int[][] before;
         private final int[][] taken;
@@ -42,7 +43,8 @@ final class ChainSearch {
         private double[] next;
         private int liveCount;
 
-        Pass(int levels) {
+        Pass(boolean counts, int levels) {
+            this.counts = counts;
             this.levels = levels;
             int states = levels * (chain.size() + 1);
             before = new int[chain.slotCount()][states];
@@ -74,12 +76,12 @@ final class ChainSearch {
         }
 
         private void fly(World world, int slot, int number) {
-            int changes = levels == 1 ? 0 : chain.option(number).changes();
+            int changes = counts ? chain.option(number).changes() : 0;
             int to = levels * (number + 1);
             double ownPoints = world.ownPoints()[number];
             for (int place = 0; place < liveCount; place++) {
                 int from = levels * live[place];
-                if (levels == 1 && points[from] + ownPoints >= next[to]) {
+                if (!counts && points[from] + ownPoints >= next[to]) {
                     return;
                 }
                 double stepPoints = ownPoints
@@ -91,7 +93,7 @@ final class ChainSearch {
         }
 
         private void stay(World world, int slot, int number) {
-            int changes = levels == 1 ? 0 : chain.option(number).changes();
+            int changes = counts ? chain.option(number).changes() : 0;
             for (int place = 0; place < liveCount; place++) {
                 int state = levels * live[place];
                 step(slot, number, state, state, changes, world.ownPoints()[number]);
@@ -124,7 +126,7 @@ final class ChainSearch {
 
         /** The cheapest state first, so that the others need not be tried once they cost more by themselves. */
         private void sortLive() {
-            for (int place = 1; levels == 1 && place < liveCount; place++) {
+            for (int place = 1; !counts && place < liveCount; place++) {
                 int state = live[place];
                 int free = place;
                 while (free > 0 && points[live[free - 1]] > points[state]) {

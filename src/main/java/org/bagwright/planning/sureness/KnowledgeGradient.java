@@ -19,12 +19,12 @@ final class KnowledgeGradient {
     /**
      * What a measurement brings.
      *
-     * @param points by how much the penalty is expected to fall, points
+     * @param gainPoints by how much the penalty is expected to fall, points
      * @param changeRatio the chance, 0 to 1, that another plan is then better
      */
-    record Value(double points, double changeRatio) {
+    record Value(double gainPoints, double changeRatio) {
         Value plus(Value other) {
-            return new Value(points + other.points, Math.max(changeRatio, other.changeRatio));
+            return new Value(gainPoints + other.gainPoints, Math.max(changeRatio, other.changeRatio));
         }
     }
 

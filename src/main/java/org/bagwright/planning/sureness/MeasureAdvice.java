@@ -156,7 +156,7 @@ record MeasureAdvice(BagOptions bag, List<Integer> planned, Predicate<Club> gaug
 
     private static MeasureNext.Advice advice(
             Club club, MeasureNext.What what, Optional<String> setting, KnowledgeGradient.Value value) {
-        double worthPoints = TRUE_RATIO * value.points();
+        double worthPoints = TRUE_RATIO * value.gainPoints();
         MeasureNext.Worth worth = worthPoints < LITTLE_POINTS
                 ? MeasureNext.Worth.LITTLE
                 : value.changeRatio() >= LIKELY_RATIO ? MeasureNext.Worth.LIKELY : MeasureNext.Worth.MAYBE;
