@@ -74,7 +74,9 @@ public final class PlanText {
 
     private String measureNext(BagResult bag) {
         String golfer = result.bags().size() == 1 ? "" : ", " + bag.golfer().name();
-        return "Measure next" + golfer + ": " + next(bag).flatMap(MeasureNext::inWords).orElseThrow();
+        String line = "Measure next" + golfer + ": "
+                + next(bag).flatMap(MeasureNext::inWords).orElseThrow();
+        return new WrappedText(line, 2).lines(1).get(0);
     }
 
     private static Optional<MeasureNext> next(BagResult bag) {
