@@ -65,7 +65,7 @@ class KeptBooksTest {
         Terminal plan = Terminal.run("plan", book, "-o", target);
         assertEquals(0, plan.code(), plan.err());
         List<String> results =
-                List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Golfer card", "Messages");
+                List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Measure next", "Bench card", "Golfer card", "Messages");
         try (XSSFWorkbook before = open(Path.of(book));
                 XSSFWorkbook after = open(target)) {
             assertEquals(cells(before, List.of()), cells(after, results));

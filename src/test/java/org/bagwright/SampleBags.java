@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Aims;
-import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
@@ -40,7 +39,9 @@ import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.ChoiceSureness;
 import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.plan.MeasureNext;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.PlanBounds;
 import org.bagwright.domain.plan.PlanProof;
@@ -145,7 +146,34 @@ public final class SampleBags {
                 List.of(),
                 List.of(),
                 List.of(new GapOutlook(0, 1, 15, 25, 0.83, 0.5), new GapOutlook(1, 2, 15, 25, 0.64, 0.5)),
-                BallModelKind.BEARMAN_HARVEY);
+                List.of(
+                        new ChoiceSureness(
+                                0,
+                                0.62,
+                                List.of(new ChoiceSureness.Share(2, 0.62), new ChoiceSureness.Share(1, 0.3))),
+                        new ChoiceSureness(
+                                1,
+                                0.45,
+                                List.of(new ChoiceSureness.Share(0, 0.55), new ChoiceSureness.Share(1, 0.45))),
+                        new ChoiceSureness(2, 0.714, List.of(new ChoiceSureness.Share(2, 0.714))),
+                        new ChoiceSureness(3, 1, List.of(new ChoiceSureness.Share(0, 1)))),
+                new MeasureNext(
+                        List.of(
+                                new MeasureNext.Advice(
+                                        1,
+                                        "Driver",
+                                        MeasureNext.What.SHOTS,
+                                        Optional.of("B"),
+                                        1.234,
+                                        MeasureNext.Worth.LIKELY),
+                                new MeasureNext.Advice(
+                                        3,
+                                        "7 iron",
+                                        MeasureNext.What.GAUGE,
+                                        Optional.empty(),
+                                        0.1,
+                                        MeasureNext.Worth.LITTLE)),
+                        false));
         return new BagResult(
                 options,
                 BagSearch.state(options, today),

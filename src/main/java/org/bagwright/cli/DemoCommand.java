@@ -89,6 +89,7 @@ final class DemoCommand implements Callable<Integer> {
             out.println("Book:   " + book);
             out.println();
             new PlanText(result).lines().forEach(out::println);
+            new PlanText(result).measureNext().ifPresent(out::println);
         }
         planned.written().backup().map(kept -> new KeptText(kept).line()).ifPresent(line -> out.println("  " + line));
         out.flush();

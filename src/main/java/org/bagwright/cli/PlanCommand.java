@@ -105,6 +105,7 @@ final class PlanCommand implements Callable<Integer> {
         if (planning.cappedByTime()) {
             people.println("The search ended early; with more --seconds it may find a better plan.");
         }
+        new PlanText(result).measureNext().ifPresent(people::println);
         new MessageText(result.messages()).decisive("sheet Messages").forEach(err::println);
     }
 }

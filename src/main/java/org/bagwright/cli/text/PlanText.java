@@ -9,10 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.GapOutlook;
+import org.bagwright.domain.plan.MeasureNext;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Verdict;
 import org.bagwright.domain.text.ListText;
@@ -57,6 +59,35 @@ public final class PlanText {
         result.bags().forEach(bag -> lines.addAll(inShort(bag, roomForTwo)));
         lines.addAll(wouldHelp());
         return lines;
+    }
+
+    /**
+     * What to measure next, in a line; of several golfers of the one to whom it is worth most. Empty where nothing can be
+     * measured.
+     */
+    public Optional<String> measureNext() {
+        return result.bags().stream()
+                .filter(bag -> next(bag).flatMap(MeasureNext::inWords).isPresent())
+                .max(Comparator.comparingDouble(PlanText::worthPoints))
+                .map(this::measureNext);
+    }
+
+    private String measureNext(BagResult bag) {
+        String golfer = result.bags().size() == 1 ? "" : ", " + bag.golfer().name();
+        String line = "Measure next" + golfer + ": "
+                + next(bag).flatMap(MeasureNext::inWords).orElseThrow();
+        return new WrappedText(line, 2).lines(1).get(0);
+    }
+
+    private static Optional<MeasureNext> next(BagResult bag) {
+        return bag.outlook().map(BagOutlook::next);
+    }
+
+    private static double worthPoints(BagResult bag) {
+        return next(bag).filter(next -> !next.enough())
+                .flatMap(MeasureNext::first)
+                .map(MeasureNext.Advice::worthPoints)
+                .orElse(-1.0);
     }
 
     /** What holds the golfers back most, each restriction once. */

@@ -10,12 +10,12 @@ import org.bagwright.domain.units.Checks;
  * @param leastM the least good gap, metres; minus infinity where there is none
  * @param mostM the greatest good gap, metres; infinity where there is none
  * @param chanceRatio the chance, 0 to 1, that the gap between the true average carries is inside these limits
- * @param otherModelMoveM how much wider the gap is when the golfer is fitted under the other ball model, metres
+ * @param gapSdM the standard deviation of that gap, metres
  */
 public record GapOutlook(
-        int fromIndex, int toIndex, double leastM, double mostM, double chanceRatio, double otherModelMoveM) {
+        int fromIndex, int toIndex, double leastM, double mostM, double chanceRatio, double gapSdM) {
     public GapOutlook {
         Checks.that(chanceRatio >= 0 && chanceRatio <= 1, "a chance must be 0 to 1, found " + chanceRatio);
-        Checks.finite(otherModelMoveM, "gap move");
+        Checks.notNegative(gapSdM, "spread of a gap");
     }
 }

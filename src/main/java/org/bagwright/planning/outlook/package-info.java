@@ -1,5 +1,5 @@
 /**
- * How planned carries answer to small changes and how certain gaps are. A planned bag comes in, its outlook goes out.
- * Imports {@code options}, {@code flight} and {@code domain}.
+ * How planned carries answer to small changes and how certain carries and gaps are. A planned bag comes in, its outlook goes
+ * out. Imports {@code sureness}, {@code flight} and {@code domain}.
  */
 package org.bagwright.planning.outlook;

@@ -20,7 +20,8 @@ final class OutlookTable {
     /** How many rows are above the first club. */
     static final int ROWS_ABOVE = 2;
 
-    private static final int MOVE_COLUMN = 8;
+    private static final int CARRY_SD_COLUMN = 8;
+    private static final int GAP_SD_COLUMN = 9;
 
     private final SheetPen pen;
     private final Units units;
@@ -54,8 +55,9 @@ final class OutlookTable {
 
     private void row(int place, int row) {
         club(row, outlook.clubs().get(place), outlook.bands().get(place));
+        range(row, CARRY_SD_COLUMN, outlook.bands().get(place).average().carrySdM());
         if (place < outlook.gaps().size()) {
-            signed(row, MOVE_COLUMN, outlook.gaps().get(place).otherModelMoveM());
+            range(row, GAP_SD_COLUMN, outlook.gaps().get(place).gapSdM());
         }
     }
 
@@ -70,7 +72,8 @@ final class OutlookTable {
                 "Face per deg of lie [deg]",
                 "Band low [" + distance + "]",
                 "Band high [" + distance + "]",
-                "Model moves gap [" + distance + "]");
+                "Carry +/- [" + distance + "]",
+                "Gap +/- [" + distance + "]");
         new TablePen(pen, units).headings(row, headings, 42);
     }
 
@@ -91,6 +94,11 @@ final class OutlookTable {
         pen.number(row, HIGH_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.highM()));
     }
 
+    /** How far each end of the range is from its middle that holds eight of ten likely values. */
+    private void range(int row, int column, double sdM) {
+        pen.number(row, column, Role.NUMBER, "0.0", units.distance().fromM(CarryBand.EIGHT_OF_TEN * sdM));
+    }
+
     private void signed(int row, int column, double valueM) {
         pen.number(row, column, Role.NUMBER, "+0.0;-0.0;0.0", units.distance().fromM(valueM));
     }
@@ -98,10 +106,8 @@ final class OutlookTable {
     private List<String> words() {
         return List.of(
                 "Best loft: as presented at address, for greatest carry; \"far off\" is more than 8 degrees away.",
-                "Band: 8 in 10 single shots. Model moves gap: how much wider the gap is with the ball model "
-                        + outlook.otherModel().label() + ".",
+                "Band: 8 in 10 single shots. +/-: 8 in 10 likely values of the true average carry, or gap to the next club.",
                 "Chance: how likely the gap between true average carries is inside the golfer's limits (or the wish",
-                "and its tolerance), given loft, the day's speed and the number of shots."
-                        + " Assumed spreads: sheet Messages.");
+                "and its tolerance), given all that is known of his shots. How sure each choice is: sheet Measure next.");
     }
 }

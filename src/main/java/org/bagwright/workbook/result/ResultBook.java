@@ -141,6 +141,7 @@ public record ResultBook(Path source, BookResult result) {
             case LadderSheet.NAME -> new LadderSheet(pen, result, settings).write();
             case StepsSheet.NAME -> new StepsSheet(pen, result).write();
             case OthersSheet.NAME -> new OthersSheet(pen, result).write();
+            case MeasureNextSheet.NAME -> new MeasureNextSheet(pen, result).write();
             case BenchCardSheet.NAME -> new BenchCardSheet(pen, result).write();
             case GolferCardSheet.NAME -> new GolferCardSheet(pen, result).write();
             case TeamSheet.NAME -> new TeamSheet(pen, result).write();

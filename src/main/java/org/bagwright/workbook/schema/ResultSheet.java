@@ -11,6 +11,7 @@ public enum ResultSheet {
     LADDER("Ladder"),
     STEPS("Steps"),
     OTHERS("Others"),
+    MEASURE_NEXT("Measure next"),
     BENCH_CARD("Bench card"),
     GOLFER_CARD("Golfer card"),
     TEAM("Team"),

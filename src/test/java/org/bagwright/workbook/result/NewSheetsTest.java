@@ -25,7 +25,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** What the sheets Steps, Others, Bench card, Golfer card and Team show of a book whose sums are done by hand. */
+/** What the sheets Steps, Others, Measure next, Bench card, Golfer card and Team show of a book whose sums are done by hand. */
 @Tag("analytic")
 class NewSheetsTest {
     private final XSSFWorkbook workbook = new XSSFWorkbook();
@@ -69,6 +69,35 @@ class NewSheetsTest {
 
     private XSSFSheet team() {
         return sheet(TeamSheet.NAME, (pen, book) -> new TeamSheet(pen, book).write());
+    }
+
+    private XSSFSheet measureNext() {
+        return sheet(MeasureNextSheet.NAME, (pen, book) -> new MeasureNextSheet(pen, book).write());
+    }
+
+    @Test
+    void measureNext_showsAdviceWithItsWorth() {
+        XSSFSheet sheet = measureNext();
+        int first = Cells.row(sheet, "Golfer A") + 1;
+        assertEquals("5 shots with the Driver at setting B", Cells.text(sheet, first, MeasureNextSheet.WHAT));
+        assertEquals(1.234, number(sheet, first, MeasureNextSheet.WORTH), 1e-12);
+        assertEquals("would likely change the plan", Cells.text(sheet, first, MeasureNextSheet.WORDS));
+        assertEquals("a gauge reading of the 7 iron", Cells.text(sheet, first + 1, MeasureNextSheet.WHAT));
+        assertEquals("little to gain", Cells.text(sheet, first + 1, MeasureNextSheet.WORDS));
+    }
+
+    @Test
+    void measureNext_showsHowSureEachChoiceIs() {
+        XSSFSheet sheet = measureNext();
+        int first = Cells.row(sheet, "Planned choice") + 1;
+        assertEquals(
+                List.of("Driver: setting E, weighting heel heavy", "7 wood", "7 iron: loft +1, lie -0.5", "Putter: as it is"),
+                column(sheet, first, MeasureNextSheet.CHOICE, 4));
+        assertEquals(List.of("62", "45", "71", "100"), column(sheet, first, MeasureNextSheet.CASES, 4));
+        assertEquals(
+                List.of("Driver: setting B, weighting even", "5 wood", "", ""),
+                column(sheet, first, MeasureNextSheet.NEXT, 4));
+        assertEquals(List.of("30", "55", "", ""), column(sheet, first, MeasureNextSheet.NEXT_CASES, 4));
     }
 
     private static double number(XSSFSheet sheet, int row, int column) {

@@ -143,7 +143,7 @@ class ResultSheetsTest {
         }
         List<String> expected = new ArrayList<>(OWN);
         expected.addAll(List.of(
-                "Plan", "Settings", "Ladder", "Steps", "Others", "Bench card", "Golfer card", "Team", "Messages"));
+                "Plan", "Settings", "Ladder", "Steps", "Others", "Measure next", "Bench card", "Golfer card", "Team", "Messages"));
         assertEquals(expected, names(file));
         try (XSSFWorkbook workbook = open(file)) {
             assertEquals(2, charts(workbook, "Steps"));
@@ -207,7 +207,7 @@ class ResultSheetsTest {
                     }
                 }
             }
-            for (String name : List.of("Steps", "Others", "Bench card", "Golfer card", "Team")) {
+            for (String name : List.of("Steps", "Others", "Measure next", "Bench card", "Golfer card", "Team")) {
                 assertEquals(Cells.shown(own.getSheet(name)), Cells.shown(other.getSheet(name)), name);
             }
         }

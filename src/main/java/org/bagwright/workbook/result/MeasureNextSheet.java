@@ -1,0 +1,143 @@
+package org.bagwright.workbook.result;
+
+import static org.bagwright.workbook.pen.BookStyles.Role;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.domain.plan.BagOutlook;
+import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.CarryBand;
+import org.bagwright.domain.plan.ChoiceSureness;
+import org.bagwright.domain.plan.MeasureNext;
+import org.bagwright.domain.units.LengthUnit;
+import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.schema.ResultSheet;
+
+/** The sheet Measure next: golfer by golfer what to measure next, and how sure each planned choice is. */
+final class MeasureNextSheet {
+    static final String NAME = "Measure next";
+    static final int WHAT = 0;
+    static final int WORTH = 1;
+    static final int WORDS = 2;
+    static final int CHOICE = 0;
+    static final int CASES = 1;
+    static final int NEXT = 2;
+    static final int NEXT_CASES = 3;
+    static final int CARRY_RANGE = 4;
+    static final int CHANGE_RANGE = 5;
+    static final int ORIGIN = 6;
+
+    private final SheetPen pen;
+    private final TablePen table;
+    private final LengthUnit distance;
+    private final BookResult result;
+
+    MeasureNextSheet(SheetPen pen, BookResult result) {
+        this.pen = pen;
+        this.table = new TablePen(pen, result.book().settings().units());
+        this.distance = result.book().settings().units().distance();
+        this.result = result;
+    }
+
+    void write() {
+        table.title(
+                NAME,
+                "Which shots or readings would make the plan better, and how sure each choice is. "
+                        + ResultSheet.REBUILT);
+        table.headings(
+                TablePen.HEADING_ROW, List.of("Measure next", "Worth [points]", "What it would do", "", "", "", ""), 32);
+        table.widths(40, 13, 40, 13, 11, 11, 40);
+        int last = table.golfers(result.bags(), this::golfer);
+        table.finish(0, last, ORIGIN);
+    }
+
+    private int golfer(BagResult bag, int row) {
+        table.band(row, ORIGIN, bag.golfer().name());
+        Optional<BagOutlook> outlook = bag.outlook();
+        if (outlook.isEmpty()) {
+            return row + 1;
+        }
+        int next = advice(outlook.get().next(), row + 1);
+        return choices(bag, outlook.get(), next + 1);
+    }
+
+    private int advice(MeasureNext next, int row) {
+        int free = row;
+        for (MeasureNext.Advice advice : next.advice()) {
+            pen.text(free, WHAT, Role.TEXT, advice.inWords());
+            pen.number(free, WORTH, Role.NUMBER, TablePen.POINTS, advice.worthPoints());
+            pen.text(free++, WORDS, Role.TEXT, advice.worth().words());
+        }
+        if (next.enough()) {
+            pen.text(free++, WHAT, Role.PLAIN, "All clubs have shots: " + MeasureNext.ENOUGH + ".");
+        }
+        return free;
+    }
+
+    private int choices(BagResult bag, BagOutlook outlook, int row) {
+        List<String> headings = List.of(
+                "Planned choice",
+                "Best in 100 likely cases",
+                "Most often best instead",
+                "In 100 likely cases",
+                "Carry +/- [" + distance.label() + "]",
+                "Change +/- [" + distance.label() + "]",
+                "Carry comes from");
+        table.headings(row, headings, 42);
+        int free = row + 1;
+        for (ChoiceSureness choice : outlook.choices()) {
+            choice(bag, choice, free);
+            int slot = bag.options().slots().get(choice.index()).slot();
+            Optional<CarryBand.Average> average = outlook.bands().stream()
+                    .filter(band -> band.slot() == slot)
+                    .map(CarryBand::average)
+                    .findFirst();
+            average(free++, average);
+        }
+        pen.text(free++, 0, Role.FAINT, "Likely cases: carries drawn from what is known of the golfer, each planned again.");
+        pen.text(free++, 0, Role.FAINT, "+/-: 8 in 10 likely values are within it. Change: of the carry, compared with today.");
+        return free;
+    }
+
+    private void choice(BagResult bag, ChoiceSureness choice, int row) {
+        SlotOptions slot = bag.options().slots().get(choice.index());
+        int planned = bag.planned().chosen().get(choice.index());
+        pen.text(row, CHOICE, Role.TEXT, text(slot, planned));
+        pen.number(row, CASES, Role.COUNT, "0", Math.round(100 * choice.plannedRatio()));
+        Optional<ChoiceSureness.Share> other = choice.best().stream()
+                .filter(share -> share.option() != planned)
+                .findFirst();
+        pen.text(row, NEXT, Role.TEXT, other.map(share -> text(slot, share.option())).orElse(""));
+        table.number(
+                row,
+                NEXT_CASES,
+                Role.COUNT,
+                "0",
+                other.map(share -> OptionalDouble.of(Math.round(100 * share.caseRatio())))
+                        .orElseGet(OptionalDouble::empty));
+    }
+
+    private static String text(SlotOptions slot, int option) {
+        String words = new SlotChoice(slot, slot.options().get(option)).inWords();
+        return slot.clubs().size() > 1 || slot.options().get(option).isEmpty()
+                ? words
+                : slot.main().name() + ": " + words;
+    }
+
+    private void average(int row, Optional<CarryBand.Average> average) {
+        table.distance(row, CARRY_RANGE, Role.NUMBER, rangeM(average.map(CarryBand.Average::carrySdM)));
+        table.distance(
+                row,
+                CHANGE_RANGE,
+                Role.NUMBER,
+                rangeM(average.map(CarryBand.Average::changeSdM).flatMap(sdM -> sdM.stream().boxed().findFirst())));
+        pen.text(row, ORIGIN, Role.TEXT, average.map(CarryBand.Average::originInWords).orElse(""));
+    }
+
+    private static OptionalDouble rangeM(Optional<Double> sdM) {
+        return sdM.map(value -> OptionalDouble.of(CarryBand.EIGHT_OF_TEN * value)).orElseGet(OptionalDouble::empty);
+    }
+}
