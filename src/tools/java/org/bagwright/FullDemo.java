@@ -220,14 +220,14 @@ final class FullDemo {
     }
 
     private static void shots(BookFiller shots) {
-        shots.under("Club, Head speed, Ball speed, Launch, Spin, Carry")
-                .row("Driver", 96, 140.5, 10.1, 2400, 222)
-                .row("3 wood", 90, 130.5, 12.2, 3500, 208)
-                .row("5 wood", 88.5, 127, 13.8, 4050, 199)
-                .row("4 hybrid", 84, 117.5, 15.2, 4700, 177)
-                .row("7 iron", 80, 107.5, 18.6, 6200, 152)
-                .row("Pitching wedge", 74, 90.5, 26.5, 7900, 118)
-                .row("54 wedge", 71, 77, 31.5, 8900, 90);
+        shots.under("Club, Head speed, Ball speed, Launch, Spin, Carry, Shots")
+                .row("Driver", 96, 140.5, 10.1, 2400, 222, 8)
+                .row("3 wood", 90, 130.5, 12.2, 3500, 208, 8)
+                .row("5 wood", 88.5, 127, 13.8, 4050, 199, 8)
+                .row("4 hybrid", 84, 117.5, 15.2, 4700, 177, 8)
+                .row("7 iron", 80, 107.5, 18.6, 6200, 152, 8)
+                .row("Pitching wedge", 74, 90.5, 26.5, 7900, 118, 8)
+                .row("54 wedge", 71, 77, 31.5, 8900, 90, 8);
     }
 
     private static void weights(BookFiller weights) {

@@ -154,15 +154,15 @@ final class TeamDemo {
     }
 
     private static void shots(BookFiller shots) {
-        shots.under("Golfer, Club, Head speed, Ball speed, Launch, Spin, Carry")
-                .row("Golfer A", "Driver", 104, 153, 11.2, 2650, 248)
-                .row("Golfer A", "7 iron", 85, 117, 18.2, 6500, 167)
-                .row("Golfer D", "Driver", 88, 128, 12.4, 2700, 199)
-                .row("Golfer D", "7 iron", 73, 99, 18.8, 5700, 137)
-                .row("Golfer E", "Driver", 109, 160, 10.6, 2550, 261)
-                .row("Golfer H", "Driver", 84, 122, 12.8, 2850, 188)
-                .row("Golfer H", "7 iron", 70, 95, 19.4, 5600, 130)
-                .row("Golfer L", "Driver", 70, 101, 14.1, 3000, 146);
+        shots.under("Golfer, Club, Head speed, Ball speed, Launch, Spin, Carry, Shots")
+                .row("Golfer A", "Driver", 104, 153, 11.2, 2650, 248, 8)
+                .row("Golfer A", "7 iron", 85, 117, 18.2, 6500, 167, 8)
+                .row("Golfer D", "Driver", 88, 128, 12.4, 2700, 199, 8)
+                .row("Golfer D", "7 iron", 73, 99, 18.8, 5700, 137, 8)
+                .row("Golfer E", "Driver", 109, 160, 10.6, 2550, 261, 8)
+                .row("Golfer H", "Driver", 84, 122, 12.8, 2850, 188, 8)
+                .row("Golfer H", "7 iron", 70, 95, 19.4, 5600, 130, 8)
+                .row("Golfer L", "Driver", 70, 101, 14.1, 3000, 146, 8);
     }
 
     private static void weights(BookFiller weights) {

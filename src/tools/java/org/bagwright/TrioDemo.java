@@ -22,11 +22,11 @@ final class TrioDemo {
                 .row(2, "5 wood", "wood", 18.5, 58, 1, 42.25, "Sleeve P", 3)
                 .row(3, "4 hybrid", "hybrid", 22, 59, "A", 40, "Sleeve Q", "D");
         new BookFiller(book, "Shots")
-                .under("Club, Head speed, Ball speed, Launch, Spin, Carry")
-                .row("Driver", 96.3, 140.9, 9.0, 2150, 221)
-                .row("Driver", 95.6, 139.8, 9.6, 2290, 219)
-                .row("5 wood", 88.4, 126.6, 14.6, 4300, 196)
-                .row("4 hybrid", 84.1, 118.3, 13.9, 4350, 180);
+                .under("Club, Head speed, Ball speed, Launch, Spin, Carry, Shots")
+                .row("Driver", 96.3, 140.9, 9.0, 2150, 221, 6)
+                .row("Driver", 95.6, 139.8, 9.6, 2290, 219, 6)
+                .row("5 wood", 88.4, 126.6, 14.6, 4300, 196, 10)
+                .row("4 hybrid", 84.1, 118.3, 13.9, 4350, 180, 10);
         return book;
     }
 }

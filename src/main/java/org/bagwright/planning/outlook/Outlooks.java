@@ -1,8 +1,6 @@
 package org.bagwright.planning.outlook;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
@@ -11,18 +9,17 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.CarryDoubt;
+import org.bagwright.domain.option.CarryOrigin;
 import org.bagwright.domain.option.ExpectedShot;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.CarryBand;
 import org.bagwright.domain.plan.GapOutlook;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.Sensitivity;
-import org.bagwright.domain.text.Numbers;
 import org.bagwright.flight.golfer.GolferFlight;
-import org.bagwright.flight.golfer.ShotSpread;
+import org.bagwright.planning.options.BagMaker;
 import org.bagwright.planning.sureness.BagSureness;
 
 /** Works out how planned bags answer to small changes, how sure they are, and what to measure next. */
@@ -42,13 +39,13 @@ public final class Outlooks {
                 .filter(index -> planned.get(index).carryM().isPresent())
                 .boxed()
                 .toList();
-        GolferFlight flight = fit(bag);
+        GolferFlight flight = new BagMaker(book).flight(bag.golfer());
         List<Sensitivity> answers = carrying.stream()
                 .map(planned::get)
                 .map(option -> new Sensitivities(flight, option.club()).at(loftDeg(bag, option)))
                 .toList();
         List<CarryBand> bands =
-                carrying.stream().map(index -> band(bag, index)).toList();
+                carrying.stream().map(index -> band(bag, flight, index)).toList();
         BagSureness sureness = new BagSureness(bag.options(), bag.planned().chosen());
         return bag.withOutlook(new BagOutlook(
                 answers, bands, gaps(bag, planned), sureness.choices(seed), sureness.measureNext(this::isGauged)));
@@ -60,40 +57,34 @@ public final class Outlooks {
                         && reading.club().equalsIgnoreCase(club.name()));
     }
 
-    /** What was assumed where it was worked out how far single shots scatter. */
+    /** What was assumed of how far single shots scatter. */
     public static List<Message> assumptions(BagResult bag) {
-        Map<String, Club> clubs = new LinkedHashMap<>();
-        bag.optionsOf(bag.planned()).stream()
-                .filter(option -> !option.isEmpty())
-                .map(Option::club)
-                .forEach(club -> clubs.put(club.name(), club));
-        return bag.outlook().orElseThrow().bands().stream()
-                .filter(CarryBand::spreadAssumed)
-                .map(band -> fewShots(clubs.get(band.club())))
-                .toList();
+        return bag.outlook().orElseThrow().bands().stream().anyMatch(CarryBand::spreadAssumed)
+                ? List.of(Message.assumed(
+                        bag.golfer().cell(),
+                        Wording.ofGolfer(
+                                "No shots tell how far single shots scatter, so 3 % of the carry is assumed: ",
+                                bag.golfer().name(),
+                                "",
+                                ".")))
+                : List.of();
     }
 
-    private static Message fewShots(Club club) {
-        String lead = "With fewer than " + ShotSpread.ENOUGH + " shots, single shots are assumed to scatter by "
-                + Numbers.trimmed(100 * ShotScatter.ASSUMED_RATIO, 1) + " % of the carry: ";
-        return Message.assumed(club.cell(), Wording.ofClub(lead, club.golfer(), club.name(), "", "."));
-    }
-
-    private CarryBand band(BagResult bag, int index) {
+    private static CarryBand band(BagResult bag, GolferFlight flight, int index) {
         Option option = bag.optionsOf(bag.planned()).get(index);
         Club club = option.club();
         double carryM = option.carryM().orElseThrow();
-        ShotScatter scatter = ShotScatter.of(club, book.shots(), carryM);
+        double scatterM = flight.carryScatterRatio() * carryM;
         double singleM = CarryBand.EIGHT_OF_TEN
-                * Math.sqrt(option.doubt().varianceM2() + scatter.spreadM() * scatter.spreadM());
+                * Math.sqrt(option.doubt().varianceM2() + scatterM * scatterM);
         ExpectedShot expected = option.setup().orElseThrow().expected().orElseThrow();
         return new CarryBand(
                 club.slot(),
                 club.name(),
                 Math.max(0, carryM - singleM),
                 Math.max(0, carryM + singleM),
-                scatter.spreadM(),
-                scatter.assumed(),
+                scatterM,
+                expected.origin() == CarryOrigin.ASSUMED,
                 new CarryBand.Average(
                         Math.sqrt(option.doubt().varianceM2()),
                         changeSdM(bag.optionsOf(bag.today()).get(index), option),
@@ -125,26 +116,6 @@ public final class Outlooks {
         double sdM = Math.sqrt(from.doubt().gapVarianceM2(to.doubt()));
         return new GapOutlook(
                 gap.fromIndex(), gap.toIndex(), good.leastM(), good.mostM(), good.chanceRatio(gap.gapM(), sdM), sdM);
-    }
-
-    private GolferFlight fit(BagResult bag) {
-        Map<Club, Double> todayDeg = new LinkedHashMap<>();
-        for (SlotOptions slot : bag.options().slots()) {
-            for (Club club : slot.clubs()) {
-                slot.optionsOf(club).stream()
-                        .filter(option -> option.choice().itemsThatDiffer(club.today()) == 0)
-                        .forEach(option -> todayDeg.put(club, loftDeg(bag, option)));
-            }
-        }
-        return GolferFlight.fit(
-                book.settings(),
-                bag.golfer(),
-                List.copyOf(todayDeg.keySet()),
-                (club, choice) -> todayDeg.get(club),
-                book.shots().stream()
-                        .filter(shot ->
-                                shot.golfer().equalsIgnoreCase(bag.golfer().name()))
-                        .toList());
     }
 
     private static double loftDeg(BagResult bag, Option option) {
