@@ -122,9 +122,10 @@ final class MeasureNextSheet {
 
     private static String text(SlotOptions slot, int option) {
         String words = new SlotChoice(slot, slot.options().get(option)).inWords();
-        return slot.clubs().size() > 1 || slot.options().get(option).isEmpty()
-                ? words
-                : slot.main().name() + ": " + words;
+        if (slot.options().get(option).isEmpty()) {
+            return "Slot " + slot.slot() + ": " + words;
+        }
+        return slot.clubs().size() > 1 ? words : slot.main().name() + ": " + words;
     }
 
     private void average(int row, Optional<CarryBand.Average> average) {
