@@ -47,8 +47,7 @@ public final class Outlooks {
                 .map(planned::get)
                 .map(option -> new Sensitivities(flight, option.club()).at(loftDeg(bag, option)))
                 .toList();
-        List<CarryBand> bands =
-                carrying.stream().map(index -> band(bag, index)).toList();
+        List<CarryBand> bands = carrying.stream().map(index -> band(bag, index)).toList();
         BagSureness sureness = new BagSureness(bag.options(), bag.planned().chosen());
         return bag.withOutlook(new BagOutlook(
                 answers, bands, gaps(bag, planned), sureness.choices(seed), sureness.measureNext(this::isGauged)));
@@ -84,8 +83,8 @@ public final class Outlooks {
         Club club = option.club();
         double carryM = option.carryM().orElseThrow();
         ShotScatter scatter = ShotScatter.of(club, book.shots(), carryM);
-        double singleM = CarryBand.EIGHT_OF_TEN
-                * Math.sqrt(option.doubt().varianceM2() + scatter.spreadM() * scatter.spreadM());
+        double singleM =
+                CarryBand.EIGHT_OF_TEN * Math.sqrt(option.doubt().varianceM2() + scatter.spreadM() * scatter.spreadM());
         ExpectedShot expected = option.setup().orElseThrow().expected().orElseThrow();
         return new CarryBand(
                 club.slot(),
