@@ -64,8 +64,16 @@ class KeptBooksTest {
         Path target = folder.resolve("planned.xlsx");
         Terminal plan = Terminal.run("plan", book, "-o", target);
         assertEquals(0, plan.code(), plan.err());
-        List<String> results =
-                List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Measure next", "Bench card", "Golfer card", "Messages");
+        List<String> results = List.of(
+                "Plan",
+                "Settings",
+                "Ladder",
+                "Steps",
+                "Others",
+                "Measure next",
+                "Bench card",
+                "Golfer card",
+                "Messages");
         try (XSSFWorkbook before = open(Path.of(book));
                 XSSFWorkbook after = open(target)) {
             assertEquals(cells(before, List.of()), cells(after, results));

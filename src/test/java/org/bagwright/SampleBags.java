@@ -148,13 +148,9 @@ public final class SampleBags {
                 List.of(new GapOutlook(0, 1, 15, 25, 0.83, 0.5), new GapOutlook(1, 2, 15, 25, 0.64, 0.5)),
                 List.of(
                         new ChoiceSureness(
-                                0,
-                                0.62,
-                                List.of(new ChoiceSureness.Share(2, 0.62), new ChoiceSureness.Share(1, 0.3))),
+                                0, 0.62, List.of(new ChoiceSureness.Share(2, 0.62), new ChoiceSureness.Share(1, 0.3))),
                         new ChoiceSureness(
-                                1,
-                                0.45,
-                                List.of(new ChoiceSureness.Share(0, 0.55), new ChoiceSureness.Share(1, 0.45))),
+                                1, 0.45, List.of(new ChoiceSureness.Share(0, 0.55), new ChoiceSureness.Share(1, 0.45))),
                         new ChoiceSureness(2, 0.714, List.of(new ChoiceSureness.Share(2, 0.714))),
                         new ChoiceSureness(3, 1, List.of(new ChoiceSureness.Share(0, 1)))),
                 new MeasureNext(

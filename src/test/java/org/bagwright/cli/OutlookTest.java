@@ -164,7 +164,8 @@ class OutlookTest {
         Path book = sketch("", "Golfer A", 95, 80).write(folder.resolve("bag.xlsx"));
         String text = Terminal.run("plan", book, "--json").out().toLowerCase(Locale.ROOT);
         assertTrue(
-                text.contains("fewer than 5 shots, single shots are assumed to scatter by 3 % of the carry: driver, 6 iron"),
+                text.contains(
+                        "fewer than 5 shots, single shots are assumed to scatter by 3 % of the carry: driver, 6 iron"),
                 text);
     }
 
@@ -177,7 +178,9 @@ class OutlookTest {
             assertTrue(club.get("changeSd").asDouble() >= 0, club.toString());
             assertTrue(club.get("origin").isTextual() && club.get("extended").isBoolean(), club.toString());
         }
-        golfer.get("sureness").get("gaps").forEach(gap -> assertTrue(gap.get("gapSd").asDouble() >= 0, gap.toString()));
+        golfer.get("sureness")
+                .get("gaps")
+                .forEach(gap -> assertTrue(gap.get("gapSd").asDouble() >= 0, gap.toString()));
         for (JsonNode choice : golfer.get("sureness").get("choices")) {
             double cases = choice.get("bestInCases").asDouble();
             assertTrue(cases >= 0 && cases <= 100, choice.toString());
@@ -198,7 +201,10 @@ class OutlookTest {
             assertTrue(best.has(field), best.toString());
         }
         assertTrue(golfer.get("measureNext").size() <= 3);
-        assertTrue(golfer.get("measuredEnough").asBoolean() || last.endsWith(best.get("words").asText()), last);
+        assertTrue(
+                golfer.get("measuredEnough").asBoolean()
+                        || last.endsWith(best.get("words").asText()),
+                last);
     }
 
     @Test

@@ -40,7 +40,17 @@ class ResultColumnsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"Plan", "Settings", "Ladder", "Steps", "Others", "Measure next", "Bench card", "Golfer card", "Team", "Messages"
+            strings = {
+                "Plan",
+                "Settings",
+                "Ladder",
+                "Steps",
+                "Others",
+                "Measure next",
+                "Bench card",
+                "Golfer card",
+                "Team",
+                "Messages"
             })
     void headingsOfSheet_areExplained(String name) throws IOException {
         assertEquals(headings(book().getSheet(name)), explained("Sheet " + name));

@@ -25,8 +25,17 @@ final class FuzzTry {
     private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
     private static final Pattern BAD_TEXT =
             Pattern.compile("NaN|Infinity|\\tat |Exception|fault of the program|null\\b|Optional[\\[.]");
-    private static final List<String> RESULT_SHEETS =
-            List.of("Plan", "Settings", "Ladder", "Steps", "Others", "Measure next", "Bench card", "Golfer card", "Team", "Messages");
+    private static final List<String> RESULT_SHEETS = List.of(
+            "Plan",
+            "Settings",
+            "Ladder",
+            "Steps",
+            "Others",
+            "Measure next",
+            "Bench card",
+            "Golfer card",
+            "Team",
+            "Messages");
 
     private final Path folder;
     private final Path file;

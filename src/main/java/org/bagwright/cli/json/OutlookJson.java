@@ -74,7 +74,8 @@ final class OutlookJson {
 
     private void average(ObjectNode node, CarryBand.Average average) {
         node.put("carrySd", units.distance().fromM(average.carrySdM()));
-        average.changeSdM().ifPresent(sdM -> node.put("changeSd", units.distance().fromM(sdM)));
+        average.changeSdM()
+                .ifPresent(sdM -> node.put("changeSd", units.distance().fromM(sdM)));
         node.put("origin", average.origin().words());
         node.put("extended", average.extended());
     }
@@ -85,10 +86,9 @@ final class OutlookJson {
         node.put("option", bag.optionsOf(bag.planned()).get(choice.index()).key());
         node.put("bestInCases", percent(choice.plannedRatio()));
         ArrayNode best = node.putArray("best");
-        choice.best()
-                .forEach(share -> best.addObject()
-                        .put("option", slot.options().get(share.option()).key())
-                        .put("cases", percent(share.caseRatio())));
+        choice.best().forEach(share -> best.addObject()
+                .put("option", slot.options().get(share.option()).key())
+                .put("cases", percent(share.caseRatio())));
     }
 
     private static void advice(ObjectNode node, MeasureNext.Advice advice) {

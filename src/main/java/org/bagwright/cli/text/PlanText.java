@@ -84,7 +84,8 @@ public final class PlanText {
     }
 
     private static double worthPoints(BagResult bag) {
-        return next(bag).filter(next -> !next.enough())
+        return next(bag)
+                .filter(next -> !next.enough())
                 .flatMap(MeasureNext::first)
                 .map(MeasureNext.Advice::worthPoints)
                 .orElse(-1.0);

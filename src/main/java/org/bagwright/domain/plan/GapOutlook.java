@@ -12,8 +12,7 @@ import org.bagwright.domain.units.Checks;
  * @param chanceRatio the chance, 0 to 1, that the gap between the true average carries is inside these limits
  * @param gapSdM the standard deviation of that gap, metres
  */
-public record GapOutlook(
-        int fromIndex, int toIndex, double leastM, double mostM, double chanceRatio, double gapSdM) {
+public record GapOutlook(int fromIndex, int toIndex, double leastM, double mostM, double chanceRatio, double gapSdM) {
     public GapOutlook {
         Checks.that(chanceRatio >= 0 && chanceRatio <= 1, "a chance must be 0 to 1, found " + chanceRatio);
         Checks.notNegative(gapSdM, "spread of a gap");

@@ -76,8 +76,7 @@ public record MeasureNext(List<Advice> advice, boolean enough) {
      * @param worthPoints by how much the penalty is expected to fall, points
      * @param worth what that means
      */
-    public record Advice(
-            int slot, String club, What what, Optional<String> setting, double worthPoints, Worth worth) {
+    public record Advice(int slot, String club, What what, Optional<String> setting, double worthPoints, Worth worth) {
         public Advice {
             Checks.named(club, "club");
             Checks.notNegative(worthPoints, "worth");

@@ -21,8 +21,9 @@ final class Belief {
         this.gapVariancesM2 = new double[chain.size()][chain.size()];
         for (int from = 0; from < chain.size(); from++) {
             for (int to = from + 1; to < chain.size(); to++) {
-                gapVariancesM2[from][to] =
-                        chain.option(from).doubt().gapVarianceM2(chain.option(to).doubt());
+                gapVariancesM2[from][to] = chain.option(from)
+                        .doubt()
+                        .gapVarianceM2(chain.option(to).doubt());
             }
         }
     }

@@ -25,9 +25,8 @@ final class CarryDraws {
     World next() {
         double[] shared = normals.next(CarryDoubt.SHARED);
         Map<Club, double[]> own = new HashMap<>();
-        double todayM = chain.longestToday()
-                .map(today -> carryM(today, shared, own))
-                .orElse(Double.NaN);
+        double todayM =
+                chain.longestToday().map(today -> carryM(today, shared, own)).orElse(Double.NaN);
         double[] carriesM = new double[chain.size()];
         Arrays.setAll(carriesM, number -> carryM(chain.option(number), shared, own));
         return chain.world(carriesM, certainM2, todayM, World.GapDoubt.NONE);

@@ -127,9 +127,8 @@ final class Chain {
     /** The world with these carries, the variance of each, and what is not known of gaps. */
     World world(double[] carriesM, double[] variancesM2, double todayM, World.GapDoubt doubt) {
         double[] ownPoints = new double[options.size()];
-        Arrays.setAll(
-                ownPoints,
-                number -> options.get(number).ownPoints(carriesM[number], variancesM2[number], pointsPerThousandth));
+        Arrays.setAll(ownPoints, number -> options.get(number)
+                .ownPoints(carriesM[number], variancesM2[number], pointsPerThousandth));
         return new World(carriesM, ownPoints, todayM, doubt);
     }
 

@@ -41,9 +41,8 @@ final class ChainOption {
         this.carryM = option.carryM().orElse(Double.NaN);
         this.aims = bag.aims();
         this.carryAim = bag.aims().of(Measure.CARRY);
-        this.wantedM = option.setup()
-                .flatMap(made -> made.wishes().of(Measure.CARRY))
-                .orElse(WantedRange.ANY);
+        this.wantedM =
+                option.setup().flatMap(made -> made.wishes().of(Measure.CARRY)).orElse(WantedRange.ANY);
         this.limitsM = carryLimits(option);
         Terms terms = option.terms();
         this.points = terms.totalPoints() - terms.points(Measure.CARRY);
@@ -55,8 +54,10 @@ final class ChainOption {
     }
 
     private static WantedRange carryLimits(Option option) {
-        Map<LimitKind, StatedLimit> limits =
-                option.setup().map(ClubSetup::wishes).map(wishes -> wishes.limits().byKind()).orElse(Map.of());
+        Map<LimitKind, StatedLimit> limits = option.setup()
+                .map(ClubSetup::wishes)
+                .map(wishes -> wishes.limits().byKind())
+                .orElse(Map.of());
         StatedLimit least = limits.get(LimitKind.CARRY_LEAST);
         StatedLimit most = limits.get(LimitKind.CARRY_MOST);
         return new WantedRange(

@@ -63,7 +63,8 @@ record MeasureAdvice(BagOptions bag, List<Integer> planned, Predicate<Club> gaug
             }
         }
         List<MeasureNext.Advice> best = all.stream()
-                .sorted(Comparator.comparingDouble(MeasureNext.Advice::worthPoints).reversed())
+                .sorted(Comparator.comparingDouble(MeasureNext.Advice::worthPoints)
+                        .reversed())
                 .limit(MOST_TOLD)
                 .toList();
         boolean little = best.stream().allMatch(advice -> advice.worth() == MeasureNext.Worth.LITTLE);
@@ -78,8 +79,7 @@ record MeasureAdvice(BagOptions bag, List<Integer> planned, Predicate<Club> gaug
                 .allMatch(origin -> origin == CarryOrigin.OWN_HERE || origin == CarryOrigin.OWN_ELSEWHERE);
     }
 
-    private Optional<MeasureNext.Advice> shots(
-            SlotOptions slot, Club club, Belief belief, KnowledgeGradient gradient) {
+    private Optional<MeasureNext.Advice> shots(SlotOptions slot, Club club, Belief belief, KnowledgeGradient gradient) {
         return toHit(slot, club).stream()
                 .map(hit -> advice(
                         club,
@@ -104,7 +104,8 @@ record MeasureAdvice(BagOptions bag, List<Integer> planned, Predicate<Club> gaug
             boolean possible = index == slot.todayIndex() || option.open();
             if (possible && option.carryM().isPresent() && option.club().equals(club)) {
                 Choice choice = option.choice();
-                if (choice.weighting().equals(today.weighting()) && choice.bend().equals(today.bend())) {
+                if (choice.weighting().equals(today.weighting())
+                        && choice.bend().equals(today.bend())) {
                     bySetting.putIfAbsent(choice.setting(), index);
                 }
             }

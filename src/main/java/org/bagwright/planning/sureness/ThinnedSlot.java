@@ -39,17 +39,15 @@ record ThinnedSlot(BagOptions bag, SlotOptions slot, int planned) {
         possible.stream()
                 .filter(option -> option.index() == planned || option.index() == slot.todayIndex())
                 .forEach(all::add);
-        return all.stream()
-                .sorted(Comparator.comparingInt(ChainOption::index))
-                .toList();
+        return all.stream().sorted(Comparator.comparingInt(ChainOption::index)).toList();
     }
 
     /** Those that a plan may take; of closed ones only where there are no others. */
     private List<ChainOption> possible() {
         boolean held = bag.slots().size() > BagOptions.MOST_CLUBS;
         boolean plannedEmpty = slot.options().get(planned).isEmpty();
-        boolean anyOpen =
-                slot.openIndexes().stream().anyMatch(index -> slot.options().get(index).open());
+        boolean anyOpen = slot.openIndexes().stream()
+                .anyMatch(index -> slot.options().get(index).open());
         return Stream.concat(slot.openIndexes().stream(), Stream.of(planned))
                 .distinct()
                 .map(index -> new ChainOption(bag, index, slot.options().get(index)))

@@ -48,7 +48,9 @@ final class MeasureNextSheet {
                 "Which shots or readings would make the plan better, and how sure each choice is. "
                         + ResultSheet.REBUILT);
         table.headings(
-                TablePen.HEADING_ROW, List.of("Measure next", "Worth [points]", "What it would do", "", "", "", ""), 32);
+                TablePen.HEADING_ROW,
+                List.of("Measure next", "Worth [points]", "What it would do", "", "", "", ""),
+                32);
         table.widths(40, 13, 40, 13, 11, 11, 40);
         int last = table.golfers(result.bags(), this::golfer);
         table.finish(0, last, ORIGIN);
@@ -97,8 +99,16 @@ final class MeasureNextSheet {
                     .findFirst();
             average(free++, average);
         }
-        pen.text(free++, 0, Role.FAINT, "Likely cases: carries drawn from what is known of the golfer, each planned again.");
-        pen.text(free++, 0, Role.FAINT, "+/-: 8 in 10 likely values are within it. Change: of the carry, compared with today.");
+        pen.text(
+                free++,
+                0,
+                Role.FAINT,
+                "Likely cases: carries drawn from what is known of the golfer, each planned again.");
+        pen.text(
+                free++,
+                0,
+                Role.FAINT,
+                "+/-: 8 in 10 likely values are within it. Change: of the carry, compared with today.");
         return free;
     }
 
@@ -110,7 +120,11 @@ final class MeasureNextSheet {
         Optional<ChoiceSureness.Share> other = choice.best().stream()
                 .filter(share -> share.option() != planned)
                 .findFirst();
-        pen.text(row, NEXT, Role.TEXT, other.map(share -> text(slot, share.option())).orElse(""));
+        pen.text(
+                row,
+                NEXT,
+                Role.TEXT,
+                other.map(share -> text(slot, share.option())).orElse(""));
         table.number(
                 row,
                 NEXT_CASES,
@@ -122,9 +136,10 @@ final class MeasureNextSheet {
 
     private static String text(SlotOptions slot, int option) {
         String words = new SlotChoice(slot, slot.options().get(option)).inWords();
-        return slot.clubs().size() > 1 || slot.options().get(option).isEmpty()
-                ? words
-                : slot.main().name() + ": " + words;
+        if (slot.options().get(option).isEmpty()) {
+            return "Slot " + slot.slot() + ": " + words;
+        }
+        return slot.clubs().size() > 1 ? words : slot.main().name() + ": " + words;
     }
 
     private void average(int row, Optional<CarryBand.Average> average) {
@@ -133,11 +148,17 @@ final class MeasureNextSheet {
                 row,
                 CHANGE_RANGE,
                 Role.NUMBER,
-                rangeM(average.map(CarryBand.Average::changeSdM).flatMap(sdM -> sdM.stream().boxed().findFirst())));
-        pen.text(row, ORIGIN, Role.TEXT, average.map(CarryBand.Average::originInWords).orElse(""));
+                rangeM(average.map(CarryBand.Average::changeSdM)
+                        .flatMap(sdM -> sdM.stream().boxed().findFirst())));
+        pen.text(
+                row,
+                ORIGIN,
+                Role.TEXT,
+                average.map(CarryBand.Average::originInWords).orElse(""));
     }
 
     private static OptionalDouble rangeM(Optional<Double> sdM) {
-        return sdM.map(value -> OptionalDouble.of(CarryBand.EIGHT_OF_TEN * value)).orElseGet(OptionalDouble::empty);
+        return sdM.map(value -> OptionalDouble.of(CarryBand.EIGHT_OF_TEN * value))
+                .orElseGet(OptionalDouble::empty);
     }
 }

@@ -50,7 +50,8 @@ class ChainSearchTest {
                 }
             }
         }
-        assertTrue(unbroken > 30 && limited > 5, unbroken + " without a break, " + limited + " with a limit of changes");
+        assertTrue(
+                unbroken > 30 && limited > 5, unbroken + " without a break, " + limited + " with a limit of changes");
     }
 
     /** Full bags are too many to enumerate: the proven plan of the search is the best. */
@@ -103,12 +104,13 @@ class ChainSearchTest {
     }
 
     private static List<Integer> chosen(BagOptions bag) {
-        List<Integer> anyOpen = bag.slots().stream()
-                .map(slot -> slot.openIndexes().get(0))
-                .toList();
+        List<Integer> anyOpen =
+                bag.slots().stream().map(slot -> slot.openIndexes().get(0)).toList();
         Chain chain = new Chain(bag, anyOpen, ALL, OUTRANKING_POINTS);
         int[] best = new ChainSearch(chain).best(new Belief(chain).expected());
-        return IntStream.of(best).mapToObj(number -> chain.option(number).index()).toList();
+        return IntStream.of(best)
+                .mapToObj(number -> chain.option(number).index())
+                .toList();
     }
 
     private static BagScore bestOfAll(BagOptions bag) {
@@ -145,8 +147,8 @@ class ChainSearchTest {
 
     /** Nothing of spread, and no points of carry, which are drawn without a target here. */
     private static BagOptions withoutSpread(BagOptions bag) {
-        Aims aims = bag.aims()
-                .mapped(aim -> aim.measure() == Measure.SPREAD ? new Aim(Measure.SPREAD, 1, 0, false) : aim);
+        Aims aims =
+                bag.aims().mapped(aim -> aim.measure() == Measure.SPREAD ? new Aim(Measure.SPREAD, 1, 0, false) : aim);
         List<SlotOptions> slots = bag.slots().stream()
                 .map(slot -> new SlotOptions(
                         slot.slot(),

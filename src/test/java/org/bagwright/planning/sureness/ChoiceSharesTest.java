@@ -61,7 +61,12 @@ class ChoiceSharesTest {
                 .club(151, NONE, new double[] {5})
                 .club(152, NONE, new double[] {5});
         ChoiceSureness sureness = first(toy, 3);
-        assertEquals(1, sureness.best().stream().mapToDouble(ChoiceSureness.Share::caseRatio).sum(), 1e-12);
+        assertEquals(
+                1,
+                sureness.best().stream()
+                        .mapToDouble(ChoiceSureness.Share::caseRatio)
+                        .sum(),
+                1e-12);
         assertEquals(2, sureness.best().get(0).option());
     }
 

@@ -63,7 +63,8 @@ class KnowledgeGradientTest {
 
     @Test
     void certainCarries_areWorthNothing() {
-        BagOptions bag = new ToyBag().club(150, NONE, NONE).club(151, NONE, NONE).bag();
+        BagOptions bag =
+                new ToyBag().club(150, NONE, NONE).club(151, NONE, NONE).bag();
         assertEquals(0, value(bag, 0).gainPoints());
     }
 
@@ -78,9 +79,7 @@ class KnowledgeGradientTest {
         }
         double[] moveM = new double[carryM.length];
         double outcomeSdM = Math.sqrt(9 + 1 + 4 + NOISE_M2);
-        Arrays.setAll(
-                moveM,
-                club -> (3 * sharedM[club][0] + sharedM[club][1] + (club == 0 ? 4 : 0)) / outcomeSdM);
+        Arrays.setAll(moveM, club -> (3 * sharedM[club][0] + sharedM[club][1] + (club == 0 ? 4 : 0)) / outcomeSdM);
         Normals normals = new Normals(5);
         double sum = 0;
         int draws = 200_000;
@@ -108,7 +107,8 @@ class KnowledgeGradientTest {
         assertEquals("Club 2", best.club());
         assertEquals("5 shots with the Club 2", best.inWords());
         assertEquals(MeasureNext.Worth.MAYBE, best.worth());
-        assertEquals("5 shots with the Club 2; may change the plan", next.inWords().orElseThrow());
+        assertEquals(
+                "5 shots with the Club 2; may change the plan", next.inWords().orElseThrow());
         assertTrue(next.advice().stream()
                 .filter(advice -> advice.club().equals("Club 3"))
                 .allMatch(advice -> advice.worth() == MeasureNext.Worth.LITTLE));

@@ -78,8 +78,7 @@ final class ToyBag {
                         false)),
                 new BuildNumbers(0.94, 0.27, 0.41, new Swingweight(30), 0.75, 0.27, 2.5e-4),
                 Optional.empty());
-        options.add(new Option(
-                "option " + options.size(), Optional.of(setup), 0, Terms.NONE, Set.of(), List.of()));
+        options.add(new Option("option " + options.size(), Optional.of(setup), 0, Terms.NONE, Set.of(), List.of()));
         return this;
     }
 

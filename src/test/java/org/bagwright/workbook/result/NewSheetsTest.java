@@ -91,7 +91,11 @@ class NewSheetsTest {
         XSSFSheet sheet = measureNext();
         int first = Cells.row(sheet, "Planned choice") + 1;
         assertEquals(
-                List.of("Driver: setting E, weighting heel heavy", "7 wood", "7 iron: loft +1, lie -0.5", "Putter: as it is"),
+                List.of(
+                        "Driver: setting E, weighting heel heavy",
+                        "7 wood",
+                        "7 iron: loft +1, lie -0.5",
+                        "Putter: as it is"),
                 column(sheet, first, MeasureNextSheet.CHOICE, 4));
         assertEquals(List.of("62", "45", "71", "100"), column(sheet, first, MeasureNextSheet.CASES, 4));
         assertEquals(

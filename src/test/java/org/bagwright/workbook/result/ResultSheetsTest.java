@@ -143,7 +143,16 @@ class ResultSheetsTest {
         }
         List<String> expected = new ArrayList<>(OWN);
         expected.addAll(List.of(
-                "Plan", "Settings", "Ladder", "Steps", "Others", "Measure next", "Bench card", "Golfer card", "Team", "Messages"));
+                "Plan",
+                "Settings",
+                "Ladder",
+                "Steps",
+                "Others",
+                "Measure next",
+                "Bench card",
+                "Golfer card",
+                "Team",
+                "Messages"));
         assertEquals(expected, names(file));
         try (XSSFWorkbook workbook = open(file)) {
             assertEquals(2, charts(workbook, "Steps"));

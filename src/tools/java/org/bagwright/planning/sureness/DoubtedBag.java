@@ -61,6 +61,11 @@ public record DoubtedBag(BagOptions bag) {
                 made.build(),
                 made.match());
         return new Option(
-                option.key(), Optional.of(with), option.changes(), option.terms(), option.closedReasons(), option.takes());
+                option.key(),
+                Optional.of(with),
+                option.changes(),
+                option.terms(),
+                option.closedReasons(),
+                option.takes());
     }
 }
