@@ -54,7 +54,7 @@ public final class GolferFlight {
         FitInput input = FitInput.of(flights, words, golfer, bag, setUps, shotsOfThisGolfer);
         double ballShare = settings.ballModel() == BallModelKind.SMITS_SMITH ? 1 : 0;
         LearnedGolfer learned = new LearnedGolfer(air, ballShare, input, setUps);
-        FitMessages messages = new FitMessages(words, settings.ballModel(), learned.ball(), air, input);
+        FitMessages messages = new FitMessages(words, settings.ballModel(), learned, air, input);
         return new GolferFlight(learned, messages.all());
     }
 

@@ -34,14 +34,11 @@ final class ShotSorter {
         return messages;
     }
 
-    /** The shots with this club that are possible, flew, and belong with the others. */
+    /** The shots with this club that flew and are possible; those that are far from the others are the fit's to weigh. */
     List<Shot> good(ClubToday club, List<Shot> shotsWithIt) {
         List<Shot> flown = shotsWithIt.stream().filter(this::flew).toList();
-        ClubShots usable = new ClubShots(
-                flown.stream().filter(shot -> possible(shot, club)).toList());
-        usable.stray().forEach(shot -> warn(shot, "Far from the other shots with the same club, so not counted: ", ""));
-        usable.disagreement().ifPresent(what -> warnOfTwo(usable.shots(), what));
-        List<Shot> good = usable.withoutStray();
+        List<Shot> good = flown.stream().filter(shot -> possible(shot, club)).toList();
+        new ClubShots(good).disagreement().ifPresent(what -> warnOfTwo(good, what));
         if (good.isEmpty() && !flown.isEmpty()) {
             messages.add(Message.warning(
                     club.club().cell(),

@@ -223,36 +223,6 @@ class CalibrationTest {
         assertEquals(today(fit(95), "driver"), today(flight, "driver"));
     }
 
-    @Tag("analytic")
-    @Test
-    void dragOfTheGolfer_isFoundDespiteOneWrongCarry() {
-        List<DragFit.Measured> measured = new ArrayList<>();
-        double[][] launches = {{62, 12, 2800}, {56, 13, 3500}, {50, 17, 4800}, {46, 20, 5600}, {41, 26, 5900}};
-        for (double[] one : launches) {
-            Launch launch = new Launch(one[0], one[1], one[2]);
-            measured.add(new DragFit.Measured(launch, FLIGHTS.fly(launch, 0.9).carryM()));
-        }
-        assertEquals(0.9, new DragFit(FLIGHTS, measured).ratio(), 1e-6);
-        DragFit.Measured last = measured.remove(4);
-        measured.add(new DragFit.Measured(last.launch(), 0.8 * last.carryM()));
-        assertEquals(0.9, new DragFit(FLIGHTS, measured).ratio(), 0.06);
-        assertEquals(1, new DragFit(FLIGHTS, List.of()).ratio());
-    }
-
-    @Tag("analytic")
-    @Test
-    void carriesOfTheGolfer_setHisDragAndNotTheRatiosWhenTheyAgree() {
-        Launch drive = new Launch(62, 12, 2800);
-        Launch iron = new Launch(46, 20, 5600);
-        GolferFlight flight = fit(
-                95,
-                full("driver", drive, FLIGHTS.fly(drive, 0.92).carryM()).shot(),
-                full("7 iron", iron, FLIGHTS.fly(iron, 0.92).carryM()).shot());
-        assertEquals(0.92, flight.dragRatio(), 1e-5);
-        // With the drag found, the model's own apex is the golfer's.
-        assertEquals(FLIGHTS.fly(drive, 0.92).apexM(), today(flight, "driver").apexM(), 1e-3);
-    }
-
     private static ShotOf full(String club, Launch launch, double carryM) {
         return new ShotOf(club)
                 .ballMph(launch.ballSpeedMps() / MPS_PER_MPH)
