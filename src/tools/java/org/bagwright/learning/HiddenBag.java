@@ -45,8 +45,7 @@ record HiddenBag(Golfer golfer, List<Club> clubs, List<Sleeve> sleeves) {
             List.of(new Plain("3 wood", ClubKind.WOOD, 15, 43)),
             List.of(new Plain("5 wood", ClubKind.WOOD, 18, 42.25)),
             List.of(new Plain("7 wood", ClubKind.WOOD, 21, 41.75), new Plain("3 hybrid", ClubKind.HYBRID, 20.5, 40.25)),
-            List.of(
-                    new Plain("4 hybrid", ClubKind.HYBRID, 23, 39.75), new Plain("4 iron", ClubKind.IRON, 23.5, 38.5)),
+            List.of(new Plain("4 hybrid", ClubKind.HYBRID, 23, 39.75), new Plain("4 iron", ClubKind.IRON, 23.5, 38.5)),
             List.of(new Plain("5 hybrid", ClubKind.HYBRID, 26, 39.25), new Plain("5 iron", ClubKind.IRON, 26, 38)),
             List.of(new Plain("6 iron", ClubKind.IRON, 29, 37.5)),
             List.of(new Plain("7 iron", ClubKind.IRON, 32.5, 37)),

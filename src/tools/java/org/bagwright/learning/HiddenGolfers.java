@@ -66,7 +66,8 @@ public final class HiddenGolfers {
 
     private String secondSettings() {
         StringBuilder text = new StringBuilder();
-        text.append(line("%nError of a change saved by shots with one club: twice as many at one setting, at two settings"));
+        text.append(line(
+                "%nError of a change saved by shots with one club: twice as many at one setting, at two settings"));
         for (Device device : List.of(Device.CARRY, Device.BALL_AND_CARRY, Device.FULL_WITH_HEAD)) {
             SecondSetting study = new SecondSetting(device, count, firstSeed);
             text.append(line(
@@ -83,12 +84,10 @@ public final class HiddenGolfers {
                 + line("today's set-up              %8.1f", tally.meanPoints(Plans::todayPoints))
                 + line(
                         "plan for the best guess     %8.1f%8.1f",
-                        tally.meanPoints(Plans::guessPoints),
-                        tally.meanPoints(Plans::guessSaidPoints))
+                        tally.meanPoints(Plans::guessPoints), tally.meanPoints(Plans::guessSaidPoints))
                 + line(
                         "plan for what is likely     %8.1f%8.1f",
-                        tally.meanPoints(Plans::likelyPoints),
-                        tally.meanPoints(Plans::likelySaidPoints))
+                        tally.meanPoints(Plans::likelyPoints), tally.meanPoints(Plans::likelySaidPoints))
                 + line("plan that knows the truth   %8.1f", tally.meanPoints(Plans::leastPoints));
     }
 

@@ -114,8 +114,8 @@ final class HiddenShots {
         Launch plain = truth.launch(club.name(), choice, headRatio);
         double launchDeg = plain.launchDeg() + dice.normal(LAUNCH_SD_DEG) + (mishit ? dice.normal(2) : 0);
         double spinRatio = Math.exp(dice.normal(SPIN_SD) + (mishit ? dice.normal(0.2) : 0));
-        Launch launch = new Launch(
-                plain.ballSpeedMps() * strikeRatio, Math.max(1, launchDeg), plain.spinRpm() * spinRatio);
+        Launch launch =
+                new Launch(plain.ballSpeedMps() * strikeRatio, Math.max(1, launchDeg), plain.spinRpm() * spinRatio);
         double carryM = truth.carryM(club.name(), launch) * Math.exp(dice.normal(REST_SD));
         TrueDelivery delivery = truth.delivery(club.name());
         return new Shot.Measured(
@@ -129,8 +129,8 @@ final class HiddenShots {
 
     private static OptionalDouble when(boolean told, Limit limit, double valueMeasureUnits) {
         return told
-                ? OptionalDouble.of(Math.max(
-                        limit.leastMeasureUnits(), Math.min(limit.mostMeasureUnits(), valueMeasureUnits)))
+                ? OptionalDouble.of(
+                        Math.max(limit.leastMeasureUnits(), Math.min(limit.mostMeasureUnits(), valueMeasureUnits)))
                 : OptionalDouble.empty();
     }
 }

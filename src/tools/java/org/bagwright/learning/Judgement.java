@@ -60,8 +60,8 @@ final class Judgement {
 
     /** Some set-ups that were never hit; today's where there is none. */
     private List<Option> sample(SlotOptions slot) {
-        List<Option> untried =
-                new ArrayList<>(slot.options().stream().filter(hidden::isUntried).toList());
+        List<Option> untried = new ArrayList<>(
+                slot.options().stream().filter(hidden::isUntried).toList());
         List<Option> some = new ArrayList<>();
         while (some.size() < SAMPLES && !untried.isEmpty()) {
             some.add(untried.remove(dice.below(untried.size())));
@@ -108,9 +108,9 @@ final class Judgement {
         double withinM = LengthUnit.YARD.toM(dice.between(3, 8));
         double offM = carryM(one) - carryM(next) - bag.gapWishM();
         double trueOffM = hidden.trueCarryM(one) - hidden.trueCarryM(next) - bag.gapWishM();
-        double stated = (Erf.erf((withinM - offM) / (sdM * Math.sqrt(2)))
-                        - Erf.erf((-withinM - offM) / (sdM * Math.sqrt(2))))
-                / 2;
+        double stated =
+                (Erf.erf((withinM - offM) / (sdM * Math.sqrt(2))) - Erf.erf((-withinM - offM) / (sdM * Math.sqrt(2))))
+                        / 2;
         return new Tally.Chance(stated, Math.abs(trueOffM) <= withinM);
     }
 

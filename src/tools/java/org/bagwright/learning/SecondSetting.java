@@ -64,8 +64,8 @@ final class SecondSetting {
                 .toList();
         Club studied = free.get(dice.below(free.size()));
         Choice second = HiddenGolfer.otherSetups(bag, studied).stream()
-                .max(Comparator.comparingDouble(choice ->
-                        Math.abs(truth.launch(studied.name(), choice).launchDeg()
+                .max(Comparator.comparingDouble(
+                        choice -> Math.abs(truth.launch(studied.name(), choice).launchDeg()
                                 - truth.launch(studied.name(), studied.today()).launchDeg())))
                 .orElseThrow();
         for (Design design : Design.values()) {
@@ -89,10 +89,12 @@ final class SecondSetting {
     }
 
     private void judge(HiddenGolfer hidden, Club studied, Choice second, Design design) {
-        SlotOptions slot = new BagMaker(hidden.book()).bags().bags().get(0).slots().get(studied.slot() - 1);
+        SlotOptions slot =
+                new BagMaker(hidden.book()).bags().bags().get(0).slots().get(studied.slot() - 1);
         for (Option option : slot.options()) {
             if (!option.choice().equals(studied.today()) && !option.choice().equals(second)) {
-                double saidM = option.carryM().orElseThrow() - slot.today().carryM().orElseThrow();
+                double saidM =
+                        option.carryM().orElseThrow() - slot.today().carryM().orElseThrow();
                 double trueM = hidden.trueCarryM(option) - hidden.trueCarryM(slot.today());
                 squaresM2.get(design).add((saidM - trueM) * (saidM - trueM));
             }

@@ -142,7 +142,10 @@ final class Tally {
     }
 
     static double shareThatCame(List<Chance> some) {
-        return some.stream().mapToDouble(chance -> chance.came() ? 1 : 0).average().orElse(Double.NaN);
+        return some.stream()
+                .mapToDouble(chance -> chance.came() ? 1 : 0)
+                .average()
+                .orElse(Double.NaN);
     }
 
     /** The mean squared error of the chances over that of their mean stated for all; below 1 is worth something. */

@@ -72,8 +72,8 @@ final class TrueBag {
 
     /** The plan that the program makes, for what is likely or for its best guess. */
     List<Integer> plan(boolean onWhatIsLikely) {
-        return planned(new BagOptions(
-                seen.golfer(), seen.slots(), seen.gapWishM(), guessing(seen.aims(), onWhatIsLikely)));
+        return planned(
+                new BagOptions(seen.golfer(), seen.slots(), seen.gapWishM(), guessing(seen.aims(), onWhatIsLikely)));
     }
 
     /** The plan of one who knows the truth. */
@@ -91,8 +91,8 @@ final class TrueBag {
 
     /** What a plan's penalty is said to be, points. */
     double promisedPoints(List<Integer> chosen, boolean onWhatIsLikely) {
-        BagOptions bag = new BagOptions(
-                seen.golfer(), seen.slots(), seen.gapWishM(), guessing(seen.aims(), onWhatIsLikely));
+        BagOptions bag =
+                new BagOptions(seen.golfer(), seen.slots(), seen.gapWishM(), guessing(seen.aims(), onWhatIsLikely));
         return BagSearch.state(bag, chosen).score().penaltyPoints();
     }
 

@@ -17,8 +17,7 @@ interface TrueBall {
 
     /** {@code (1 - b) F_BearmanHarvey + b F_SmitsSmith}. */
     static TrueBall blend(double share, double lnDrag, double lnLift) {
-        TrueFlight bearman =
-                TrueFlight.published(BallModelKind.BEARMAN_HARVEY, Math.exp(lnDrag), Math.exp(lnLift));
+        TrueFlight bearman = TrueFlight.published(BallModelKind.BEARMAN_HARVEY, Math.exp(lnDrag), Math.exp(lnLift));
         TrueFlight smits = TrueFlight.published(BallModelKind.SMITS_SMITH, Math.exp(lnDrag), Math.exp(lnLift));
         return launch -> (share == 1 ? 0 : (1 - share) * bearman.carryM(launch))
                 + (share == 0 ? 0 : share * smits.carryM(launch));

@@ -64,8 +64,7 @@ record TrueDelivery(
     /** The launch from a loft this many degrees above today's. */
     Launch launch(double loftMoreDeg) {
         Blow blow = blow(loftMoreDeg);
-        return new Launch(
-                blow.ballMps() * ballRatio, attackDeg + blow.launchFromPathDeg(), blow.spinRpm() * spinRatio);
+        return new Launch(blow.ballMps() * ballRatio, attackDeg + blow.launchFromPathDeg(), blow.spinRpm() * spinRatio);
     }
 
     private Blow blow(double loftMoreDeg) {

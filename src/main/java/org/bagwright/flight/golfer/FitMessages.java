@@ -110,8 +110,7 @@ final class FitMessages {
             if (group.weights()[i] < LITTLE) {
                 Shot shot = group.shots().get(i);
                 String lead = "Far from " + from + ", so it counts little: ";
-                messages.add(Message.warning(
-                        shot.cell(), Wording.ofClub(lead, shot.golfer(), shot.club(), "", ".")));
+                messages.add(Message.warning(shot.cell(), Wording.ofClub(lead, shot.golfer(), shot.club(), "", ".")));
             }
         }
     }
@@ -119,7 +118,12 @@ final class FitMessages {
     private void noteUnusual(ClubFit club) {
         noteBallSpeed(club);
         noteLoft(club);
-        noteRatio(club, OptionalDouble.of(club.delivery().spinRatio() / club.plain().spinRatio()), 0.6, 1.6, "Spin far from what its launch predicts: ");
+        noteRatio(
+                club,
+                OptionalDouble.of(club.delivery().spinRatio() / club.plain().spinRatio()),
+                0.6,
+                1.6,
+                "Spin far from what its launch predicts: ");
         if (carryUnits.isEmpty()) {
             noteRatio(
                     club,
@@ -165,8 +169,8 @@ final class FitMessages {
                 shots.ballSpeedMps().getAsDouble(),
                 shots.launchDeg().getAsDouble(),
                 shots.spinRpm().getAsDouble());
-        return OptionalDouble.of(shots.carryM().getAsDouble()
-                / ball.fly(BallStart.of(launch)).carryM());
+        return OptionalDouble.of(
+                shots.carryM().getAsDouble() / ball.fly(BallStart.of(launch)).carryM());
     }
 
     private void noteRatio(ClubFit club, OptionalDouble told, double least, double most, String lead) {

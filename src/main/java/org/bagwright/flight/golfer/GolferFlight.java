@@ -46,8 +46,7 @@ public final class GolferFlight {
      */
     public static GolferFlight fit(
             BookSettings settings, Golfer golfer, List<Club> bag, SetUps setUps, List<Shot> shotsOfThisGolfer) {
-        AirConditions conditions =
-                golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
+        AirConditions conditions = golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
         GolferBall air = GolferBall.in(conditions);
         FitterUnits words = new FitterUnits(settings.units());
         BallFlight flights = new BallFlight(conditions, settings.ballModel());
@@ -163,8 +162,8 @@ public final class GolferFlight {
     private ShotPrediction shot(Club club, Launch launch, BallStart start, Delivery delivery) {
         Flight flight = golfer.ball().fly(start);
         double referenceM = golfer.response() == 1 ? flight.carryM() : referenceM(club, delivery);
-        double carryM = Math.max(
-                0, (referenceM + golfer.response() * (flight.carryM() - referenceM)) * delivery.carryRatio());
+        double carryM =
+                Math.max(0, (referenceM + golfer.response() * (flight.carryM() - referenceM)) * delivery.carryRatio());
         return new ShotPrediction(
                 launch.ballSpeedMps(),
                 launch.launchDeg(),

@@ -128,7 +128,8 @@ final class LearnedGolfer {
         arguments[Argument.LN_SPIN.ordinal()] = Math.log(usual.spinRatio());
         arguments[Argument.BALL.ordinal()] = ballShare;
         int head = heads.get(Head.of(stated));
-        double[][] design = unknowns.design(stated, head, plain.speeds().lnLengthRatio(stated), setUps.gauged(stated.club()));
+        double[][] design =
+                unknowns.design(stated, head, plain.speeds().lnLengthRatio(stated), setUps.gauged(stated.club()));
         return new ModelledClub(stated, head, arguments, design, references.get(head));
     }
 
@@ -199,7 +200,8 @@ final class LearnedGolfer {
 
     /** How he delivers a club. */
     Delivery delivery(Club club) {
-        return ClubModel.delivery(clubs.get(places.get(club)).arguments(learning.posterior().mean()));
+        return ClubModel.delivery(
+                clubs.get(places.get(club)).arguments(learning.posterior().mean()));
     }
 
     /** The club with its stated loft. */
@@ -228,9 +230,8 @@ final class LearnedGolfer {
     CarryDoubt doubt(Club club, double loftDeg, Optional<WeightedHead> weighted) {
         int number = places.get(club);
         ClubToday stated = clubs.get(number).club();
-        Presented presented = weighted.isEmpty()
-                ? Presented.of(loftDeg)
-                : presented(stated, delivery(club), loftDeg, weighted.get());
+        Presented presented =
+                weighted.isEmpty() ? Presented.of(loftDeg) : presented(stated, delivery(club), loftDeg, weighted.get());
         return factors.of(clubs.get(number).head(), slopesM(number, presented));
     }
 
@@ -246,8 +247,7 @@ final class LearnedGolfer {
         if (own.isEmpty()) {
             return CarryOrigin.LENT;
         }
-        return own.stream()
-                        .anyMatch(group -> Math.abs(group.presented().loftDeg() - loftDeg) < SAME_LOFT_DEG)
+        return own.stream().anyMatch(group -> Math.abs(group.presented().loftDeg() - loftDeg) < SAME_LOFT_DEG)
                 ? CarryOrigin.OWN_HERE
                 : CarryOrigin.OWN_ELSEWHERE;
     }

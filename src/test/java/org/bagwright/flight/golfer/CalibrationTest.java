@@ -72,14 +72,16 @@ class CalibrationTest {
         ShotPrediction shot = plain.predict(club, club.head().loftDeg());
         Launch launch = new Launch(shot.ballSpeedMps(), shot.launchDeg(), shot.spinRpm());
         return switch (random.nextInt(4)) {
-            case 0 -> full(club.name(), launch, shot.carryM())
-                    .headMph(plain.headSpeedMps(club) / MPS_PER_MPH)
-                    .shot();
+            case 0 ->
+                full(club.name(), launch, shot.carryM())
+                        .headMph(plain.headSpeedMps(club) / MPS_PER_MPH)
+                        .shot();
             case 1 -> new ShotOf(club.name()).carryYd(shot.carryM() / M_PER_YD).shot();
-            case 2 -> new ShotOf(club.name())
-                    .ballMph(shot.ballSpeedMps() / MPS_PER_MPH)
-                    .carryYd(shot.carryM() / M_PER_YD)
-                    .shot();
+            case 2 ->
+                new ShotOf(club.name())
+                        .ballMph(shot.ballSpeedMps() / MPS_PER_MPH)
+                        .carryYd(shot.carryM() / M_PER_YD)
+                        .shot();
             default -> full(club.name(), launch, shot.carryM()).shot();
         };
     }
@@ -93,7 +95,8 @@ class CalibrationTest {
         Shot shot = full("7 iron", launch, carryM).shot();
         double before = Double.POSITIVE_INFINITY;
         for (int count : new int[] {1, 4, 10, 40}) {
-            ShotPrediction found = today(fit(95, Collections.nCopies(count, shot).toArray(Shot[]::new)), "7 iron");
+            ShotPrediction found =
+                    today(fit(95, Collections.nCopies(count, shot).toArray(Shot[]::new)), "7 iron");
             double left = Math.abs(Math.log(found.ballSpeedMps() / launch.ballSpeedMps()))
                     + Math.abs(Math.log(found.carryM() / carryM));
             assertTrue(left < before, count + " shots leave " + left);
@@ -191,7 +194,8 @@ class CalibrationTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 4, 8})
     void shank_hardlyMovesTheCarryAndIsNamed(int good) {
-        List<Shot> shots = new ArrayList<>(irons(104, 105, 107, 103, 106, 104, 105, 104).subList(0, good));
+        List<Shot> shots =
+                new ArrayList<>(irons(104, 105, 107, 103, 106, 104, 105, 104).subList(0, good));
         shots.add(new ShotOf("driver").ballMph(137).carryYd(214).shot());
         shots.add(new ShotOf("driver").ballMph(138).carryYd(216).shot());
         GolferFlight without = TestBags.fit(TestBags.golfer(95), BAG, shots);

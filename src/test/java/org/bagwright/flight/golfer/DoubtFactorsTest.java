@@ -19,9 +19,17 @@ class DoubtFactorsTest {
     private static final ModelSketch SKETCH =
             new ModelSketch(BAG.get(0), BAG.get(1), BAG.get(6), BAG.get(8), BAG.get(13));
     private static final Learning GOLFER = SKETCH.learn(
-            SKETCH.group(0, new ShotOf("driver").ballMph(139).launch(12).spin(2700).carryYd(215).shot()),
+            SKETCH.group(
+                    0,
+                    new ShotOf("driver")
+                            .ballMph(139)
+                            .launch(12)
+                            .spin(2700)
+                            .carryYd(215)
+                            .shot()),
             SKETCH.group(2, new ShotOf("5 iron").ballMph(115).carryYd(165).shot()),
-            SKETCH.group(3, new ShotOf("7 iron").headMph(77).launch(19).carryYd(147).shot()));
+            SKETCH.group(
+                    3, new ShotOf("7 iron").headMph(77).launch(19).carryYd(147).shot()));
 
     /** The carry of each club 2 degrees to either side and at its stated loft. */
     private static List<double[]> all() {

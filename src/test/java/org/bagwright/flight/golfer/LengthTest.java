@@ -49,8 +49,15 @@ class LengthTest {
     @Tag("published")
     @ParameterizedTest
     @CsvSource({
-        "driver, 80, 1", "driver, 93, 1", "driver, 113, 1", "driver, 93, -1", "driver, 93, 2", "3 wood, 93, 1", "3 hybrid, 93, 1",
-        "7 iron, 93, 0.5", "pitching wedge, 93, -0.5"
+        "driver, 80, 1",
+        "driver, 93, 1",
+        "driver, 113, 1",
+        "driver, 93, -1",
+        "driver, 93, 2",
+        "3 wood, 93, 1",
+        "3 hybrid, 93, 1",
+        "7 iron, 93, 0.5",
+        "pitching wedge, 93, -0.5"
     })
     void anInch_addsThePublishedBallSpeedAndNothingElse(String name, double driverMph, double moreIn) {
         Club other = candidate(name, moreIn);
@@ -73,7 +80,8 @@ class LengthTest {
     void aLongerDriver_isOneMilePerHourFaster() {
         Club other = candidate("driver", 1);
         GolferFlight flight = TestBags.fit(TestBags.golfer(93), with(other), List.of());
-        double moreMph = (shot(flight, other).ballSpeedMps() - shot(flight, BAG.get(0)).ballSpeedMps()) / MPS_PER_MPH;
+        double moreMph =
+                (shot(flight, other).ballSpeedMps() - shot(flight, BAG.get(0)).ballSpeedMps()) / MPS_PER_MPH;
         assertEquals(1.0, moreMph, 0.02);
     }
 
@@ -117,15 +125,17 @@ class LengthTest {
     void lengthPart_isNoneForTodaysClubsAndGrowsWithLength() {
         Club other = candidate("driver", 1);
         List<ClubToday> clubs = ClubToday.bag(with(other), club -> club.head().loftDeg());
-        HeadSpeeds speeds =
-                HeadSpeeds.of(TestBags.golfer(93).speeds(), clubs, clubs.stream().map(club -> List.<Shot>of()).toList());
+        HeadSpeeds speeds = HeadSpeeds.of(
+                TestBags.golfer(93).speeds(),
+                clubs,
+                clubs.stream().map(club -> List.<Shot>of()).toList());
         ClubToday driver = clubs.get(0);
         ClubToday longer = clubs.get(clubs.size() - 1);
         clubs.subList(0, clubs.size() - 1).forEach(club -> assertEquals(0, speeds.lnLengthRatio(club)));
-        assertEquals(
-                Math.log(speeds.atMps(longer) / speeds.atMps(driver)), speeds.lnLengthRatio(longer), 1e-15);
+        assertEquals(Math.log(speeds.atMps(longer) / speeds.atMps(driver)), speeds.lnLengthRatio(longer), 1e-15);
         assertTrue(speeds.lnLengthRatio(longer) > 0.007 && speeds.lnLengthRatio(longer) < 0.009);
-        ClubToday cut = new ClubToday(driver.club(), driver.loftDeg(), driver.lengthM() - M_PER_IN, driver.headMassKg());
+        ClubToday cut =
+                new ClubToday(driver.club(), driver.loftDeg(), driver.lengthM() - M_PER_IN, driver.headMassKg());
         assertEquals(-speeds.lnLengthRatio(longer), speeds.lnLengthRatio(cut), 1e-4);
     }
 
@@ -133,7 +143,8 @@ class LengthTest {
     @Tag("analytic")
     @Test
     void sameHead_hasTheSameAssumedMass() {
-        List<ClubToday> clubs = ClubToday.bag(with(candidate("3 wood", 1)), club -> club.head().loftDeg());
+        List<ClubToday> clubs =
+                ClubToday.bag(with(candidate("3 wood", 1)), club -> club.head().loftDeg());
         ClubToday today = clubs.get(1);
         ClubToday longer = clubs.get(clubs.size() - 1);
         assertTrue(longer.sameHead(today));

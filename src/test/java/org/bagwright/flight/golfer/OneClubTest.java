@@ -32,7 +32,9 @@ class OneClubTest {
 
     private static double squares(double[] values) {
         double mean = mean(values);
-        return DoubleStream.of(values).map(value -> (value - mean) * (value - mean)).sum();
+        return DoubleStream.of(values)
+                .map(value -> (value - mean) * (value - mean))
+                .sum();
     }
 
     /** Head speeds 2 % and so above what is usual, in turn 1 % above and below their mean. */
@@ -53,7 +55,9 @@ class OneClubTest {
         double usual = sketch.clubs.get(0).usual()[Argument.LN_HEAD_SPEED.ordinal()];
         double[] told = lnSpeeds(usual, shots);
         Shot[] rows = DoubleStream.of(told)
-                .mapToObj(ln -> new ShotOf("7 iron").headMph(Math.exp(ln) / TestBags.MPS_PER_MPH).shot())
+                .mapToObj(ln -> new ShotOf("7 iron")
+                        .headMph(Math.exp(ln) / TestBags.MPS_PER_MPH)
+                        .shot())
                 .toArray(Shot[]::new);
         Learning learning = sketch.learn(sketch.group(0, rows));
         double byLength = 0.01 * (37 - 39) / 4;
@@ -84,7 +88,10 @@ class OneClubTest {
             double usual = sketch.clubs.get(0).usual()[Argument.LN_HEAD_SPEED.ordinal()];
             Shot[] rows = new Shot[shots];
             Arrays.fill(
-                    rows, new ShotOf("7 iron").headMph(Math.exp(usual + 0.02) / TestBags.MPS_PER_MPH).shot());
+                    rows,
+                    new ShotOf("7 iron")
+                            .headMph(Math.exp(usual + 0.02) / TestBags.MPS_PER_MPH)
+                            .shot());
             double[] at = sketch.learn(sketch.group(0, rows)).posterior().mean();
             double left = usual + 0.02 - sketch.clubs.get(0).arguments(at)[Argument.LN_HEAD_SPEED.ordinal()];
             assertTrue(left < before && left > 0);

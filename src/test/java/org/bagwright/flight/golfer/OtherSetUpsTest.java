@@ -22,7 +22,8 @@ import org.junit.jupiter.api.Test;
 class OtherSetUpsTest {
     private static final List<Club> BAG = TestBags.genericBag();
     private static final Club IRON = TestBags.find(BAG, "7 iron");
-    private static final SetUps BENT = (club, choice) -> club.head().loftDeg() + choice.bend().loftDeg();
+    private static final SetUps BENT =
+            (club, choice) -> club.head().loftDeg() + choice.bend().loftDeg();
     private static final GolferFlight PLAIN = fit(List.of());
 
     private static GolferFlight fit(List<Shot> shots) {
@@ -36,7 +37,11 @@ class OtherSetUpsTest {
 
     private static Shot.Setup bent(double deg) {
         return new Shot.Setup(
-                Optional.empty(), Optional.empty(), OptionalDouble.of(deg), OptionalDouble.empty(), OptionalDouble.empty());
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.of(deg),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     private static Shot shot(ShotPrediction model, double ratio) {
@@ -69,7 +74,8 @@ class OtherSetUpsTest {
     @Test
     void bentClub_tellsOfToday() {
         GolferFlight flight = fit(ten(with(shot(PLAIN.predict(IRON, 27), 1.03), bent(-3), Optional.empty())));
-        double ratio = flight.predict(IRON, 30).ballSpeedMps() / PLAIN.predict(IRON, 30).ballSpeedMps();
+        double ratio = flight.predict(IRON, 30).ballSpeedMps()
+                / PLAIN.predict(IRON, 30).ballSpeedMps();
         assertTrue(ratio > 1.02 && ratio < 1.03, "ratio " + ratio);
     }
 

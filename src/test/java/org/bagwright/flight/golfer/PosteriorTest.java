@@ -58,13 +58,15 @@ class PosteriorTest {
                 noise.setSubMatrix(ofNoise, row, row);
                 double[] off = new double[size];
                 for (int i = 0; i < size; i++) {
-                    off[i] = told[row + i] - MatrixUtils.createRowRealMatrix(ofGroup[i]).operate(at)[0];
+                    off[i] = told[row + i]
+                            - MatrixUtils.createRowRealMatrix(ofGroup[i]).operate(at)[0];
                 }
                 groups.add(Residuals.of(0, off, ofGroup, ofNoise));
                 row += size;
             }
             RealMatrix gain = slopes.transpose()
-                    .multiply(MatrixUtils.inverse(slopes.multiply(slopes.transpose()).add(noise)));
+                    .multiply(MatrixUtils.inverse(
+                            slopes.multiply(slopes.transpose()).add(noise)));
             RealMatrix expected = MatrixUtils.createRealIdentityMatrix(UNKNOWNS).subtract(gain.multiply(slopes));
             Posterior found = Posterior.of(at, groups);
             assertArrayEquals(gain.operate(told), found.mean(), 1e-9);

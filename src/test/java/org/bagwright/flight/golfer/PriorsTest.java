@@ -18,9 +18,24 @@ import org.junit.jupiter.params.provider.EnumSource;
 class PriorsTest {
     @ParameterizedTest
     @CsvSource({
-        "SPEED, 0.015", "SPEED_BY_LENGTH, 0.01", "STRIKE, 0.025", "STRIKE_BY_LOFT, 0.01", "LOFT, 2", "LOFT_BY_LOFT, 1.5",
-        "SPIN, 0.12", "SPIN_BY_LOFT, 0.03", "DRAG, 0.07", "LIFT, 0.05", "RESPONSE, 0.15", "BALL, 0.4", "LENGTH, 0.5",
-        "CLUB_SPEED, 0.008", "CLUB_STRIKE, 0.012", "CLUB_LOFT, 1.2", "CLUB_SPIN, 0.035", "CLUB_ATTACK, 1.2",
+        "SPEED, 0.015",
+        "SPEED_BY_LENGTH, 0.01",
+        "STRIKE, 0.025",
+        "STRIKE_BY_LOFT, 0.01",
+        "LOFT, 2",
+        "LOFT_BY_LOFT, 1.5",
+        "SPIN, 0.12",
+        "SPIN_BY_LOFT, 0.03",
+        "DRAG, 0.07",
+        "LIFT, 0.05",
+        "RESPONSE, 0.15",
+        "BALL, 0.4",
+        "LENGTH, 0.5",
+        "CLUB_SPEED, 0.008",
+        "CLUB_STRIKE, 0.012",
+        "CLUB_LOFT, 1.2",
+        "CLUB_SPIN, 0.035",
+        "CLUB_ATTACK, 1.2",
         "CLUB_CARRY, 0.02"
     })
     void unknown_hasItsSpread(Unknown unknown, double standardDeviation) {
@@ -44,9 +59,7 @@ class PriorsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "HEAD_SPEED, 0.006", "BALL_SPEED, 0.003", "LAUNCH, 0.25", "SPIN, 0.02", "CARRY, 0.004"
-    })
+    @CsvSource({"HEAD_SPEED, 0.006", "BALL_SPEED, 0.003", "LAUNCH, 0.25", "SPIN, 0.02", "CARRY, 0.004"})
     void device_isOffByAsMuchHoweverManyTheShots(Quantity quantity, double discrepancy) {
         assertEquals(discrepancy, quantity.discrepancy());
     }

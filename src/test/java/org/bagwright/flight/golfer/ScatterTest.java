@@ -68,9 +68,9 @@ class ScatterTest {
         ShotGroup average = group(mean(shot, 5, OptionalDouble.empty()));
         Scatter usual = Scatter.of(List.of());
         assertEquals(five.mean(Quantity.LAUNCH), average.mean(Quantity.LAUNCH), 1e-12);
+        assertEquals(usual.covariance(five, SLOPES)[0][0], usual.covariance(average, SLOPES)[0][0], 1e-15);
         assertEquals(
-                usual.covariance(five, SLOPES)[0][0], usual.covariance(average, SLOPES)[0][0], 1e-15);
-        assertEquals(usual.variance(Quantity.LAUNCH), Scatter.of(List.of(average)).variance(Quantity.LAUNCH), 1e-15);
+                usual.variance(Quantity.LAUNCH), Scatter.of(List.of(average)).variance(Quantity.LAUNCH), 1e-15);
     }
 
     /** An average of 5 carries of 100 m with a standard deviation of 4 m: four more shots with squares of 0.04. */
@@ -146,7 +146,8 @@ class ScatterTest {
         double[][] covariance = Scatter.of(List.of()).covariance(group, SLOPES);
         double[] roots = new EigenDecomposition(MatrixUtils.createRealMatrix(covariance)).getRealEigenvalues();
         assertTrue(roots[roots.length - 1] > 0, "positive definite");
-        double[][] told = measured.stream().map(quantity -> slopes[quantity.ordinal()]).toArray(double[][]::new);
+        double[][] told =
+                measured.stream().map(quantity -> slopes[quantity.ordinal()]).toArray(double[][]::new);
         Residuals residuals = Residuals.of(0, new double[told.length], told, covariance);
         return Posterior.of(new double[direction.length], List.of(residuals)).variance(direction);
     }

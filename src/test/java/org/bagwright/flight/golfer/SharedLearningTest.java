@@ -74,7 +74,9 @@ class SharedLearningTest {
     @Test
     void biasOfTheDriver_isNotThatOfTheThreeWoodInFull() {
         ShotPrediction plain = today(PLAIN, "driver");
-        Shot far = new ShotOf("driver").carryYd(1.07 * plain.carryM() / TestBags.M_PER_YD).shot();
+        Shot far = new ShotOf("driver")
+                .carryYd(1.07 * plain.carryM() / TestBags.M_PER_YD)
+                .shot();
         GolferFlight flight = fit(far, far, far, far, far, far);
         double driver = today(flight, "driver").carryM() / plain.carryM();
         double wood = today(flight, "3 wood").carryM() / today(PLAIN, "3 wood").carryM();

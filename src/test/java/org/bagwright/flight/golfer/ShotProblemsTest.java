@@ -138,7 +138,9 @@ class ShotProblemsTest {
                                 "Clubs!C10: Ball speed of the shots far from what the head speed gives: 7 iron (7")),
                 texts::toString);
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.PROBLEM));
-        double plainMps = TestBags.fit(TestBags.golfer(95), BAG, List.of()).predict(BAG.get(8), 30).ballSpeedMps();
+        double plainMps = TestBags.fit(TestBags.golfer(95), BAG, List.of())
+                .predict(BAG.get(8), 30)
+                .ballSpeedMps();
         double foundMps = flight.predict(BAG.get(8), 30).ballSpeedMps();
         assertTrue(foundMps < 0.9 * plainMps && foundMps > 80 * TestBags.MPS_PER_MPH, "found " + foundMps);
     }

@@ -45,7 +45,8 @@ class ShotWeightsTest {
                 weights[i] = Math.min(1, 5 / (4 + off * off / variance));
             }
         }
-        ShotGroup found = ShotWeights.fromMedians(List.of(group(100, 101, 102, 103, 90))).get(0);
+        ShotGroup found =
+                ShotWeights.fromMedians(List.of(group(100, 101, 102, 103, 90))).get(0);
         assertArrayEquals(weights, found.weights(), 1e-12);
         assertTrue(found.weights()[4] < 0.25);
     }
@@ -55,7 +56,12 @@ class ShotWeightsTest {
     void largerScore_judges() {
         ShotOf far = new ShotOf("7 iron").ballMph(101).carryYd(110).launch(19);
         Shot good = new ShotOf("7 iron").ballMph(101).carryYd(150).launch(19).shot();
-        Shot high = new ShotOf("7 iron").ballMph(101).carryYd(150).launch(39).spin(9000).shot();
+        Shot high = new ShotOf("7 iron")
+                .ballMph(101)
+                .carryYd(150)
+                .launch(39)
+                .spin(9000)
+                .shot();
         ShotGroup group = ShotGroup.of(0, Presented.of(30), 0, List.of(good, good, good, high, far.shot()));
         double[] weights = ShotWeights.fromMedians(List.of(group)).get(0).weights();
         assertArrayEquals(new double[] {1, 1, 1, 1}, Arrays.copyOf(weights, 4));
@@ -83,8 +89,8 @@ class ShotWeightsTest {
         Arrays.fill(doubts, 0.01 * 0.01);
         expected[Quantity.BALL_SPEED.ordinal()] = Math.log(100 * TestBags.MPS_PER_MPH);
         ShotGroup group = group(100.5, 80, 80);
-        double[] weights =
-                ShotWeights.against(group, Scatter.of(List.of()), expected, doubts).weights();
+        double[] weights = ShotWeights.against(group, Scatter.of(List.of()), expected, doubts)
+                .weights();
         assertTrue(weights[0] > 0.9 && weights[1] < 0.25 && weights[2] < 0.25, Arrays.toString(weights));
     }
 }
