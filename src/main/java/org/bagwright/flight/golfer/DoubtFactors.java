@@ -36,8 +36,9 @@ final class DoubtFactors {
         RealMatrix rootInverse = MatrixUtils.createRealDiagonalMatrix(Arrays.stream(eigen.getRealEigenvalues())
                 .map(value -> 1 / Math.sqrt(value))
                 .toArray());
-        this.toShared =
-                all.getSubMatrix(0, count - 1, 0, shared - 1).multiply(eigen.getV()).multiply(rootInverse);
+        this.toShared = all.getSubMatrix(0, count - 1, 0, shared - 1)
+                .multiply(eigen.getV())
+                .multiply(rootInverse);
         this.greatest = greatest(slopesM, shared);
         this.own = new RealMatrix[heads];
         RealMatrix inverse = eigen.getSolver().getInverse();
@@ -47,8 +48,13 @@ final class DoubtFactors {
             RealMatrix across = all.getSubMatrix(start, end, 0, shared - 1);
             RealMatrix left = all.getSubMatrix(start, end, start, end)
                     .subtract(across.multiply(inverse).multiply(across.transpose()));
-            own[head] = new CholeskyDecomposition(left, 1e-9, 0).getL();
+            own[head] = new CholeskyDecomposition(symmetric(left), 1e-9, 0).getL();
         }
+    }
+
+    /** Without what rounding left between mirrored entries. */
+    private static RealMatrix symmetric(RealMatrix matrix) {
+        return matrix.add(matrix.transpose()).scalarMultiply(0.5);
     }
 
     private RealMatrix greatest(List<double[]> slopesM, int shared) {

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.BallStart;
@@ -15,23 +16,28 @@ import org.bagwright.flight.Launch;
 
 /** What a fitter should know of a fit, in plain words. */
 final class FitMessages {
+    /** A shot of a smaller weight is named. */
+    private static final double LITTLE = 0.25;
+
     private final FitterUnits words;
     private final BallModelKind model;
     private final GolferBall ball;
     private final FitInput input;
+    private final List<ShotGroup> groups;
     private final boolean speedsDoubted;
     private final Optional<Message> carryUnits;
     private final List<Message> messages = new ArrayList<>();
 
     /**
      * @param model the ball model of the book
-     * @param ball the golfer's ball in the air of the book
-     * @param published the ball of Bearman and Harvey there
+     * @param learned the golfer, with what each of his shots counts
+     * @param published the ball of Bearman and Harvey in the air of the book
      */
-    FitMessages(FitterUnits words, BallModelKind model, GolferBall ball, GolferBall published, FitInput input) {
+    FitMessages(FitterUnits words, BallModelKind model, LearnedGolfer learned, GolferBall published, FitInput input) {
         this.words = words;
         this.model = model;
-        this.ball = ball;
+        this.ball = learned.ball();
+        this.groups = learned.groups();
         this.input = input;
         this.speedsDoubted = !input.stated().messages().isEmpty();
         this.carryUnits = new CarryUnits(words, published, input).message();
@@ -41,6 +47,7 @@ final class FitMessages {
         messages.addAll(input.stated().messages());
         carryUnits.ifPresent(messages::add);
         messages.addAll(input.messages());
+        groups.forEach(this::noteFarShots);
         noteSpeeds();
         messages.addAll(new StatedLofts(input).messages());
         input.clubs().forEach(this::noteUnusual);
@@ -94,10 +101,29 @@ final class FitMessages {
         }
     }
 
+    /** Names the shots that count little; a shot that is alone was judged by what is known without it. */
+    private void noteFarShots(ShotGroup group) {
+        String from = group.shots().size() == 1
+                ? "what the golfer's row and other clubs tell"
+                : "the other shots with the same club";
+        for (int i = 0; i < group.shots().size(); i++) {
+            if (group.weights()[i] < LITTLE) {
+                Shot shot = group.shots().get(i);
+                String lead = "Far from " + from + ", so it counts little: ";
+                messages.add(Message.warning(shot.cell(), Wording.ofClub(lead, shot.golfer(), shot.club(), "", ".")));
+            }
+        }
+    }
+
     private void noteUnusual(ClubFit club) {
         noteBallSpeed(club);
         noteLoft(club);
-        noteRatio(club, OptionalDouble.of(club.delivery().spinRatio() / club.plain().spinRatio()), 0.6, 1.6, "Spin far from what its launch predicts: ");
+        noteRatio(
+                club,
+                OptionalDouble.of(club.delivery().spinRatio() / club.plain().spinRatio()),
+                0.6,
+                1.6,
+                "Spin far from what its launch predicts: ");
         if (carryUnits.isEmpty()) {
             noteRatio(
                     club,
@@ -143,8 +169,8 @@ final class FitMessages {
                 shots.ballSpeedMps().getAsDouble(),
                 shots.launchDeg().getAsDouble(),
                 shots.spinRpm().getAsDouble());
-        return OptionalDouble.of(shots.carryM().getAsDouble()
-                / ball.fly(BallStart.of(launch)).carryM());
+        return OptionalDouble.of(
+                shots.carryM().getAsDouble() / ball.fly(BallStart.of(launch)).carryM());
     }
 
     private void noteRatio(ClubFit club, OptionalDouble told, double least, double most, String lead) {

@@ -46,15 +46,14 @@ public final class GolferFlight {
      */
     public static GolferFlight fit(
             BookSettings settings, Golfer golfer, List<Club> bag, SetUps setUps, List<Shot> shotsOfThisGolfer) {
-        AirConditions conditions =
-                golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
+        AirConditions conditions = golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
         GolferBall air = GolferBall.in(conditions);
         FitterUnits words = new FitterUnits(settings.units());
         BallFlight flights = new BallFlight(conditions, settings.ballModel());
         FitInput input = FitInput.of(flights, words, golfer, bag, setUps, shotsOfThisGolfer);
         double ballShare = settings.ballModel() == BallModelKind.SMITS_SMITH ? 1 : 0;
         LearnedGolfer learned = new LearnedGolfer(air, new BagModel(input, setUps, ballShare));
-        FitMessages messages = new FitMessages(words, settings.ballModel(), learned.ball(), air, input);
+        FitMessages messages = new FitMessages(words, settings.ballModel(), learned, air, input);
         return new GolferFlight(learned, messages.all());
     }
 

@@ -34,14 +34,11 @@ final class ShotSorter {
         return messages;
     }
 
-    /** The shots with this club that are possible, flew, and belong with the others. */
+    /** The shots with this club that flew and are possible; those that are far from the others are the fit's to weigh. */
     List<Shot> good(ClubToday club, List<Shot> shotsWithIt) {
         List<Shot> flown = shotsWithIt.stream().filter(this::flew).toList();
-        ClubShots usable = new ClubShots(
-                flown.stream().filter(shot -> possible(shot, club)).toList());
-        usable.stray().forEach(shot -> warn(shot, "Far from the other shots with the same club, so not counted: ", ""));
-        usable.disagreement().ifPresent(what -> warnOfTwo(usable.shots(), what));
-        List<Shot> good = usable.withoutStray();
+        List<Shot> good = flown.stream().filter(shot -> possible(shot, club)).toList();
+        new ClubShots(good).disagreement().ifPresent(what -> warnOfTwo(good, what));
         if (good.isEmpty() && !flown.isEmpty()) {
             messages.add(Message.warning(
                     club.club().cell(),
@@ -93,14 +90,15 @@ final class ShotSorter {
 
     /** The club as it was set up. */
     private ClubToday hit(ClubToday club, Shot shot) {
-        return club.presenting(setUps.presentedLoftDeg(
-                club.club(), shot.setup().on(club.club().today())));
+        return club.presenting(
+                setUps.presentedLoftDeg(club.club(), shot.setup().on(club.club().today())));
     }
 
     private boolean possible(Shot shot, ClubToday club) {
         OptionalDouble own = shot.measured().headSpeedMps();
         OptionalDouble known = own.isEmpty() && club.kind() == ClubKind.DRIVER ? stated.driverMps() : own;
-        Optional<Message> fault = checks.fault(new ShotChecks.Hit(shot, hit(club, shot), plain.delivery(club.stated()), known));
+        Optional<Message> fault =
+                checks.fault(new ShotChecks.Hit(shot, hit(club, shot), plain.delivery(club.stated()), known));
         fault.ifPresent(messages::add);
         return fault.isEmpty();
     }

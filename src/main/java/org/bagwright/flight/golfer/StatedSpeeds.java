@@ -13,6 +13,7 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.units.Limit;
 
 /** The head speeds that a golfer's row states, against what his shots tell. The limits are assumed. */
 final class StatedSpeeds {
@@ -57,25 +58,27 @@ final class StatedSpeeds {
     }
 
     /**
-     * What his row states and his shots do not deny; else what his shots with long or short clubs tell; empty where nothing
-     * does.
+     * What his row states and his shots do not deny. Where that is nothing, what his shots with long and short clubs tell;
+     * empty where nothing does. One stated speed is enough to expect the other of him, so that no shot tells it twice.
      */
     Golfer.HeadSpeeds likely() {
+        if (credible.driverMps().isPresent() || credible.ironMps().isPresent()) {
+            return credible;
+        }
         return new Golfer.HeadSpeeds(
-                likely(credible.driverMps(), plain.speeds().driverMps(), LONG),
-                likely(credible.ironMps(), plain.speeds().ironMps(), SHORT));
+                told(plain.speeds().driverMps(), LONG), told(plain.speeds().ironMps(), SHORT));
     }
 
-    private OptionalDouble likely(OptionalDouble stated, double plainMps, Set<ClubKind> about) {
-        if (stated.isPresent()) {
-            return stated;
-        }
+    private OptionalDouble told(double plainMps, Set<ClubKind> about) {
         OptionalDouble ratio = ShotMedians.median(IntStream.range(0, clubs.size())
                 .filter(index -> about.contains(clubs.get(index).kind()))
                 .mapToObj(this::toldRatio)
                 .flatMapToDouble(OptionalDouble::stream)
                 .toArray());
-        return ratio.isEmpty() ? ratio : OptionalDouble.of(plainMps * ratio.getAsDouble());
+        double toldMps = plainMps * ratio.orElse(1);
+        return ratio.isPresent() && Limit.HEAD_SPEED_MPS.holds(toldMps)
+                ? OptionalDouble.of(toldMps)
+                : OptionalDouble.empty();
     }
 
     /** Whether his shots tell a head speed. */

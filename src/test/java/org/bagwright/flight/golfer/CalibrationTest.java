@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.bagwright.domain.book.AirConditions;
@@ -20,8 +22,11 @@ import org.bagwright.flight.Launch;
 import org.bagwright.flight.golfer.TestBags.ShotOf;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** Today's set-up reproduces the shots. */
+/** What shots make of the prediction with their own club. */
 class CalibrationTest {
     private static final List<Club> BAG = TestBags.genericBag();
     private static final BallFlight FLIGHTS = new BallFlight(AirConditions.DEFAULT, BallModelKind.BEARMAN_HARVEY);
@@ -35,222 +40,197 @@ class CalibrationTest {
         return TestBags.fit(TestBags.golfer(driverMph), BAG, List.of(shots));
     }
 
-    /**
-     * 200 golfers of 70 to 120 mph; each club measured or not by the toss of a coin, against the plain amateur of that
-     * speed: ball speed 92 to 103 % (with a quick golfer's driver 1.52 times head speed, no more), launch 3 degrees either way, spin 75 to 135 %; carry 90 to 110 % of that launch's
-     * flight; attack now and then.
-     */
+    /** Exact shots of what is expected before any shot, with every quantity or some: reproduced to 0.05 yd. */
     @Tag("analytic")
-    @Test
-    void fullShots_areReproducedAtTodaysLoft() {
+    @ParameterizedTest
+    @CsvSource({"75, 1", "93, 3", "95, 12", "113, 5"})
+    void exactShotsOfTheModel_areReproduced(double driverMph, int count) {
+        GolferFlight plain = fit(driverMph);
         Random random = new Random(11);
-        for (int i = 0; i < 200; i++) {
-            double driverMph = 70 + 50 * random.nextDouble();
-            GolferFlight plain = fit(driverMph);
-            List<Shot> shots = new ArrayList<>();
-            for (Club club : BAG.subList(0, 15)) {
-                if (random.nextBoolean()) {
-                    shots.add(around(plain.predict(club, club.head().loftDeg()), club, random));
-                }
+        List<Shot> shots = new ArrayList<>();
+        for (Club club : BAG.subList(0, 15)) {
+            boolean hit = random.nextInt(3) > 0;
+            for (int i = 0; hit && i < count; i++) {
+                shots.add(exact(plain, club, random));
             }
-            GolferFlight flight = TestBags.fit(TestBags.golfer(driverMph), BAG, shots);
-            assertEquals(List.of(), TestBags.texts(flight, Message.Severity.PROBLEM));
-            shots.forEach(shot -> assertReproduced(shot, today(flight, shot.club())));
+        }
+        GolferFlight flight = TestBags.fit(TestBags.golfer(driverMph), BAG, shots);
+        assertEquals(List.of(), TestBags.texts(flight, Message.Severity.WARNING));
+        for (Club club : BAG.subList(0, 15)) {
+            for (double aboutDeg = -2; aboutDeg <= 2; aboutDeg++) {
+                double loftDeg = club.head().loftDeg() + aboutDeg;
+                ShotPrediction before = plain.predict(club, loftDeg);
+                ShotPrediction after = flight.predict(club, loftDeg);
+                assertEquals(before.carryM() / M_PER_YD, after.carryM() / M_PER_YD, 0.05, club.name());
+                assertEquals(before.launchDeg(), after.launchDeg(), 0.01, club.name());
+                assertEquals(1, after.spinRpm() / before.spinRpm(), 1e-3, club.name());
+            }
         }
     }
 
-    private static Shot around(ShotPrediction plain, Club club, Random random) {
-        Launch launch = new Launch(
-                plain.ballSpeedMps() * (0.92 + 0.11 * random.nextDouble()),
-                plain.launchDeg() + 6 * random.nextDouble() - 3,
-                plain.spinRpm() * (0.75 + 0.6 * random.nextDouble()));
-        double carryM = FLIGHTS.fly(launch, 1).carryM() * (0.9 + 0.2 * random.nextDouble());
-        ShotOf shot = full(club.name(), launch, carryM);
-        return random.nextBoolean()
-                ? shot.shot()
-                : shot.attack(-2 - random.nextDouble()).shot();
+    private static Shot exact(GolferFlight plain, Club club, Random random) {
+        ShotPrediction shot = plain.predict(club, club.head().loftDeg());
+        Launch launch = new Launch(shot.ballSpeedMps(), shot.launchDeg(), shot.spinRpm());
+        return switch (random.nextInt(4)) {
+            case 0 ->
+                full(club.name(), launch, shot.carryM())
+                        .headMph(plain.headSpeedMps(club) / MPS_PER_MPH)
+                        .shot();
+            case 1 -> new ShotOf(club.name()).carryYd(shot.carryM() / M_PER_YD).shot();
+            case 2 ->
+                new ShotOf(club.name())
+                        .ballMph(shot.ballSpeedMps() / MPS_PER_MPH)
+                        .carryYd(shot.carryM() / M_PER_YD)
+                        .shot();
+            default -> full(club.name(), launch, shot.carryM()).shot();
+        };
     }
 
-    private static void assertReproduced(Shot shot, ShotPrediction predicted) {
-        assertClose(shot.measured().ballSpeedMps(), predicted.ballSpeedMps(), shot);
-        assertClose(shot.measured().launchDeg(), predicted.launchDeg(), shot);
-        assertClose(shot.measured().spinRpm(), predicted.spinRpm(), shot);
-        assertClose(shot.measured().carryM(), predicted.carryM(), shot);
+    /** A golfer off what is expected in all: the more shots, the nearer; of 40 no more is left than a device may be off. */
+    @Tag("analytic")
+    @Test
+    void consistentShots_areMetTheBetterTheMore() {
+        Launch launch = new Launch(107 * MPS_PER_MPH, 17.5, 6200);
+        double carryM = FLIGHTS.fly(launch, 1.03).carryM();
+        Shot shot = full("7 iron", launch, carryM).shot();
+        double before = Double.POSITIVE_INFINITY;
+        for (int count : new int[] {1, 4, 10, 40}) {
+            ShotPrediction found =
+                    today(fit(95, Collections.nCopies(count, shot).toArray(Shot[]::new)), "7 iron");
+            double left = Math.abs(Math.log(found.ballSpeedMps() / launch.ballSpeedMps()))
+                    + Math.abs(Math.log(found.carryM() / carryM));
+            assertTrue(left < before, count + " shots leave " + left);
+            before = left;
+        }
+        double deviceMayBeOff = Quantity.BALL_SPEED.discrepancy() + Quantity.CARRY.discrepancy();
+        assertTrue(before < deviceMayBeOff, "left " + before);
     }
 
-    private static void assertClose(OptionalDouble measured, double predicted, Shot shot) {
-        measured.ifPresent(value -> assertEquals(1, predicted / value, 1e-6, shot::toString));
-    }
-
-    /** Tour men 2015, averages of the governing bodies' distance report [quoted]. */
+    /**
+     * Tour men 2015, averages of the governing bodies' distance report [quoted]: one row that averages them leaves no more
+     * than what one device may be off.
+     */
     @Tag("published")
     @Test
-    void tourMen_areReproducedOnceMeasured() {
-        ShotPrediction shot = today(
-                fit(
-                        113.2,
-                        new ShotOf("driver")
-                                .headMph(113.2)
-                                .ballMph(167.7)
-                                .launch(10.8)
-                                .spin(2599)
-                                .shot()),
-                "driver");
-        assertEquals(167.7, shot.ballSpeedMps() / MPS_PER_MPH, 1e-6);
-        assertEquals(10.8, shot.launchDeg(), 1e-6);
-        assertEquals(2599, shot.spinRpm(), 1e-3);
+    void tourMen_areMetOnceMeasured() {
+        Shot one = new ShotOf("driver")
+                .headMph(113.2)
+                .ballMph(167.7)
+                .launch(10.8)
+                .spin(2599)
+                .shot();
+        Shot many = new Shot(
+                one.golfer(),
+                one.club(),
+                one.measured(),
+                one.setup(),
+                new Shot.Series(Optional.empty(), 200, OptionalDouble.empty()),
+                one.cell());
+        ShotPrediction shot = today(fit(113.2, many), "driver");
+        assertEquals(167.7, shot.ballSpeedMps() / MPS_PER_MPH, 0.003 * 167.7);
+        assertEquals(10.8, shot.launchDeg(), 0.25);
+        assertEquals(2599, shot.spinRpm(), 0.02 * 2599);
     }
 
     @Tag("analytic")
     @Test
-    void partialShots_settleWhatTheyTell() {
+    void partialShots_moveWhatTheyTell() {
         ShotPrediction plain = today(fit(95), "6 iron");
-        ShotPrediction ball = today(fit(95, new ShotOf("6 iron").ballMph(110).shot()), "6 iron");
-        assertEquals(110, ball.ballSpeedMps() / MPS_PER_MPH, 1e-6);
-        assertEquals(plain.launchDeg(), ball.launchDeg(), 1e-9);
+        ShotPrediction ball = today(fit(95, new ShotOf("6 iron").ballMph(112).shot()), "6 iron");
+        assertTrue(between(plain.ballSpeedMps(), ball.ballSpeedMps(), 112 * MPS_PER_MPH));
         ShotPrediction launch = today(fit(95, new ShotOf("6 iron").launch(19).shot()), "6 iron");
-        assertEquals(19, launch.launchDeg(), 1e-9);
+        assertTrue(between(plain.launchDeg(), launch.launchDeg(), 19));
         ShotPrediction spin = today(fit(95, new ShotOf("6 iron").spin(5555).shot()), "6 iron");
-        assertEquals(5555, spin.spinRpm(), 1e-6);
-        ShotPrediction carry = today(fit(95, new ShotOf("6 iron").carryYd(165).shot()), "6 iron");
-        assertEquals(165, carry.carryM() / M_PER_YD, 1e-5);
-        assertTrue(carry.ballSpeedMps() > plain.ballSpeedMps() * 1.02);
-        ShotPrediction both =
-                today(fit(95, new ShotOf("6 iron").ballMph(110).carryYd(165).shot()), "6 iron");
-        assertEquals(110, both.ballSpeedMps() / MPS_PER_MPH, 1e-6);
-        assertEquals(165, both.carryM() / M_PER_YD, 1e-6);
+        assertTrue(between(plain.spinRpm(), spin.spinRpm(), 5555));
+        ShotPrediction carry = today(fit(95, new ShotOf("6 iron").carryYd(167).shot()), "6 iron");
+        assertTrue(between(plain.carryM(), carry.carryM(), 167 * M_PER_YD));
+        assertTrue(carry.ballSpeedMps() > plain.ballSpeedMps() * 1.01);
     }
 
+    /** At least half of the way from what was expected to what was measured, and not beyond. */
+    private static boolean between(double expected, double found, double measured) {
+        double share = (found - expected) / (measured - expected);
+        return share > 0.5 && share < 1;
+    }
+
+    /** A blow that no golfer of that speed hits is named, and does not become his carry. */
     @Tag("analytic")
     @Test
-    void carryThatNoBallSpeedExplains_isReproducedAndWarnedOf() {
+    void loneShotFarFromAll_isNamed() {
         Shot shot = new ShotOf("driver").carryYd(40).shot();
         GolferFlight flight = fit(120, shot);
-        assertEquals(40, today(flight, "driver").carryM() / M_PER_YD, 1e-5);
-        assertTrue(TestBags.texts(flight, Message.Severity.WARNING).stream()
-                .anyMatch(text -> text.startsWith("Clubs!C2: ")));
+        double plainM = today(fit(120), "driver").carryM();
+        assertTrue(today(flight, "driver").carryM() > 0.5 * plainM);
+        assertEquals(
+                List.of("Shots!B2: Far from what the golfer's row and other clubs tell, so it counts little: driver."),
+                TestBags.texts(flight, Message.Severity.WARNING));
     }
 
-    @Tag("analytic")
-    @Test
-    void severalShots_countByTheirMedians() {
-        GolferFlight flight = fit(
-                95,
-                new ShotOf("7 iron").ballMph(104).launch(19).spin(5000).shot(),
-                new ShotOf("7 iron").ballMph(105).launch(21).spin(5400).shot(),
-                new ShotOf("7 iron")
-                        .ballMph(107)
-                        .launch(20)
-                        .spin(5300)
-                        .carryYd(150)
-                        .shot());
-        ShotPrediction shot = today(flight, "7 iron");
-        assertEquals(105, shot.ballSpeedMps() / MPS_PER_MPH, 1e-6);
-        assertEquals(20, shot.launchDeg(), 1e-6);
-        assertEquals(5300, shot.spinRpm(), 1e-3);
-        assertEquals(150, shot.carryM() / M_PER_YD, 1e-5);
+    private static List<Shot> irons(double... ballMph) {
+        List<Shot> shots = new ArrayList<>();
+        for (double mph : ballMph) {
+            shots.add(new ShotOf("7 iron")
+                    .ballMph(mph)
+                    .launch(20)
+                    .spin(5200)
+                    .carryYd(1.4 * mph)
+                    .shot());
+        }
+        return shots;
     }
 
-    @Tag("analytic")
-    @Test
-    void shank_movesNothingAndIsNamed() {
-        List<Shot> good = List.of(
-                new ShotOf("7 iron")
-                        .ballMph(104)
-                        .launch(19)
-                        .spin(5000)
-                        .carryYd(146)
-                        .shot(),
-                new ShotOf("7 iron")
-                        .ballMph(105)
-                        .launch(21)
-                        .spin(5400)
-                        .carryYd(147)
-                        .shot(),
-                new ShotOf("7 iron")
-                        .ballMph(107)
-                        .launch(20)
-                        .spin(5300)
-                        .carryYd(150)
-                        .shot(),
-                new ShotOf("7 iron")
-                        .ballMph(103)
-                        .launch(20.5)
-                        .spin(5100)
-                        .carryYd(143)
-                        .shot());
-        List<Shot> all = new ArrayList<>(good);
-        all.add(new ShotOf("7 iron")
+    private static Shot shank() {
+        return new ShotOf("7 iron")
                 .at("Shots!B9")
                 .ballMph(72)
                 .launch(14)
                 .spin(4000)
                 .carryYd(70)
-                .shot());
-        GolferFlight without = TestBags.fit(TestBags.golfer(95), BAG, good);
-        GolferFlight with = TestBags.fit(TestBags.golfer(95), BAG, all);
-        assertEquals(today(without, "7 iron"), today(with, "7 iron"));
+                .shot();
+    }
+
+    /** Among five shots, and among three, which the other clubs judge: the carry moves by less than 1.5 yd. */
+    @Tag("analytic")
+    @ParameterizedTest
+    @ValueSource(ints = {2, 4, 8})
+    void shank_hardlyMovesTheCarryAndIsNamed(int good) {
+        List<Shot> shots =
+                new ArrayList<>(irons(104, 105, 107, 103, 106, 104, 105, 104).subList(0, good));
+        shots.add(new ShotOf("driver").ballMph(137).carryYd(214).shot());
+        shots.add(new ShotOf("driver").ballMph(138).carryYd(216).shot());
+        GolferFlight without = TestBags.fit(TestBags.golfer(95), BAG, shots);
+        shots.add(shank());
+        GolferFlight with = TestBags.fit(TestBags.golfer(95), BAG, shots);
+        double withoutYd = today(without, "7 iron").carryM() / M_PER_YD;
+        assertEquals(withoutYd, today(with, "7 iron").carryM() / M_PER_YD, 1.5);
         assertEquals(
-                List.of("Shots!B9: Far from the other shots with the same club, so not counted: 7 iron."),
+                List.of("Shots!B9: Far from the other shots with the same club, so it counts little: 7 iron."),
                 TestBags.texts(with, Message.Severity.WARNING));
     }
 
     @Tag("analytic")
     @Test
     void scatteredShots_allCount() {
-        GolferFlight flight = fit(
-                95,
-                new ShotOf("7 iron").ballMph(95).carryYd(130).shot(),
-                new ShotOf("7 iron").ballMph(100).carryYd(138).shot(),
-                new ShotOf("7 iron").ballMph(105).carryYd(147).shot(),
-                new ShotOf("7 iron").ballMph(110).carryYd(155).shot());
+        List<Shot> shots = irons(99, 102, 105, 108);
+        GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, shots);
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.WARNING));
-        assertEquals(102.5, today(flight, "7 iron").ballSpeedMps() / MPS_PER_MPH, 1e-6);
+        assertEquals(103.5, today(flight, "7 iron").ballSpeedMps() / MPS_PER_MPH, 0.5);
     }
 
+    /** A head speed tells of its club most, of the others in part, as the club's own share of the doubt is. */
     @Tag("analytic")
     @Test
-    void measuredHeadSpeed_winsForItsClubAndBendsTheLine() {
-        ShotPrediction plain = today(fit(95), "7 iron");
+    void measuredHeadSpeed_movesItsClubMost() {
+        GolferFlight plain = fit(95);
         GolferFlight flight = fit(95, new ShotOf("7 iron").headMph(80).shot());
-        // The impact formulas are linear in head speed for an iron, whose restitution does not depend on it.
-        assertEquals(80.0 / 76, today(flight, "7 iron").ballSpeedMps() / plain.ballSpeedMps(), 1e-9);
-        assertEquals(
-                80.0 / 76,
-                today(flight, "9 iron").ballSpeedMps()
-                        / today(fit(95), "9 iron").ballSpeedMps(),
-                1e-9);
-        assertEquals(today(fit(95), "driver"), today(flight, "driver"));
+        double own = ratio(flight, plain, "7 iron");
+        double next = ratio(flight, plain, "9 iron");
+        assertTrue(own > 1.01 && own < 80.0 / 76, "own " + own);
+        assertTrue(next > 1 + 0.4 * (own - 1) && next < own, "next " + next);
     }
 
-    @Tag("analytic")
-    @Test
-    void dragOfTheGolfer_isFoundDespiteOneWrongCarry() {
-        List<DragFit.Measured> measured = new ArrayList<>();
-        double[][] launches = {{62, 12, 2800}, {56, 13, 3500}, {50, 17, 4800}, {46, 20, 5600}, {41, 26, 5900}};
-        for (double[] one : launches) {
-            Launch launch = new Launch(one[0], one[1], one[2]);
-            measured.add(new DragFit.Measured(launch, FLIGHTS.fly(launch, 0.9).carryM()));
-        }
-        assertEquals(0.9, new DragFit(FLIGHTS, measured).ratio(), 1e-6);
-        DragFit.Measured last = measured.remove(4);
-        measured.add(new DragFit.Measured(last.launch(), 0.8 * last.carryM()));
-        assertEquals(0.9, new DragFit(FLIGHTS, measured).ratio(), 0.06);
-        assertEquals(1, new DragFit(FLIGHTS, List.of()).ratio());
-    }
-
-    @Tag("analytic")
-    @Test
-    void carriesOfTheGolfer_setHisDragAndNotTheRatiosWhenTheyAgree() {
-        Launch drive = new Launch(62, 12, 2800);
-        Launch iron = new Launch(46, 20, 5600);
-        GolferFlight flight = fit(
-                95,
-                full("driver", drive, FLIGHTS.fly(drive, 0.92).carryM()).shot(),
-                full("7 iron", iron, FLIGHTS.fly(iron, 0.92).carryM()).shot());
-        assertEquals(0.92, flight.dragRatio(), 1e-5);
-        // With the drag found, the model's own apex is the golfer's.
-        assertEquals(FLIGHTS.fly(drive, 0.92).apexM(), today(flight, "driver").apexM(), 1e-3);
+    private static double ratio(GolferFlight flight, GolferFlight plain, String name) {
+        return today(flight, name).ballSpeedMps() / today(plain, name).ballSpeedMps();
     }
 
     private static ShotOf full(String club, Launch launch, double carryM) {

@@ -213,7 +213,7 @@ class GolferFlightTest {
                 BookSettings.DEFAULT.lengthLimitM(),
                 BookSettings.DEFAULT.matching());
         ShotPrediction shot = GolferFlight.fit(
-                        windy, handed, BAG, club -> club.head().loftDeg(), List.of())
+                        windy, handed, BAG, (club, choice) -> club.head().loftDeg(), List.of())
                 .predict(BAG.get(0), 10.5);
         assertTrue(sign * shot.sidewaysClosedM() > 5, shot::toString);
     }

@@ -82,7 +82,7 @@ public final class TestBags {
 
     public static GolferFlight fit(Golfer golfer, List<Club> bag, List<Shot> shots) {
         return GolferFlight.fit(
-                BookSettings.DEFAULT, golfer, bag, club -> club.head().loftDeg(), shots);
+                BookSettings.DEFAULT, golfer, bag, (club, choice) -> club.head().loftDeg(), shots);
     }
 
     public static List<String> texts(GolferFlight flight, Message.Severity severity) {

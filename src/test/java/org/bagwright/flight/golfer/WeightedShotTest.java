@@ -13,6 +13,7 @@ import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.flight.Ball;
+import org.bagwright.flight.Launch;
 import org.bagwright.flight.golfer.TestBags.ShotOf;
 import org.bagwright.flight.golfer.WeightedHead.Inertia;
 import org.bagwright.flight.golfer.WeightedHead.Shift;
@@ -189,29 +190,17 @@ class WeightedShotTest {
     @Tag("analytic")
     @Test
     void change_isScaledLikeTheGolfersOwnShot() {
-        GolferFlight assumed = TestBags.fit(TestBags.golfer(95), BAG, List.of());
-        Shot own = new ShotOf("driver")
-                .headMph(95)
-                .ballMph(0.9 * plainOf(assumed).ballSpeedMps() / TestBags.MPS_PER_MPH)
-                .launch(plainOf(assumed).launchDeg())
-                .spin(1.2 * plainOf(assumed).spinRpm())
-                .attack(0)
-                .shot();
-        GolferFlight fitted = TestBags.fit(TestBags.golfer(95), BAG, List.of(own));
+        ClubToday driver = ClubToday.of(DRIVER, 10.5);
+        Delivery usual = new Delivery(42, 1, 2, 1.04, 1, 1);
+        Delivery mine = usual.withEfficiencyRatio(0.936).withSpinRatio(1.2);
         WeightedHead head = head(DRIVER, 0.01, new Shift(-0.002, 0, -0.002));
-        ShotPrediction mine = fitted.predict(DRIVER, 10.5, 0, head);
-        ShotPrediction plainMine = plainOf(fitted);
-        ShotPrediction other = assumed.predict(DRIVER, 10.5, 0, head);
-        assertEquals(
-                other.ballSpeedMps() / plainOf(assumed).ballSpeedMps(),
-                mine.ballSpeedMps() / plainMine.ballSpeedMps(),
-                1e-6);
-        assertEquals(other.spinRpm() / plainOf(assumed).spinRpm(), mine.spinRpm() / plainMine.spinRpm(), 1e-6);
-        assertEquals(other.launchDeg() - plainOf(assumed).launchDeg(), mine.launchDeg() - plainMine.launchDeg(), 1e-6);
-    }
-
-    private static ShotPrediction plainOf(GolferFlight flight) {
-        return flight.predict(DRIVER, DRIVER.head().loftDeg());
+        Launch other = new WeightedBlow(usual, driver, 10.5, 0, head).start().launch();
+        Launch own = new WeightedBlow(mine, driver, 10.5, 0, head).start().launch();
+        Launch plain = usual.launch(driver, 10.5);
+        Launch plainOwn = mine.launch(driver, 10.5);
+        assertEquals(other.ballSpeedMps() / plain.ballSpeedMps(), own.ballSpeedMps() / plainOwn.ballSpeedMps(), 1e-6);
+        assertEquals(other.spinRpm() / plain.spinRpm(), own.spinRpm() / plainOwn.spinRpm(), 1e-6);
+        assertEquals(other.launchDeg() - plain.launchDeg(), own.launchDeg() - plainOwn.launchDeg(), 1e-6);
     }
 
     @Tag("analytic")

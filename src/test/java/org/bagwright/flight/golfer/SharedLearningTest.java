@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
@@ -19,8 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Clubs without shots take after the clubs next to them. */
-class BorrowingTest {
+/** What the shots with some clubs tell of the others. */
+class SharedLearningTest {
     private static final List<Club> BAG = TestBags.genericBag();
     private static final GolferFlight PLAIN = TestBags.fit(TestBags.golfer(95), BAG, List.of());
 
@@ -46,81 +49,73 @@ class BorrowingTest {
 
     @Tag("analytic")
     @Test
-    void clubBetween_borrowsInProportionToLength() {
-        GolferFlight flight = fit(scaled("5 iron", 1.04), scaled("9 iron", 0.98));
-        // Lengths 38, 37.5, 37, 36.5, 36 in; the lofts move a place by at most 2 mm.
-        assertEquals(1.025, factor(flight, "6 iron"), 0.002);
-        assertEquals(1.01, factor(flight, "7 iron"), 0.002);
-        assertEquals(0.995, factor(flight, "8 iron"), 0.002);
+    void clubsWithoutShots_takePartInWhatAllShare() {
+        GolferFlight flight = fit(scaled("5 iron", 1.04), scaled("9 iron", 1.04));
+        for (Club club : BAG.subList(0, 15)) {
+            double factor = factor(flight, club.name());
+            assertTrue(factor > 1.01 && factor < 1.04, club.name() + " " + factor);
+        }
+    }
+
+    /** What is good with long clubs and bad with short ones is no more than a slope: a club between is between. */
+    @Tag("analytic")
+    @Test
+    void clubBetween_isBetween() {
+        GolferFlight flight = fit(scaled("4 iron", 1.03), scaled("pitching wedge", 0.97));
+        double long5 = factor(flight, "5 iron");
+        double mid7 = factor(flight, "7 iron");
+        double short9 = factor(flight, "9 iron");
+        assertTrue(long5 > mid7 && mid7 > short9, long5 + ", " + mid7 + ", " + short9);
+        assertEquals(1, mid7, 0.01);
+    }
+
+    /** 15 yd of a driver's own were once put on the 3 wood in full; no more than two thirds of them in share may be. */
+    @Tag("analytic")
+    @Test
+    void biasOfTheDriver_isNotThatOfTheThreeWoodInFull() {
+        ShotPrediction plain = today(PLAIN, "driver");
+        Shot far = new ShotOf("driver")
+                .carryYd(1.07 * plain.carryM() / TestBags.M_PER_YD)
+                .shot();
+        GolferFlight flight = fit(far, far, far, far, far, far);
+        double driver = today(flight, "driver").carryM() / plain.carryM();
+        double wood = today(flight, "3 wood").carryM() / today(PLAIN, "3 wood").carryM();
+        assertTrue(driver > 1.05, "driver " + driver);
+        assertTrue(wood > 1 && wood - 1 < 0.8 * (driver - 1), "3 wood " + wood + " after " + driver);
     }
 
     @Tag("analytic")
     @Test
-    void clubsBeyondTheEnds_borrowFromTheNearest() {
-        GolferFlight flight = fit(scaled("5 iron", 1.04), scaled("9 iron", 0.98));
-        assertEquals(1.04, factor(flight, "4 hybrid"), 1e-9);
-        assertEquals(1.04, factor(flight, "driver"), 1e-9);
-        assertEquals(0.98, factor(flight, "lob wedge"), 1e-9);
-    }
-
-    @Tag("analytic")
-    @Test
-    void wedgeOfOneLength_borrowsByLoft() {
-        GolferFlight flight = fit(scaled("gap wedge", 1.02), scaled("lob wedge", 0.98));
-        assertEquals(1.0, factor(flight, "sand wedge"), 1e-6);
-    }
-
-    @Tag("analytic")
-    @Test
-    void borrower_saysFromWhom() {
+    void clubWithoutShots_saysThatOthersTell() {
         GolferFlight flight = fit(scaled("5 iron", 1.04), scaled("9 iron", 0.98));
         List<String> texts = TestBags.texts(flight, Message.Severity.ASSUMED);
-        assertTrue(
-                texts.stream()
-                        .anyMatch(text -> text.startsWith("Clubs!C10: ")
-                                && text.contains("ball speed borrowed from 9 iron and 5 iron")),
-                texts::toString);
-        assertFalse(
-                texts.stream().anyMatch(text -> text.startsWith("Clubs!C8: ") && text.contains("ball speed borrowed")));
+        String lead = "Its own shots do not tell all, so the shots with the other clubs tell the rest: ";
+        assertTrue(texts.contains("Clubs!C10: " + lead + "7 iron (ball speed)."), texts::toString);
+        assertFalse(texts.stream().anyMatch(text -> text.startsWith("Clubs!C8: " + lead)), texts::toString);
     }
 
     @Tag("analytic")
     @Test
-    void everyPart_isBorrowed() {
+    void everyPart_isShared() {
         ShotPrediction plain = today(PLAIN, "7 iron");
         Shot shot = new ShotOf("7 iron")
-                .ballMph(plain.ballSpeedMps() / MPS_PER_MPH * 0.97)
+                .ballMph(plain.ballSpeedMps() / MPS_PER_MPH * 0.98)
                 .launch(plain.launchDeg() + 2)
                 .spin(plain.spinRpm() * 1.2)
-                .carryYd(plain.carryM() / 0.9144 * 0.93)
                 .shot();
-        GolferFlight flight = fit(shot);
+        GolferFlight flight = fit(shot, shot, shot, shot, shot);
         ShotPrediction eight = today(flight, "8 iron");
         ShotPrediction plainEight = today(PLAIN, "8 iron");
-        assertTrue(eight.launchDeg() > plainEight.launchDeg() + 1.5);
-        assertTrue(eight.spinRpm() > plainEight.spinRpm() * 1.15);
+        assertTrue(eight.launchDeg() > plainEight.launchDeg() + 0.7);
+        assertTrue(eight.spinRpm() > plainEight.spinRpm() * 1.08);
         assertTrue(eight.ballSpeedMps() < plainEight.ballSpeedMps());
-        assertEquals(0.93, eight.carryM() / plainEight.carryM(), 0.01);
-    }
-
-    @Tag("analytic")
-    @Test
-    void carryAlone_isLentAsBallSpeed() {
-        ShotPrediction plain = today(PLAIN, "7 iron");
-        GolferFlight flight =
-                fit(new ShotOf("7 iron").carryYd(plain.carryM() / 0.9144 * 1.06).shot());
-        assertEquals(
-                1.06, today(flight, "6 iron").carryM() / today(PLAIN, "6 iron").carryM(), 0.01);
-        assertTrue(factor(flight, "6 iron") > 1.02);
     }
 
     @Tag("analytic")
     @Test
     void attackOfTheDriver_staysWithTheDriver() {
-        ShotPrediction plain = today(PLAIN, "driver");
-        GolferFlight flight =
-                fit(new ShotOf("driver").attack(4).launch(plain.launchDeg() + 3).shot());
-        assertEquals(plain.launchDeg() + 3, today(flight, "driver").launchDeg(), 1e-9);
+        GolferFlight flight = fit(new ShotOf("driver").attack(4).shot());
+        assertEquals(today(PLAIN, "3 wood").launchDeg(), today(flight, "3 wood").launchDeg(), 1e-6);
         assertTrue(TestBags.texts(flight, Message.Severity.ASSUMED).stream()
                 .anyMatch(text -> text.startsWith("Clubs!C3: ")
                         && text.contains("path of the head is assumed: 3 wood (-1.5 degrees)")));
@@ -130,14 +125,12 @@ class BorrowingTest {
     @Test
     void lending_isLinearBetweenAndConstantBeyond() {
         ClubInterpolation lending = new ClubInterpolation();
-        lending.add(0.9, 1.0, "short");
-        lending.add(1.1, 2.0, "long");
+        lending.add(0.9, 1.0);
+        lending.add(1.1, 2.0);
         assertEquals(1.0, lending.at(0.8));
         assertEquals(1.25, lending.at(0.95), 1e-12);
         assertEquals(2.0, lending.at(1.1));
         assertEquals(2.0, lending.at(1.3));
-        assertEquals(List.of("short", "long"), lending.lendersAt(1));
-        assertEquals(List.of("long"), lending.lendersAt(1.2));
     }
 
     @Tag("analytic")
@@ -172,7 +165,7 @@ class BorrowingTest {
         assertEquals(headG, 1000 * today.headMassKg(), 1e-6);
     }
 
-    /** A club whose measured carry is nine tenths of the model's flies nine tenths as far to the side too. */
+    /** A ball that carries less than the model says has more drag or less lift: it curves at least as much less. */
     @Tag("analytic")
     @Test
     void measuredCarry_shrinksTheWayAsideAsMuch() {
@@ -180,19 +173,23 @@ class BorrowingTest {
         ShotPrediction plain = today(PLAIN, "driver");
         GolferFlight shorter = fit(new ShotOf("driver")
                 .ballMph(plain.ballSpeedMps() / MPS_PER_MPH)
-                .carryYd(0.9 * plain.carryM() / 0.9144)
+                .launch(plain.launchDeg())
+                .spin(plain.spinRpm())
+                .carryYd(0.95 * plain.carryM() / 0.9144)
                 .shot());
         ShotPrediction full = PLAIN.predict(driver, driver.head().loftDeg(), 2);
         ShotPrediction closed = shorter.predict(driver, driver.head().loftDeg(), 2);
-        assertEquals(0.9, closed.carryM() / full.carryM(), 1e-3);
-        assertEquals(0.9, closed.sidewaysClosedM() / full.sidewaysClosedM(), 1e-3);
+        double carry = closed.carryM() / full.carryM();
+        assertTrue(carry < 0.98, "carry " + carry);
+        double sideways = closed.sidewaysClosedM() / full.sidewaysClosedM();
+        assertTrue(sideways < carry && sideways > 1 - 2 * (1 - carry), sideways + " of the way aside, carry " + carry);
     }
 
     /** Common knowledge of fitters: at the same launch, hitting up spins the ball less than hitting down. */
     @Tag("analytic")
     @Test
     void measuredAttack_changesTheSpinAtTheSameLaunch() {
-        double[] spins = java.util.stream.DoubleStream.of(-4, 0, 4)
+        double[] spins = DoubleStream.of(-4, 0, 4)
                 .map(attack -> today(
                                 fit(new ShotOf("driver")
                                         .launch(12)
@@ -201,15 +198,18 @@ class BorrowingTest {
                                 "driver")
                         .spinRpm())
                 .toArray();
-        assertTrue(spins[0] > spins[1] * 1.1 && spins[1] > spins[2] * 1.1, java.util.Arrays.toString(spins));
+        assertTrue(spins[0] > spins[1] * 1.1 && spins[1] > spins[2] * 1.1, Arrays.toString(spins));
     }
 
-    /** A carry by itself is taken for the ball speed that gives it; what no ball speed can give is met all the same. */
+    /** A carry by itself tells most of the carry: one shot three quarters of the way, ten shots nearly all of it. */
     @Tag("analytic")
     @ParameterizedTest
-    @CsvSource({"170", "215", "30"})
-    void carryAlone_isMet(double carryYd) {
-        GolferFlight met = fit(new ShotOf("driver").headMph(95).carryYd(carryYd).shot());
-        assertEquals(carryYd, today(met, "driver").carryM() / 0.9144, 1e-3);
+    @CsvSource({"195, 1, 0.6", "215, 1, 0.6", "195, 10, 0.9", "215, 10, 0.9"})
+    void carryAlone_isMetForTheMostPart(double carryYd, int shots, double leastShare) {
+        Shot shot = new ShotOf("driver").carryYd(carryYd).shot();
+        GolferFlight met = fit(Collections.nCopies(shots, shot).toArray(Shot[]::new));
+        double plainYd = today(PLAIN, "driver").carryM() / 0.9144;
+        double share = (today(met, "driver").carryM() / 0.9144 - plainYd) / (carryYd - plainYd);
+        assertTrue(share > leastShare && share < 1, "share " + share);
     }
 }
