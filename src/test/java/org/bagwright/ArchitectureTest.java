@@ -76,7 +76,7 @@ class ArchitectureTest {
             entry("planning.gauge", "geometry domain"),
             entry("planning.live", "planning.options domain"),
             entry("planning.sureness", "domain"),
-            entry("planning.outlook", "planning.sureness flight domain"),
+            entry("planning.outlook", "planning.options planning.sureness flight domain"),
             entry("planning.reasons", "planning.options search domain"),
             entry("planning", "planning workbook search flight geometry balance files domain"),
             entry("cli.text", "planning files domain"),
