@@ -41,9 +41,9 @@ record ClubModel(ClubToday club, double referenceLoftDeg, CarrySurface bearmanHa
     private static double[] launch(ClubToday club, double[] arguments, Presented presented) {
         Launch launch = delivery(arguments).launch(club, presented.loftDeg());
         return new double[] {
-            Math.log(launch.ballSpeedMps()) + presented.lnBallSpeed(),
+            Math.log(launch.ballSpeedMps()) + presented.lnBallSpeedRatio(),
             launch.launchDeg() + presented.launchDeg(),
-            Math.log(Math.max(LEAST_SPIN_RPM, launch.spinRpm())) + presented.lnSpin()
+            Math.log(Math.max(LEAST_SPIN_RPM, launch.spinRpm())) + presented.lnSpinRatio()
         };
     }
 

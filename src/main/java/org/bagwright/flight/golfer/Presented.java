@@ -6,11 +6,11 @@ import org.bagwright.flight.Launch;
  * What a set-up presents to the ball.
  *
  * @param loftDeg loft at address, degrees
- * @param lnBallSpeed what its weighting adds to the logarithm of ball speed
+ * @param lnBallSpeedRatio what its weighting adds to the logarithm of ball speed
  * @param launchDeg what its weighting adds to launch, degrees
- * @param lnSpin what its weighting adds to the logarithm of spin
+ * @param lnSpinRatio what its weighting adds to the logarithm of spin
  */
-record Presented(double loftDeg, double lnBallSpeed, double launchDeg, double lnSpin) {
+record Presented(double loftDeg, double lnBallSpeedRatio, double launchDeg, double lnSpinRatio) {
     /** A set-up with today's weighting. */
     static Presented of(double loftDeg) {
         return new Presented(loftDeg, 0, 0, 0);
