@@ -67,13 +67,14 @@ record ShotGroup(int club, Presented presented, int day, List<Shot> shots, doubl
     }
 
     /**
-     * By how much the covariance of two quantities of single shots is that of their means: the sum of squared shares of the
-     * shots that have both, {@code sum w^2 / (W1 W2)}; with all shots measured one over their effective number.
+     * By how much the covariance of two quantities of single shots is that of their means. A shot of weight w scatters as if
+     * its variance were 1 / w times the usual one, so {@code share = sum w / (W1 W2)} over the shots that have both; with all
+     * shots measured and counted in full one over their number. A true covariance whatever is blank.
      */
     double share(Quantity one, Quantity other) {
         double sum = Arrays.stream(having(one))
                 .filter(shot -> value(shot, other).isPresent())
-                .mapToDouble(shot -> weights[shot] * weights[shot] * count(shot))
+                .mapToDouble(shot -> weights[shot] * count(shot))
                 .sum();
         return sum / (weight(one) * weight(other));
     }
