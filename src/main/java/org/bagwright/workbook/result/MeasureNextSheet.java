@@ -116,7 +116,7 @@ final class MeasureNextSheet {
         SlotOptions slot = bag.options().slots().get(choice.index());
         int planned = bag.planned().chosen().get(choice.index());
         pen.text(row, CHOICE, Role.TEXT, text(slot, planned));
-        pen.number(row, CASES, Role.COUNT, "0", Math.round(100 * choice.plannedRatio()));
+        pen.number(row, CASES, Role.COUNT, "0", Math.rint(100 * choice.plannedRatio()));
         Optional<ChoiceSureness.Share> other = choice.best().stream()
                 .filter(share -> share.option() != planned)
                 .findFirst();
@@ -130,7 +130,7 @@ final class MeasureNextSheet {
                 NEXT_CASES,
                 Role.COUNT,
                 "0",
-                other.map(share -> OptionalDouble.of(Math.round(100 * share.caseRatio())))
+                other.map(share -> OptionalDouble.of(Math.rint(100 * share.caseRatio())))
                         .orElseGet(OptionalDouble::empty));
     }
 
