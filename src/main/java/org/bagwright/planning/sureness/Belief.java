@@ -71,12 +71,11 @@ final class Belief {
      * @param moveDeg how far the reading moves what is expected of it, degrees
      */
     World afterReading(Club club, Measure measure, double moveDeg) {
-        World before = expected();
-        double[] ownPoints = before.ownPoints();
-        for (int number = 0; number < ownPoints.length; number++) {
-            ownPoints[number] += readPoints(chain.option(number), club, measure, moveDeg);
+        World after = expected();
+        for (int number = 0; number < chain.size(); number++) {
+            after.addPoints(number, readPoints(chain.option(number), club, measure, moveDeg));
         }
-        return before;
+        return after;
     }
 
     private double readPoints(ChainOption option, Club club, Measure measure, double moveDeg) {

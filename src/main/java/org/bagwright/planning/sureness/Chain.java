@@ -134,9 +134,9 @@ final class Chain {
 
     /** What the gap from one option to another costs, points. */
     double gapPoints(World world, int from, int to) {
-        double gapM = world.carriesM()[from] - world.carriesM()[to];
+        double gapM = world.carryM(from) - world.carryM(to);
         double offM = gapM - wishM[from];
-        double points = gapPointsPerM2 * (offM * offM + world.doubt().varianceM2(from, to));
+        double points = gapPointsPerM2 * (offM * offM + world.gapVarianceM2(from, to));
         return gapM <= 0 || gapM < lowM[from] || gapM > highM[from]
                 ? points + pointsPerThousandth * brokenThousandths(from, gapM)
                 : points;
@@ -150,7 +150,7 @@ final class Chain {
 
     /** What it costs that an option is the first to fly, points. */
     double reachPoints(World world, int first) {
-        double shortM = world.todayM() - world.carriesM()[first];
+        double shortM = world.todayM() - world.carryM(first);
         return shortM > 0
                 ? reachPointsPerM2 * shortM * shortM + pointsPerThousandth * ChainOption.beyond(reachAim, shortM)
                 : 0;
@@ -161,7 +161,7 @@ final class Chain {
         double points = 0;
         int last = -1;
         for (int number : chosen) {
-            points += world.ownPoints()[number];
+            points += world.ownPoints(number);
             if (options.get(number).flies()) {
                 points += last < 0 ? reachPoints(world, number) : gapPoints(world, last, number);
                 last = number;

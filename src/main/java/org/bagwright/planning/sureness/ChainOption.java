@@ -158,9 +158,13 @@ final class ChainOption {
 
     /** Whether a fitter could not tell it from another: it is the same club, flies as far and costs as much. */
     boolean isAlike(ChainOption other) {
-        boolean sameCost = Math.abs(points - other.points) < ALIKE_POINTS && breakThousandths == other.breakThousandths;
-        return flies() && other.flies()
-                ? isOfSameClub(other) && sameCost && Math.abs(carryM - other.carryM) < ALIKE_M
-                : flies() == other.flies() && option.clubText().equals(other.option.clubText()) && sameCost;
+        return option.clubText().equals(other.option.clubText())
+                && Math.abs(points - other.points) < ALIKE_POINTS
+                && breakThousandths == other.breakThousandths
+                && isAsLong(other);
+    }
+
+    private boolean isAsLong(ChainOption other) {
+        return flies() ? Math.abs(carryM - other.carryM) < ALIKE_M : !other.flies();
     }
 }

@@ -78,7 +78,7 @@ final class ChainSearch {
         private void fly(World world, int slot, int number) {
             int changes = counts ? chain.option(number).changes() : 0;
             int to = levels * (number + 1);
-            double ownPoints = world.ownPoints()[number];
+            double ownPoints = world.ownPoints(number);
             for (int place = 0; place < liveCount; place++) {
                 int from = levels * live[place];
                 if (!counts && points[from] + ownPoints >= next[to]) {
@@ -96,7 +96,7 @@ final class ChainSearch {
             int changes = counts ? chain.option(number).changes() : 0;
             for (int place = 0; place < liveCount; place++) {
                 int state = levels * live[place];
-                step(slot, number, state, state, changes, world.ownPoints()[number]);
+                step(slot, number, state, state, changes, world.ownPoints(number));
             }
         }
 

@@ -6,10 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.CarryDoubt;
+import org.bagwright.domain.option.ClubSetup;
+import org.bagwright.domain.option.ClubWishes;
 import org.bagwright.domain.option.SlotOptions;
 
 /**
@@ -26,7 +30,8 @@ record ThinnedSlot(BagOptions bag, SlotOptions slot, int planned) {
     private static final double FIRST_WIDTH_M = 0.05;
 
     /** What an option has in common with those from which it differs by its own cost alone. */
-    private record Likeness(String club, long place, int changes, CarryDoubt doubt) {}
+    private record Likeness(
+            Optional<Club> club, Optional<ClubWishes> wishes, long place, int changes, CarryDoubt doubt) {}
 
     /** The options, at most so many but for the planned one and today's, in the order of the book. */
     List<ChainOption> options(int most) {
@@ -66,7 +71,8 @@ record ThinnedSlot(BagOptions bag, SlotOptions slot, int planned) {
 
     private Likeness likeness(ChainOption option, double widthM, boolean sameDoubt) {
         return new Likeness(
-                option.option().clubText(),
+                option.option().setup().map(ClubSetup::club),
+                option.option().setup().map(ClubSetup::wishes),
                 option.flies() ? (long) Math.floor(option.carryM() / widthM) : 0,
                 bag.mostChanges().isPresent() ? option.changes() : 0,
                 sameDoubt ? option.doubt() : CarryDoubt.NONE);

@@ -12,7 +12,6 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.CarryBand;
 import org.bagwright.domain.plan.ChoiceSureness;
 import org.bagwright.domain.plan.MeasureNext;
-import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
@@ -32,13 +31,11 @@ final class MeasureNextSheet {
 
     private final SheetPen pen;
     private final TablePen table;
-    private final LengthUnit distance;
     private final BookResult result;
 
     MeasureNextSheet(SheetPen pen, BookResult result) {
         this.pen = pen;
         this.table = new TablePen(pen, result.book().settings().units());
-        this.distance = result.book().settings().units().distance();
         this.result = result;
     }
 
@@ -80,24 +77,17 @@ final class MeasureNextSheet {
     }
 
     private int choices(BagResult bag, BagOutlook outlook, int row) {
-        List<String> headings = List.of(
-                "Planned choice",
-                "Best in 100 likely cases",
-                "Most often best instead",
-                "In 100 likely cases",
-                "Carry +/- [" + distance.label() + "]",
-                "Change +/- [" + distance.label() + "]",
-                "Carry comes from");
-        table.headings(row, headings, 42);
+        choiceHeadings(row);
         int free = row + 1;
         for (ChoiceSureness choice : outlook.choices()) {
             choice(bag, choice, free);
             int slot = bag.options().slots().get(choice.index()).slot();
-            Optional<CarryBand.Average> average = outlook.bands().stream()
-                    .filter(band -> band.slot() == slot)
-                    .map(CarryBand::average)
-                    .findFirst();
-            average(free++, average);
+            average(
+                    free++,
+                    outlook.bands().stream()
+                            .filter(band -> band.slot() == slot)
+                            .map(CarryBand::average)
+                            .findFirst());
         }
         pen.text(
                 free++,
@@ -112,11 +102,23 @@ final class MeasureNextSheet {
         return free;
     }
 
+    private void choiceHeadings(int row) {
+        List<String> headings = List.of(
+                "Planned choice",
+                "Best in 100 likely cases",
+                "Most often best instead",
+                "In 100 likely cases",
+                table.inDistance("Carry +/-"),
+                table.inDistance("Change +/-"),
+                "Carry comes from");
+        table.headings(row, headings, 42);
+    }
+
     private void choice(BagResult bag, ChoiceSureness choice, int row) {
         SlotOptions slot = bag.options().slots().get(choice.index());
         int planned = bag.planned().chosen().get(choice.index());
         pen.text(row, CHOICE, Role.TEXT, text(slot, planned));
-        pen.number(row, CASES, Role.COUNT, "0", Math.round(100 * choice.plannedRatio()));
+        pen.number(row, CASES, Role.COUNT, "0", Math.rint(100 * choice.plannedRatio()));
         Optional<ChoiceSureness.Share> other = choice.best().stream()
                 .filter(share -> share.option() != planned)
                 .findFirst();
@@ -130,7 +132,7 @@ final class MeasureNextSheet {
                 NEXT_CASES,
                 Role.COUNT,
                 "0",
-                other.map(share -> OptionalDouble.of(Math.round(100 * share.caseRatio())))
+                other.map(share -> OptionalDouble.of(Math.rint(100 * share.caseRatio())))
                         .orElseGet(OptionalDouble::empty));
     }
 
