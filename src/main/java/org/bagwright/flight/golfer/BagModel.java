@@ -147,7 +147,7 @@ final class BagModel {
         double loftDeg = setUps.presentedLoftDeg(today.club(), choice);
         ClubToday stated = today.stated();
         return setUps.weighted(today.club(), choice)
-                .map(head -> Presented.of(input.plain().delivery(stated), stated, loftDeg, head))
+                .map(head -> new WeightedBlow(input.plain().delivery(stated), stated, loftDeg, 0, head).presented())
                 .orElseGet(() -> Presented.of(loftDeg));
     }
 

@@ -97,7 +97,7 @@ final class LearnedGolfer {
 
     /** How far the carry of a set-up may be off. */
     CarryDoubt doubt(Club club, double loftDeg, Optional<WeightedHead> weighted) {
-        Presented presented = weighted.map(head -> Presented.of(delivery(club), stated(club), loftDeg, head))
+        Presented presented = weighted.map(head -> new WeightedBlow(delivery(club), stated(club), loftDeg, 0, head).presented())
                 .orElseGet(() -> Presented.of(loftDeg));
         return factors.of(modelled(club).head(), slopesM(bag.places().get(club), presented));
     }

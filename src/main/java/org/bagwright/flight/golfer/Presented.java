@@ -17,10 +17,7 @@ record Presented(double loftDeg, double lnBallSpeedRatio, double launchDeg, doub
     }
 
     /** A set-up with another weighting, by what that changes of the launch with one delivery. */
-    static Presented of(Delivery delivery, ClubToday club, double loftDeg, WeightedHead head) {
-        Launch today = delivery.launch(club, loftDeg);
-        Launch weighted =
-                new WeightedBlow(delivery, club, loftDeg, 0, head).start().launch();
+    static Presented of(double loftDeg, Launch today, Launch weighted) {
         return today.spinRpm() <= 0 || weighted.spinRpm() <= 0
                 ? of(loftDeg)
                 : new Presented(

@@ -3,6 +3,7 @@ package org.bagwright.flight.golfer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * How much each shot counts: {@code w = min(1, 5 / (4 + D))}, D the larger squared score of ln ball speed and ln carry
@@ -39,10 +40,10 @@ final class ShotWeights {
         if (having.length == 0) {
             return;
         }
-        double median = ShotMedians.median(Arrays.stream(having)
+        double median = new Median()
+                .evaluate(Arrays.stream(having)
                         .mapToDouble(shot -> group.value(shot, quantity).orElseThrow())
-                        .toArray())
-                .orElseThrow();
+                        .toArray());
         score(group, quantity, variance, median, 0, worst);
     }
 

@@ -51,6 +51,14 @@ final class WeightedBlow {
         return today.plus(change().scaled(delivery.efficiencyRatio(), delivery.spinRatio()));
     }
 
+    /** What the set-up presents, with what the weighting changes of the launch. */
+    Presented presented() {
+        return Presented.of(
+                presentedLoftDeg,
+                delivery.launch(club, presentedLoftDeg),
+                start().launch());
+    }
+
     /** The start of the ball with the other weighting less that with today's, before efficiency and spin ratio. */
     BallStart change() {
         Vector3D todayM = todayFromCentreM();
