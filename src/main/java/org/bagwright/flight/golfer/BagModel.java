@@ -13,6 +13,14 @@ import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.club.StatedHead;
+import org.bagwright.flight.learning.Argument;
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
+import org.bagwright.flight.learning.ModelledClub;
+import org.bagwright.flight.learning.Presented;
+import org.bagwright.flight.learning.ShotGroup;
+import org.bagwright.flight.learning.Unknown;
+import org.bagwright.flight.learning.Unknowns;
 
 /** A golfer's clubs and shots as the fit needs them: heads, what is unknown, a model for each club, the shots in groups. */
 final class BagModel {

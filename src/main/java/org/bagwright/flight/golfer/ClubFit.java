@@ -4,6 +4,8 @@ import java.util.OptionalDouble;
 import org.bagwright.flight.Launch;
 import org.bagwright.flight.PointHead;
 import org.bagwright.flight.Rebound;
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
 
 /** One club and what its own shots tell by themselves, without any other club; messages are made of it. */
 final class ClubFit {

@@ -7,6 +7,7 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
 import org.bagwright.flight.BallFlight;
+import org.bagwright.flight.learning.ClubToday;
 
 /**
  * A golfer made ready for the fit: his carrying clubs with head speeds, plain deliveries and the shots that count.

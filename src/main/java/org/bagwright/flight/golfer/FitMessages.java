@@ -13,6 +13,7 @@ import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.BallStart;
 import org.bagwright.flight.GolferBall;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.learning.ShotGroup;
 
 /** What a fitter should know of a fit, in plain words. */
 final class FitMessages {

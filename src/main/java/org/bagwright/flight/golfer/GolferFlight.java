@@ -20,6 +20,8 @@ import org.bagwright.flight.BallStart;
 import org.bagwright.flight.Flight;
 import org.bagwright.flight.GolferBall;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
 
 /**
  * One golfer's shots with every club of his bag at any loft. Today's set-up reproduces the median of his measured shots;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.flight.learning.ClubToday;
 
 /**
  * Head speed by club: a straight line in club length through the golfer's driver and his 7 iron. A 7 iron is assumed to come at

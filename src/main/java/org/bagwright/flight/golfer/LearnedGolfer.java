@@ -7,6 +7,16 @@ import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.CarryOrigin;
 import org.bagwright.flight.GolferBall;
+import org.bagwright.flight.learning.Argument;
+import org.bagwright.flight.learning.ClubModel;
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
+import org.bagwright.flight.learning.DoubtFactors;
+import org.bagwright.flight.learning.Learning;
+import org.bagwright.flight.learning.ModelledClub;
+import org.bagwright.flight.learning.Presented;
+import org.bagwright.flight.learning.Quantity;
+import org.bagwright.flight.learning.ShotGroup;
 
 /** One golfer as his shots show him, ready to be asked for any club in any set-up. */
 final class LearnedGolfer {
@@ -31,8 +41,7 @@ final class LearnedGolfer {
         this.bag = bag;
         this.learning = new Learning(air, bag.clubs(), bag.unknowns(), bag.groups());
         double[] mean = learning.posterior().mean();
-        this.arguments =
-                bag.clubs().stream().map(club -> club.arguments(mean)).toList();
+        this.arguments = bag.clubs().stream().map(club -> club.arguments(mean)).toList();
         this.ball = arguments.isEmpty() ? air.with(bag.ballShare(), 1, 1) : ball(air, arguments.get(0));
         this.factors = new DoubtFactors(learning.posterior(), bag.unknowns(), bag.headCount(), slopesAllOver());
     }
@@ -49,8 +58,7 @@ final class LearnedGolfer {
         List<double[]> slopes = new ArrayList<>();
         for (int number : bag.places().values()) {
             for (double aboutDeg : ABOUT_DEG) {
-                slopes.add(slopesM(
-                        number, Presented.of(bag.clubs().get(number).referenceLoftDeg() + aboutDeg)));
+                slopes.add(slopesM(number, Presented.of(bag.clubs().get(number).referenceLoftDeg() + aboutDeg)));
             }
         }
         return slopes;
@@ -97,7 +105,8 @@ final class LearnedGolfer {
 
     /** How far the carry of a set-up may be off. */
     CarryDoubt doubt(Club club, double loftDeg, Optional<WeightedHead> weighted) {
-        Presented presented = weighted.map(head -> new WeightedBlow(delivery(club), stated(club), loftDeg, 0, head).presented())
+        Presented presented = weighted.map(
+                        head -> new WeightedBlow(delivery(club), stated(club), loftDeg, 0, head).presented())
                 .orElseGet(() -> Presented.of(loftDeg));
         return factors.of(modelled(club).head(), slopesM(bag.places().get(club), presented));
     }
@@ -108,8 +117,8 @@ final class LearnedGolfer {
             return CarryOrigin.ASSUMED;
         }
         List<ShotGroup> own = bag.groups().stream()
-                .filter(group -> bag.clubs().get(group.club()).head()
-                        == modelled(club).head())
+                .filter(group ->
+                        bag.clubs().get(group.club()).head() == modelled(club).head())
                 .toList();
         if (own.isEmpty()) {
             return CarryOrigin.LENT;

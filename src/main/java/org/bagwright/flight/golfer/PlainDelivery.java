@@ -1,5 +1,8 @@
 package org.bagwright.flight.golfer;
 
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
+
 /**
  * How a plain golfer delivers a club to the ball: at a driver speed of 93 mph an ordinary amateur, at 113 mph near the
  * averages of tour men. All of it is assumed, smooth in loft and in driver speed: woods, hybrids and irons after the

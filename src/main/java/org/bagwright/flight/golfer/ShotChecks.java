@@ -12,6 +12,8 @@ import org.bagwright.flight.Ball;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.Launch;
 import org.bagwright.flight.PointHead;
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
 
 /**
  * What no club and no ball can do: shots that must be mistakes of the monitor or of the keyboard. Each is named at its cell

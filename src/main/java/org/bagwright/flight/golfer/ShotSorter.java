@@ -10,6 +10,7 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.flight.learning.ClubToday;
 
 /** Sorts a golfer's shots into those that count for a club and those that do not, and says why. */
 final class ShotSorter {

@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.flight.learning.ClubToday;
 
 /**
  * Stated lofts against those that launch and spin of a club's own shots tell, after what is usual of the golfer: that of his

@@ -14,6 +14,8 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.units.Limit;
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
 
 /** The head speeds that a golfer's row states, against what his shots tell. The limits are assumed. */
 final class StatedSpeeds {

@@ -9,6 +9,9 @@ import org.bagwright.domain.club.StatedHead;
 import org.bagwright.flight.Ball;
 import org.bagwright.flight.BallStart;
 import org.bagwright.flight.RigidHead;
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
+import org.bagwright.flight.learning.Presented;
 
 /**
  * What another weighting of a head changes of the blow. Frame as in {@link BallStart}.
@@ -18,7 +21,7 @@ import org.bagwright.flight.RigidHead;
  * struck by {@link RigidHead}, both with the other weighting's inertia: today's hardly turns the head, so that an inertia
  * a tenth off moves its ball speed by less than 0.03 %.
  */
-final class WeightedBlow {
+public final class WeightedBlow {
     /** From the head frame, heads soled as designed, to the frame of the flight: z is up there, and y toward the golfer. */
     private static final RealMatrix HEAD_TO_FLIGHT =
             new Array2DRowRealMatrix(new double[][] {{1, 0, 0}, {0, 0, 1}, {0, -1, 0}});
@@ -31,7 +34,8 @@ final class WeightedBlow {
     private final Vector3D normal;
     private final RealMatrix turn;
 
-    WeightedBlow(Delivery delivery, ClubToday club, double presentedLoftDeg, double faceClosedDeg, WeightedHead head) {
+    public WeightedBlow(
+            Delivery delivery, ClubToday club, double presentedLoftDeg, double faceClosedDeg, WeightedHead head) {
         this.delivery = delivery;
         this.club = club;
         this.head = head;
@@ -46,17 +50,14 @@ final class WeightedBlow {
      * The start in space with the other weighting: that with today's weighting and the change that the other makes, with the
      * same efficiency and spin ratio. Head speed is held.
      */
-    BallStart start() {
+    public BallStart start() {
         BallStart today = delivery.start(club, presentedLoftDeg, faceClosedDeg);
         return today.plus(change().scaled(delivery.efficiencyRatio(), delivery.spinRatio()));
     }
 
     /** What the set-up presents, with what the weighting changes of the launch. */
     Presented presented() {
-        return Presented.of(
-                presentedLoftDeg,
-                delivery.launch(club, presentedLoftDeg),
-                start().launch());
+        return Presented.of(presentedLoftDeg, delivery.launch(club, presentedLoftDeg), start().launch());
     }
 
     /** The start of the ball with the other weighting less that with today's, before efficiency and spin ratio. */
@@ -91,7 +92,7 @@ final class WeightedBlow {
      * delivered loft, turned to its heading. The stated loft is taken for the design loft, and the scorelines are taken as
      * level: each degree that either is off turns a shift of the centre of gravity by a degree, 1.7 % of it.
      */
-    static RealMatrix turn(StatedHead design, double deliveredLoftDeg, double faceClosedDeg) {
+    public static RealMatrix turn(StatedHead design, double deliveredLoftDeg, double faceClosedDeg) {
         Rotation squared = about(Vector3D.PLUS_J, -design.faceDeg());
         Rotation lofted = about(Vector3D.PLUS_K, deliveredLoftDeg - design.loftDeg());
         Rotation headed = about(Vector3D.PLUS_J, faceClosedDeg);

@@ -64,9 +64,7 @@ public final class Outlooks {
                         bag.golfer().cell(),
                         Wording.ofGolfer(
                                 "No shots tell how far single shots scatter, so 3 % of the carry is assumed: ",
-                                bag.golfer().name(),
-                                "",
-                                ".")))
+                                bag.golfer().name(), "", ".")))
                 : List.of();
     }
 
@@ -75,8 +73,7 @@ public final class Outlooks {
         Club club = option.club();
         double carryM = option.carryM().orElseThrow();
         double scatterM = flight.carryScatterRatio() * carryM;
-        double singleM = CarryBand.EIGHT_OF_TEN
-                * Math.sqrt(option.doubt().varianceM2() + scatterM * scatterM);
+        double singleM = CarryBand.EIGHT_OF_TEN * Math.sqrt(option.doubt().varianceM2() + scatterM * scatterM);
         ExpectedShot expected = option.setup().orElseThrow().expected().orElseThrow();
         return new CarryBand(
                 club.slot(),

@@ -20,6 +20,7 @@ import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.Launch;
 import org.bagwright.flight.golfer.TestBags.ShotOf;
+import org.bagwright.flight.learning.Quantity;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -17,6 +17,7 @@ import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.flight.golfer.TestBags.ShotOf;
+import org.bagwright.flight.learning.ClubToday;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

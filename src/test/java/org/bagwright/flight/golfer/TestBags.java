@@ -108,7 +108,7 @@ public final class TestBags {
             return this;
         }
 
-        ShotOf headMph(double mph) {
+        public ShotOf headMph(double mph) {
             values[0] = mph * MPS_PER_MPH;
             return this;
         }
@@ -128,7 +128,7 @@ public final class TestBags {
             return this;
         }
 
-        ShotOf attack(double deg) {
+        public ShotOf attack(double deg) {
             values[4] = deg;
             return this;
         }

@@ -17,6 +17,8 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.learning.ClubToday;
+import org.bagwright.flight.learning.Delivery;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

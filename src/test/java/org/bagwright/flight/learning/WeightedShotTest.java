@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -14,7 +14,11 @@ import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.option.ShotPrediction;
 import org.bagwright.flight.Ball;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.golfer.GolferFlight;
+import org.bagwright.flight.golfer.TestBags;
 import org.bagwright.flight.golfer.TestBags.ShotOf;
+import org.bagwright.flight.golfer.WeightedBlow;
+import org.bagwright.flight.golfer.WeightedHead;
 import org.bagwright.flight.golfer.WeightedHead.Inertia;
 import org.bagwright.flight.golfer.WeightedHead.Shift;
 import org.junit.jupiter.api.Tag;

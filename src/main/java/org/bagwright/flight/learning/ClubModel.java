@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.Arrays;
 import org.bagwright.domain.book.BallModelKind;
@@ -13,7 +13,7 @@ import org.bagwright.flight.Launch;
  * @param bearmanHarvey carries of that ball
  * @param smitsSmith carries of that ball
  */
-record ClubModel(ClubToday club, double referenceLoftDeg, CarrySurface bearmanHarvey, CarrySurface smitsSmith) {
+public record ClubModel(ClubToday club, double referenceLoftDeg, CarrySurface bearmanHarvey, CarrySurface smitsSmith) {
     private static final double LEAST_SPIN_RPM = 1;
 
     /** The model near these arguments. */
@@ -27,7 +27,7 @@ record ClubModel(ClubToday club, double referenceLoftDeg, CarrySurface bearmanHa
     }
 
     /** How a club with these arguments is delivered. */
-    static Delivery delivery(double[] arguments) {
+    public static Delivery delivery(double[] arguments) {
         return new Delivery(
                 Math.exp(arguments[Argument.LN_HEAD_SPEED.ordinal()]),
                 arguments[Argument.ATTACK_DEG.ordinal()],
@@ -116,7 +116,7 @@ record ClubModel(ClubToday club, double referenceLoftDeg, CarrySurface bearmanHa
     }
 
     /** How the carry changes with the arguments, m. */
-    double[] carrySlopesM(double[] arguments, Presented presented) {
+    public double[] carrySlopesM(double[] arguments, Presented presented) {
         double[] slopes = new double[Argument.COUNT];
         for (Argument argument : Argument.values()) {
             slopes[argument.ordinal()] = (carryM(stepped(arguments, argument, 1), presented)

@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -20,7 +20,7 @@ import org.bagwright.flight.RigidHead;
  * @param spinRatio spin over that of the impact formulas
  * @param carryRatio carry over that of the flight model
  */
-record Delivery(
+public record Delivery(
         double headSpeedMps,
         double attackDeg,
         double offsetDeg,
@@ -33,7 +33,7 @@ record Delivery(
     private static final RealMatrix ANY_INERTIA = MatrixUtils.createRealIdentityMatrix(3);
 
     /** The launch of a club that presents this loft at address. */
-    Launch launch(ClubToday club, double presentedLoftDeg) {
+    public Launch launch(ClubToday club, double presentedLoftDeg) {
         Rebound blow = blow(club, presentedLoftDeg);
         return new Rebound(blow.ballSpeedMps() * efficiencyRatio, blow.launchFromPathDeg(), blow.spinRpm() * spinRatio)
                 .along(attackDeg);
@@ -43,7 +43,7 @@ record Delivery(
      * The start in space, for a face that points this many degrees closed to the path; the path leads to the target and the
      * blow is central. For a square face exactly {@link #launch}.
      */
-    BallStart start(ClubToday club, double presentedLoftDeg, double faceClosedDeg) {
+    public BallStart start(ClubToday club, double presentedLoftDeg, double faceClosedDeg) {
         if (faceClosedDeg == 0) {
             return BallStart.of(launch(club, presentedLoftDeg));
         }
@@ -55,18 +55,18 @@ record Delivery(
     }
 
     /** The head as it comes along the path, not turning, with this mass and inertia. */
-    RigidHead rigid(ClubToday club, double massKg, RealMatrix inertiaKgM2) {
+    public RigidHead rigid(ClubToday club, double massKg, RealMatrix inertiaKgM2) {
         Vector3D centreMps = pointing(attackDeg, 0).scalarMultiply(headSpeedMps);
         return new RigidHead(massKg, inertiaKgM2, centreMps, Vector3D.ZERO, Restitution.of(club.kind()));
     }
 
     /** The loft of the face against the ground at the ball, degrees. */
-    double deliveredLoftDeg(double presentedLoftDeg) {
+    public double deliveredLoftDeg(double presentedLoftDeg) {
         return spinLoftDeg(presentedLoftDeg) + attackDeg;
     }
 
     /** The direction this far above the ground and this far left of the target, of length 1. */
-    static Vector3D pointing(double upDeg, double closedDeg) {
+    public static Vector3D pointing(double upDeg, double closedDeg) {
         double upRad = Math.toRadians(upDeg);
         double closedRad = Math.toRadians(closedDeg);
         return new Vector3D(
@@ -74,12 +74,12 @@ record Delivery(
     }
 
     /** The speed of the ball from the loft that the club presents today, m/s. */
-    double ballMps(ClubToday club) {
+    public double ballMps(ClubToday club) {
         return blow(club, club.loftDeg()).ballSpeedMps() * efficiencyRatio;
     }
 
     /** The same before efficiency and spin ratio, and seen from the path. */
-    Rebound blow(ClubToday club, double presentedLoftDeg) {
+    public Rebound blow(ClubToday club, double presentedLoftDeg) {
         return club.head(headSpeedMps).strike(Ball.STANDARD, spinLoftDeg(presentedLoftDeg));
     }
 
@@ -87,15 +87,15 @@ record Delivery(
         return Math.max(0, Math.min(MOST_SPIN_LOFT_DEG, presentedLoftDeg + offsetDeg - attackDeg));
     }
 
-    Delivery withHeadSpeedMps(double mps) {
+    public Delivery withHeadSpeedMps(double mps) {
         return new Delivery(mps, attackDeg, offsetDeg, efficiencyRatio, spinRatio, carryRatio);
     }
 
-    Delivery withEfficiencyRatio(double ratio) {
+    public Delivery withEfficiencyRatio(double ratio) {
         return new Delivery(headSpeedMps, attackDeg, offsetDeg, ratio, spinRatio, carryRatio);
     }
 
-    Delivery withSpinRatio(double ratio) {
+    public Delivery withSpinRatio(double ratio) {
         return new Delivery(headSpeedMps, attackDeg, offsetDeg, efficiencyRatio, ratio, carryRatio);
     }
 
@@ -103,11 +103,11 @@ record Delivery(
         return new Delivery(headSpeedMps, attackDeg, offsetDeg, efficiencyRatio, spinRatio, ratio);
     }
 
-    Delivery withAttackDeg(double deg) {
+    public Delivery withAttackDeg(double deg) {
         return new Delivery(headSpeedMps, deg, offsetDeg, efficiencyRatio, spinRatio, carryRatio);
     }
 
-    Delivery withOffsetDeg(double deg) {
+    public Delivery withOffsetDeg(double deg) {
         return new Delivery(headSpeedMps, attackDeg, deg, efficiencyRatio, spinRatio, carryRatio);
     }
 }

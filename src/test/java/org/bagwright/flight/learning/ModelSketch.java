@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,6 +9,8 @@ import org.bagwright.domain.book.AirConditions;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Club;
 import org.bagwright.flight.GolferBall;
+import org.bagwright.flight.golfer.PlainGolfer;
+import org.bagwright.flight.golfer.TestBags;
 
 /** The model of a golfer of 95 mph with some clubs, each as stated, and what he learns from shots at their stated lofts. */
 final class ModelSketch {

@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import org.bagwright.domain.club.ClubKind;
 
@@ -18,7 +18,7 @@ import org.bagwright.domain.club.ClubKind;
  * carry         = [F(reference) + (1 + RESPONSE)(F - F(reference))] exp(CLUB_CARRY)
  * </pre>
  */
-enum Unknown {
+public enum Unknown {
     /** All head speeds of a golfer whose row states one, as a share. */
     SPEED(0.015, false),
     SPEED_BY_LENGTH(0.01, false),
@@ -52,13 +52,13 @@ enum Unknown {
     static final double DAY = 0.01;
 
     /** Of all head speeds where his row states none and they are taken from his shots. */
-    static final double SPEED_BY_SHOTS = 0.04;
+    public static final double SPEED_BY_SHOTS = 0.04;
 
     /** Of all head speeds where nothing tells them. */
-    static final double SPEED_UNTOLD = 0.12;
+    public static final double SPEED_UNTOLD = 0.12;
 
     /** Of the slope of head speed where his row does not state both speeds. */
-    static final double SPEED_BY_LENGTH_UNTOLD = 0.02;
+    public static final double SPEED_BY_LENGTH_UNTOLD = 0.02;
 
     private static final double DRIVER_LOFT_DEG = 1.5;
     private static final double DRIVER_ATTACK_DEG = 2;

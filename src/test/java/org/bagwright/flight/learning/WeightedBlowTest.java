@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -18,6 +18,9 @@ import org.bagwright.flight.Launch;
 import org.bagwright.flight.PointHead;
 import org.bagwright.flight.Restitution;
 import org.bagwright.flight.RigidHead;
+import org.bagwright.flight.golfer.TestBags;
+import org.bagwright.flight.golfer.WeightedBlow;
+import org.bagwright.flight.golfer.WeightedHead;
 import org.bagwright.flight.golfer.WeightedHead.Inertia;
 import org.bagwright.flight.golfer.WeightedHead.Shift;
 import org.junit.jupiter.api.Tag;

@@ -1,16 +1,16 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.bagwright.flight.GolferBall;
-import org.bagwright.flight.golfer.Posterior.Residuals;
+import org.bagwright.flight.learning.Posterior.Residuals;
 
 /**
  * Learns a golfer's unknowns from all his shots at once: Gauss-Newton with the priors of {@link Unknown}, the carries near him
  * by quadratic surfaces that are made again where he is found.
  */
-final class Learning {
+public final class Learning {
     private static final int MOST_STEPS = 8;
     private static final double LONGEST_STEP = 2.5;
     private static final double CLOSE = 1e-7;
@@ -34,7 +34,7 @@ final class Learning {
      * @param unknowns what is unknown of him
      * @param groups his shots
      */
-    Learning(GolferBall air, List<ModelledClub> clubs, Unknowns unknowns, List<ShotGroup> groups) {
+    public Learning(GolferBall air, List<ModelledClub> clubs, Unknowns unknowns, List<ShotGroup> groups) {
         this.air = air;
         this.clubs = clubs;
         this.unknowns = unknowns;
@@ -50,21 +50,21 @@ final class Learning {
         }
     }
 
-    Posterior posterior() {
+    public Posterior posterior() {
         return posterior;
     }
 
-    Scatter scatter() {
+    public Scatter scatter() {
         return scatter;
     }
 
     /** The shots with their weights. */
-    List<ShotGroup> groups() {
+    public List<ShotGroup> groups() {
         return groups;
     }
 
     /** The models of the clubs near the golfer, in their order. */
-    List<ClubModel> models() {
+    public List<ClubModel> models() {
         return models;
     }
 

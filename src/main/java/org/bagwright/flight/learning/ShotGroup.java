@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.Arrays;
 import java.util.List;
@@ -15,9 +15,9 @@ import org.bagwright.domain.book.Shot;
  * @param shots the shots
  * @param weights a weight for each
  */
-record ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights) {
+public record ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights) {
     /** The same with every shot counted in full. */
-    static ShotGroup of(int club, Presented presented, int day, List<Shot> shots) {
+    public static ShotGroup of(int club, Presented presented, int day, List<Shot> shots) {
         double[] weights = new double[shots.size()];
         Arrays.fill(weights, 1);
         return new ShotGroup(club, presented, day, List.copyOf(shots), weights);

@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import org.bagwright.flight.GolferBall;
 
@@ -11,9 +11,9 @@ import org.bagwright.flight.GolferBall;
  * @param design how its arguments depend on the unknowns
  * @param referenceLoftDeg the presented loft about which the response to a change of set-up turns, degrees
  */
-record ModelledClub(ClubToday club, int head, double[] usual, double[][] design, double referenceLoftDeg) {
+public record ModelledClub(ClubToday club, int head, double[] usual, double[][] design, double referenceLoftDeg) {
     /** Its arguments for a golfer. */
-    double[] arguments(double[] unknowns) {
+    public double[] arguments(double[] unknowns) {
         double[] arguments = usual.clone();
         for (int row = 0; row < arguments.length; row++) {
             arguments[row] += product(design[row], unknowns);
@@ -27,7 +27,7 @@ record ModelledClub(ClubToday club, int head, double[] usual, double[][] design,
     }
 
     /** How something that depends on its arguments depends on the unknowns. */
-    double[] byUnknowns(double[] byArguments) {
+    public double[] byUnknowns(double[] byArguments) {
         double[] slopes = new double[design[0].length];
         for (int row = 0; row < byArguments.length; row++) {
             for (int column = 0; column < slopes.length; column++) {

@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +16,7 @@ import org.bagwright.flight.Restitution;
  * @param lengthM its length, stated or assumed, m
  * @param headMassKg its head mass, stated or assumed, kg
  */
-record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
+public record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
     public ClubToday {
         if (!(Math.abs(loftDeg) <= 90)) {
             throw new IllegalArgumentException(club.name() + " presents " + loftDeg + " degrees of loft today");
@@ -36,7 +36,7 @@ record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
      *
      * @param todayLoftDeg for each club the loft that today's set-up presents at address, degrees
      */
-    static List<ClubToday> bag(List<Club> bag, ToDoubleFunction<Club> todayLoftDeg) {
+    public static List<ClubToday> bag(List<Club> bag, ToDoubleFunction<Club> todayLoftDeg) {
         List<ClubToday> clubs = bag.stream()
                 .filter(club -> club.kind().carries())
                 .map(club -> of(club, todayLoftDeg.applyAsDouble(club)))
@@ -53,7 +53,7 @@ record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
     }
 
     /** Among the golfer's clubs the one that is in the bag today at this club's slot and of its kind. */
-    Optional<ClubToday> inSlotToday(List<ClubToday> clubs) {
+    public Optional<ClubToday> inSlotToday(List<ClubToday> clubs) {
         return clubs.stream()
                 .filter(other -> other.club().inBag() && other.kind() == kind())
                 .filter(other -> other.club().slot() == club.slot())
@@ -61,44 +61,44 @@ record ClubToday(Club club, double loftDeg, double lengthM, double headMassKg) {
     }
 
     /** Whether another is the same row of the book, maybe set up in another way. */
-    boolean sameRow(ClubToday other) {
+    public boolean sameRow(ClubToday other) {
         return club.slot() == other.club().slot()
                 && club.name().equalsIgnoreCase(other.club().name());
     }
 
     /** Whether another club is built on the same head, as far as the book tells. */
-    boolean sameHead(ClubToday other) {
+    public boolean sameHead(ClubToday other) {
         return kind() == other.kind()
                 && club.head().equals(other.club().head())
                 && club.sleeve().equals(other.club().sleeve())
                 && club.kit().equals(other.club().kit());
     }
 
-    ClubKind kind() {
+    public ClubKind kind() {
         return club.kind();
     }
 
     /** The same club presenting its stated loft. */
-    ClubToday stated() {
+    public ClubToday stated() {
         return presenting(club.head().loftDeg());
     }
 
     /** The same club in a set-up that presents another loft, degrees. */
-    ClubToday presenting(double otherDeg) {
+    public ClubToday presenting(double otherDeg) {
         return new ClubToday(club, otherDeg, lengthM, headMassKg);
     }
 
     /** The same club with a shaft of another length, m. */
-    ClubToday ofLength(double otherM) {
+    public ClubToday ofLength(double otherM) {
         return new ClubToday(club, loftDeg, otherM, headMassKg);
     }
 
-    PointHead head(double speedMps) {
+    public PointHead head(double speedMps) {
         return new PointHead(speedMps, headMassKg, Restitution.of(kind()));
     }
 
     /** The place of the club among the others: by length, clubs of one length by loft, then by slot. */
-    double placeM() {
+    public double placeM() {
         return lengthM - 1e-4 * loftDeg - 1e-9 * club.slot();
     }
 }

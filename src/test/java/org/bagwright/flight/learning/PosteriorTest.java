@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
-import org.bagwright.flight.golfer.Posterior.Residuals;
+import org.bagwright.flight.learning.Posterior.Residuals;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

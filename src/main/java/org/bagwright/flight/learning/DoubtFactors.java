@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.Arrays;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.bagwright.domain.option.CarryDoubt;
  * the shared ones, a part of its own. Of the shared part the directions that matter most to the bag are kept; the rest is
  * counted as the club's own.
  */
-final class DoubtFactors {
+public final class DoubtFactors {
     private final Unknowns unknowns;
     private final RealMatrix toShared;
     private final RealMatrix greatest;
@@ -26,7 +26,7 @@ final class DoubtFactors {
      * @param heads how many heads
      * @param slopesM for carries all over his bag how they change with the unknowns, m
      */
-    DoubtFactors(Posterior posterior, Unknowns unknowns, int heads, List<double[]> slopesM) {
+    public DoubtFactors(Posterior posterior, Unknowns unknowns, int heads, List<double[]> slopesM) {
         this.unknowns = unknowns;
         int shared = unknowns.sharedCount();
         int count = unknowns.count();
@@ -74,7 +74,7 @@ final class DoubtFactors {
      * @param head the head of its club
      * @param slopesM how it changes with the unknowns, m
      */
-    CarryDoubt of(int head, double[] slopesM) {
+    public CarryDoubt of(int head, double[] slopesM) {
         double[] whole = toShared.preMultiply(slopesM);
         double[] kept = greatest.preMultiply(whole);
         int start = unknowns.headStart(head);

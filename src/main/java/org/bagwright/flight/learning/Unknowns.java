@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -11,7 +11,7 @@ import java.util.Optional;
  * The unknowns of one golfer in one row of numbers, each in its own standard deviations: first those that all clubs share, one
  * for each day among them, then those of each head.
  */
-final class Unknowns {
+public final class Unknowns {
     private static final List<Unknown> SHARED =
             Arrays.stream(Unknown.values()).filter(unknown -> !unknown.ofClub()).toList();
     private static final List<Unknown> OF_CLUB =
@@ -30,7 +30,7 @@ final class Unknowns {
      * @param heads how many heads
      * @param golfer standard deviations that are this golfer's own, by what his row leaves open
      */
-    Unknowns(List<Optional<LocalDate>> days, int heads, Map<Unknown, Double> golfer) {
+    public Unknowns(List<Optional<LocalDate>> days, int heads, Map<Unknown, Double> golfer) {
         this.days = List.copyOf(days);
         this.heads = heads;
         this.golfer = new EnumMap<>(Unknown.class);
@@ -58,7 +58,7 @@ final class Unknowns {
     }
 
     /** The place of a day. */
-    int day(Optional<LocalDate> date) {
+    public int day(Optional<LocalDate> date) {
         return SHARED.size() + days.indexOf(date);
     }
 
@@ -70,7 +70,7 @@ final class Unknowns {
      * @param lnLengthRatio what its length adds to ln head speed against the club that its head was fitted as
      * @param gauged whether its loft was gauged
      */
-    double[][] design(ClubToday club, int head, double lnLengthRatio, boolean gauged) {
+    public double[][] design(ClubToday club, int head, double lnLengthRatio, boolean gauged) {
         double[][] rows = new double[Argument.COUNT][count()];
         double byLength = (club.lengthM() - LENGTH_ABOUT_M) / LENGTH_SCALE_M;
         double byLoft = (club.loftDeg() - LOFT_ABOUT_DEG) / LOFT_SCALE_DEG;

@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,6 +8,7 @@ import java.util.Random;
 import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.flight.BallStart;
 import org.bagwright.flight.Launch;
+import org.bagwright.flight.golfer.TestBags;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

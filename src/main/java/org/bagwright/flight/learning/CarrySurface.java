@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.flight.BallStart;

@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.Arrays;
 import java.util.List;
@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param variances a variance for each quantity
  */
-record Scatter(double[] variances) {
+public record Scatter(double[] variances) {
     private static final double PRIOR_COUNT = 10;
 
     /** What is assumed of a golfer's own scatter: 1.4 % of ball speed, 1.1 degrees of launch, 6 % of spin, 3 % of carry. */
@@ -76,7 +76,7 @@ record Scatter(double[] variances) {
     }
 
     /** The variance of one quantity of a single shot. */
-    double variance(Quantity quantity) {
+    public double variance(Quantity quantity) {
         return variances[quantity.ordinal()];
     }
 

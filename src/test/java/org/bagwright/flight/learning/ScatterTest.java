@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,8 +11,9 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Shot.Series;
-import org.bagwright.flight.golfer.Posterior.Residuals;
+import org.bagwright.flight.golfer.TestBags;
 import org.bagwright.flight.golfer.TestBags.ShotOf;
+import org.bagwright.flight.learning.Posterior.Residuals;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -14,7 +14,7 @@ import org.apache.commons.math3.linear.RealVector;
  * The unknowns of a golfer after his shots: normal, about the values at which {@code |x|^2 + sum r' C^-1 r} is least, with the
  * covariance {@code H^-1}, H the Gauss-Newton Hessian there.
  */
-final class Posterior {
+public final class Posterior {
     private final double[] mean;
     private final DecompositionSolver hessian;
 
@@ -49,7 +49,7 @@ final class Posterior {
     }
 
     /** The likeliest values, in prior standard deviations. */
-    double[] mean() {
+    public double[] mean() {
         return mean;
     }
 

@@ -1,7 +1,7 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 /** The numbers on which the shots with one club depend; each is a straight line in the unknowns, see {@link Unknown}. */
-enum Argument {
+public enum Argument {
     LN_HEAD_SPEED(1e-3),
     LN_EFFICIENCY(1e-3),
     OFFSET_DEG(0.05),
@@ -13,7 +13,7 @@ enum Argument {
     RESPONSE(0.01),
     BALL(0.01);
 
-    static final int COUNT = values().length;
+    public static final int COUNT = values().length;
 
     private final double step;
 

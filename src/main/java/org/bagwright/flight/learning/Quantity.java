@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Shot.Measured;
@@ -7,7 +7,7 @@ import org.bagwright.domain.book.Shot.Measured;
  * What may be measured of a shot, as the fit sees it: speeds, spin and carry by their logarithm, angles in degrees. The noise
  * of the device is assumed; the discrepancy is what separates a device's mean from the truth, however many the shots.
  */
-enum Quantity {
+public enum Quantity {
     HEAD_SPEED(0.01, 0.006),
     BALL_SPEED(0.004, 0.003),
     LAUNCH(0.3, 0.25),
@@ -31,7 +31,7 @@ enum Quantity {
     }
 
     /** Standard deviation of what no number of shots takes away. */
-    double discrepancy() {
+    public double discrepancy() {
         return discrepancy;
     }
 

@@ -1,4 +1,4 @@
-package org.bagwright.flight.golfer;
+package org.bagwright.flight.learning;
 
 import org.bagwright.flight.Launch;
 
@@ -10,14 +10,14 @@ import org.bagwright.flight.Launch;
  * @param launchDeg what its weighting adds to launch, degrees
  * @param lnSpinRatio what its weighting adds to the logarithm of spin
  */
-record Presented(double loftDeg, double lnBallSpeedRatio, double launchDeg, double lnSpinRatio) {
+public record Presented(double loftDeg, double lnBallSpeedRatio, double launchDeg, double lnSpinRatio) {
     /** A set-up with today's weighting. */
-    static Presented of(double loftDeg) {
+    public static Presented of(double loftDeg) {
         return new Presented(loftDeg, 0, 0, 0);
     }
 
     /** A set-up with another weighting, by what that changes of the launch with one delivery. */
-    static Presented of(double loftDeg, Launch today, Launch weighted) {
+    public static Presented of(double loftDeg, Launch today, Launch weighted) {
         return today.spinRpm() <= 0 || weighted.spinRpm() <= 0
                 ? of(loftDeg)
                 : new Presented(
