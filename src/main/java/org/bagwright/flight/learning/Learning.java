@@ -20,7 +20,6 @@ public final class Learning {
 
     private final GolferBall air;
     private final List<ModelledClub> clubs;
-    private final Unknowns unknowns;
     private List<ShotGroup> groups;
     private List<ClubModel> models = List.of();
     private Scatter scatter;
@@ -37,7 +36,6 @@ public final class Learning {
     public Learning(GolferBall air, List<ModelledClub> clubs, Unknowns unknowns, List<ShotGroup> groups) {
         this.air = air;
         this.clubs = clubs;
-        this.unknowns = unknowns;
         this.groups = ShotWeights.fromMedians(groups);
         this.scatter = Scatter.of(this.groups);
         this.posterior = Posterior.prior(unknowns.count());

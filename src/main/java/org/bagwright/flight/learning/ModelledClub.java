@@ -4,14 +4,47 @@ import org.bagwright.flight.GolferBall;
 
 /**
  * A club as the fit sees it.
- *
- * @param club the club with its stated loft
- * @param head the number of its head
- * @param usual its arguments as they are usual of such a golfer
- * @param design how its arguments depend on the unknowns
- * @param referenceLoftDeg the presented loft about which the response to a change of set-up turns, degrees
  */
-public record ModelledClub(ClubToday club, int head, double[] usual, double[][] design, double referenceLoftDeg) {
+public final class ModelledClub {
+    private final ClubToday club;
+    private final int head;
+    private final double[] usual;
+    private final double[][] design;
+    private final double referenceLoftDeg;
+
+    public ModelledClub(ClubToday club, int head, double[] usual, double[][] design, double referenceLoftDeg) {
+        this.club = club;
+        this.head = head;
+        this.usual = usual;
+        this.design = design;
+        this.referenceLoftDeg = referenceLoftDeg;
+    }
+
+    /** The club with its stated loft. */
+    public ClubToday club() {
+        return club;
+    }
+
+    /** The number of its head. */
+    public int head() {
+        return head;
+    }
+
+    /** Its arguments as they are usual of such a golfer. */
+    public double[] usual() {
+        return usual;
+    }
+
+    /** How its arguments depend on the unknowns. */
+    public double[][] design() {
+        return design;
+    }
+
+    /** The presented loft about which the response to a change of set-up turns, degrees. */
+    public double referenceLoftDeg() {
+        return referenceLoftDeg;
+    }
+
     /** Its arguments for a golfer. */
     public double[] arguments(double[] unknowns) {
         double[] arguments = usual.clone();

@@ -66,12 +66,33 @@ public final class Posterior {
 
     /**
      * What one group of shots says about the unknowns near a golfer, whitened by the root of its covariance.
-     *
-     * @param head the head that was hit
-     * @param residuals measured less expected, whitened
-     * @param slopes how the expected depends on the unknowns, whitened
      */
-    record Residuals(int head, double[] residuals, double[][] slopes) {
+    static final class Residuals {
+        private final int head;
+        private final double[] residuals;
+        private final double[][] slopes;
+
+        Residuals(int head, double[] residuals, double[][] slopes) {
+            this.head = head;
+            this.residuals = residuals;
+            this.slopes = slopes;
+        }
+
+        /** The head that was hit. */
+        int head() {
+            return head;
+        }
+
+        /** Measured less expected, whitened. */
+        double[] residuals() {
+            return residuals;
+        }
+
+        /** How the expected depends on the unknowns, whitened. */
+        double[][] slopes() {
+            return slopes;
+        }
+
         static Residuals of(int head, double[] residuals, double[][] slopes, double[][] covariance) {
             RealMatrix root = new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance), 1e-9, 0).getL();
             RealMatrix inverse = MatrixUtils.inverse(root);

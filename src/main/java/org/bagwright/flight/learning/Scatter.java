@@ -6,10 +6,19 @@ import java.util.List;
 /**
  * How far a golfer's single shots scatter about their mean, pooled over his clubs, as a device reads them: for each {@link
  * Quantity} {@code s2 = (10 s0^2 + sum w (y - m)^2) / (10 + sum w - groups)}.
- *
- * @param variances a variance for each quantity
  */
-public record Scatter(double[] variances) {
+public final class Scatter {
+    private final double[] variances;
+
+    public Scatter(double[] variances) {
+        this.variances = variances;
+    }
+
+    /** A variance for each quantity. */
+    public double[] variances() {
+        return variances;
+    }
+
     private static final double PRIOR_COUNT = 10;
 
     /** What is assumed of a golfer's own scatter: 1.4 % of ball speed, 1.1 degrees of launch, 6 % of spin, 3 % of carry. */

@@ -8,14 +8,47 @@ import org.bagwright.domain.book.Shot;
 
 /**
  * The shots with one club in one set-up on one day, each with a weight from 0 to 1; a row that averages some counts as many.
- *
- * @param club the number of the club
- * @param presented what the set-up presents
- * @param day the place of the day among the unknowns
- * @param shots the shots
- * @param weights a weight for each
  */
-public record ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights) {
+public final class ShotGroup {
+    private final int club;
+    private final Presented presented;
+    private final int day;
+    private final List<Shot> shots;
+    private final double[] weights;
+
+    public ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights) {
+        this.club = club;
+        this.presented = presented;
+        this.day = day;
+        this.shots = shots;
+        this.weights = weights;
+    }
+
+    /** The number of the club. */
+    public int club() {
+        return club;
+    }
+
+    /** What the set-up presents. */
+    public Presented presented() {
+        return presented;
+    }
+
+    /** The place of the day among the unknowns. */
+    public int day() {
+        return day;
+    }
+
+    /** The shots. */
+    public List<Shot> shots() {
+        return shots;
+    }
+
+    /** A weight for each. */
+    public double[] weights() {
+        return weights;
+    }
+
     /** The same with every shot counted in full. */
     public static ShotGroup of(int club, Presented presented, int day, List<Shot> shots) {
         double[] weights = new double[shots.size()];
