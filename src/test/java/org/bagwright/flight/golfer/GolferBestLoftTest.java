@@ -4,10 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bagwright.domain.book.Shot;
-import org.bagwright.domain.book.Shot.Series;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.Ball;
@@ -37,11 +35,6 @@ class GolferBestLoftTest {
                 .shot();
         return TestBags.fit(
                 TestBags.golfer(OptionalDouble.empty(), OptionalDouble.empty()), List.of(DRIVER), List.of(shot));
-    }
-
-    private static Shot averaged(Shot shot) {
-        Series series = new Series(Optional.empty(), 200, OptionalDouble.empty());
-        return new Shot(shot.golfer(), shot.club(), shot.measured(), shot.setup(), series, shot.cell());
     }
 
     /** Penner 2003, Rep. Prog. Phys. 66, p. 161 [quoted]: 14.9 degrees delivered at 45 m/s and 200 g, allowed 0.3. */
