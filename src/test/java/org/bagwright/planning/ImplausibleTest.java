@@ -185,7 +185,7 @@ class ImplausibleTest {
     void twoShotsThatDisagree_areSaidTogether() throws IOException {
         EditedDemo book = new EditedDemo(ShippedBook.TRIO, folder);
         String cell = book.put("Shots", "Driver", "Spin", 4300);
-        assertSaid(book, cell, "The two shots with a club differ much, and their mean is used: Driver (spin)");
+        assertSaid(book, cell, "The two shots with a club differ much: Driver (spin)");
         assertEquals(2, warnings(book).get(0).cells().size());
     }
 

@@ -55,7 +55,7 @@ final class ShotSorter {
 
     private void warnOfTwo(List<Shot> two, String what) {
         Shot first = two.get(0);
-        String lead = "The two shots with a club differ much, and their mean is used: ";
+        String lead = "The two shots with a club differ much: ";
         Wording wording =
                 Wording.ofClub(lead, first.golfer(), first.club(), what, ". Maybe one is mistyped; hit a third.");
         messages.add(Message.warning(first.cell(), wording)
