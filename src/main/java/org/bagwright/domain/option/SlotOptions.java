@@ -7,6 +7,7 @@ import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.LiveChoice;
+import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.units.Checks;
 
@@ -51,10 +52,17 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
         if (option.carryM().isEmpty()) {
             return OptionalDouble.empty();
         }
-        return options.stream()
-                .filter(other -> !other.isEmpty() && other.club().equals(option.club()))
-                .filter(other -> other.choice().itemsThatDiffer(other.club().tidiedToday()) == 0)
+        return todayOf(option.club()).stream()
                 .mapToDouble(today -> option.doubt().changeVarianceM2(today.doubt()))
+                .findFirst();
+    }
+
+    /** The option that is today's set-up of one of its clubs, in the bag or not. */
+    public Optional<Option> todayOf(Club club) {
+        Choice today = club.tidiedToday();
+        return options.stream()
+                .filter(other -> !other.isEmpty() && other.choice().itemsThatDiffer(today) == 0)
+                .filter(other -> other.club().equals(club))
                 .findFirst();
     }
 

@@ -15,15 +15,21 @@ public final class Checks {
     }
 
     public static void positive(double value, String what) {
-        that(value > 0 && Double.isFinite(value), what + " must be above 0, found " + value);
+        if (!(value > 0 && Double.isFinite(value))) {
+            throw new IllegalArgumentException(what + " must be above 0, found " + value);
+        }
     }
 
     public static void notNegative(double value, String what) {
-        that(value >= 0 && Double.isFinite(value), what + " must be 0 or more, found " + value);
+        if (!(value >= 0 && Double.isFinite(value))) {
+            throw new IllegalArgumentException(what + " must be 0 or more, found " + value);
+        }
     }
 
     public static void within(Limit limit, double value, String what) {
-        that(limit.holds(value), what + " must be " + limit.inWords() + ", found " + value);
+        if (!limit.holds(value)) {
+            throw new IllegalArgumentException(what + " must be " + limit.inWords() + ", found " + value);
+        }
     }
 
     public static void named(String text, String what) {
