@@ -33,9 +33,9 @@ final class PlanAudit {
     private final Book book;
     private final BagMaker maker;
 
-    private PlanAudit(Book book) {
+    private PlanAudit(Book book, BagMaker maker) {
         this.book = book;
-        this.maker = new BagMaker(book);
+        this.maker = maker;
     }
 
     /**
@@ -44,7 +44,16 @@ final class PlanAudit {
      * @throws PlanDisagreement if the program does not agree with itself
      */
     static void check(BookResult result) {
-        PlanAudit audit = new PlanAudit(result.book());
+        check(result, new BagMaker(result.book()));
+    }
+
+    /**
+     * As {@link #check(BookResult)}.
+     *
+     * @param maker computes the options of the book once more; not the one that made those of the result
+     */
+    static void check(BookResult result, BagMaker maker) {
+        PlanAudit audit = new PlanAudit(result.book(), maker);
         result.bags().parallelStream().forEach(audit::check);
     }
 

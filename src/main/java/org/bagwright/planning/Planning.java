@@ -20,6 +20,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.files.KeptFile;
+import org.bagwright.planning.options.BagMaker;
 import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.planning.reasons.PlanExplanation;
 import org.bagwright.search.BagSearch;
@@ -63,7 +64,8 @@ public final class Planning {
         ready.onProgress(progress::report);
         BookPlan plan = ready.plan(charted.options());
         double searchS = (System.nanoTime() - startNs) / 1e9;
-        Outlooks outlooks = new Outlooks(charted.book(), limits.seed());
+        BagMaker onceMore = new BagMaker(charted.book());
+        Outlooks outlooks = new Outlooks(charted.book(), onceMore, limits.seed());
         List<BagResult> planned = IntStream.range(0, charted.bags().size())
                 .mapToObj(index -> bag(charted.bags().get(index), plan.bags().get(index)))
                 .toList();
@@ -79,7 +81,7 @@ public final class Planning {
                 charted.messages(),
                 limits.seed(),
                 searchS);
-        PlanAudit.check(bare);
+        PlanAudit.check(bare, onceMore);
         List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
         PenaltyMessages.of(bare).ifPresent(messages::add);
         messages.addAll(reasons.messages());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.bagwright.balance.ClubBalance;
 import org.bagwright.domain.book.Book;
@@ -31,6 +32,7 @@ public final class BagMaker {
     private final List<StockLimit> stock;
     private final WorkProgress work;
     private final List<Message> messages = new ArrayList<>();
+    private final Map<Golfer, Workshop> workshops = new ConcurrentHashMap<>();
 
     public BagMaker(Book book) {
         this(book, WorkProgress.NONE);
@@ -62,7 +64,7 @@ public final class BagMaker {
     }
 
     private BagOptions bag(Golfer golfer, List<Club> clubs) {
-        Workshop workshop = workshop(golfer, clubs);
+        Workshop workshop = workshop(golfer);
         Map<Club, SlotClub> made = workshop.clubs();
         messages.addAll(workshop.flight().messages());
         List<SlotOptions> slots = bySlot(made.values()).parallelStream()
@@ -83,6 +85,15 @@ public final class BagMaker {
     /** All by which the options of a golfer's clubs are computed. */
     private record Workshop(Map<Club, SlotClub> clubs, GolferFlight flight, OptionMaker maker) {}
 
+    private Workshop workshop(Golfer golfer) {
+        Workshop known = workshops.get(golfer);
+        if (known == null) {
+            known = workshop(golfer, book.bagOf(golfer));
+            workshops.put(golfer, known);
+        }
+        return known;
+    }
+
     private Workshop workshop(Golfer golfer, List<Club> clubs) {
         Map<Club, SlotClub> made = new LinkedHashMap<>();
         for (Club club : clubs) {
@@ -101,12 +112,12 @@ public final class BagMaker {
 
     /** The flight of a golfer's clubs. */
     public GolferFlight flight(Golfer golfer) {
-        return workshop(golfer, book.bagOf(golfer)).flight();
+        return workshop(golfer).flight();
     }
 
     /** Options of one golfer computed from the book once more, each by itself; one that leaves a slot empty stays as it is. */
     public List<Option> again(Golfer golfer, List<Option> options) {
-        Workshop workshop = workshop(golfer, book.bagOf(golfer));
+        Workshop workshop = workshop(golfer);
         Map<Integer, List<SlotClub>> slots = workshop.clubs().values().stream()
                 .collect(Collectors.groupingBy(club -> club.club().slot()));
         return options.stream()

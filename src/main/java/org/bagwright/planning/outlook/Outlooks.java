@@ -25,10 +25,16 @@ import org.bagwright.planning.sureness.BagSureness;
 /** Works out how planned bags answer to small changes, how sure they are, and what to measure next. */
 public final class Outlooks {
     private final Book book;
+    private final BagMaker maker;
     private final long seed;
 
-    public Outlooks(Book book, long seed) {
+    /**
+     * @param maker fits the golfers of the book
+     * @param seed of the draws
+     */
+    public Outlooks(Book book, BagMaker maker, long seed) {
         this.book = book;
+        this.maker = maker;
         this.seed = seed;
     }
 
@@ -39,7 +45,7 @@ public final class Outlooks {
                 .filter(index -> planned.get(index).carryM().isPresent())
                 .boxed()
                 .toList();
-        GolferFlight flight = new BagMaker(book).flight(bag.golfer());
+        GolferFlight flight = maker.flight(bag.golfer());
         List<Sensitivity> answers = carrying.stream()
                 .map(planned::get)
                 .map(option -> new Sensitivities(flight, option.club()).at(loftDeg(bag, option)))

@@ -57,7 +57,7 @@ public final class BuildBook {
 
     private static BookResult planned(Book book, BookOptions options) {
         BookPlan plan = new BagSearch(new SearchLimits(1, 10)).plan(options);
-        Outlooks outlooks = new Outlooks(book, 1);
+        Outlooks outlooks = new Outlooks(book, new BagMaker(book), 1);
         List<BagResult> bags = new ArrayList<>();
         for (int index = 0; index < options.bags().size(); index++) {
             var bag = options.bags().get(index);
