@@ -106,12 +106,12 @@ class LearningTest {
     /** No deviations of single clubs in the variance of a gap: a chance is then stated too surely. */
     @Test
     void chances_ofGaps_comeTrue() {
-        assertTrue(blend.statesChances());
-        assertTrue(blend.brierRatio() < 0.8, "Brier " + blend.brierRatio());
+        assertTrue(
+                blend.chances().brierRatio() < 0.8, "Brier " + blend.chances().brierRatio());
         for (double least = 0; least < 0.9; least += 0.25) {
-            var some = blend.chances(least, least + 0.25);
-            double apart = Math.abs(Tally.meanStated(some) - Tally.shareThatCame(some));
-            assertTrue(some.size() < 60 || apart < 0.15, least + ": off by " + apart + " in " + some.size());
+            Chances some = blend.chances().between(least, least + 0.25);
+            assertTrue(
+                    some.count() < 60 || some.apart() < 0.15, least + ": off by " + some.apart() + " in " + some.count());
         }
     }
 

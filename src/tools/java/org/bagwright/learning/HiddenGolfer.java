@@ -20,9 +20,10 @@ import org.bagwright.domain.option.Option;
  *
  * @param bag his clubs
  * @param truth what is true of him
+ * @param device what his monitor tells
  * @param shots what the fitter has measured
  */
-record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
+record HiddenGolfer(HiddenBag bag, HiddenTruth truth, Device device, List<Shot> shots) {
     private static final double UNSHOT_RATIO = 0.3;
     private static final double SECOND_SETTING_RATIO = 0.35;
     private static final double DATED_RATIO = 0.4;
@@ -52,7 +53,8 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
                 ? TrueBall.third()
                 : TrueBall.ofTruth((int) Math.floorMod(seed, (long) TrueBall.BLENDS), dice);
         HiddenTruth truth = new HiddenTruth(bag, flown, dice);
-        HiddenShots shots = new HiddenShots(bag, truth, Device.drawn(dice), dice, strayRatio);
+        Device device = Device.drawn(dice);
+        HiddenShots shots = new HiddenShots(bag, truth, device, dice, strayRatio);
         boolean second = moreSetups && dice.chance(SECOND_SETTING_RATIO);
         List<HiddenShots.Day> days = moreSetups && dice.chance(DATED_RATIO)
                 ? List.of(HiddenShots.Day.drawn(0, dice), HiddenShots.Day.drawn(7, dice))
@@ -63,7 +65,7 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
                 hit(shots, bag, club, second, days, dice);
             }
         }
-        return new HiddenGolfer(bag, truth, shots.shots());
+        return new HiddenGolfer(bag, truth, device, shots.shots());
     }
 
     /** 3 to 10 shots with a club; where some may be at a second setting, with every other club half of them are. */
@@ -88,7 +90,7 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
         HiddenTruth truth = new HiddenTruth(bag, TrueBall.blend(0, 0, 0), even);
         HiddenShots shots = new HiddenShots(bag, truth, Device.FULL_WITH_HEAD, even, 0);
         bag.clubs().forEach(club -> shots.hit(club, club.today(), HiddenShots.Day.ANY, 5));
-        return new HiddenGolfer(bag, truth, shots.shots());
+        return new HiddenGolfer(bag, truth, Device.FULL_WITH_HEAD, shots.shots());
     }
 
     /** Every other setting of a club's sleeve, and every other bend of its loft in whole degrees. */
@@ -102,6 +104,14 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
                 .filter(choice -> !choice.equals(club.today()))
                 .distinct()
                 .toList();
+    }
+
+    /** The same golfer after some more shots with a club in one set-up. */
+    HiddenGolfer after(Club club, Choice choice, int count, Dice dice) {
+        HiddenShots more = new HiddenShots(bag, truth, device, dice, 1);
+        more.shots().addAll(shots);
+        more.hit(club, choice, HiddenShots.Day.ANY, count);
+        return new HiddenGolfer(bag, truth, device, more.shots());
     }
 
     /** What the fitter has. */

@@ -88,7 +88,7 @@ final class SecondSetting {
         if (design == Design.TWO) {
             shots.hit(studied, second, HiddenShots.Day.ANY, SHOTS);
         }
-        return new HiddenGolfer(bag, truth, shots.shots());
+        return new HiddenGolfer(bag, truth, device, shots.shots());
     }
 
     private static List<Double> squaresM2(HiddenGolfer hidden, Club studied, Choice second) {

@@ -1,0 +1,100 @@
+package org.bagwright.learning;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.Sleeve;
+import org.bagwright.domain.plan.MeasureNext;
+
+/**
+ * What the first advice to measure is worth: the true penalty of the plan before five more shots less that of the plan after
+ * them, with the club and setting that the program advises and with some club at some setting.
+ */
+final class NextMeasurement {
+    private static final int SHOTS = 5;
+
+    /**
+     * What five shots brought one golfer.
+     *
+     * @param advisedPoints drop of the true penalty with the advised club and setting, points
+     * @param someClubPoints the same with a club and a setting that are drawn
+     * @param saidPoints what the advice was said to be worth, points
+     */
+    private record Drop(double advisedPoints, double someClubPoints, double saidPoints) {
+        double betterPoints() {
+            return advisedPoints - someClubPoints;
+        }
+    }
+
+    private final SummaryStatistics advised = new SummaryStatistics();
+    private final SummaryStatistics someClub = new SummaryStatistics();
+    private final SummaryStatistics said = new SummaryStatistics();
+    private final SummaryStatistics better = new SummaryStatistics();
+
+    NextMeasurement(int golfers, long firstSeed) {
+        List<Drop> drops = LongStream.range(firstSeed, firstSeed + golfers)
+                .parallel()
+                .mapToObj(NextMeasurement::drop)
+                .toList();
+        for (Drop drop : drops) {
+            advised.addValue(drop.advisedPoints());
+            someClub.addValue(drop.someClubPoints());
+            said.addValue(drop.saidPoints());
+            better.addValue(drop.betterPoints());
+        }
+    }
+
+    private static Drop drop(long seed) {
+        HiddenGolfer hidden = HiddenGolfer.drawn(seed, HiddenGolfer.Ball.BLEND, true);
+        TrueBag bag = new TrueBag(hidden, Judgement.options(hidden));
+        List<Integer> planned = bag.plan(true);
+        double beforePoints = bag.truePoints(planned);
+        MeasureNext.Advice advice = bag.advice(planned).orElseThrow();
+        Club club = hidden.bag().clubs().get(advice.slot() - 1);
+        Dice dice = new Dice(seed ^ 0x55555555L);
+        Club some = hidden.bag().clubs().get(dice.below(hidden.bag().clubs().size()));
+        return new Drop(
+                beforePoints - afterPoints(hidden, club, advice.setting(), seed),
+                beforePoints - afterPoints(hidden, some, someSetting(hidden, some, dice), seed),
+                advice.worthPoints());
+    }
+
+    private static Optional<String> someSetting(HiddenGolfer hidden, Club club, Dice dice) {
+        return hidden.bag()
+                .sleeveOf(club)
+                .map(Sleeve::settings)
+                .map(settings -> settings.get(dice.below(settings.size())).mark());
+    }
+
+    private static double afterPoints(HiddenGolfer hidden, Club club, Optional<String> setting, long seed) {
+        HiddenGolfer more =
+                hidden.after(club, new Choice(setting, club.today().bend()), SHOTS, new Dice(~seed));
+        TrueBag bag = new TrueBag(more, Judgement.options(more));
+        return bag.truePoints(bag.plan(true));
+    }
+
+    double advisedPoints() {
+        return advised.getMean();
+    }
+
+    double someClubPoints() {
+        return someClub.getMean();
+    }
+
+    double saidPoints() {
+        return said.getMean();
+    }
+
+    /** By how much more the penalty drops by the advice, points. */
+    double betterPoints() {
+        return better.getMean();
+    }
+
+    /** The standard error of that, points. */
+    double errorPoints() {
+        return better.getStandardDeviation() / Math.sqrt(better.getN());
+    }
+}
