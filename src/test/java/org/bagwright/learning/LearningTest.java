@@ -24,7 +24,7 @@ class LearningTest {
     /** Not where the class is set up: threads of its own would wait for that. */
     @BeforeAll
     static void judge() {
-        blend = tally(seed -> HiddenGolfer.drawn(seed, Ball.BLEND, true));
+        blend = tally(seed -> HiddenGolfer.drawn(seed, Population.USUAL));
     }
 
     private static Tally tally(LongFunction<HiddenGolfer> golfer) {
@@ -73,7 +73,7 @@ class LearningTest {
     /** No blend of the balls: with the other published ball, clubs without shots are then off by twice as much. */
     @Test
     void aBallOfTheOtherModel_isFound() {
-        Tally smits = tally(seed -> HiddenGolfer.drawn(3 * seed + 1, Ball.BLEND, true));
+        Tally smits = tally(seed -> HiddenGolfer.drawn(3 * seed + 1, Population.USUAL));
         assertMost(7, smits, Row.UNTRIED, 0.9);
         assertMost(18, smits, Row.UNSHOT, 0.9);
     }
@@ -81,7 +81,7 @@ class LearningTest {
     /** No weights of shots: four times the usual strays. */
     @Test
     void strays_countLittle() {
-        Tally strays = tally(seed -> HiddenGolfer.drawn(seed, Ball.BLEND, true, 4));
+        Tally strays = tally(seed -> HiddenGolfer.drawn(seed, Population.USUAL.strays(4)));
         assertMost(3, strays, Row.UNTRIED, 0.5);
         assertMost(8, strays, Row.UNTRIED, 0.9);
     }
@@ -89,7 +89,7 @@ class LearningTest {
     /** The ball is not one of ours: carries and gaps hold all the same, through the deviations of single clubs. */
     @Test
     void aThirdBall_doesLittleHarm() {
-        Tally third = tally(seed -> HiddenGolfer.drawn(seed, Ball.THIRD, true));
+        Tally third = tally(seed -> HiddenGolfer.drawn(seed, Population.USUAL.ofBall(Ball.THIRD)));
         assertMost(8, third, Row.UNTRIED, 0.9);
         assertMost(8, third, Row.GAP, 0.9);
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.LongFunction;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.bagwright.learning.Tally.Plans;
 import org.bagwright.learning.Tally.Row;
@@ -18,12 +19,12 @@ public final class HiddenGolfers {
 
     private final int count;
     private final long firstSeed;
-    private final boolean moreSetups;
+    private final Population population;
 
-    HiddenGolfers(int count, long firstSeed, boolean moreSetups) {
+    public HiddenGolfers(int count, long firstSeed, boolean moreSetups) {
         this.count = count;
         this.firstSeed = firstSeed;
-        this.moreSetups = moreSetups;
+        this.population = moreSetups ? Population.USUAL : Population.TODAY_ONLY;
     }
 
     public static void main(String[] args) {
@@ -39,12 +40,12 @@ public final class HiddenGolfers {
 
     /** The carries and gaps of all golfers with one kind of ball. */
     Tally tally(HiddenGolfer.Ball ball) {
-        return tally(seed -> Judgement.of(HiddenGolfer.drawn(seed, ball, moreSetups), seed));
+        return tally(seed -> Judgement.of(HiddenGolfer.drawn(seed, population.ofBall(ball)), seed));
     }
 
     /** The plans of all golfers. */
     Tally plans() {
-        return tally(seed -> Judgement.ofPlans(HiddenGolfer.drawn(seed, HiddenGolfer.Ball.BLEND, moreSetups)));
+        return tally(seed -> Judgement.ofPlans(HiddenGolfer.drawn(seed, population)));
     }
 
     private Tally tally(LongFunction<Tally> judged) {
@@ -52,6 +53,17 @@ public final class HiddenGolfers {
                 .parallel()
                 .mapToObj(judged)
                 .reduce(new Tally(), (one, other) -> new Tally().add(one).add(other));
+    }
+
+    /** The chances of gaps in tenths by what was stated, lowest first; of golfers with a third ball or with the others. */
+    public List<StatedChance> tenths(boolean third) {
+        Chances chances =
+                tally(third ? HiddenGolfer.Ball.THIRD : HiddenGolfer.Ball.BLEND).chances();
+        return IntStream.range(0, TENTHS)
+                .mapToObj(tenth -> chances.between(tenth / 10.0, (tenth + 1) / 10.0))
+                .filter(some -> some.count() > 0)
+                .map(some -> new StatedChance(some.meanStated(), some.shareThatCame(), some.count()))
+                .toList();
     }
 
     private String table() {

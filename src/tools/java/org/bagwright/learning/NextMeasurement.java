@@ -48,7 +48,7 @@ final class NextMeasurement {
     }
 
     private static Drop drop(long seed) {
-        HiddenGolfer hidden = HiddenGolfer.drawn(seed, HiddenGolfer.Ball.BLEND, true);
+        HiddenGolfer hidden = HiddenGolfer.drawn(seed, Population.USUAL);
         TrueBag bag = new TrueBag(hidden, Judgement.options(hidden));
         List<Integer> planned = bag.plan(true);
         double beforePoints = bag.truePoints(planned);

@@ -78,7 +78,7 @@ final class SecondSetting {
 
     private HiddenGolfer golfer(
             long seed, HiddenBag bag, HiddenTruth truth, Club studied, Choice second, Design design) {
-        HiddenShots shots = new HiddenShots(bag, truth, device, new Dice(~seed), 0);
+        HiddenShots shots = new HiddenShots(bag, truth, device, new Dice(~seed), Population.USUAL.strays(0));
         for (Club club : bag.clubs()) {
             if (!club.equals(studied)) {
                 shots.hit(club, club.today(), HiddenShots.Day.ANY, SHOTS);

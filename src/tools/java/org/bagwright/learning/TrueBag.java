@@ -2,7 +2,9 @@ package org.bagwright.learning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
@@ -23,6 +25,7 @@ import org.bagwright.search.model.SearchLimits;
  */
 final class TrueBag {
     private static final SearchLimits LIMITS = new SearchLimits(1, 10);
+    private static final double LEAST_WISH_M = 3;
     private static final double ALIKE_M = 0.1;
     private static final double ALIKE_POINTS = 0.005;
 
@@ -30,19 +33,27 @@ final class TrueBag {
     private final BagOptions real;
 
     TrueBag(HiddenGolfer hidden, BagOptions options) {
-        double wishM = meanGapM(hidden, options);
         List<SlotOptions> slots =
                 options.slots().stream().map(slot -> real(hidden, slot)).toList();
-        this.seen = new BagOptions(options.golfer(), options.slots(), wishM, options.aims());
-        this.real = new BagOptions(options.golfer(), slots, wishM, guessing(options.aims(), false));
+        Map<Integer, Double> wishesM = wishesM(slots);
+        this.seen = new BagOptions(options.golfer(), options.slots(), options.gapWishM(), wishesM, options.aims());
+        this.real = new BagOptions(
+                options.golfer(), slots, options.gapWishM(), wishesM, guessing(options.aims(), false));
     }
 
-    /** The mean of the true gaps of today. */
-    private static double meanGapM(HiddenGolfer hidden, BagOptions options) {
-        Option first = options.slots().get(0).today();
-        Option last = options.slots().get(options.slots().size() - 1).today();
-        return (hidden.trueCarryM(first) - hidden.trueCarryM(last))
-                / (options.slots().size() - 1);
+    /** Gaps that the bag can have, as a fitter wishes who knows what he can ask for: the true ones of a drawn set-up. */
+    private static Map<Integer, Double> wishesM(List<SlotOptions> slots) {
+        Dice dice = new Dice(slots.size());
+        List<Option> drawn = slots.stream()
+                .map(slot -> slot.options().get(dice.below(slot.options().size())))
+                .toList();
+        Map<Integer, Double> wishesM = new TreeMap<>();
+        for (int slot = 0; slot + 1 < drawn.size(); slot++) {
+            double gapM = drawn.get(slot).carryM().orElseThrow()
+                    - drawn.get(slot + 1).carryM().orElseThrow();
+            wishesM.put(slots.get(slot).slot(), Math.max(LEAST_WISH_M, gapM));
+        }
+        return wishesM;
     }
 
     private static SlotOptions real(HiddenGolfer hidden, SlotOptions slot) {
@@ -96,7 +107,12 @@ final class TrueBag {
     }
 
     private BagOptions seen(boolean onWhatIsLikely) {
-        return new BagOptions(seen.golfer(), seen.slots(), seen.gapWishM(), guessing(seen.aims(), onWhatIsLikely));
+        return new BagOptions(
+                seen.golfer(),
+                seen.slots(),
+                seen.gapWishM(),
+                seen.keptGapsM(),
+                guessing(seen.aims(), onWhatIsLikely));
     }
 
     private static List<Integer> planned(BagOptions bag) {
