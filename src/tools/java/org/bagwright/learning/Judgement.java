@@ -41,7 +41,7 @@ final class Judgement {
     /** What the plans that the program makes of a book are truly worth. */
     static Tally ofPlans(HiddenGolfer hidden) {
         Tally tally = new Tally();
-        TrueBag bag = new TrueBag(hidden, options(hidden));
+        TrueBag bag = TrueBag.of(hidden);
         List<Integer> guess = bag.plan(false);
         List<Integer> likely = bag.plan(true);
         bag.shares(likely).forEach(tally.shares()::add);

@@ -15,6 +15,8 @@ import org.bagwright.domain.plan.MeasureNext;
  */
 final class NextMeasurement {
     private static final int SHOTS = 5;
+    /** Shots are drawn this often for each golfer, and the drops averaged. */
+    private static final int REPEATS = 4;
 
     /**
      * What five shots brought one golfer.
@@ -49,31 +51,35 @@ final class NextMeasurement {
 
     private static Drop drop(long seed) {
         HiddenGolfer hidden = HiddenGolfer.drawn(seed, Population.USUAL);
-        TrueBag bag = new TrueBag(hidden, Judgement.options(hidden));
+        TrueBag bag = TrueBag.of(hidden);
         List<Integer> planned = bag.plan(true);
-        double beforePoints = bag.truePoints(planned);
         MeasureNext.Advice advice = bag.advice(planned).orElseThrow();
         Club club = hidden.bag().clubs().get(advice.slot() - 1);
-        Dice dice = new Dice(seed ^ 0x55555555L);
-        Club some = hidden.bag().clubs().get(dice.below(hidden.bag().clubs().size()));
+        Choice advised = new Choice(advice.setting(), club.today().bend());
+        Dice dice = new Dice(~seed);
+        double advisedPoints = 0;
+        double somePoints = 0;
+        for (int repeat = 0; repeat < REPEATS; repeat++) {
+            Club some = hidden.bag().clubs().get(dice.below(hidden.bag().clubs().size()));
+            advisedPoints += afterPoints(bag, hidden.after(club, advised, SHOTS, dice));
+            somePoints += afterPoints(bag, hidden.after(some, someSetting(hidden, some, dice), SHOTS, dice));
+        }
+        double beforePoints = bag.truePoints(planned);
         return new Drop(
-                beforePoints - afterPoints(hidden, club, advice.setting(), seed),
-                beforePoints - afterPoints(hidden, some, someSetting(hidden, some, dice), seed),
-                advice.worthPoints());
+                beforePoints - advisedPoints / REPEATS, beforePoints - somePoints / REPEATS, advice.worthPoints());
     }
 
-    private static Optional<String> someSetting(HiddenGolfer hidden, Club club, Dice dice) {
-        return hidden.bag()
+    private static double afterPoints(TrueBag before, HiddenGolfer more) {
+        TrueBag bag = before.after(more);
+        return bag.truePoints(bag.plan(true));
+    }
+
+    private static Choice someSetting(HiddenGolfer hidden, Club club, Dice dice) {
+        Optional<String> mark = hidden.bag()
                 .sleeveOf(club)
                 .map(Sleeve::settings)
                 .map(settings -> settings.get(dice.below(settings.size())).mark());
-    }
-
-    private static double afterPoints(HiddenGolfer hidden, Club club, Optional<String> setting, long seed) {
-        HiddenGolfer more =
-                hidden.after(club, new Choice(setting, club.today().bend()), SHOTS, new Dice(~seed));
-        TrueBag bag = new TrueBag(more, Judgement.options(more));
-        return bag.truePoints(bag.plan(true));
+        return new Choice(mark, club.today().bend());
     }
 
     double advisedPoints() {

@@ -32,16 +32,26 @@ final class TrueBag {
     private final BagOptions seen;
     private final BagOptions real;
 
-    TrueBag(HiddenGolfer hidden, BagOptions options) {
+    /** A bag with the gaps that the program believes it can have, as a fitter wishes who looks at what he can set. */
+    static TrueBag of(HiddenGolfer hidden) {
+        BagOptions options = Judgement.options(hidden);
+        return new TrueBag(hidden, options, wishesM(options.slots()));
+    }
+
+    /** The bag after more shots; what is wished is as it was. */
+    TrueBag after(HiddenGolfer more) {
+        return new TrueBag(more, Judgement.options(more), seen.keptGapsM());
+    }
+
+    private TrueBag(HiddenGolfer hidden, BagOptions options, Map<Integer, Double> wishesM) {
         List<SlotOptions> slots =
                 options.slots().stream().map(slot -> real(hidden, slot)).toList();
-        Map<Integer, Double> wishesM = wishesM(slots);
         this.seen = new BagOptions(options.golfer(), options.slots(), options.gapWishM(), wishesM, options.aims());
         this.real = new BagOptions(
                 options.golfer(), slots, options.gapWishM(), wishesM, guessing(options.aims(), false));
     }
 
-    /** Gaps that the bag can have, as a fitter wishes who knows what he can ask for: the true ones of a drawn set-up. */
+    /** The gaps of a drawn set-up, by what is known before more shots: what is true must not be seen in a wish. */
     private static Map<Integer, Double> wishesM(List<SlotOptions> slots) {
         Dice dice = new Dice(slots.size());
         List<Option> drawn = slots.stream()
