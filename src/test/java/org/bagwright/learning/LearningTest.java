@@ -134,7 +134,8 @@ class LearningTest {
         for (double least = 0; least < 0.9; least += 0.25) {
             Chances some = blend.chances().between(least, least + 0.25);
             assertTrue(
-                    some.count() < 60 || some.apart() < 0.15, least + ": off by " + some.apart() + " in " + some.count());
+                    some.count() < 60 || some.apart() < 0.15,
+                    least + ": off by " + some.apart() + " in " + some.count());
         }
     }
 

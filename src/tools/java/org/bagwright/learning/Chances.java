@@ -43,7 +43,10 @@ final class Chances {
 
     /** Not a number where there are none. */
     double shareThatCame() {
-        return all.stream().mapToDouble(chance -> chance.came() ? 1 : 0).average().orElse(Double.NaN);
+        return all.stream()
+                .mapToDouble(chance -> chance.came() ? 1 : 0)
+                .average()
+                .orElse(Double.NaN);
     }
 
     /** How far what was stated is from what came. */

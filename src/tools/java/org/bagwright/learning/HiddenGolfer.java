@@ -62,7 +62,13 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, Device device, List<Shot> 
 
     /** 3 to 10 shots with a club; where some may be at a second setting, with every other club half of them are. */
     private static void hit(
-            HiddenShots shots, HiddenBag bag, Club club, boolean second, List<HiddenShots.Day> days, Dice dice, int shotsRatio) {
+            HiddenShots shots,
+            HiddenBag bag,
+            Club club,
+            boolean second,
+            List<HiddenShots.Day> days,
+            Dice dice,
+            int shotsRatio) {
         int count = shotsRatio * (FEWEST_SHOTS + dice.below(MOST_SHOTS - FEWEST_SHOTS + 1));
         List<Choice> others = otherSetups(bag, club);
         int later = second && !others.isEmpty() && dice.chance(0.5) ? count / 2 : 0;

@@ -127,11 +127,14 @@ public final class HiddenGolfers {
             text.append(bin(tally.chances().between(tenth / 10.0, (tenth + 1) / 10.0)));
         }
         return text
-                + line("%nBrier score over that of a constant: %.2f", tally.chances().brierRatio());
+                + line(
+                        "%nBrier score over that of a constant: %.2f",
+                        tally.chances().brierRatio());
     }
 
     private static String shares(Chances shares) {
-        StringBuilder text = new StringBuilder("\nShare of likely cases in which a setting is best, stated and come (cases):");
+        StringBuilder text =
+                new StringBuilder("\nShare of likely cases in which a setting is best, stated and come (cases):");
         for (int bin = 0; bin + 1 < SHARE_EDGES.length; bin++) {
             text.append(bin(shares.between(SHARE_EDGES[bin], SHARE_EDGES[bin + 1])));
         }

@@ -71,7 +71,8 @@ final class HiddenShots {
         static final Day ANY = new Day(Optional.empty(), 1);
 
         static Day drawn(int day, Population population, Dice dice) {
-            return new Day(Optional.of(LocalDate.of(2026, 5, 1 + day)), Math.exp(population.dayRatio() * dice.normal(0.01)));
+            return new Day(
+                    Optional.of(LocalDate.of(2026, 5, 1 + day)), Math.exp(population.dayRatio() * dice.normal(0.01)));
         }
     }
 

@@ -21,10 +21,8 @@ record Population(
         int shotsRatio,
         double dayRatio,
         Optional<Device> device) {
-    static final Population USUAL =
-            new Population(HiddenGolfer.Ball.BLEND, true, 1, 1, 1, 1, Optional.empty());
-    static final Population TODAY_ONLY =
-            new Population(HiddenGolfer.Ball.BLEND, false, 1, 1, 1, 1, Optional.empty());
+    static final Population USUAL = new Population(HiddenGolfer.Ball.BLEND, true, 1, 1, 1, 1, Optional.empty());
+    static final Population TODAY_ONLY = new Population(HiddenGolfer.Ball.BLEND, false, 1, 1, 1, 1, Optional.empty());
 
     Population ofBall(HiddenGolfer.Ball other) {
         return new Population(other, moreSetups, strayRatio, scatterRatio, shotsRatio, dayRatio, device);

@@ -47,8 +47,8 @@ final class TrueBag {
         List<SlotOptions> slots =
                 options.slots().stream().map(slot -> real(hidden, slot)).toList();
         this.seen = new BagOptions(options.golfer(), options.slots(), options.gapWishM(), wishesM, options.aims());
-        this.real = new BagOptions(
-                options.golfer(), slots, options.gapWishM(), wishesM, guessing(options.aims(), false));
+        this.real =
+                new BagOptions(options.golfer(), slots, options.gapWishM(), wishesM, guessing(options.aims(), false));
     }
 
     /** The gaps of a drawn set-up, by what is known before more shots: what is true must not be seen in a wish. */
@@ -118,11 +118,7 @@ final class TrueBag {
 
     private BagOptions seen(boolean onWhatIsLikely) {
         return new BagOptions(
-                seen.golfer(),
-                seen.slots(),
-                seen.gapWishM(),
-                seen.keptGapsM(),
-                guessing(seen.aims(), onWhatIsLikely));
+                seen.golfer(), seen.slots(), seen.gapWishM(), seen.keptGapsM(), guessing(seen.aims(), onWhatIsLikely));
     }
 
     private static List<Integer> planned(BagOptions bag) {
