@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What the program learns of golfers whose truth is known, with wider bounds than the table of {@link HiddenGolfers} meets
- * with many more. Each bound says which part of the model it would miss.
+ * with many more. What a test says about a part of the model was tried by leaving that part out.
  */
 @Tag("regression")
 class LearningTest {
@@ -48,33 +48,33 @@ class LearningTest {
         assertTrue(found >= least && found <= most, row + ": " + found + " of " + least + " to " + most);
     }
 
-    /** Set-ups of shots read as today's, or no deviations of single clubs. */
+    /** The model as a whole; the ranges below miss single parts sooner. */
     @Test
     void carries_atUntriedSettings_areClose() {
         assertMost(2.5, blend, Row.UNTRIED, 0.5);
         assertMost(6.5, blend, Row.UNTRIED, 0.9);
     }
 
-    /** Set-ups of shots read as today's; no factor of response; loft of the head taken as stated. */
+    /** Set-ups of shots read as today's: 90 % of changes are then within 3.0 yd. */
     @Test
     void changes_fromToday_areClose() {
         assertMost(2.9, blend, Row.CHANGE, 0.9);
     }
 
-    /** No deviations of single clubs; days taken for clubs. */
+    /** No blend of the balls: 90 % of gaps are then within 7.0 yd. */
     @Test
     void gaps_betweenClubsWithShots_areClose() {
         assertMost(6.5, blend, Row.GAP, 0.9);
     }
 
-    /** No shared parameters; the neighbour's residues lent. */
+    /** No shared parameters: the median is then 7.5 yd; no blend of the balls: 90 % are then within 14 yd. */
     @Test
     void clubsWithoutShots_areClose() {
         assertMost(5.5, blend, Row.UNSHOT, 0.5);
         assertMost(13, blend, Row.UNSHOT, 0.9);
     }
 
-    /** No blend of the balls: with the other published ball, clubs without shots are then off by twice as much. */
+    /** The other published ball; no single part that was tried fails here. */
     @Test
     void aBallOfTheOtherModel_isFound() {
         Tally smits = tally(seed -> HiddenGolfer.drawn(3 * seed + 1, Population.USUAL));
@@ -109,7 +109,7 @@ class LearningTest {
         assertCoverage(0.7, 0.97, many, Row.CHANGE, Tally.NARROW_SD);
     }
 
-    /** The ball is not one of ours: carries and gaps hold all the same, through the deviations of single clubs. */
+    /** The ball is not one of ours. No deviations of single clubs: 90 % of gaps are then within 8.6 yd; no shared parameters: 9.3. */
     @Test
     void aThirdBall_doesLittleHarm() {
         Tally third = tally(Population.USUAL.ofBall(Ball.THIRD));
@@ -117,7 +117,7 @@ class LearningTest {
         assertMost(8, third, Row.GAP, 0.9);
     }
 
-    /** No covariance between quantities; no discrepancy of the monitor; scatter taken as assumed. */
+    /** No deviations of single clubs, no response, no shared parameters, no blend, no variance of a club's own: too narrow. */
     @Test
     void ranges_coverWhatTheySay() {
         for (Row row : Row.values()) {
@@ -126,11 +126,11 @@ class LearningTest {
         }
     }
 
-    /** No deviations of single clubs in the variance of a gap: a chance is then stated too surely. */
+    /** No variance of a club's own: chances are then stated too surely, and the ratio of Brier scores is 0.82, not 0.63. */
     @Test
     void chances_ofGaps_comeTrue() {
         assertTrue(
-                blend.chances().brierRatio() < 0.8, "Brier " + blend.chances().brierRatio());
+                blend.chances().brierRatio() < 0.72, "Brier " + blend.chances().brierRatio());
         for (double least = 0; least < 0.9; least += 0.25) {
             Chances some = blend.chances().between(least, least + 0.25);
             assertTrue(
@@ -139,7 +139,7 @@ class LearningTest {
         }
     }
 
-    /** Set-ups of shots read as today's, or shots of one club at two set-ups fitted apart. Without launch and spin. */
+    /** Set-ups of shots read as today's: a second setting then saves nothing. Without launch and spin. */
     @Test
     void aSecondSetting_tellsTheChange() {
         SecondSetting study = new SecondSetting(Device.BALL_AND_CARRY, GOLFERS / 2, FIRST_SEED);
