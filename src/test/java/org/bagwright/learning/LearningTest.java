@@ -109,7 +109,10 @@ class LearningTest {
         assertCoverage(0.7, 0.97, many, Row.CHANGE, Tally.NARROW_SD);
     }
 
-    /** The ball is not one of ours. No deviations of single clubs: 90 % of gaps are then within 8.6 yd; no shared parameters: 9.3. */
+    /**
+     * The ball is not one of ours. No deviations of single clubs: 90 % of gaps are then within 8.6 yd; no shared parameters: 90 %
+     * of carries within 9.3 yd.
+     */
     @Test
     void aThirdBall_doesLittleHarm() {
         Tally third = tally(Population.USUAL.ofBall(Ball.THIRD));
