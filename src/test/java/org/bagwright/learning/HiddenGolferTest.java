@@ -68,7 +68,7 @@ class HiddenGolferTest {
     @Test
     void bags_have6To14Clubs_threeInTenOfThemWithoutShots() {
         List<HiddenGolfer> many = LongStream.range(1, 200)
-                .mapToObj(seed -> HiddenGolfer.drawn(seed, HiddenGolfer.Ball.BLEND, true))
+                .mapToObj(seed -> HiddenGolfer.drawn(seed, Population.USUAL))
                 .toList();
         int clubs = 0;
         int shot = 0;
@@ -85,7 +85,7 @@ class HiddenGolferTest {
 
     @Test
     void untried_isNeitherTodays_norThatOfAShot() {
-        HiddenGolfer golfer = HiddenGolfer.drawn(3, HiddenGolfer.Ball.BLEND, false);
+        HiddenGolfer golfer = HiddenGolfer.drawn(3, Population.TODAY_ONLY);
         for (var slot : new BagMaker(golfer.book()).bags().bags().get(0).slots()) {
             List<Option> tried = slot.options().stream()
                     .filter(option -> !golfer.isUntried(option))

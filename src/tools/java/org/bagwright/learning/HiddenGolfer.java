@@ -20,9 +20,10 @@ import org.bagwright.domain.option.Option;
  *
  * @param bag his clubs
  * @param truth what is true of him
+ * @param device what his monitor tells
  * @param shots what the fitter has measured
  */
-record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
+record HiddenGolfer(HiddenBag bag, HiddenTruth truth, Device device, List<Shot> shots) {
     private static final double UNSHOT_RATIO = 0.3;
     private static final double SECOND_SETTING_RATIO = 0.35;
     private static final double DATED_RATIO = 0.4;
@@ -35,41 +36,40 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
         THIRD
     }
 
-    /**
-     * The golfer of a seed.
-     *
-     * @param moreSetups whether some of his shots may be hit with another set-up than today's, and on dates
-     */
-    static HiddenGolfer drawn(long seed, Ball ball, boolean moreSetups) {
-        return drawn(seed, ball, moreSetups, 1);
-    }
-
-    /** The same with another share of the usual strays. */
-    static HiddenGolfer drawn(long seed, Ball ball, boolean moreSetups, double strayRatio) {
+    /** The golfer of a seed. */
+    static HiddenGolfer drawn(long seed, Population population) {
         Dice dice = new Dice(seed);
         HiddenBag bag = HiddenBag.drawn(dice);
-        TrueBall flown = ball == Ball.THIRD
+        TrueBall flown = population.ball() == Ball.THIRD
                 ? TrueBall.third()
                 : TrueBall.ofTruth((int) Math.floorMod(seed, (long) TrueBall.BLENDS), dice);
         HiddenTruth truth = new HiddenTruth(bag, flown, dice);
-        HiddenShots shots = new HiddenShots(bag, truth, Device.drawn(dice), dice, strayRatio);
-        boolean second = moreSetups && dice.chance(SECOND_SETTING_RATIO);
-        List<HiddenShots.Day> days = moreSetups && dice.chance(DATED_RATIO)
-                ? List.of(HiddenShots.Day.drawn(0, dice), HiddenShots.Day.drawn(7, dice))
+        Device usual = Device.drawn(dice);
+        Device device = population.device().orElse(usual);
+        HiddenShots shots = new HiddenShots(bag, truth, device, dice, population);
+        boolean second = population.moreSetups() && dice.chance(SECOND_SETTING_RATIO);
+        List<HiddenShots.Day> days = population.moreSetups() && (dice.chance(DATED_RATIO) || population.dayRatio() > 1)
+                ? List.of(HiddenShots.Day.drawn(0, population, dice), HiddenShots.Day.drawn(7, population, dice))
                 : List.of(HiddenShots.Day.ANY);
         int sure = dice.below(bag.clubs().size());
         for (Club club : bag.clubs()) {
             if (club.slot() - 1 == sure || !dice.chance(UNSHOT_RATIO)) {
-                hit(shots, bag, club, second, days, dice);
+                hit(shots, bag, club, second, days, dice, population.shotsRatio());
             }
         }
-        return new HiddenGolfer(bag, truth, shots.shots());
+        return new HiddenGolfer(bag, truth, device, shots.shots());
     }
 
     /** 3 to 10 shots with a club; where some may be at a second setting, with every other club half of them are. */
     private static void hit(
-            HiddenShots shots, HiddenBag bag, Club club, boolean second, List<HiddenShots.Day> days, Dice dice) {
-        int count = FEWEST_SHOTS + dice.below(MOST_SHOTS - FEWEST_SHOTS + 1);
+            HiddenShots shots,
+            HiddenBag bag,
+            Club club,
+            boolean second,
+            List<HiddenShots.Day> days,
+            Dice dice,
+            int shotsRatio) {
+        int count = shotsRatio * (FEWEST_SHOTS + dice.below(MOST_SHOTS - FEWEST_SHOTS + 1));
         List<Choice> others = otherSetups(bag, club);
         int later = second && !others.isEmpty() && dice.chance(0.5) ? count / 2 : 0;
         shots.hit(club, club.today(), days.get(dice.below(days.size())), count - later);
@@ -86,9 +86,9 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
         Dice even = new Dice(seed, 0);
         HiddenBag bag = HiddenBag.drawn(new Dice(seed));
         HiddenTruth truth = new HiddenTruth(bag, TrueBall.blend(0, 0, 0), even);
-        HiddenShots shots = new HiddenShots(bag, truth, Device.FULL_WITH_HEAD, even, 0);
+        HiddenShots shots = new HiddenShots(bag, truth, Device.FULL_WITH_HEAD, even, Population.USUAL.strays(0));
         bag.clubs().forEach(club -> shots.hit(club, club.today(), HiddenShots.Day.ANY, 5));
-        return new HiddenGolfer(bag, truth, shots.shots());
+        return new HiddenGolfer(bag, truth, Device.FULL_WITH_HEAD, shots.shots());
     }
 
     /** Every other setting of a club's sleeve, and every other bend of its loft in whole degrees. */
@@ -102,6 +102,14 @@ record HiddenGolfer(HiddenBag bag, HiddenTruth truth, List<Shot> shots) {
                 .filter(choice -> !choice.equals(club.today()))
                 .distinct()
                 .toList();
+    }
+
+    /** The same golfer after some more shots with a club in one set-up. */
+    HiddenGolfer after(Club club, Choice choice, int count, Dice dice) {
+        HiddenShots more = new HiddenShots(bag, truth, device, dice, Population.USUAL);
+        more.shots().addAll(shots);
+        more.hit(club, choice, HiddenShots.Day.ANY, count);
+        return new HiddenGolfer(bag, truth, device, more.shots());
     }
 
     /** What the fitter has. */

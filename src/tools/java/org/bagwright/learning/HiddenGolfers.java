@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.LongFunction;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.bagwright.learning.Tally.Plans;
 import org.bagwright.learning.Tally.Row;
@@ -14,15 +15,16 @@ import org.bagwright.learning.Tally.Row;
  */
 public final class HiddenGolfers {
     private static final int TENTHS = 10;
+    private static final double[] SHARE_EDGES = {0, 0.1, 0.2, 0.35, 0.5, 0.7, 0.9, 1};
 
     private final int count;
     private final long firstSeed;
-    private final boolean moreSetups;
+    private final Population population;
 
-    HiddenGolfers(int count, long firstSeed, boolean moreSetups) {
+    public HiddenGolfers(int count, long firstSeed, boolean moreSetups) {
         this.count = count;
         this.firstSeed = firstSeed;
-        this.moreSetups = moreSetups;
+        this.population = moreSetups ? Population.USUAL : Population.TODAY_ONLY;
     }
 
     public static void main(String[] args) {
@@ -38,12 +40,12 @@ public final class HiddenGolfers {
 
     /** The carries and gaps of all golfers with one kind of ball. */
     Tally tally(HiddenGolfer.Ball ball) {
-        return tally(seed -> Judgement.of(HiddenGolfer.drawn(seed, ball, moreSetups), seed));
+        return tally(seed -> Judgement.of(HiddenGolfer.drawn(seed, population.ofBall(ball)), seed));
     }
 
     /** The plans of all golfers. */
     Tally plans() {
-        return tally(seed -> Judgement.ofPlans(HiddenGolfer.drawn(seed, HiddenGolfer.Ball.BLEND, moreSetups)));
+        return tally(seed -> Judgement.ofPlans(HiddenGolfer.drawn(seed, population)));
     }
 
     private Tally tally(LongFunction<Tally> judged) {
@@ -53,6 +55,17 @@ public final class HiddenGolfers {
                 .reduce(new Tally(), (one, other) -> new Tally().add(one).add(other));
     }
 
+    /** The chances of gaps in tenths by what was stated, lowest first; of golfers with a third ball or with the others. */
+    public List<StatedChance> tenths(boolean third) {
+        Chances chances =
+                tally(third ? HiddenGolfer.Ball.THIRD : HiddenGolfer.Ball.BLEND).chances();
+        return IntStream.range(0, TENTHS)
+                .mapToObj(tenth -> chances.between(tenth / 10.0, (tenth + 1) / 10.0))
+                .filter(some -> some.count() > 0)
+                .map(some -> new StatedChance(some.meanStated(), some.shareThatCame(), some.count()))
+                .toList();
+    }
+
     private String table() {
         StringBuilder text = new StringBuilder();
         text.append(count + " hidden golfers from seed " + firstSeed + "; errors in yd, shares that ranges cover\n");
@@ -60,7 +73,8 @@ public final class HiddenGolfers {
         text.append("\nSix truths of the ball\n").append(errors(blend)).append(chances(blend));
         Tally third = tally(HiddenGolfer.Ball.THIRD);
         text.append("\nA third ball of its own\n").append(errors(third)).append(chances(third));
-        text.append(penalties(plans()));
+        Tally plans = plans();
+        text.append(penalties(plans)).append(shares(plans.shares())).append(advice());
         return text.append(secondSettings()).toString();
     }
 
@@ -108,16 +122,35 @@ public final class HiddenGolfers {
     }
 
     private static String chances(Tally tally) {
-        if (!tally.statesChances()) {
-            return "Chance of a gap: -\n";
-        }
         StringBuilder text = new StringBuilder("Chance of a gap, stated and come (cases):");
         for (int tenth = 0; tenth < TENTHS; tenth++) {
-            List<Tally.Chance> some = tally.chances(tenth / 10.0, (tenth + 1) / 10.0);
-            text.append(String.format(
-                    Locale.ROOT, " %.2f %.2f (%d)", Tally.meanStated(some), Tally.shareThatCame(some), some.size()));
+            text.append(bin(tally.chances().between(tenth / 10.0, (tenth + 1) / 10.0)));
         }
-        return text + line("%nBrier score over that of a constant: %.2f", tally.brierRatio());
+        return text
+                + line(
+                        "%nBrier score over that of a constant: %.2f",
+                        tally.chances().brierRatio());
+    }
+
+    private static String shares(Chances shares) {
+        StringBuilder text =
+                new StringBuilder("\nShare of likely cases in which a setting is best, stated and come (cases):");
+        for (int bin = 0; bin + 1 < SHARE_EDGES.length; bin++) {
+            text.append(bin(shares.between(SHARE_EDGES[bin], SHARE_EDGES[bin + 1])));
+        }
+        return text + line("");
+    }
+
+    private static String bin(Chances some) {
+        return String.format(Locale.ROOT, " %.2f %.2f (%d)", some.meanStated(), some.shareThatCame(), some.count());
+    }
+
+    private String advice() {
+        NextMeasurement study = new NextMeasurement(count, firstSeed);
+        return line("%nMean drop of the true penalty by five more shots, points")
+                + line("first advice, and as stated  %8.1f%8.1f", study.advisedPoints(), study.saidPoints())
+                + line("some club at some setting    %8.1f", study.someClubPoints())
+                + line("better by, standard error    %8.1f%8.1f", study.betterPoints(), study.errorPoints());
     }
 
     private static String share(OptionalDouble ratio) {

@@ -51,16 +51,15 @@ final class HiddenShots {
     private final HiddenTruth truth;
     private final Device device;
     private final Dice dice;
-    private final double strayRatio;
+    private final Population population;
     private final List<Shot> shots = new ArrayList<>();
 
-    /** @param strayRatio share of the usual number of strays */
-    HiddenShots(HiddenBag bag, HiddenTruth truth, Device device, Dice dice, double strayRatio) {
+    HiddenShots(HiddenBag bag, HiddenTruth truth, Device device, Dice dice, Population population) {
         this.bag = bag;
         this.truth = truth;
         this.device = device;
         this.dice = dice;
-        this.strayRatio = STRAY_RATIO * strayRatio;
+        this.population = population;
     }
 
     List<Shot> shots() {
@@ -71,8 +70,9 @@ final class HiddenShots {
     record Day(Optional<LocalDate> date, double headRatio) {
         static final Day ANY = new Day(Optional.empty(), 1);
 
-        static Day drawn(int day, Dice dice) {
-            return new Day(Optional.of(LocalDate.of(2026, 5, 1 + day)), Math.exp(dice.normal(0.01)));
+        static Day drawn(int day, Population population, Dice dice) {
+            return new Day(
+                    Optional.of(LocalDate.of(2026, 5, 1 + day)), Math.exp(population.dayRatio() * dice.normal(0.01)));
         }
     }
 
@@ -80,7 +80,7 @@ final class HiddenShots {
     void hit(Club club, Choice choice, Day day, int count) {
         Off group = Off.ofGroup(dice);
         for (int shot = 0; shot < count; shot++) {
-            boolean stray = dice.chance(strayRatio);
+            boolean stray = dice.chance(STRAY_RATIO * population.strayRatio());
             boolean wrongClub = stray && dice.chance(0.5);
             Club hit = wrongClub ? bag.clubs().get(dice.below(bag.clubs().size())) : club;
             Choice setup = hit.equals(club) ? choice : hit.today();
@@ -109,14 +109,14 @@ final class HiddenShots {
     }
 
     private Shot.Measured measured(Club club, Choice choice, Day day, boolean mishit, Off off) {
-        double headRatio = day.headRatio() * Math.exp(dice.normal(HEAD_SD));
-        double strikeRatio = Math.exp(dice.normal(STRIKE_SD)) * (mishit ? dice.between(0.78, 0.93) : 1);
+        double headRatio = day.headRatio() * Math.exp(scatter(HEAD_SD));
+        double strikeRatio = Math.exp(scatter(STRIKE_SD)) * (mishit ? dice.between(0.78, 0.93) : 1);
         Launch plain = truth.launch(club.name(), choice, headRatio);
-        double launchDeg = plain.launchDeg() + dice.normal(LAUNCH_SD_DEG) + (mishit ? dice.normal(2) : 0);
-        double spinRatio = Math.exp(dice.normal(SPIN_SD) + (mishit ? dice.normal(0.2) : 0));
+        double launchDeg = plain.launchDeg() + scatter(LAUNCH_SD_DEG) + (mishit ? dice.normal(2) : 0);
+        double spinRatio = Math.exp(scatter(SPIN_SD) + (mishit ? dice.normal(0.2) : 0));
         Launch launch =
                 new Launch(plain.ballSpeedMps() * strikeRatio, Math.max(1, launchDeg), plain.spinRpm() * spinRatio);
-        double carryM = truth.carryM(club.name(), launch) * Math.exp(dice.normal(REST_SD));
+        double carryM = truth.carryM(club.name(), launch) * Math.exp(scatter(REST_SD));
         TrueDelivery delivery = truth.delivery(club.name());
         return new Shot.Measured(
                 when(device.tellsHead(), Limit.HEAD_SPEED_MPS, delivery.headMps() * headRatio * Math.exp(off.head())),
@@ -125,6 +125,10 @@ final class HiddenShots {
                 when(device.tellsLaunch(), Limit.SPIN_RPM, launch.spinRpm() * Math.exp(off.spin())),
                 when(device == Device.FULL_WITH_ATTACK, Limit.ATTACK_DEG, delivery.attackDeg() + off.attackDeg()),
                 when(true, Limit.CARRY_M, carryM * Math.exp(off.carry())));
+    }
+
+    private double scatter(double sd) {
+        return population.scatterRatio() * dice.normal(sd);
     }
 
     private static OptionalDouble when(boolean told, Limit limit, double valueMeasureUnits) {

@@ -41,9 +41,10 @@ final class Judgement {
     /** What the plans that the program makes of a book are truly worth. */
     static Tally ofPlans(HiddenGolfer hidden) {
         Tally tally = new Tally();
-        TrueBag bag = new TrueBag(hidden, options(hidden));
+        TrueBag bag = TrueBag.of(hidden);
         List<Integer> guess = bag.plan(false);
         List<Integer> likely = bag.plan(true);
+        bag.shares(likely).forEach(tally.shares()::add);
         tally.add(new Tally.Plans(
                 bag.truePoints(bag.today()),
                 bag.promisedPoints(guess, false),
@@ -54,7 +55,7 @@ final class Judgement {
         return tally;
     }
 
-    private static BagOptions options(HiddenGolfer hidden) {
+    static BagOptions options(HiddenGolfer hidden) {
         return new BagMaker(hidden.book()).bags().bags().get(0);
     }
 
@@ -98,20 +99,20 @@ final class Judgement {
                 tally.add(Row.GAP, errorM(one) - errorM(next), varianceM2);
             }
             if (varianceM2 > 0) {
-                tally.add(chance(one, next, Math.sqrt(varianceM2)));
+                tally.chances().add(chance(one, next, Math.sqrt(varianceM2)));
             }
         }
     }
 
     /** The chance that a gap stays within some yards of the gap wish. */
-    private Tally.Chance chance(Option one, Option next, double sdM) {
+    private Chances.Chance chance(Option one, Option next, double sdM) {
         double withinM = LengthUnit.YARD.toM(dice.between(3, 8));
         double offM = carryM(one) - carryM(next) - bag.gapWishM();
         double trueOffM = hidden.trueCarryM(one) - hidden.trueCarryM(next) - bag.gapWishM();
         double stated =
                 (Erf.erf((withinM - offM) / (sdM * Math.sqrt(2))) - Erf.erf((-withinM - offM) / (sdM * Math.sqrt(2))))
                         / 2;
-        return new Tally.Chance(stated, Math.abs(trueOffM) <= withinM);
+        return new Chances.Chance(stated, Math.abs(trueOffM) <= withinM);
     }
 
     private double errorM(Option option) {

@@ -78,7 +78,7 @@ final class SecondSetting {
 
     private HiddenGolfer golfer(
             long seed, HiddenBag bag, HiddenTruth truth, Club studied, Choice second, Design design) {
-        HiddenShots shots = new HiddenShots(bag, truth, device, new Dice(~seed), 0);
+        HiddenShots shots = new HiddenShots(bag, truth, device, new Dice(~seed), Population.USUAL.strays(0));
         for (Club club : bag.clubs()) {
             if (!club.equals(studied)) {
                 shots.hit(club, club.today(), HiddenShots.Day.ANY, SHOTS);
@@ -88,7 +88,7 @@ final class SecondSetting {
         if (design == Design.TWO) {
             shots.hit(studied, second, HiddenShots.Day.ANY, SHOTS);
         }
-        return new HiddenGolfer(bag, truth, shots.shots());
+        return new HiddenGolfer(bag, truth, device, shots.shots());
     }
 
     private static List<Double> squaresM2(HiddenGolfer hidden, Club studied, Choice second) {

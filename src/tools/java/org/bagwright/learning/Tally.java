@@ -44,14 +44,6 @@ final class Tally {
     }
 
     /**
-     * A chance that was stated.
-     *
-     * @param stated from 0 to 1
-     * @param came whether it came so
-     */
-    record Chance(double stated, boolean came) {}
-
-    /**
      * The penalties of one golfer's plans, points.
      *
      * @param todayPoints true, of today's set-up
@@ -71,7 +63,8 @@ final class Tally {
 
     private final List<Plans> plans = new ArrayList<>();
     private final Map<Row, List<Judged>> rows = new EnumMap<>(Row.class);
-    private final List<Chance> chances = new ArrayList<>();
+    private final Chances chances = new Chances();
+    private final Chances shares = new Chances();
 
     Tally() {
         for (Row row : Row.values()) {
@@ -81,10 +74,6 @@ final class Tally {
 
     void add(Row row, double errorM, double varianceM2) {
         rows.get(row).add(new Judged(errorM, varianceM2));
-    }
-
-    void add(Chance chance) {
-        chances.add(chance);
     }
 
     void add(Plans planned) {
@@ -98,7 +87,8 @@ final class Tally {
 
     Tally add(Tally other) {
         other.rows.forEach((row, judged) -> rows.get(row).addAll(judged));
-        chances.addAll(other.chances);
+        chances.add(other.chances);
+        shares.add(other.shares);
         plans.addAll(other.plans);
         return this;
     }
@@ -126,37 +116,13 @@ final class Tally {
                         (double) judged.stream().filter(one -> one.within(sds)).count() / judged.size());
     }
 
-    boolean statesChances() {
-        return !chances.isEmpty();
+    /** The chances of gaps. */
+    Chances chances() {
+        return chances;
     }
 
-    /** The chances that were stated between two of them. */
-    List<Chance> chances(double least, double below) {
-        return chances.stream()
-                .filter(chance -> chance.stated() >= least && (chance.stated() < below || below >= 1))
-                .toList();
-    }
-
-    static double meanStated(List<Chance> some) {
-        return some.stream().mapToDouble(Chance::stated).average().orElse(Double.NaN);
-    }
-
-    static double shareThatCame(List<Chance> some) {
-        return some.stream()
-                .mapToDouble(chance -> chance.came() ? 1 : 0)
-                .average()
-                .orElse(Double.NaN);
-    }
-
-    /** The mean squared error of the chances over that of their mean stated for all; below 1 is worth something. */
-    double brierRatio() {
-        double constant = shareThatCame(chances);
-        double[] squares = new double[2];
-        for (Chance chance : chances) {
-            double came = chance.came() ? 1 : 0;
-            squares[0] += (chance.stated() - came) * (chance.stated() - came);
-            squares[1] += (constant - came) * (constant - came);
-        }
-        return squares[0] / squares[1];
+    /** The shares of likely cases in which an option was said to be best, and whether it truly is. */
+    Chances shares() {
+        return shares;
     }
 }
