@@ -73,9 +73,9 @@ record HeadingText(String text) {
         String apart = Normalizer.normalize(heading, Normalizer.Form.NFKC)
                 .replaceAll("(?<=\\p{Ll})(?=\\p{Lu}\\p{Ll})", " ")
                 .toLowerCase(Locale.ROOT)
-                .replaceAll("\\b(club)[\\s_-]+(head)\\b", "$1$2")
-                .replaceAll("\\b(back)[\\s_-]+(spin)\\b", "$1$2")
-                .replaceAll("\\b(off)[\\s_-]+(line)\\b", "$1$2");
+                .replaceAll("(?<!\\p{L})(club)[\\s_-]+(head)(?!\\p{L})", "$1$2")
+                .replaceAll("(?<!\\p{L})(back)[\\s_-]+(spin)(?!\\p{L})", "$1$2")
+                .replaceAll("(?<!\\p{L})(off)[\\s_-]+(line)(?!\\p{L})", "$1$2");
         return Stream.of(apart)
                 .flatMap(words -> Arrays.stream(words.split("[^\\p{L}\\p{N}]+")))
                 .filter(word -> !word.isEmpty())

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.bagwright.domain.session.PlainTable;
@@ -15,7 +16,7 @@ import org.bagwright.sessions.LearntHeadings.Meaning;
 /** The row of a file that holds the headings, and what each of them means. */
 final class Headings {
     private static final int MOST_ROWS_ABOVE = 100;
-    private static final int LEAST_KNOWN = 2;
+    private static final int LEAST_KNOWN = 1;
     private static final int GIVEN_RANK = -1;
     private static final int GIVEN_WITH_UNIT_RANK = -2;
 
@@ -148,16 +149,18 @@ final class Headings {
                 return new Named(index, heading, field, unit, rank);
             });
         }
+        Set<String> words = heading.words();
+        HeadingText shorter = heading.withoutLastWord();
+        Set<String> shorterWords = shorter.words();
         for (ShotField field : ShotField.values()) {
-            if (field.rank(heading).isPresent()) {
-                return Optional.of(new Named(
-                        index, heading, field, unit(heading, field), field.rank(heading).getAsInt()));
+            OptionalInt rank = field.rank(words);
+            if (rank.isPresent()) {
+                return Optional.of(new Named(index, heading, field, unit(heading, field), rank.getAsInt()));
             }
-            HeadingText shorter = heading.withoutLastWord();
+            OptionalInt shorterRank = field.rank(shorterWords);
             Optional<FileUnit> last = FileUnit.called(heading.lastWord(), field.units());
-            if (last.isPresent() && field.rank(shorter).isPresent()) {
-                return Optional.of(
-                        new Named(index, heading, field, last, field.rank(shorter).getAsInt()));
+            if (last.isPresent() && shorterRank.isPresent()) {
+                return Optional.of(new Named(index, heading, field, last, shorterRank.getAsInt()));
             }
         }
         return Optional.empty();

@@ -26,7 +26,7 @@ final class Preamble {
     }
 
     private void take(ShotField field, String label, String value) {
-        if (!value.isEmpty() && field.rank(new HeadingText(label)).isPresent()) {
+        if (!value.isEmpty() && field.rank(new HeadingText(label).words()).isPresent()) {
             values.putIfAbsent(field, value.strip());
         }
     }

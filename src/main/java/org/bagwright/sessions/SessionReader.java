@@ -60,10 +60,10 @@ public final class SessionReader {
                 headings.cells().cells().forEach(text -> headingsSeen.add(new HeadingText(text.strip()).key()));
                 return read(table, headings);
             } catch (SessionFileException none) {
-                if (first == null || Headings.known(table, learnt) >= 2) {
+                if (first == null || Headings.known(table, learnt) > 0) {
                     first = none;
                 }
-                if (Headings.known(table, learnt) >= 2) {
+                if (Headings.known(table, learnt) > 1) {
                     break;
                 }
             }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.units.Limit;
 
@@ -70,7 +71,10 @@ enum ShotField {
     private final Optional<Limit> limit;
 
     @SuppressWarnings("ImmutableEnumChecker") // a list that cannot change
-    private final List<HeadingText> names;
+    private final List<String> names;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a list that cannot change
+    private final List<Set<String>> words;
 
     ShotField(String column, String... names) {
         this(column, List.of(), null, names);
@@ -80,7 +84,8 @@ enum ShotField {
         this.column = column;
         this.units = units;
         this.limit = Optional.ofNullable(limit);
-        this.names = Arrays.stream(names).map(HeadingText::new).toList();
+        this.names = List.of(names);
+        this.words = this.names.stream().map(name -> new HeadingText(name).words()).toList();
     }
 
     /** The heading of the column of the sheet Shots that it fills. */
@@ -101,14 +106,10 @@ enum ShotField {
         return limit.orElseThrow();
     }
 
-    /** How exactly a heading names it, 0 the most; empty where it does not. */
-    OptionalInt rank(HeadingText heading) {
-        for (int rank = 0; rank < names.size(); rank++) {
-            if (names.get(rank).words().equals(heading.words())) {
-                return OptionalInt.of(rank);
-            }
-        }
-        return OptionalInt.empty();
+    /** How exactly the words of a heading name it, 0 the most; empty where they do not. */
+    OptionalInt rank(Set<String> heading) {
+        int rank = words.indexOf(heading);
+        return rank < 0 ? OptionalInt.empty() : OptionalInt.of(rank);
     }
 
     /** The column of the sheet Shots with this heading. */
@@ -122,18 +123,17 @@ enum ShotField {
         return Arrays.stream(values()).map(ShotField::column).toList();
     }
 
-    /** The column that a heading, which names none, is probably a slip of. */
+    /** The column that a heading, which names none, is probably a slip of; the number of a shot is none of how many. */
     static Optional<ShotField> closest(String heading) {
-        List<String> all = Arrays.stream(values())
+        List<ShotField> fields =
+                Arrays.stream(values()).filter(field -> field != SHOTS).toList();
+        List<String> all = fields.stream()
                 .flatMap(field -> field.names.stream())
-                .map(HeadingText::text)
                 .filter(name -> name.length() > 3)
                 .toList();
-        return CloseNames.closest(heading, all).flatMap(name -> {
-            HeadingText meant = new HeadingText(name);
-            return Arrays.stream(values())
-                    .filter(field -> field.rank(meant).isPresent())
-                    .findFirst();
-        });
+        return CloseNames.closest(heading, all)
+                .flatMap(name -> fields.stream()
+                        .filter(field -> field.names.contains(name))
+                        .findFirst());
     }
 }

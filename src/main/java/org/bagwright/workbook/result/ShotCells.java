@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.workbook.schema.Column;
@@ -19,6 +20,7 @@ import org.bagwright.workbook.text.Unit;
  */
 record ShotCells(Function<Column, Unit> unitOf) {
     private static final double STEPS_A_UNIT = 1e4;
+    private static final Pattern WHOLE = Pattern.compile("0|[1-9][0-9]{0,8}");
 
     /** How the club was set up. */
     Map<ShotColumn, Object> setup(Shot.Setup setup) {
@@ -63,7 +65,7 @@ record ShotCells(Function<Column, Unit> unitOf) {
             cell.setCellValue(number);
         } else if (value instanceof LocalDate day) {
             cell.setCellValue(day);
-        } else if (String.valueOf(value).matches("0|[1-9][0-9]{0,8}")) {
+        } else if (WHOLE.matcher(String.valueOf(value)).matches()) {
             cell.setCellValue(Double.parseDouble(String.valueOf(value)));
         } else {
             cell.setCellValue(String.valueOf(value));
