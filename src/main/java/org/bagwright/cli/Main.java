@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
             "0:done",
             "1:not done: a full disk, no permission to write, or a fault of the program",
             "2:wrong arguments",
-            "3:something is wrong in the workbook; nothing was written",
+            "3:something is wrong in the workbook or a file of shots; nothing was written",
             "4:not every must can be met; the plan was still written",
             "130:stopped by Ctrl-C; plan and compare still give the best so far"
         },

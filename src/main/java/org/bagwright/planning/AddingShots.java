@@ -21,8 +21,8 @@ import org.bagwright.sessions.SessionReader;
 import org.bagwright.sessions.WrongOptionException;
 import org.bagwright.workbook.cells.UnreadableBookException;
 import org.bagwright.workbook.read.BookReader;
-import org.bagwright.workbook.read.PlainSheets;
-import org.bagwright.workbook.result.ShotsCopy;
+import org.bagwright.workbook.shots.PlainSheets;
+import org.bagwright.workbook.shots.ShotsCopy;
 
 /** The use case of sessions: files of shots are read and their shots added to a copy of the book. */
 public final class AddingShots implements AutoCloseable {

@@ -38,13 +38,16 @@ final class ClubSetups {
             throw new WrongOptionException("--setting names a club that the book has not, \"" + setting.club() + "\"."
                     + CloseNames.maybe(setting.club(), all));
         }
+        Optional<String> wrong = Optional.empty();
         for (Club club : clubs) {
             try {
                 given.put(club, mark(club, setting.mark()));
-            } catch (BadRowException wrong) {
-                throw new WrongOptionException("--setting \"" + setting.club() + "=" + setting.mark() + "\": "
-                        + wrong.getMessage());
+            } catch (BadRowException bad) {
+                wrong = wrong.or(() -> Optional.of(bad.getMessage()));
             }
+        }
+        if (wrong.isPresent() && clubs.stream().noneMatch(given::containsKey)) {
+            throw new WrongOptionException("--setting \"" + setting.club() + "=" + setting.mark() + "\": " + wrong.get());
         }
     }
 

@@ -20,6 +20,7 @@ import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.schema.ShotColumn;
+import org.bagwright.workbook.shots.ShotCells;
 
 /** Writes the set-up that shots were hit with into the blank cells of their rows, before another one is today's. */
 final class OldSetupCells {

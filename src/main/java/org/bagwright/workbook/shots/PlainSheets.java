@@ -1,4 +1,4 @@
-package org.bagwright.workbook.read;
+package org.bagwright.workbook.shots;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

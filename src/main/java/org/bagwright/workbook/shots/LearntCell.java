@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.shots;
 
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Row;

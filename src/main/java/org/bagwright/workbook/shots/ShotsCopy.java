@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.shots;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.shots;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
@@ -18,12 +18,12 @@ import org.bagwright.workbook.text.Unit;
  *
  * @param unitOf the unit of each column
  */
-record ShotCells(Function<Column, Unit> unitOf) {
+public record ShotCells(Function<Column, Unit> unitOf) {
     private static final double STEPS_A_UNIT = 1e4;
     private static final Pattern WHOLE = Pattern.compile("0|[1-9][0-9]{0,8}");
 
     /** How the club was set up. */
-    Map<ShotColumn, Object> setup(Shot.Setup setup) {
+    public Map<ShotColumn, Object> setup(Shot.Setup setup) {
         Map<ShotColumn, Object> values = new TreeMap<>();
         setup.setting().ifPresent(mark -> values.put(ShotColumn.SETTING, mark));
         setup.weighting().ifPresent(name -> values.put(ShotColumn.WEIGHTING, name));
@@ -60,7 +60,7 @@ record ShotCells(Function<Column, Unit> unitOf) {
     }
 
     /** Writes a number, a date, or a text; one that is a whole number as such a number. */
-    static void put(XSSFCell cell, Object value) {
+    public static void put(XSSFCell cell, Object value) {
         if (value instanceof Double number) {
             cell.setCellValue(number);
         } else if (value instanceof LocalDate day) {
