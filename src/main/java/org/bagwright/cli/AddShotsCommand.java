@@ -108,8 +108,7 @@ final class AddShotsCommand implements Callable<Integer> {
             if (write) {
                 new Target(copy).requireWritable();
             }
-            AddedText text = new AddedText(result);
-            text.lines().forEach(people::println);
+            new AddedText(result, dryRun).lines().forEach(people::println);
             if (write) {
                 Optional<String> kept = adding.write(copy).map(file -> new KeptText(file).line());
                 people.println("Written: " + copy);

@@ -111,7 +111,8 @@ public final class AddingShots implements AutoCloseable {
         for (String column : columns) {
             String heading = column.substring(0, column.lastIndexOf('=')).strip();
             if (!reader.hasSeen(heading)) {
-                throw new WrongOptionException("--column names a heading that no file has, \"" + heading + "\".");
+                throw new WrongOptionException("--column names a heading that no file has, \"" + heading + "\"."
+                        + reader.maybeSeen(heading));
             }
         }
     }

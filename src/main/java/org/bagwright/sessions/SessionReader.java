@@ -12,6 +12,7 @@ import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.session.PlainTable;
 import org.bagwright.domain.session.SessionShots;
 import org.bagwright.domain.session.SessionShots.UsedHeading;
+import org.bagwright.domain.text.CloseNames;
 
 /** Reads files of shots for a book. */
 public final class SessionReader {
@@ -74,6 +75,11 @@ public final class SessionReader {
     /** Whether some file had this heading. */
     public boolean hasSeen(String heading) {
         return headingsSeen.contains(new HeadingText(heading).key());
+    }
+
+    /** The heading of a file that a text, which is none, is probably a slip of, as a question; empty where there is none. */
+    public String maybeSeen(String heading) {
+        return CloseNames.maybe(heading, headingsSeen);
     }
 
     private SessionShots read(PlainTable table, Headings headings) throws SessionFileException, WrongOptionException {

@@ -278,6 +278,6 @@ class AddShotsCommandTest {
         }
         Files.writeString(may, text);
         assertTrue(done("add-shots", book, may, "--in-place").out().contains("20000 shots added."));
-        assertTrue(done("add-shots", book, may, "--dry-run").out().contains("0 shots added, 20000 already in the book."));
+        assertTrue(done("add-shots", book, may, "--dry-run").out().contains("0 shots would be added, 20000 already in the book."));
     }
 }

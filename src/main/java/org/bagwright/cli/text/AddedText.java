@@ -13,14 +13,19 @@ import org.bagwright.domain.session.SessionShots;
 import org.bagwright.domain.session.SessionShots.UsedHeading;
 import org.bagwright.domain.text.Numbers;
 
-/** What came of adding files of shots, for people: headings first, then counts by club, then what was left out. */
-public record AddedText(AddedShots result) {
+/**
+ * What came of adding files of shots, for people: headings first, then counts by club, then what was left out.
+ *
+ * @param result what was found and added
+ * @param dryRun whether nothing is written
+ */
+public record AddedText(AddedShots result, boolean dryRun) {
     private static final int MOST_LEFT = 20;
 
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         result.files().forEach(file -> lines.addAll(headings(file)));
-        lines.add(count(result.added().size()) + " added"
+        lines.add(count(result.added().size()) + (dryRun ? " would be added" : " added")
                 + (result.already().isEmpty() ? "." : ", " + result.already().size() + " already in the book."));
         lines.addAll(clubs());
         result.files().forEach(file -> lines.addAll(left(file)));
