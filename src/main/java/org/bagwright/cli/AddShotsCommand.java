@@ -25,14 +25,15 @@ import picocli.CommandLine.Spec;
 /** {@code add-shots BOOK FILE...}: the shots of a session from a file into the sheet Shots. */
 @Command(
         name = "add-shots",
-        description = "Read files of shots (.csv, .xlsx or .xls) and add their shots to the sheet Shots, each with its date"
-                + " and with today's set-up. A shot that the book has already is not added again.",
+        description =
+                "Read files of shots (.csv, .xlsx or .xls) and add their shots to the sheet Shots, each with its date"
+                        + " and with today's set-up. A shot that the book has already is not added again.",
         footerHeading = "%n" + KeptText.RULE + "%n%nExamples:%n",
         footer = {
             "  bagwright add-shots bag.xlsx may.csv --dry-run    show what would be added",
             "  bagwright add-shots bag.xlsx may.csv              writes bag-shots.xlsx",
-            "  bagwright add-shots bag.xlsx may.csv --column \"Flight=Carry (m)\"    a heading in other words",
-            "  bagwright add-shots bag.xlsx may.csv --setting \"Driver=2\"    hit with another setting than today's"
+            "  bagwright add-shots bag.xlsx may.csv --column \"Flight=Carry (m)\"",
+            "  bagwright add-shots bag.xlsx may.csv --setting \"Driver=2\""
         })
 final class AddShotsCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "BOOK", description = "the book, an .xlsx or .xlsm file")
@@ -42,8 +43,9 @@ final class AddShotsCommand implements Callable<Integer> {
             index = "1..*",
             arity = "1..*",
             paramLabel = "FILE",
-            description = "a file of shots: a table with a heading for each column, at least Club and one of Ball speed,"
-                    + " Launch, Spin and Carry")
+            description =
+                    "a file of shots: a table with a heading for each column, at least Club and one of Ball speed,"
+                            + " Launch, Spin and Carry")
     private List<Path> files;
 
     @Option(names = "--golfer", paramLabel = "NAME", description = "who hit the shots, where the file does not say it")
@@ -114,7 +116,8 @@ final class AddShotsCommand implements Callable<Integer> {
                 people.println("Written: " + copy);
                 kept.ifPresent(people::println);
             } else {
-                people.println(dryRun ? "Nothing is written: this is a dry run." : "Nothing is written: nothing is new.");
+                people.println(
+                        dryRun ? "Nothing is written: this is a dry run." : "Nothing is written: nothing is new.");
             }
             Optional<Path> written = write ? Optional.of(copy) : Optional.empty();
             json.print(spec.commandLine(), () -> new AddedJson(result, written.map(Path::toString)).document());

@@ -69,7 +69,8 @@ public final class AddingShots implements AutoCloseable {
         }
         requireSeen(reader, request.columns());
         ShotsCopy copy = ShotsCopy.of(file, book);
-        Optional<String> remembered = learnt.text().equals(before.text()) ? Optional.empty() : Optional.of(learnt.text());
+        Optional<String> remembered =
+                learnt.text().equals(before.text()) ? Optional.empty() : Optional.of(learnt.text());
         return new AddingShots(copy, add(book, copy, files, remembered));
     }
 
@@ -102,7 +103,8 @@ public final class AddingShots implements AutoCloseable {
                 .filter(table -> table.name().equalsIgnoreCase(PlainSheets.nameOf(file, sheet.get())))
                 .toList();
         if (called.isEmpty()) {
-            throw new WrongOptionException("--sheet must be a sheet of " + file.getFileName() + ", found \"" + sheet.get() + "\".");
+            throw new WrongOptionException(
+                    "--sheet must be a sheet of " + file.getFileName() + ", found \"" + sheet.get() + "\".");
         }
         return called;
     }
@@ -111,8 +113,8 @@ public final class AddingShots implements AutoCloseable {
         for (String column : columns) {
             String heading = column.substring(0, column.lastIndexOf('=')).strip();
             if (!reader.hasSeen(heading)) {
-                throw new WrongOptionException("--column names a heading that no file has, \"" + heading + "\"."
-                        + reader.maybeSeen(heading));
+                throw new WrongOptionException(
+                        "--column names a heading that no file has, \"" + heading + "\"." + reader.maybeSeen(heading));
             }
         }
     }

@@ -34,9 +34,9 @@ final class ClubNames {
         if (clubs.stream().anyMatch(club -> letters(club.name()).equals(letters(key)))) {
             return Optional.empty();
         }
-        return ClubText.of(key)
-                .flatMap(meant -> only(club -> ClubText.of(club.name()).filter(meant::equals).isPresent())
-                        .or(() -> alike(meant)));
+        return ClubText.of(key).flatMap(meant -> only(club ->
+                        ClubText.of(club.name()).filter(meant::equals).isPresent())
+                .or(() -> alike(meant)));
     }
 
     /** A club that has another name, and of which alone the kind and the number, or the usual loft, fit. */
@@ -51,8 +51,7 @@ final class ClubNames {
             return only(club -> club.kind() == kind);
         }
         int number = meant.number().getAsInt();
-        return only(club -> club.kind() == kind
-                        && ClubText.parts(club.name()).contains(String.valueOf(number)))
+        return only(club -> club.kind() == kind && ClubText.parts(club.name()).contains(String.valueOf(number)))
                 .or(() -> only(club -> kind == ClubKind.WEDGE
                         && isWedge(club)
                         && Math.round(club.head().loftDeg()) == number

@@ -30,7 +30,8 @@ final class ClubSetups {
 
     private void take(SessionOptions.SettingOf setting, Optional<String> only) throws WrongOptionException {
         List<Club> clubs = book.golfers().stream()
-                .filter(golfer -> only.isEmpty() || CloseNames.key(golfer.name()).equals(CloseNames.key(only.get())))
+                .filter(golfer ->
+                        only.isEmpty() || CloseNames.key(golfer.name()).equals(CloseNames.key(only.get())))
                 .flatMap(golfer -> names.get(golfer.name()).find(setting.club()).stream())
                 .toList();
         if (clubs.isEmpty()) {
@@ -47,7 +48,8 @@ final class ClubSetups {
             }
         }
         if (wrong.isPresent() && clubs.stream().noneMatch(given::containsKey)) {
-            throw new WrongOptionException("--setting \"" + setting.club() + "=" + setting.mark() + "\": " + wrong.get());
+            throw new WrongOptionException(
+                    "--setting \"" + setting.club() + "=" + setting.mark() + "\": " + wrong.get());
         }
     }
 

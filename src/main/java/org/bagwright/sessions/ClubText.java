@@ -77,8 +77,10 @@ record ClubText(Optional<ClubKind> kind, OptionalInt number, Optional<Lettered> 
     /** What a text means; empty where it is no short name that is known. */
     static Optional<ClubText> of(String text) {
         List<String> parts = parts(text);
-        List<String> numbers = parts.stream().filter(part -> part.matches("\\d+")).toList();
-        String letters = String.join(" ", parts.stream().filter(part -> !part.matches("\\d+")).toList());
+        List<String> numbers =
+                parts.stream().filter(part -> part.matches("\\d+")).toList();
+        String letters = String.join(
+                " ", parts.stream().filter(part -> !part.matches("\\d+")).toList());
         if (numbers.size() > 1 || numbers.stream().anyMatch(number -> number.length() > 2)) {
             return Optional.empty();
         }

@@ -80,7 +80,8 @@ final class ColumnUnits {
         boolean any = false;
         for (Headings.Named column : headings.named().values()) {
             String cell = row.cell(column.index());
-            if (column.field().isNumber() && cell.matches(".*\\d.*")
+            if (column.field().isNumber()
+                    && cell.matches(".*\\d.*")
                     && FileUnit.called(bare(cell), column.field().units()).isEmpty()) {
                 return false;
             }
@@ -107,8 +108,8 @@ final class ColumnUnits {
                         + column.heading().text() + "\" must be one of " + Headings.units(column.field()) + ", found \""
                         + below + "\"."));
         if (byHeading.filter(other -> other.unit() != unit).isPresent()) {
-            throw headings.wrong("\"" + column.heading().text() + "\" says " + byHeading.get().unit().label()
-                    + ", the row below says " + unit.label() + ".");
+            throw headings.wrong("\"" + column.heading().text() + "\" says "
+                    + byHeading.get().unit().label() + ", the row below says " + unit.label() + ".");
         }
         return Optional.of(new Told(unit, byHeading.isPresent() ? BY_HEADING : BY_ROW));
     }
@@ -129,10 +130,12 @@ final class ColumnUnits {
 
     private Told usual(ShotField field) {
         if (field.units() == FileUnit.SPEEDS) {
-            return new Told(FileUnit.called(book.speed().label(), FileUnit.SPEEDS).orElseThrow(), "book");
+            return new Told(
+                    FileUnit.called(book.speed().label(), FileUnit.SPEEDS).orElseThrow(), "book");
         }
         if (field.units() == FileUnit.DISTANCES) {
-            return new Told(FileUnit.called(book.distance().label(), FileUnit.DISTANCES).orElseThrow(), "book");
+            return new Told(
+                    FileUnit.called(book.distance().label(), FileUnit.DISTANCES).orElseThrow(), "book");
         }
         return new Told(field.units().get(0), "usual");
     }

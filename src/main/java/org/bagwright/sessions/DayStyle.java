@@ -74,8 +74,7 @@ record DayStyle(boolean dayFirst, boolean monthFirst) {
     }
 
     private static String month(String name) {
-        return String.valueOf(
-                1 + MONTHS.indexOf(name.substring(0, 3).toLowerCase(Locale.ROOT)));
+        return String.valueOf(1 + MONTHS.indexOf(name.substring(0, 3).toLowerCase(Locale.ROOT)));
     }
 
     private static Optional<LocalDate> day(String year, String month, String day) {

@@ -38,7 +38,8 @@ record FileShot(String place, Club club, Shot.Setup setup, Shot.Series series, M
             }
         }
         if (ShotField.MEASURED.stream().noneMatch(numbers::containsKey)) {
-            throw new BadRowException("nothing was measured; expected at least one of Ball speed, Launch, Spin, Carry.");
+            throw new BadRowException(
+                    "nothing was measured; expected at least one of Ball speed, Launch, Spin, Carry.");
         }
         return new Shot(club.golfer(), club.name(), measured(), setup, series, place);
     }

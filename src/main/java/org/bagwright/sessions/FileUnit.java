@@ -9,8 +9,7 @@ import org.bagwright.domain.units.SpeedUnit;
 /** A unit in which a file may give a number. */
 enum FileUnit {
     MILES_PER_HOUR("mph", SpeedUnit.MILES_PER_HOUR.toMps(1), "mph", "mi/h", "mi/hr", "milesperhour", "miles/h"),
-    METRES_PER_SECOND(
-            "m/s", 1, "m/s", "mps", "m/sec", "ms-1", "m\u00b7s-1", "metrespersecond", "meterspersecond"),
+    METRES_PER_SECOND("m/s", 1, "m/s", "mps", "m/sec", "ms-1", "m\u00b7s-1", "metrespersecond", "meterspersecond"),
     KILOMETRES_PER_HOUR(
             "km/h",
             SpeedUnit.KILOMETRES_PER_HOUR.toMps(1),

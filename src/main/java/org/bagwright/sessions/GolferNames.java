@@ -28,8 +28,8 @@ final class GolferNames {
                     + CloseNames.maybe(given.get(), names()));
         }
         this.given = found;
-        this.oneStranger = inFile.size() == 1
-                && called(inFile.iterator().next()).isEmpty();
+        this.oneStranger =
+                inFile.size() == 1 && called(inFile.iterator().next()).isEmpty();
     }
 
     private List<String> names() {
@@ -59,8 +59,8 @@ final class GolferNames {
                     + CloseNames.maybe(written, names()) + (given.isPresent() ? "" : " Say who it is with --golfer."));
         }
         if (given.isPresent() && !given.equals(found)) {
-            throw new BadRowException("hit by " + found.get().name() + ", not by "
-                    + given.get().name() + ".");
+            throw new BadRowException(
+                    "hit by " + found.get().name() + ", not by " + given.get().name() + ".");
         }
         return found.get();
     }

@@ -55,8 +55,8 @@ record HeadingText(String text) {
         return BRACKETS.matcher(text)
                 .results()
                 .map(found -> found.group(1).strip())
-                .filter(found -> !RIGHT_POSITIVE.contains(
-                        found.toLowerCase(Locale.ROOT).replaceAll("\\s", "")))
+                .filter(found ->
+                        !RIGHT_POSITIVE.contains(found.toLowerCase(Locale.ROOT).replaceAll("\\s", "")))
                 .toList();
     }
 

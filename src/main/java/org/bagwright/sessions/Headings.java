@@ -91,8 +91,8 @@ final class Headings {
         if (known(table, learnt, row) < LEAST_KNOWN) {
             throw new SessionFileException(
                     table.name(),
-                    "no row with headings of shots was found; expected at least Club and one of "
-                            + measured() + ". Other headings can be given with --column \"HEADING=COLUMN\".");
+                    "no row with headings of shots was found; expected at least Club and one of " + measured()
+                            + ". Other headings can be given with --column \"HEADING=COLUMN\".");
         }
         Headings headings = new Headings(table, learnt, row);
         headings.read();
@@ -101,8 +101,7 @@ final class Headings {
     }
 
     private static String measured() {
-        return ListText.oneOf(
-                ShotField.MEASURED.stream().map(ShotField::column).toList());
+        return ListText.oneOf(ShotField.MEASURED.stream().map(ShotField::column).toList());
     }
 
     private void read() throws SessionFileException {
@@ -133,7 +132,8 @@ final class Headings {
         } else {
             String name = found.heading().text();
             throw wrong("two headings mean " + found.field().column() + ": \""
-                    + first.heading().text() + "\" and \"" + name + "\"; say which one is left out with --column \"" + name
+                    + first.heading().text() + "\" and \"" + name + "\"; say which one is left out with --column \""
+                    + name
                     + "=none\".");
         }
     }
@@ -175,7 +175,9 @@ final class Headings {
 
     private void checkUnit(Named found) throws SessionFileException {
         for (String text : found.heading().inBrackets()) {
-            if (!found.isGiven() && found.field().isNumber() && FileUnit.called(text, found.field().units()).isEmpty()) {
+            if (!found.isGiven()
+                    && found.field().isNumber()
+                    && FileUnit.called(text, found.field().units()).isEmpty()) {
                 throw wrong("the unit of \"" + found.heading().text() + "\" must be one of " + units(found.field())
                         + ", found \"" + text + "\"; say what it is with --column \""
                         + found.heading().text() + "=" + found.field().column() + " (UNIT)\", or leave it out with"
@@ -190,8 +192,8 @@ final class Headings {
 
     private void requireNeeded() throws SessionFileException {
         if (!named.containsKey(ShotField.CLUB)) {
-            throw wrong("no heading means Club; found " + all()
-                    + ". Say which one does with --column \"HEADING=Club\".");
+            throw wrong(
+                    "no heading means Club; found " + all() + ". Say which one does with --column \"HEADING=Club\".");
         }
         if (ShotField.MEASURED.stream().noneMatch(named::containsKey)) {
             throw wrong("no heading means " + measured() + "; found " + all()

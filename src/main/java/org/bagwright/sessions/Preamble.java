@@ -17,7 +17,8 @@ final class Preamble {
         for (PlainTable.Row row : rows) {
             for (int index = 0; index < row.cells().size(); index++) {
                 Matcher labelled = LABELLED.matcher(row.cell(index));
-                String label = labelled.matches() ? labelled.group(1) : row.cell(index).replaceAll(":$", "");
+                String label =
+                        labelled.matches() ? labelled.group(1) : row.cell(index).replaceAll(":$", "");
                 String value = labelled.matches() ? labelled.group(2) : row.cell(index + 1);
                 take(ShotField.GOLFER, label, value);
                 take(ShotField.DATE, label, value);

@@ -33,8 +33,11 @@ public record SessionOptions(
         List<SettingOf> found = new ArrayList<>();
         for (String setting : settings) {
             int equals = setting.lastIndexOf('=');
-            if (equals < 1 || setting.substring(0, equals).isBlank() || setting.substring(equals + 1).isBlank()) {
-                throw new WrongOptionException("--setting must be \"CLUB=MARK\", such as \"Driver=2\", found \"" + setting + "\".");
+            if (equals < 1
+                    || setting.substring(0, equals).isBlank()
+                    || setting.substring(equals + 1).isBlank()) {
+                throw new WrongOptionException(
+                        "--setting must be \"CLUB=MARK\", such as \"Driver=2\", found \"" + setting + "\".");
             }
             found.add(new SettingOf(
                     setting.substring(0, equals).strip(),

@@ -83,7 +83,8 @@ public final class SessionReader {
     }
 
     private SessionShots read(PlainTable table, Headings headings) throws SessionFileException, WrongOptionException {
-        ColumnUnits units = new ColumnUnits(headings, options.units(), book.settings().units());
+        ColumnUnits units =
+                new ColumnUnits(headings, options.units(), book.settings().units());
         TableRows rows = new TableRows(table, headings, units, book, options, setups);
         rows.read();
         new UnitChecks(book, headings, units).check(rows.shots());

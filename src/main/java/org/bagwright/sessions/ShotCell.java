@@ -14,9 +14,10 @@ import org.bagwright.domain.text.CloseNames;
  * @param field what it holds
  */
 record ShotCell(String text, ShotField field) {
-    private static final Pattern SHAPE =
-            Pattern.compile("(?:(left|right|l|r)\\s*)?([+-]?)\\s*(" + NumberStyle.DIGITS + ")\\s*(\\D.*)?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern SIDE_BEHIND = Pattern.compile("(.*?)\\s*(left|right|l|r)\\.?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SHAPE = Pattern.compile(
+            "(?:(left|right|l|r)\\s*)?([+-]?)\\s*(" + NumberStyle.DIGITS + ")\\s*(\\D.*)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SIDE_BEHIND =
+            Pattern.compile("(.*?)\\s*(left|right|l|r)\\.?", Pattern.CASE_INSENSITIVE);
     private static final Set<String> NOTHING =
             Set.of("", "-", "--", "---", "\u2013", "\u2014", "n/a", "na", "#n/a", "nan", "null", "none", "?");
     private static final int MOST_SHOWN_CHARS = 40;
@@ -62,7 +63,8 @@ record ShotCell(String text, ShotField field) {
         if (!side.isEmpty() && !shape.group(2).isEmpty() && size != 0) {
             throw bad("must have a sign or a side, not both");
         }
-        boolean negative = shape.group(2).equals("-") || side.toLowerCase(Locale.ROOT).startsWith("l");
+        boolean negative =
+                shape.group(2).equals("-") || side.toLowerCase(Locale.ROOT).startsWith("l");
         double value = negative && size != 0 ? -size : size;
         return told == null ? plain(value, rest) : unit(rest, told).toSi(value);
     }
@@ -80,7 +82,8 @@ record ShotCell(String text, ShotField field) {
         }
         FileUnit own = FileUnit.called(rest, field.units())
                 .orElseThrow(() -> bad("must be a number in one of " + Headings.units(field)));
-        boolean byFile = told.from().equals(ColumnUnits.BY_HEADING) || told.from().equals(ColumnUnits.BY_ROW);
+        boolean byFile =
+                told.from().equals(ColumnUnits.BY_HEADING) || told.from().equals(ColumnUnits.BY_ROW);
         if (byFile && own != told.unit()) {
             throw bad("must be in " + told.unit().label() + " as its heading says");
         }

@@ -85,7 +85,8 @@ enum ShotField {
         this.units = units;
         this.limit = Optional.ofNullable(limit);
         this.names = List.of(names);
-        this.words = this.names.stream().map(name -> new HeadingText(name).words()).toList();
+        this.words =
+                this.names.stream().map(name -> new HeadingText(name).words()).toList();
     }
 
     /** The heading of the column of the sheet Shots that it fills. */
@@ -131,9 +132,8 @@ enum ShotField {
                 .flatMap(field -> field.names.stream())
                 .filter(name -> name.length() > 3)
                 .toList();
-        return CloseNames.closest(heading, all)
-                .flatMap(name -> fields.stream()
-                        .filter(field -> field.names.contains(name))
-                        .findFirst());
+        return CloseNames.closest(heading, all).flatMap(name -> fields.stream()
+                .filter(field -> field.names.contains(name))
+                .findFirst());
     }
 }

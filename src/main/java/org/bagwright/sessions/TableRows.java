@@ -61,7 +61,8 @@ final class TableRows {
         this.numbers = NumberStyle.of(rows.stream().flatMap(row -> headings.named().values().stream()
                 .filter(column -> column.field().isNumber())
                 .map(column -> row.cell(column.index()))));
-        this.days = DayStyle.of(rows.stream().map(row -> text(row, ShotField.DATE)).toList());
+        this.days =
+                DayStyle.of(rows.stream().map(row -> text(row, ShotField.DATE)).toList());
         this.golfers = new GolferNames(book, options.golfer(), names());
     }
 
@@ -71,7 +72,11 @@ final class TableRows {
 
     private Set<String> names() {
         Set<String> names = new LinkedHashSet<>();
-        rows.stream().filter(row -> !isSummary(row)).map(this::golfer).filter(name -> !name.isEmpty()).forEach(names::add);
+        rows.stream()
+                .filter(row -> !isSummary(row))
+                .map(this::golfer)
+                .filter(name -> !name.isEmpty())
+                .forEach(names::add);
         return names;
     }
 
@@ -125,7 +130,9 @@ final class TableRows {
         Club club = clubs.find(name).orElseThrow(() -> new BadRowException(clubs.notFound(name)));
         Map<ShotField, Double> values = values(row);
         Shot.Series series = new Shot.Series(
-                day(row), values.containsKey(ShotField.SHOTS) ? count(values.remove(ShotField.SHOTS)) : 1, OptionalDouble.empty());
+                day(row),
+                values.containsKey(ShotField.SHOTS) ? count(values.remove(ShotField.SHOTS)) : 1,
+                OptionalDouble.empty());
         return new FileShot(place(row), club, setups.setup(club, text(row, ShotField.SETTING)), series, values);
     }
 
@@ -150,8 +157,8 @@ final class TableRows {
         Map<ShotField, Double> values = new EnumMap<>(ShotField.class);
         for (Headings.Named column : headings.named().values()) {
             if (column.field().isNumber()) {
-                OptionalDouble value = new ShotCell(row.cell(column.index()), column.field())
-                        .value(numbers, units.of(column.field()));
+                OptionalDouble value =
+                        new ShotCell(row.cell(column.index()), column.field()).value(numbers, units.of(column.field()));
                 value.ifPresent(found -> values.put(column.field(), found));
             }
         }

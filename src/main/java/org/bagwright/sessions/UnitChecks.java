@@ -84,7 +84,8 @@ final class UnitChecks {
             if (shot.club().kind().carries()) {
                 byClub.computeIfAbsent(
                                 shot.club().cell(),
-                                cell -> new Group(shot.club().golfer(), shot.club().kind(), new ArrayList<>()))
+                                cell -> new Group(
+                                        shot.club().golfer(), shot.club().kind(), new ArrayList<>()))
                         .shots()
                         .add(shot);
             }
@@ -106,11 +107,14 @@ final class UnitChecks {
                         .count();
                 long outside = shots.stream().filter(shot -> !shot.holds(field)).count();
                 if (2 * outside > given && outside > 1) {
-                    throw wrong(field, "most of its numbers cannot be", shots.stream()
-                            .filter(shot -> !shot.holds(field))
-                            .mapToDouble(shot -> shot.number(field).getAsDouble())
-                            .findFirst()
-                            .getAsDouble());
+                    throw wrong(
+                            field,
+                            "most of its numbers cannot be",
+                            shots.stream()
+                                    .filter(shot -> !shot.holds(field))
+                                    .mapToDouble(shot -> shot.number(field).getAsDouble())
+                                    .findFirst()
+                                    .getAsDouble());
                 }
             }
         }
@@ -133,7 +137,9 @@ final class UnitChecks {
     private void checkSpin() throws SessionFileException {
         for (Group group : groups) {
             OptionalDouble medianRpm = group.median(ShotField.SPIN);
-            if (medianRpm.isPresent() && medianRpm.getAsDouble() < LEAST_SPIN_RPM && group.shots().size() > 1) {
+            if (medianRpm.isPresent()
+                    && medianRpm.getAsDouble() < LEAST_SPIN_RPM
+                    && group.shots().size() > 1) {
                 throw wrong(ShotField.SPIN, "no club spins a ball so little", medianRpm.getAsDouble());
             }
         }
@@ -155,7 +161,8 @@ final class UnitChecks {
                 double headMps = group.median(ShotField.HEAD_SPEED).getAsDouble();
                 throw wrong(
                         suspect,
-                        "a ball of " + FileShot.shown(ShotField.BALL_SPEED, ballMps, units) + " does not come from a head of "
+                        "a ball of " + FileShot.shown(ShotField.BALL_SPEED, ballMps, units)
+                                + " does not come from a head of "
                                 + FileShot.shown(ShotField.HEAD_SPEED, headMps, units),
                         suspect == ShotField.HEAD_SPEED ? headMps : ballMps);
             }
@@ -180,9 +187,7 @@ final class UnitChecks {
             if (!vacuumFits(group)) {
                 double ballMps = group.median(ShotField.BALL_SPEED).getAsDouble();
                 double carryM = group.median(ShotField.CARRY).getAsDouble();
-                ShotField suspect = units.isConfirmed(ShotField.BALL_SPEED)
-                        ? ShotField.CARRY
-                        : ShotField.BALL_SPEED;
+                ShotField suspect = units.isConfirmed(ShotField.BALL_SPEED) ? ShotField.CARRY : ShotField.BALL_SPEED;
                 throw wrong(
                         suspect,
                         "a ball of " + FileShot.shown(ShotField.BALL_SPEED, ballMps, units) + " does not carry "
@@ -204,7 +209,10 @@ final class UnitChecks {
             OptionalDouble launchDeg = group.median(ShotField.LAUNCH);
             OptionalDouble spinRpm = group.median(ShotField.SPIN);
             OptionalDouble carryM = group.median(ShotField.CARRY);
-            if (ballMps.isPresent() && launchDeg.isPresent() && launchDeg.getAsDouble() > 0 && spinRpm.isPresent()
+            if (ballMps.isPresent()
+                    && launchDeg.isPresent()
+                    && launchDeg.getAsDouble() > 0
+                    && spinRpm.isPresent()
                     && carryM.isPresent()) {
                 double flownM = flights.fly(
                                 new Launch(ballMps.getAsDouble(), launchDeg.getAsDouble(), spinRpm.getAsDouble()), 1)
@@ -215,10 +223,13 @@ final class UnitChecks {
         boolean confirmed = units.isConfirmed(ShotField.CARRY);
         Optional<String> contradiction = ratios.contradiction(confirmed);
         if (contradiction.isPresent()) {
-            throw wrong(ShotField.CARRY, contradiction.get(), groups.stream()
-                    .flatMapToDouble(group -> group.median(ShotField.CARRY).stream())
-                    .findFirst()
-                    .orElseThrow());
+            throw wrong(
+                    ShotField.CARRY,
+                    contradiction.get(),
+                    groups.stream()
+                            .flatMapToDouble(group -> group.median(ShotField.CARRY).stream())
+                            .findFirst()
+                            .orElseThrow());
         }
     }
 
@@ -229,8 +240,7 @@ final class UnitChecks {
             for (ShotField field : List.of(ShotField.HEAD_SPEED, ShotField.BALL_SPEED)) {
                 OptionalDouble medianMps = group.median(field);
                 if (statedMps.isPresent() && medianMps.isPresent() && !units.isConfirmed(field)) {
-                    double usualMps =
-                            statedMps.getAsDouble() * (field == ShotField.BALL_SPEED ? USUAL_SMASH_RATIO : 1);
+                    double usualMps = statedMps.getAsDouble() * (field == ShotField.BALL_SPEED ? USUAL_SMASH_RATIO : 1);
                     double ratio = medianMps.getAsDouble() / usualMps;
                     if (!(ratio >= LEAST_STATED_RATIO && ratio <= MOST_STATED_RATIO)) {
                         throw wrong(
@@ -261,7 +271,8 @@ final class UnitChecks {
         String option = field.units() == FileUnit.SPEEDS
                 ? " If it is another unit, give --speed."
                 : field.units() == FileUnit.DISTANCES ? " If it is another unit, give --distance." : "";
-        boolean byFile = told.from().equals(ColumnUnits.BY_HEADING) || told.from().equals(ColumnUnits.BY_ROW);
+        boolean byFile =
+                told.from().equals(ColumnUnits.BY_HEADING) || told.from().equals(ColumnUnits.BY_ROW);
         String way = byFile
                 ? " If it is another unit, give --column \""
                         + headings.named().get(field).heading().text() + "=" + field.column() + " (UNIT)\"."

@@ -37,7 +37,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** {@code add-shots}: files of shots into the sheet Shots, from the command line to the book. */
 @Tag("analytic")
 class AddShotsCommandTest {
-    private static final String MAY = "Player,Date,Club,Carry (m)\nGolfer A,2026-05-14,Driver,203.5\nGolfer A,2026-05-14,7i,135.3\n";
+    private static final String MAY =
+            "Player,Date,Club,Carry (m)\nGolfer A,2026-05-14,Driver,203.5\nGolfer A,2026-05-14,7i,135.3\n";
 
     @TempDir
     Path folder;
@@ -79,7 +80,9 @@ class AddShotsCommandTest {
         assertEquals(
                 List.of("Club", "Golfer", "Date", "Setting", "Weighting", "Length", "Carry", "Loft bend", "Lie bend"),
                 rows.get(0));
-        assertEquals(List.of("Driver", "Golfer A", "2026-05-14", "2", "heel", "45", "222.5503"), rows.get(1).subList(0, 7));
+        assertEquals(
+                List.of("Driver", "Golfer A", "2026-05-14", "2", "heel", "45", "222.5503"),
+                rows.get(1).subList(0, 7));
         assertEquals(List.of("7 iron", "Golfer A", "2026-05-14", "", "", "37", "147.9659", "0.5", "0"), rows.get(2));
         Terminal check = done("check", folder.resolve("bag-shots.xlsx"));
         assertTrue(check.out().contains("No problems found."), check.out());
@@ -106,7 +109,10 @@ class AddShotsCommandTest {
         ChoiceBook.edited(book, workbook -> {
             Row headings = workbook.getSheet("Shots").getRow(0);
             headings.createCell(headings.getLastCellNum()).setCellValue("Use");
-            workbook.getSheet("Shots").getRow(1).createCell(headings.getLastCellNum() - 1).setCellValue("no");
+            workbook.getSheet("Shots")
+                    .getRow(1)
+                    .createCell(headings.getLastCellNum() - 1)
+                    .setCellValue("no");
         });
         assertTrue(done("add-shots", book, may).out().contains("0 shots added, 2 already in the book."));
     }
@@ -114,7 +120,8 @@ class AddShotsCommandTest {
     @Test
     void dryRun_writesNothing() throws Exception {
         byte[] before = Files.readAllBytes(book);
-        Terminal run = done("add-shots", book, may, "--dry-run", "--in-place", "--column", "Player=none", "--golfer", "Golfer A");
+        Terminal run = done(
+                "add-shots", book, may, "--dry-run", "--in-place", "--column", "Player=none", "--golfer", "Golfer A");
         assertTrue(run.out().contains("Nothing is written: this is a dry run."), run.out());
         assertArrayEquals(before, Files.readAllBytes(book));
         try (Stream<Path> files = Files.list(folder)) {
@@ -125,8 +132,11 @@ class AddShotsCommandTest {
     @Test
     void headingLearnt_isUsedTheNextTime() throws Exception {
         Path flight = Files.writeString(folder.resolve("a.csv"), "Club,Flight\nDriver,203.5\n");
-        assertEquals(3, Terminal.run("add-shots", book, flight, "--golfer", "Golfer A").code());
-        Terminal first = done("add-shots", book, flight, "--golfer", "Golfer A", "--column", "Flight=Carry (m)", "--in-place");
+        assertEquals(
+                3,
+                Terminal.run("add-shots", book, flight, "--golfer", "Golfer A").code());
+        Terminal first =
+                done("add-shots", book, flight, "--golfer", "Golfer A", "--column", "Flight=Carry (m)", "--in-place");
         assertTrue(first.out().contains("Remembered on the sheet Start: Flight = Carry (m)"), first.out());
         Path next = Files.writeString(folder.resolve("b.csv"), "Club,Flight\nDriver,205.5\n");
         Terminal second = done("add-shots", book, next, "--golfer", "Golfer A", "--in-place");
@@ -182,7 +192,10 @@ class AddShotsCommandTest {
                 .row("Golfer A", "Driver", 221, "a", 140)
                 .row("Golfer A", "7 iron", 147, "b", 107);
         XSSFSheet sheet = sketch.workbook().getSheet("Shots");
-        sheet.createTable(sketch.workbook().getCreationHelper().createAreaReference("A1:E3")).getCTTable().addNewAutoFilter().setRef("A1:E3");
+        sheet.createTable(sketch.workbook().getCreationHelper().createAreaReference("A1:E3"))
+                .getCTTable()
+                .addNewAutoFilter()
+                .setRef("A1:E3");
         sketch.sheet("Mine", "Sum").row(1);
         sketch.workbook().getSheet("Mine").createRow(2).createCell(0).setCellFormula("SUM(Shots!C2:C100)");
         sketch.write(book);
@@ -191,8 +204,13 @@ class AddShotsCommandTest {
             XSSFSheet shots = after.getSheet("Shots");
             assertEquals("a", shots.getRow(1).getCell(3).getStringCellValue());
             assertEquals("A1:E5", shots.getTables().get(0).getCTTable().getRef());
-            assertEquals(CellType.FORMULA, after.getSheet("Mine").getRow(2).getCell(0).getCellType());
-            assertEquals(221 + 147 + 222.5503 + 147.9659, after.getSheet("Mine").getRow(2).getCell(0).getNumericCellValue(), 1e-3);
+            assertEquals(
+                    CellType.FORMULA,
+                    after.getSheet("Mine").getRow(2).getCell(0).getCellType());
+            assertEquals(
+                    221 + 147 + 222.5503 + 147.9659,
+                    after.getSheet("Mine").getRow(2).getCell(0).getNumericCellValue(),
+                    1e-3);
             assertTrue(DateUtil.isCellDateFormatted(shots.getRow(3).getCell(5)));
         }
     }
@@ -227,8 +245,11 @@ class AddShotsCommandTest {
         JsonNode json = done("add-shots", book, may, "--json").json();
         assertEquals("yd", json.get("units").get("distance").asText());
         assertEquals(2, json.get("added").asInt());
-        assertEquals("may.csv line 4", json.get("files").get(0).get("leftOut").get(0).get("cell").asText());
-        assertEquals("m", json.get("files").get(0).get("headings").get(3).get("unit").asText());
+        assertEquals(
+                "may.csv line 4",
+                json.get("files").get(0).get("leftOut").get(0).get("cell").asText());
+        assertEquals(
+                "m", json.get("files").get(0).get("headings").get(3).get("unit").asText());
         assertEquals(1, json.get("clubs").get(0).get("added").asInt());
         assertTrue(json.get("written").asText().endsWith("bag-shots.xlsx"));
     }
@@ -261,10 +282,14 @@ class AddShotsCommandTest {
     @Test
     void formulaLikeText_isNeverAFormula() throws Exception {
         BookSketch odd = SessionBook.sketch();
-        odd.put("Sleeves", 3, "Setting", "=1+1").put("Clubs", 1, "Setting", "=1+1").write(book);
+        odd.put("Sleeves", 3, "Setting", "=1+1")
+                .put("Clubs", 1, "Setting", "=1+1")
+                .write(book);
         done("add-shots", book, may, "--column", "Player=Golfer", "--in-place");
         try (XSSFWorkbook after = ResultCells.open(book)) {
-            assertEquals(CellType.STRING, after.getSheet("Shots").getRow(1).getCell(3).getCellType());
+            assertEquals(
+                    CellType.STRING,
+                    after.getSheet("Shots").getRow(1).getCell(3).getCellType());
             assertEquals("=1+1", after.getSheet("Shots").getRow(1).getCell(3).getStringCellValue());
         }
     }
@@ -274,10 +299,15 @@ class AddShotsCommandTest {
         StringBuilder text = new StringBuilder("Shot,Player,Club,Carry\n");
         Random random = new Random(1);
         for (int row = 0; row < 20_000; row++) {
-            text.append(row).append(",Golfer A,Driver,").append(200 + random.nextInt(400) / 10.0).append('\n');
+            text.append(row)
+                    .append(",Golfer A,Driver,")
+                    .append(200 + random.nextInt(400) / 10.0)
+                    .append('\n');
         }
         Files.writeString(may, text);
         assertTrue(done("add-shots", book, may, "--in-place").out().contains("20000 shots added."));
-        assertTrue(done("add-shots", book, may, "--dry-run").out().contains("0 shots would be added, 20000 already in the book."));
+        assertTrue(done("add-shots", book, may, "--dry-run")
+                .out()
+                .contains("0 shots would be added, 20000 already in the book."));
     }
 }

@@ -67,8 +67,8 @@ class AnyDialectTest {
                         Arbitraries.integers().between(-99, 99),
                         Arbitraries.integers().between(-400, 400),
                         Arbitraries.integers().between(1000, 9999))
-                .as((club, ball, carry, side, spin) -> new Row(
-                        club, BALL_MPH[club] + ball / 10.0, CARRY_YD[club] + carry / 10.0, side / 10.0, spin));
+                .as((club, ball, carry, side, spin) ->
+                        new Row(club, BALL_MPH[club] + ball / 10.0, CARRY_YD[club] + carry / 10.0, side / 10.0, spin));
         return rows.list().ofMinSize(1).ofMaxSize(12);
     }
 
@@ -201,7 +201,10 @@ class AnyDialectTest {
         }
 
         private String joined(IntFunction<String> cells) {
-            return order.stream().map(cells::apply).map(this::quoted).collect(Collectors.joining(String.valueOf(dialect.separator())));
+            return order.stream()
+                    .map(cells::apply)
+                    .map(this::quoted)
+                    .collect(Collectors.joining(String.valueOf(dialect.separator())));
         }
 
         private String quoted(String cell) {

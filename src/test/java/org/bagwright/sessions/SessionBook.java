@@ -28,7 +28,9 @@ public final class SessionBook {
                 .sheet("Golfers", "Golfer, Driver speed, Iron speed")
                 .row("Golfer A", 96, 80)
                 .row("Golfer B", 96, 80)
-                .sheet("Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Length, Sleeve, Setting, Loft bend, Lie bend, Weighting")
+                .sheet(
+                        "Clubs",
+                        "Golfer, Slot, Club, Kind, Loft, Lie, Length, Sleeve, Setting, Loft bend, Lie bend, Weighting")
                 .row("Golfer A", 1, "Driver", "driver", 10.5, 58, 45, "S", 2, null, null, "K: heel")
                 .row("Golfer A", 2, "5 wood", "wood", 18, 58.5, 42)
                 .row("Golfer A", 3, "4 hybrid", "hybrid", 22, 59, 40)

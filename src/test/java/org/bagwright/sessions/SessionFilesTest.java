@@ -43,7 +43,13 @@ class SessionFilesTest {
      * @param refused whether the file is refused as a whole
      */
     private record Sample(
-            String name, String text, String charset, List<String> options, String shots, List<String> left, boolean refused) {
+            String name,
+            String text,
+            String charset,
+            List<String> options,
+            String shots,
+            List<String> left,
+            boolean refused) {
         static Sample read(String name, String text, String shots, String... left) {
             return new Sample(name, text, "UTF-8", List.of("--golfer", "Golfer A"), shots, List.of(left), false);
         }
@@ -98,10 +104,20 @@ class SessionFilesTest {
                 Sample.read("line ends of Windows", (TITLES + ROWS).replace("\n", "\r\n"), BOTH),
                 Sample.read("line ends of old computers", (TITLES + ROWS).replace("\n", "\r"), BOTH),
                 Sample.read("blank lines", "\n" + TITLES + "\n\n" + ROWS.replace("\n", "\n\n,,,,,,\n"), BOTH),
-                Sample.read("quoted", "\"Club\",\"Carry\",\"Note\"\n\"Driver\",\"220\",\"low, left \"\"pull\"\"\"\n", ONE_DRIVER),
+                Sample.read(
+                        "quoted",
+                        "\"Club\",\"Carry\",\"Note\"\n\"Driver\",\"220\",\"low, left \"\"pull\"\"\"\n",
+                        ONE_DRIVER),
                 Sample.read("quoted decimal comma", "Club,Carry\nDriver,\"220,04\"\n", ONE_DRIVER),
-                Sample.read("note of two lines", "Club,Note,Carry\nDriver,\"one\ntwo\",220\n5x,,1\n", ONE_DRIVER, "line 4: Golfer A has no club"),
-                Sample.read("separators of thousands", "Club;Spin;Carry\nDriver;2,450;220.0\n", "A Driver spin 2450.0 carry 201.2"),
+                Sample.read(
+                        "note of two lines",
+                        "Club,Note,Carry\nDriver,\"one\ntwo\",220\n5x,,1\n",
+                        ONE_DRIVER,
+                        "line 4: Golfer A has no club"),
+                Sample.read(
+                        "separators of thousands",
+                        "Club;Spin;Carry\nDriver;2,450;220.0\n",
+                        "A Driver spin 2450.0 carry 201.2"),
                 Sample.refused("spin that reads two ways", "Club;Spin\nDriver;2,450\n", "two ways"),
                 Sample.refused("a quotation mark that is not closed", "Club,Carry\n\"Driver,220\n", "is not closed"));
     }
@@ -121,8 +137,14 @@ class SessionFilesTest {
                         "words in one",
                         "clubName,clubSpeed,ballSpeed,launchAngle,spinRate,carryDistance,side\n" + ROWS,
                         BOTH),
-                Sample.read("attack and landing", "Club,Attack Angle,Descent Angle,Carry\nDriver,-1.5,38,220\n", "A Driver attack -1.5 carry 201.2 landing 38.0"),
-                Sample.read("backspin before total spin", "Club,Total Spin,Backspin\nDriver,2600,2450\n", "A Driver spin 2450.0"),
+                Sample.read(
+                        "attack and landing",
+                        "Club,Attack Angle,Descent Angle,Carry\nDriver,-1.5,38,220\n",
+                        "A Driver attack -1.5 carry 201.2 landing 38.0"),
+                Sample.read(
+                        "backspin before total spin",
+                        "Club,Total Spin,Backspin\nDriver,2600,2450\n",
+                        "A Driver spin 2450.0"),
                 Sample.refused("no club", "Bat,Carry\nDriver,220\n", "no heading means Club; found \"Bat\", \"Carry\""),
                 Sample.refused("nothing measured", "Club,Total\nDriver,240\n", "no heading means Ball speed"),
                 Sample.refused("two carries", "Club,Carry (m),Carry (yd)\nDriver,201,220\n", "two headings mean Carry"),
@@ -139,7 +161,8 @@ class SessionFilesTest {
         return List.of(
                 Sample.read(
                         "units in brackets, metres in a yard book",
-                        "Club,Club speed (km/h),Ball speed (km/h),Launch [deg],Spin [rpm],Carry (m),Side (m)\n" + metric,
+                        "Club,Club speed (km/h),Ball speed (km/h),Launch [deg],Spin [rpm],Carry (m),Side (m)\n"
+                                + metric,
                         BOTH),
                 Sample.read(
                         "units in a second row",
@@ -147,14 +170,18 @@ class SessionFilesTest {
                         BOTH),
                 Sample.read(
                         "units in brackets in a second row",
-                        "Club,Club speed,Ball speed,Launch,Spin,Carry,Side\n,[km/h],[km/h],[\u00b0],[rpm],[m],[m]\n" + metric,
+                        "Club,Club speed,Ball speed,Launch,Spin,Carry,Side\n,[km/h],[km/h],[\u00b0],[rpm],[m],[m]\n"
+                                + metric,
                         BOTH),
                 Sample.read(
                         "units behind the words",
                         "Club,Club speed km/h,Ball speed km/h,Launch deg,Spin rpm,Carry m,Side m\n" + metric,
                         BOTH),
                 Sample.read("units by option", TITLES + metric, BOTH).with("--speed", "km/h", "--distance", "m"),
-                Sample.read("units in cells", "Club,Carry,Ball speed\nDriver,201.2 m,140.5 mph\n", "A Driver ball 62.8 carry 201.2"),
+                Sample.read(
+                        "units in cells",
+                        "Club,Carry,Ball speed\nDriver,201.2 m,140.5 mph\n",
+                        "A Driver ball 62.8 carry 201.2"),
                 Sample.refused("speeds in km/h without a unit", TITLES + metric, "Ball speed cannot be in mph"),
                 Sample.refused(
                         "carries in metres without a unit",
@@ -162,22 +189,27 @@ class SessionFilesTest {
                         "Carry cannot be in yd"),
                 Sample.refused(
                         "carries in metres under a wrong unit",
-                        TITLES.replace("Carry", "Carry (yd)") + "Driver,96,140.5,12.1,2450,203.5,-12\n7 iron,80,107,18,6400,135.3,3.5\n",
+                        TITLES.replace("Carry", "Carry (yd)")
+                                + "Driver,96,140.5,12.1,2450,203.5,-12\n7 iron,80,107,18,6400,135.3,3.5\n",
                         "Carry cannot be in yd"),
                 Sample.refused(
                         "head speed above ball speed",
                         "Club,Club speed (mph),Ball speed (mph),Carry\nDriver,154,140.5,222\n",
                         "Head speed cannot be in mph"),
-                Sample.refused("an unknown unit", "Club,Ball speed (knots)\nDriver,120\n", "must be one of mph, m/s, km/h, found \"knots\""),
+                Sample.refused(
+                        "an unknown unit",
+                        "Club,Ball speed (knots)\nDriver,120\n",
+                        "must be one of mph, m/s, km/h, found \"knots\""),
                 Sample.refused("two units", "Club,Carry (yd)\n,m\nDriver,220\n", "says yd, the row below says m"));
     }
 
     private static List<Sample> rows() {
         return List.of(
                 Sample.read(
-                        "a preamble",
-                        "Session of the range\nPlayer: Golfer A\nDate,2026-05-14\n\n" + TITLES + ROWS,
-                        BOTH.replace("Driver head", "Driver 2026-05-14 head").replace("iron head", "iron 2026-05-14 head"))
+                                "a preamble",
+                                "Session of the range\nPlayer: Golfer A\nDate,2026-05-14\n\n" + TITLES + ROWS,
+                                BOTH.replace("Driver head", "Driver 2026-05-14 head")
+                                        .replace("iron head", "iron 2026-05-14 head"))
                         .withoutGolfer(),
                 Sample.read(
                         "averages at the end",
@@ -210,20 +242,49 @@ class SessionFilesTest {
                 Sample.read(
                         "sides",
                         "Club,Carry,Side\nDriver,220,12 L\nDriver,220,12.3R\nDriver,220,-12\nDriver,220,L 5\nDriver,220,-5 L\n",
-                        ONE_DRIVER + " side -11.0; " + ONE_DRIVER + " side 11.2; " + ONE_DRIVER + " side -11.0; " + ONE_DRIVER + " side -4.6",
+                        ONE_DRIVER + " side -11.0; " + ONE_DRIVER + " side 11.2; " + ONE_DRIVER + " side -11.0; "
+                                + ONE_DRIVER + " side -4.6",
                         "line 6: Side must have a sign or a side, not both"),
-                Sample.read("cells without a number", "Club,Spin,Carry\nDriver,--,220\nDriver,n/a,#N/A\n", ONE_DRIVER, "line 3: nothing was measured"),
-                Sample.read("an impossible number", "Club,Carry\nDriver,220\nDriver,221\nDriver,2200\n", ONE_DRIVER + "; A Driver carry 202.1", "line 4: Carry must be from"),
-                Sample.read("too many cells", "Club,Carry\nDriver,220\nDriver,221,5\n", ONE_DRIVER, "line 3: the row has more cells"),
-                Sample.read("formula-like cells", "Club,Carry,Note\nDriver,220,=1+1\n=1+1,200,\nDriver,=220,\n@SUM,1,\n", ONE_DRIVER, "line 3:", "line 4: Carry must be a number", "line 5:"),
-                Sample.read("days", "Club,Carry,Date\nDriver,220,31/05/2026\nDriver,220,05/06/2026\n", "A Driver 2026-05-31 carry 201.2; A Driver 2026-06-05 carry 201.2"),
-                Sample.refused("a day that reads two ways", "Club,Carry,Date\nDriver,220,05/06/2026\n", "Date must be a day that can be read in one way"));
+                Sample.read(
+                        "cells without a number",
+                        "Club,Spin,Carry\nDriver,--,220\nDriver,n/a,#N/A\n",
+                        ONE_DRIVER,
+                        "line 3: nothing was measured"),
+                Sample.read(
+                        "an impossible number",
+                        "Club,Carry\nDriver,220\nDriver,221\nDriver,2200\n",
+                        ONE_DRIVER + "; A Driver carry 202.1",
+                        "line 4: Carry must be from"),
+                Sample.read(
+                        "too many cells",
+                        "Club,Carry\nDriver,220\nDriver,221,5\n",
+                        ONE_DRIVER,
+                        "line 3: the row has more cells"),
+                Sample.read(
+                        "formula-like cells",
+                        "Club,Carry,Note\nDriver,220,=1+1\n=1+1,200,\nDriver,=220,\n@SUM,1,\n",
+                        ONE_DRIVER,
+                        "line 3:",
+                        "line 4: Carry must be a number",
+                        "line 5:"),
+                Sample.read(
+                        "days",
+                        "Club,Carry,Date\nDriver,220,31/05/2026\nDriver,220,05/06/2026\n",
+                        "A Driver 2026-05-31 carry 201.2; A Driver 2026-06-05 carry 201.2"),
+                Sample.refused(
+                        "a day that reads two ways",
+                        "Club,Carry,Date\nDriver,220,05/06/2026\n",
+                        "Date must be a day that can be read in one way"));
     }
 
     private static List<Sample> whose() {
         String two = "Player,Club,Carry\nGolfer A,Driver,220\ngolfer b,Driver,210\nGolfer C,Driver,200\n";
         return List.of(
-                Sample.read("two golfers", two, ONE_DRIVER + "; B Driver carry 192.0", "line 4: the book has no golfer \"Golfer C\".")
+                Sample.read(
+                                "two golfers",
+                                two,
+                                ONE_DRIVER + "; B Driver carry 192.0",
+                                "line 4: the book has no golfer \"Golfer C\".")
                         .withoutGolfer(),
                 Sample.read("one of two golfers", two, ONE_DRIVER, "hit by Golfer B", "no golfer \"Golfer C\""),
                 Sample.read("a name that the book has not", "Player,Club,Carry\nAl,Driver,220\n", ONE_DRIVER),

@@ -29,7 +29,8 @@ record ManualChapter(String name, String text) {
     private static final String FILL = "<!-- fill (\\S+): (\\w+) -->\\s+((?:\\|[^\\n]*\\n)+)";
     private static final String CHOOSE = "<!-- choose (\\S+): slot (\\d+), (.+?) = (.+?) -->";
     private static final String SAVE = "<!-- save (\\S+) -->\\s+```text\\n(.*?)```";
-    private static final Pattern DEED = Pattern.compile(COMMAND + "|" + FILL + "|" + CHOOSE + "|" + SAVE, Pattern.DOTALL);
+    private static final Pattern DEED =
+            Pattern.compile(COMMAND + "|" + FILL + "|" + CHOOSE + "|" + SAVE, Pattern.DOTALL);
     private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|\\S+");
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 

@@ -25,7 +25,8 @@ public record AddedText(AddedShots result, boolean dryRun) {
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         result.files().forEach(file -> lines.addAll(headings(file)));
-        lines.add(count(result.added().size()) + (dryRun ? " would be added" : " added")
+        lines.add(count(result.added().size())
+                + (dryRun ? " would be added" : " added")
                 + (result.already().isEmpty() ? "." : ", " + result.already().size() + " already in the book."));
         lines.addAll(clubs());
         result.files().forEach(file -> lines.addAll(left(file)));
@@ -42,7 +43,9 @@ public record AddedText(AddedShots result, boolean dryRun) {
         List<String> lines = new ArrayList<>();
         lines.add(file.file() + ":");
         for (UsedHeading used : file.headings()) {
-            String unit = used.unit().map(label -> ", " + label + " (" + used.unitFrom() + ")").orElse("");
+            String unit = used.unit()
+                    .map(label -> ", " + label + " (" + used.unitFrom() + ")")
+                    .orElse("");
             lines.add("  " + plain(used.heading()) + " -> " + used.column() + unit);
         }
         if (!file.notUsed().isEmpty()) {
@@ -65,8 +68,12 @@ public record AddedText(AddedShots result, boolean dryRun) {
         setup.setting().ifPresent(mark -> parts.add("setting " + mark));
         setup.weighting().ifPresent(name -> parts.add(name));
         Function<Double, String> signed = bendDeg -> Numbers.signed(bendDeg, 1);
-        setup.loftBendDeg().stream().filter(bend -> bend != 0).forEach(bend -> parts.add("loft bend " + signed.apply(bend)));
-        setup.lieBendDeg().stream().filter(bend -> bend != 0).forEach(bend -> parts.add("lie bend " + signed.apply(bend)));
+        setup.loftBendDeg().stream()
+                .filter(bend -> bend != 0)
+                .forEach(bend -> parts.add("loft bend " + signed.apply(bend)));
+        setup.lieBendDeg().stream()
+                .filter(bend -> bend != 0)
+                .forEach(bend -> parts.add("lie bend " + signed.apply(bend)));
         shot.series().date().ifPresent(day -> parts.add(String.valueOf(day)));
         return shot.golfer() + ", " + shot.club()
                 + (parts.isEmpty() ? "" : parts.stream().collect(Collectors.joining(", ", " (", ")")));

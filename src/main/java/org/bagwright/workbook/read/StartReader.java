@@ -57,7 +57,14 @@ final class StartReader {
     private BookSettings settings() {
         Units units = units();
         return new BookSettings(
-                title(), units, new AirReader(start, units).air(), ballModel(), lengthLimitM(), matching(), planFor(), shotHeadings());
+                title(),
+                units,
+                new AirReader(start, units).air(),
+                ballModel(),
+                lengthLimitM(),
+                matching(),
+                planFor(),
+                shotHeadings());
     }
 
     private Optional<String> title() {

@@ -66,9 +66,8 @@ final class OldSetupCells {
     }
 
     private Optional<Shot.Setup> setup(InputRow row, OldSetups before) {
-        Optional<String> only = book.golfers().size() == 1
-                ? Optional.of(book.golfers().get(0).name())
-                : Optional.empty();
+        Optional<String> only =
+                book.golfers().size() == 1 ? Optional.of(book.golfers().get(0).name()) : Optional.empty();
         Optional<String> golfer = row.isGiven(ShotColumn.GOLFER) ? row.text(ShotColumn.GOLFER) : only;
         return golfer.flatMap(name -> row.text(ShotColumn.CLUB).flatMap(club -> before.of(name, club)));
     }
@@ -90,7 +89,9 @@ final class OldSetupCells {
 
     private boolean put(InputRow row, ShotColumn column, Object value) {
         Optional<XSSFCell> cell = row.cellToWrite(column);
-        if (cell.isEmpty() || cell.get().getCellType() == CellType.FORMULA || cell.get().isPartOfArrayFormulaGroup()) {
+        if (cell.isEmpty()
+                || cell.get().getCellType() == CellType.FORMULA
+                || cell.get().isPartOfArrayFormulaGroup()) {
             skip(row, column, value, cell.isEmpty() ? "the sheet has no room for it" : "the cell holds a formula");
             return false;
         }

@@ -48,8 +48,7 @@ final class LearntCell {
                         && StartSetting.labelled(words.text().replaceAll("\\s*:$", ""))
                                 .filter(setting::equals)
                                 .isPresent()) {
-                    return Optional.of(
-                            (XSSFCell) row.getCell(column + 1, MissingCellPolicy.CREATE_NULL_AS_BLANK));
+                    return Optional.of((XSSFCell) row.getCell(column + 1, MissingCellPolicy.CREATE_NULL_AS_BLANK));
                 }
             }
         }
@@ -65,8 +64,7 @@ final class LearntCell {
         XSSFCell cell = (XSSFCell) row.createCell(column + 1);
         other.ifPresent(found -> {
             cell.setCellStyle(found.getCellStyle());
-            row.getCell(column)
-                    .setCellStyle(found.getRow().getCell(column).getCellStyle());
+            row.getCell(column).setCellStyle(found.getRow().getCell(column).getCellStyle());
         });
         return cell;
     }

@@ -127,7 +127,9 @@ public record PlainSheets(Path file) {
         if (DateUtil.isCellDateFormatted(cell) && value >= 1) {
             return cell.getLocalDateTimeCellValue().toLocalDate().toString();
         }
-        String text = Double.isFinite(value) ? Numbers.trimmed(value, MOST_DECIMALS) : String.format(Locale.ROOT, "%s", value);
+        String text = Double.isFinite(value)
+                ? Numbers.trimmed(value, MOST_DECIMALS)
+                : String.format(Locale.ROOT, "%s", value);
         return text.matches(".*\\.\\d{3}") ? text + "0" : text;
     }
 }

@@ -57,8 +57,8 @@ public final class ShotsCopy implements AutoCloseable {
     private ShotsCopy(XSSFWorkbook workbook, Book book) {
         this.workbook = workbook;
         this.book = book;
-        this.context = new BookContext(
-                new CellContents(workbook), book.settings().units(), new Findings());
+        this.context =
+                new BookContext(new CellContents(workbook), book.settings().units(), new Findings());
         this.values = FormulaValues.of(workbook);
         this.table = InputTable.in(workbook, ShotColumn.SHEET, context).orElseGet(this::newTable);
         table.rows().forEach(row -> existing.merge(key(row), 1, Integer::sum));
@@ -135,7 +135,8 @@ public final class ShotsCopy implements AutoCloseable {
         prepare(shot);
         Optional<InputRow> row = table.nextRow();
         if (row.isEmpty()) {
-            notWritten.add(Message.warning(ShotColumn.SHEET.name(), "the sheet is full; " + shot.cell() + " is not added."));
+            notWritten.add(
+                    Message.warning(ShotColumn.SHEET.name(), "the sheet is full; " + shot.cell() + " is not added."));
             return false;
         }
         values(shot).forEach((column, value) -> put(row.get(), column, value));
@@ -179,7 +180,8 @@ public final class ShotsCopy implements AutoCloseable {
     /** Gives a cell without a look of its own the look of the one above, but for that of a heading. */
     private void look(XSSFCell cell) {
         int row = cell.getRowIndex() - 1;
-        XSSFRow rowAbove = row < 0 || table.isHeadings(row) ? null : cell.getSheet().getRow(row);
+        XSSFRow rowAbove =
+                row < 0 || table.isHeadings(row) ? null : cell.getSheet().getRow(row);
         XSSFCell above = rowAbove == null ? null : rowAbove.getCell(cell.getColumnIndex());
         if (cell.getCellStyle().getIndex() == 0 && above != null) {
             cell.setCellStyle(above.getCellStyle());
@@ -194,7 +196,8 @@ public final class ShotsCopy implements AutoCloseable {
     }
 
     /** What two rows of the same shot have in common. */
-    private record Key(String golfer, String club, Optional<LocalDate> day, int shots, Map<ShotColumn, Object> measured) {
+    private record Key(
+            String golfer, String club, Optional<LocalDate> day, int shots, Map<ShotColumn, Object> measured) {
         Key {
             golfer = CloseNames.key(golfer);
             club = CloseNames.key(club);
@@ -218,6 +221,7 @@ public final class ShotsCopy implements AutoCloseable {
 
     private Key key(Shot shot) {
         Map<ShotColumn, Object> measured = new ShotCells(table::unit).measured(shot.measured());
-        return new Key(shot.golfer(), shot.club(), shot.series().date(), shot.series().shots(), measured);
+        return new Key(
+                shot.golfer(), shot.club(), shot.series().date(), shot.series().shots(), measured);
     }
 }

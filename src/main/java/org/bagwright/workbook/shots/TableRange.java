@@ -3,7 +3,6 @@ package org.bagwright.workbook.shots;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTAutoFilter;
 
 /** Lets the tables and filters of a sheet that ended at its last row reach down to the rows that were added below. */
