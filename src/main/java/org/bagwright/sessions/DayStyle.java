@@ -67,7 +67,7 @@ record DayStyle(boolean dayFirst, boolean monthFirst) {
     private Optional<LocalDate> yearLast(Matcher found) {
         boolean dots = found.group(2).equals(".");
         boolean same = number(found.group(1)) == number(found.group(3));
-        if (dots || same || dayFirst && !monthFirst) {
+        if (dots || same || (dayFirst && !monthFirst)) {
             return day(found.group(4), found.group(3), found.group(1));
         }
         return monthFirst && !dayFirst ? day(found.group(4), found.group(1), found.group(3)) : Optional.empty();

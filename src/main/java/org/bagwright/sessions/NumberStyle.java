@@ -63,7 +63,7 @@ record NumberStyle(boolean point, boolean comma) {
         boolean other = isPoint ? comma : point;
         boolean same = isPoint ? point : comma;
         boolean usualPoint = isPoint && field != ShotField.SPIN;
-        if (same && other || !same && !other && !usualPoint) {
+        if ((same && other) || (!same && !other && !usualPoint)) {
             return OptionalDouble.empty();
         }
         return other
