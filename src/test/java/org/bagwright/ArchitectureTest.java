@@ -48,12 +48,14 @@ class ArchitectureTest {
             entry("domain.option", "domain.book domain.club domain.units domain.text"),
             entry("domain.plan", "domain.option domain.book domain.club domain.units domain.text"),
             entry("domain.compare", "domain.plan domain.option domain.book domain.club domain.units domain.text"),
+            entry("domain.session", "domain.book domain.club domain.units domain.text"),
             entry("domain.gauge", "domain.book domain.club domain.units domain.text"),
             entry("geometry", "domain"),
             entry("flight", "domain geometry"),
             entry("flight.learning", "flight domain geometry"),
             entry("flight.golfer", "flight.learning flight domain geometry"),
             entry("balance", "domain"),
+            entry("sessions", "flight domain"),
             entry("search.score", "domain"),
             entry("search.exact", "search.score domain"),
             entry("search.team", "search.exact search.score domain"),
@@ -72,17 +74,19 @@ class ArchitectureTest {
                     "workbook.edits workbook.plan workbook.cells workbook.schema workbook.text files domain"),
             entry(
                     "workbook.result",
-                    "workbook.edits workbook.plan workbook.pen workbook.cells workbook.schema workbook.text domain"),
+                    "workbook.edits workbook.plan workbook.pen workbook.shots workbook.cells workbook.schema"
+                            + " workbook.text domain"),
+            entry("workbook.shots", "workbook.cells workbook.schema workbook.text files domain"),
             entry("planning.options", "geometry flight balance domain"),
             entry("planning.gauge", "geometry domain"),
             entry("planning.live", "planning.options domain"),
             entry("planning.sureness", "domain"),
             entry("planning.outlook", "planning.options planning.sureness flight domain"),
             entry("planning.reasons", "planning.options search domain"),
-            entry("planning", "planning workbook search flight geometry balance files domain"),
+            entry("planning", "planning workbook search sessions flight geometry balance files domain"),
             entry("cli.text", "planning files domain"),
             entry("cli.json", "cli.text domain"),
-            entry("cli", "cli planning files domain"));
+            entry("cli", "cli planning sessions files domain"));
 
     @ArchTest
     static void packages_import_what_the_table_allows(JavaClasses classes) {
@@ -136,6 +140,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.optaplanner..");
+
+    @ArchTest
+    static final ArchRule only_sessions_uses_commons_csv = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.bagwright.sessions..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.apache.commons.csv..");
 
     @ArchTest
     static final ArchRule nothing_reaches_a_network = noClasses()

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 record NamedFile(Path path) {
     static final String PLAN = "-plan";
     static final String GAUGED = "-gauged";
+    static final String SHOTS = "-shots";
 
     /**
      * Where a result goes that is a copy of the book.

@@ -107,6 +107,18 @@ class OtherTripsTest {
         assertEquals(List.of(), PackageCheck.problems(gauged));
     }
 
+    @Test
+    void addShots_keepsEveryPartOfTheFitters() throws Exception {
+        Path session = Files.writeString(folder.resolve("may.csv"), "Club,Carry,Date\nDriver,221,2026-05-14\n");
+        Path added = folder.resolve("bag-shots.xlsx");
+        Terminal run = RoundTripTest.done("add-shots", book, session, "--golfer", "Golfer A");
+        assertTrue(run.out().contains("1 shot added."), run.out());
+        BookPackage before = BookPackage.of(book);
+        int kept = RoundTripTest.compare(before, BookPackage.of(added), List.of(), new TreeSet<>());
+        assertTrue(kept > 20, "only " + kept);
+        assertEquals(List.of(), PackageCheck.problems(added));
+    }
+
     private static XSSFCell cell(XSSFWorkbook book, String cell) {
         var place = new org.apache.poi.ss.util.CellReference(cell);
         return book.getSheet("Clubs").getRow(place.getRow()).getCell(place.getCol());

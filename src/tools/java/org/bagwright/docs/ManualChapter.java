@@ -18,7 +18,8 @@ import java.util.stream.Stream;
 /**
  * One chapter of the manual as it is written: commands in fenced blocks marked {@code console}, with {@code code=3} and
  * {@code writes=a.xlsx,b.xlsx} where they apply; a table to fill in after {@code <!-- fill BOOK: SHEET -->}; a cell of the
- * sheet Plan as {@code <!-- choose BOOK: slot N, HEADING = VALUE -->}.
+ * sheet Plan as {@code <!-- choose BOOK: slot N, HEADING = VALUE -->}; a file of text in a fenced block after
+ * {@code <!-- save FILE -->}.
  *
  * @param name its file's name
  */
@@ -27,7 +28,9 @@ record ManualChapter(String name, String text) {
     private static final String COMMAND = "```console([^\\n]*)\\n\\$ bagwright ([^\\n]+)\\n(.*?)```";
     private static final String FILL = "<!-- fill (\\S+): (\\w+) -->\\s+((?:\\|[^\\n]*\\n)+)";
     private static final String CHOOSE = "<!-- choose (\\S+): slot (\\d+), (.+?) = (.+?) -->";
-    private static final Pattern DEED = Pattern.compile(COMMAND + "|" + FILL + "|" + CHOOSE, Pattern.DOTALL);
+    private static final String SAVE = "<!-- save (\\S+) -->\\s+```text\\n(.*?)```";
+    private static final Pattern DEED =
+            Pattern.compile(COMMAND + "|" + FILL + "|" + CHOOSE + "|" + SAVE, Pattern.DOTALL);
     private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|\\S+");
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
@@ -71,6 +74,9 @@ record ManualChapter(String name, String text) {
         }
         if (found.group(4) != null) {
             return new ManualDeed.Filled(found.group(4), found.group(5), rows(found.group(6)));
+        }
+        if (found.group(11) != null) {
+            return new ManualDeed.Saved(found.group(11), found.group(12));
         }
         int slot = Integer.parseInt(found.group(8));
         return new ManualDeed.Chosen(found.group(7), slot, found.group(9), value(found.group(10)));

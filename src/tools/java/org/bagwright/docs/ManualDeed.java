@@ -18,6 +18,9 @@ sealed interface ManualDeed {
     /** Rows filled in under the headings of a sheet. */
     record Filled(String book, String sheet, List<Map<String, Object>> rows) implements ManualDeed {}
 
+    /** A file of text. */
+    record Saved(String file, String text) implements ManualDeed {}
+
     /** One cell of the sheet Plan, in the row of a slot counted from 1. */
     record Chosen(String book, int slot, String heading, Object value) implements ManualDeed {}
 }

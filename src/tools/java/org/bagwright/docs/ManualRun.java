@@ -34,7 +34,11 @@ final class ManualRun {
             if (deed instanceof ManualDeed.Typed typed) {
                 return typed(typed);
             }
-            change(deed);
+            if (deed instanceof ManualDeed.Saved saved) {
+                Files.writeString(folder.resolve(saved.file()), saved.text());
+            } else {
+                change(deed);
+            }
             return List.of();
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
@@ -66,7 +70,7 @@ final class ManualRun {
         List<Object> arguments = new ArrayList<>();
         String before = "";
         for (String word : words) {
-            boolean place = word.endsWith(".xlsx") || before.equals("-o");
+            boolean place = word.matches(".*\\.(xlsx|csv)") || before.equals("-o");
             arguments.add(place ? folder.resolve(word) : word);
             before = word;
         }

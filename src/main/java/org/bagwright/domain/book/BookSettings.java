@@ -14,6 +14,7 @@ import org.bagwright.domain.units.Units;
  * @param lengthLimitM the club length limit to check against, metres
  * @param matching by what clubs are matched to each other
  * @param planFor what a plan is made for
+ * @param shotHeadings what headings of files of shots mean, as the fitter has said it before; empty for none
  */
 public record BookSettings(
         Optional<String> title,
@@ -22,7 +23,8 @@ public record BookSettings(
         BallModelKind ballModel,
         double lengthLimitM,
         Matching matching,
-        PlanFor planFor) {
+        PlanFor planFor,
+        String shotHeadings) {
     private static final double LENGTH_LIMIT_M = 48 * 0.0254;
 
     public static final BookSettings DEFAULT = new BookSettings(
@@ -32,7 +34,8 @@ public record BookSettings(
             BallModelKind.BEARMAN_HARVEY,
             LENGTH_LIMIT_M,
             Matching.DEFAULT,
-            PlanFor.WHAT_IS_LIKELY);
+            PlanFor.WHAT_IS_LIKELY,
+            "");
 
     /** What a plan is made for. */
     public enum PlanFor {
@@ -64,11 +67,11 @@ public record BookSettings(
             BallModelKind ballModel,
             double lengthLimitM,
             Matching matching) {
-        this(title, units, air, ballModel, lengthLimitM, matching, PlanFor.WHAT_IS_LIKELY);
+        this(title, units, air, ballModel, lengthLimitM, matching, PlanFor.WHAT_IS_LIKELY, "");
     }
 
     /** The same book under another ball model. */
     public BookSettings withBallModel(BallModelKind other) {
-        return new BookSettings(title, units, air, other, lengthLimitM, matching, planFor);
+        return new BookSettings(title, units, air, other, lengthLimitM, matching, planFor, shotHeadings);
     }
 }

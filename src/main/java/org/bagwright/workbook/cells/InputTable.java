@@ -17,6 +17,7 @@ import org.bagwright.domain.text.CloseNames;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.SheetSchema;
 import org.bagwright.workbook.text.CellContent;
+import org.bagwright.workbook.text.Unit;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
 
 /** An input sheet with its headings found, and the rows below. */
@@ -29,6 +30,7 @@ public final class InputTable {
     private final TableColumns columns;
     private final List<RangeColumns> ranges;
     private boolean isHeaded = true;
+    private int nextRow = -1;
 
     private InputTable(XSSFSheet sheet, SheetSchema schema, BookContext context, int headingRow) {
         this.sheet = sheet;
@@ -92,6 +94,49 @@ public final class InputTable {
         int index = Math.max(sheet.getLastRowNum(), columns.headingRow()) + 1;
         sheet.createRow(index);
         return new InputRow(columns, context.findings(), index);
+    }
+
+    /**
+     * The row below the last one that holds anything, with the look of the row above it where it has none; empty where the
+     * sheet is full.
+     */
+    public Optional<InputRow> nextRow() {
+        nextRow = Math.max(nextRow, lastFilled()) + 1;
+        if (nextRow > SpreadsheetVersion.EXCEL2007.getLastRowIndex()) {
+            return Optional.empty();
+        }
+        if (sheet.getRow(nextRow) == null) {
+            sheet.createRow(nextRow);
+        }
+        return Optional.of(new InputRow(columns, context.findings(), nextRow));
+    }
+
+    /** The last row that holds anything, from 0; that of the headings where none is below. */
+    public int lastFilled() {
+        if (nextRow >= 0) {
+            return nextRow;
+        }
+        int last = columns.headingRow();
+        for (Row row : sheet) {
+            if (row.getRowNum() > last && isFilled((XSSFRow) row)) {
+                last = row.getRowNum();
+            }
+        }
+        return last;
+    }
+
+    public XSSFSheet sheet() {
+        return sheet;
+    }
+
+    /** Whether a row, from 0, is the one of the headings. */
+    public boolean isHeadings(int row) {
+        return row == columns.headingRow();
+    }
+
+    /** The unit in which numbers of a column are written. */
+    public Unit unit(Column column) {
+        return columns.unit(column, column.quantity());
     }
 
     public boolean has(Column column) {

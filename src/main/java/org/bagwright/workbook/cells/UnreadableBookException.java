@@ -8,7 +8,7 @@ public final class UnreadableBookException extends Exception {
     private static final long serialVersionUID = 1;
     private final transient Message found;
 
-    UnreadableBookException(Path file, String text) {
+    public UnreadableBookException(Path file, String text) {
         this(Message.problem(String.valueOf(file.getFileName() == null ? file : file.getFileName()), text));
     }
 
@@ -17,7 +17,7 @@ public final class UnreadableBookException extends Exception {
         this.found = found;
     }
 
-    static UnreadableBookException damaged(Path file) {
+    public static UnreadableBookException damaged(Path file) {
         return new UnreadableBookException(
                 file,
                 "the file is damaged or incomplete, or is not an .xlsx workbook; use an"

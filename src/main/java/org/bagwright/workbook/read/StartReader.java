@@ -40,7 +40,7 @@ final class StartReader {
 
     private void sayAssumed(String sheetName) {
         List<StartSetting> blank = Arrays.stream(StartSetting.values())
-                .filter(setting -> setting != StartSetting.TITLE)
+                .filter(setting -> setting != StartSetting.TITLE && setting != StartSetting.SHOT_HEADINGS)
                 .filter(setting -> start.entry(setting).isEmpty())
                 .toList();
         if (!blank.isEmpty()) {
@@ -57,7 +57,14 @@ final class StartReader {
     private BookSettings settings() {
         Units units = units();
         return new BookSettings(
-                title(), units, new AirReader(start, units).air(), ballModel(), lengthLimitM(), matching(), planFor());
+                title(),
+                units,
+                new AirReader(start, units).air(),
+                ballModel(),
+                lengthLimitM(),
+                matching(),
+                planFor(),
+                shotHeadings());
     }
 
     private Optional<String> title() {
@@ -70,6 +77,12 @@ final class StartReader {
             }
             return entry.content().shown();
         });
+    }
+
+    private String shotHeadings() {
+        return start.entry(StartSetting.SHOT_HEADINGS)
+                .flatMap(StartSheet.Entry::words)
+                .orElse("");
     }
 
     private Units units() {

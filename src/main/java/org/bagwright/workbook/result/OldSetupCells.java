@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -21,11 +20,10 @@ import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
 import org.bagwright.workbook.schema.ShotColumn;
+import org.bagwright.workbook.shots.ShotCells;
 
 /** Writes the set-up that shots were hit with into the blank cells of their rows, before another one is today's. */
 final class OldSetupCells {
-    private static final double LENGTH_STEPS_A_UNIT = 1e4;
-
     private final Book book;
     private final Optional<InputTable> table;
     private final List<Message> notWritten = new ArrayList<>();
@@ -76,20 +74,9 @@ final class OldSetupCells {
 
     /** What the blank cells of a row take. */
     private static Map<ShotColumn, Object> values(InputRow row, Shot.Setup setup) {
-        Map<ShotColumn, Object> values = new TreeMap<>();
-        setup.setting().ifPresent(mark -> values.put(ShotColumn.SETTING, mark));
-        setup.weighting().ifPresent(name -> values.put(ShotColumn.WEIGHTING, name));
-        setup.loftBendDeg().ifPresent(bendDeg -> values.put(ShotColumn.LOFT_BEND, bendDeg));
-        setup.lieBendDeg().ifPresent(bendDeg -> values.put(ShotColumn.LIE_BEND, bendDeg));
-        setup.lengthM().ifPresent(lengthM -> values.put(ShotColumn.LENGTH, inUnitOf(row, lengthM)));
+        Map<ShotColumn, Object> values = new ShotCells(row::unit).setup(setup);
         values.keySet().removeIf(row::isGiven);
         return values;
-    }
-
-    /** A length as the sheet writes it, without the last digits that only the change of its unit has made. */
-    private static double inUnitOf(InputRow row, double lengthM) {
-        double length = lengthM / row.unit(ShotColumn.LENGTH).sizeMeasureUnits();
-        return Math.rint(length * LENGTH_STEPS_A_UNIT) / LENGTH_STEPS_A_UNIT;
     }
 
     private void write(InputRow row, Shot.Setup setup) {
@@ -108,13 +95,7 @@ final class OldSetupCells {
             skip(row, column, value, cell.isEmpty() ? "the sheet has no room for it" : "the cell holds a formula");
             return false;
         }
-        if (value instanceof Double number) {
-            cell.get().setCellValue(number);
-        } else if (String.valueOf(value).matches("0|[1-9][0-9]{0,8}")) {
-            cell.get().setCellValue(Double.parseDouble(String.valueOf(value)));
-        } else {
-            cell.get().setCellValue(String.valueOf(value));
-        }
+        ShotCells.put(cell.get(), value);
         return true;
     }
 

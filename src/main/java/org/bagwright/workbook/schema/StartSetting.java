@@ -52,7 +52,12 @@ public enum StartSetting {
             "what is likely: what is not known counts too. best guess: every carry counts as known.",
             "what is likely",
             "what is likely",
-            "best guess");
+            "best guess"),
+    SHOT_HEADINGS(
+            "Shot headings",
+            "",
+            "What headings of your files of shots mean, as add-shots --column has learnt: Flight = Carry.",
+            "none");
 
     /** The name of the sheet. */
     public static final String SHEET = "Start";

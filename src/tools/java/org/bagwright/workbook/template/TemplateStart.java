@@ -23,7 +23,7 @@ final class TemplateStart {
             "3.  Sleeves: one row for every setting, from the clock on the right or from the sleeve's own table.",
             "4.  Clubs: one row per club of today, or per club that might fill its slot, and what may change.",
             "5.  Readings: your gauge readings, if any. Run bagwright gauge to see what they mean.",
-            "6.  Shots: what was measured, and how the club was set up if not as today. Without shots, values are assumed.",
+            "6.  Shots: what was measured, and with which set-up; bagwright add-shots reads files of shots.",
             "7.  Weights: one row for every piece of every weighting of a kit, if heads have ports.",
             "8.  Stock: pieces, sleeves or heads that are limited. What is not listed is never short.",
             "9.  Aims: how much each measure counts. Leave them as they are at first.",
