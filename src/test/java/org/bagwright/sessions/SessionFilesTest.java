@@ -88,8 +88,12 @@ class SessionFilesTest {
     }
 
     private static List<Sample> dialects() {
-        String semicolons = "Club;Club speed;Ball speed;Launch angle;Spin rate;Carry;Side\n"
-                + "Driver;96;140,5;12,1;2450;222,5;-12\n7 iron;80;107;18;6.400;148;3,5\n";
+        String semicolons =
+                """
+                Club;Club speed;Ball speed;Launch angle;Spin rate;Carry;Side
+                Driver;96;140,5;12,1;2450;222,5;-12
+                7 iron;80;107;18;6.400;148;3,5
+                """;
         return List.of(
                 Sample.read("plain", TITLES + ROWS, BOTH),
                 Sample.read("decimal comma with semicolon", semicolons, BOTH),
@@ -126,8 +130,11 @@ class SessionFilesTest {
         return List.of(
                 Sample.read(
                         "another order and other words",
-                        "Total,Carry Distance,Back Spin,Vertical Launch,Ball Velocity,Swing Speed,Offline,Club Name\n"
-                                + "240,222.5,2450,12.1,140.5,96,12 L,Driver\n155,148,6400,18,107,80,3.5R,7i\n",
+                        """
+                        Total,Carry Distance,Back Spin,Vertical Launch,Ball Velocity,Swing Speed,Offline,Club Name
+                        240,222.5,2450,12.1,140.5,96,12 L,Driver
+                        155,148,6400,18,107,80,3.5R,7i
+                        """,
                         BOTH),
                 Sample.read(
                         "capitals and underscores",

@@ -26,7 +26,7 @@ import org.bagwright.domain.units.Units;
  */
 final class RecordFields {
     private static final String CLUB_LENGTHS = "lengthM|shaftBalanceM|lengthLimitM";
-    private static final String NOT_COMPARED = "name|golfer|title|units|.*[cC]ells?";
+    private static final String NOT_COMPARED = "name|golfer|title|units|shotHeadings|.*[cC]ells?";
     private static final Map<String, String> LABELS_IN = Map.of(
             "Targets", "%s target",
             "Bend", "%s bend",
