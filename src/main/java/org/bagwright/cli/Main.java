@@ -3,10 +3,12 @@ package org.bagwright.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.bagwright.cli.text.AnsiStyle;
 import org.bagwright.cli.text.FaultText;
 import org.bagwright.cli.text.MessageText;
 import org.bagwright.cli.text.UsageText;
+import org.bagwright.files.SavedMeanwhileException;
 import org.bagwright.planning.WorkbookProblems;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -102,6 +104,10 @@ public final class Main implements Runnable {
         PrintWriter err = command.getErr();
         if (fault instanceof WorkbookProblems problems) {
             new MessageText(problems.messages()).problems(AnsiStyle.of(command)).forEach(err::println);
+            return WRONG_WORKBOOK;
+        }
+        if (fault instanceof SavedMeanwhileException saved) {
+            new MessageText(List.of(saved.found())).problems(AnsiStyle.of(command)).forEach(err::println);
             return WRONG_WORKBOOK;
         }
         if (fault instanceof WrongArguments) {

@@ -11,6 +11,7 @@ final class BadFiles {
     private static final String DAMAGED =
             "bag.xlsx: the file is damaged or incomplete, or is not an .xlsx workbook; use"
                     + " an earlier copy, or repair it in a spreadsheet program.";
+    private static final String TYPE = "has a document type, which no spreadsheet program writes";
     private static final String LAUGHS = "<!DOCTYPE x [<!ENTITY a \"ha\"><!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;\">"
             + "<!ENTITY c \"&b;&b;&b;&b;&b;&b;&b;&b;\"><!ENTITY d \"&c;&c;&c;&c;&c;&c;&c;&c;\">"
             + "<!ENTITY e \"&d;&d;&d;&d;&d;&d;&d;&d;\"><!ENTITY f \"&e;&e;&e;&e;&e;&e;&e;&e;\">]>";
@@ -28,10 +29,14 @@ final class BadFiles {
                 entity("entity from another file", OUTSIDE, "&f;"),
                 BadBook.part(
                         "document type in the texts",
-                        DAMAGED,
+                        part("xl/sharedStrings.xml", TYPE),
                         "xl/sharedStrings.xml",
                         text -> typed(text, "<!DOCTYPE x>")),
-                BadBook.part("document type in the book", DAMAGED, "xl/workbook.xml", text -> typed(text, LAUGHS)),
+                BadBook.part(
+                        "document type in the book",
+                        part("xl/workbook.xml", TYPE),
+                        "xl/workbook.xml",
+                        text -> typed(text, LAUGHS)),
                 BadBook.part(
                         "no texts",
                         "bag.xlsx: the file is damaged: the texts of its cells are missing; use an earlier copy.",
@@ -48,7 +53,11 @@ final class BadFiles {
                         DAMAGED,
                         "xl/styles.xml",
                         text -> "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"),
-                BadBook.part("properties that are no XML", DAMAGED, "docProps/app.xml", text -> "none"),
+                BadBook.part(
+                        "properties that are no XML",
+                        part("docProps/app.xml", "is not sound XML, line 1 character 1"),
+                        "docProps/app.xml",
+                        text -> "none"),
                 BadBook.part(
                         "document of another kind",
                         "bag.xlsx: this is a file of another kind, not an .xlsx workbook. Open it in a spreadsheet"
@@ -91,17 +100,22 @@ final class BadFiles {
                         "style that is not there",
                         DAMAGED,
                         BadBook.partName(2),
-                        text -> text.replace("r=\"E2\" ", "r=\"E2\" s=\"9999\" ")));
+                        text -> text.replaceFirst("(r=\"E2\"[^>]*) s=\"\\d+\"", "$1 s=\"9999\"")));
     }
 
     private static String damaged(String has) {
         return "bag.xlsx: the file is damaged: its sheet \"Clubs\" has " + has + "; use an earlier copy.";
     }
 
+    private static String part(String part, String wrong) {
+        return "bag.xlsx: the file is damaged: its part " + part + " " + wrong
+                + "; use an earlier copy, or repair it in a spreadsheet program.";
+    }
+
     private static BadBook entity(String name, String type, String use) {
         return BadBook.part(
                 name,
-                DAMAGED,
+                part(BadBook.partName(2), TYPE),
                 BadBook.partName(2),
                 text -> typed(text.replaceFirst("<v>10.5</v>", "<v>10.5" + use + "</v>"), type));
     }
