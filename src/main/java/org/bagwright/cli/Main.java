@@ -65,9 +65,12 @@ public final class Main implements Runnable {
 
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, fault) -> err.println("bagwright: " + new FaultText(fault).sentence()));
         System.exit(run(
                 new PrintWriter(System.out, true, StandardCharsets.UTF_8),
-                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                err,
                 AnsiStyle.ofProcess(),
                 args));
     }
@@ -79,10 +82,24 @@ public final class Main implements Runnable {
         line.setOut(out).setErr(err);
         line.setExecutionExceptionHandler((fault, command, parsed) -> report(fault, command));
         line.setParameterExceptionHandler((fault, typed) -> report(fault));
-        int code = line.execute(args);
-        out.flush();
+        int code = executed(line, args);
         err.flush();
+        if (out.checkError()) {
+            err.println("bagwright: what was printed is lost or not whole: the output is a full disk, or the program that"
+                    + " reads it has ended.");
+            return OUR_FAULT;
+        }
         return code;
+    }
+
+    /** Errors of the virtual machine are no exceptions, so they pass through the library. */
+    private static int executed(CommandLine line, String... args) {
+        try {
+            return line.execute(args);
+        } catch (VirtualMachineError fault) {
+            line.getErr().println("bagwright: " + new FaultText(fault).sentence());
+            return OUR_FAULT;
+        }
     }
 
     static CommandLine commandLine() {

@@ -40,7 +40,7 @@ final class WatchLoop {
     }
 
     void run() throws IOException {
-        while (!stopped) {
+        while (!stopped && !text.isLost()) {
             Optional<FileWatch.Saved> saved = watch.next(unwritten.isPresent() ? AGAIN_MS : IDLE_MS);
             if (saved.isPresent() && saved.get().copy().isEmpty()) {
                 text.missing();

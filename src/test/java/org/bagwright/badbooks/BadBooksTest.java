@@ -48,6 +48,11 @@ class BadBooksTest {
             assertFalse(refused.err().contains("\tat "), refused.err());
             assertEquals("", refused.out());
         }
+        Terminal compare = Terminal.run("compare", file, Path.of("demo-data", "trio.xlsx"));
+        assertEquals(3, compare.code(), compare.err());
+        assertTrue(
+                compare.err().lines().map(String::strip).anyMatch(bad.says()::equals),
+                "compare " + bad.says() + "\n" + compare.err());
         assertArrayEquals(before, Files.readAllBytes(file));
         assertEquals(List.of("bag.xlsx"), List.of(folder.toFile().list()));
     }

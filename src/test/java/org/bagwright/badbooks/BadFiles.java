@@ -2,6 +2,7 @@ package org.bagwright.badbooks;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -24,6 +25,30 @@ final class BadFiles {
         return List.of(
                 new BadBook("zip bomb in a sheet", DAMAGED, () -> bomb("xl/worksheets/sheet2.xml")),
                 new BadBook("zip bomb next to the book", DAMAGED, () -> bomb("xl/media/image1.png")),
+                new BadBook(
+                        "digit of a loft that flipped on the disk",
+                        part(BadBook.partName(2), "is not as it was written: its checksum differs"),
+                        BadFiles::flipped),
+                BadBook.part(
+                        "properties of the document that are empty",
+                        part("docProps/core.xml", "is not sound XML, line 1 character 1"),
+                        "docProps/core.xml",
+                        text -> ""),
+                BadBook.part(
+                        "properties of the document that are cut short",
+                        part("docProps/core.xml", "is not sound XML, line 2 character 43"),
+                        "docProps/core.xml",
+                        text -> text.substring(0, text.indexOf("?>") + 50)),
+                BadBook.part(
+                        "properties of the document with a document type",
+                        part("docProps/core.xml", TYPE),
+                        "docProps/core.xml",
+                        text -> typed(text, "<!DOCTYPE x>")),
+                BadBook.part(
+                        "properties nested too deeply",
+                        part("docProps/app.xml", "has more than 256 elements one inside another"),
+                        "docProps/app.xml",
+                        text -> text.replace("</Properties>", "<a>".repeat(3000) + "</a>".repeat(3000) + "</Properties>")),
                 entity("document type", "<!DOCTYPE x>", ""),
                 entity("billion laughs", LAUGHS, "&f;"),
                 entity("entity from another file", OUTSIDE, "&f;"),
@@ -112,6 +137,14 @@ final class BadFiles {
                 + "; use an earlier copy, or repair it in a spreadsheet program.";
     }
 
+    /** A loft of 10.5 becomes 70.5 in a part that is stored as it is, with the checksum of before. */
+    private static byte[] flipped() throws IOException {
+        byte[] stored = BadBook.stored(BadBook.bytes(BadBook.sound()));
+        String text = new String(stored, StandardCharsets.ISO_8859_1);
+        stored[text.indexOf("<v>10.5</v>") + 3] = '7';
+        return stored;
+    }
+
     private static BadBook entity(String name, String type, String use) {
         return BadBook.part(
                 name,
@@ -136,7 +169,7 @@ final class BadFiles {
                 in.transferTo(out);
             }
             out.putNextEntry(new ZipEntry(part));
-            byte[] blanks = " ".repeat(1 << 20).getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+            byte[] blanks = " ".repeat(1 << 20).getBytes(StandardCharsets.US_ASCII);
             for (long written = 0; written < BOMB_BYTES; written += blanks.length) {
                 out.write(blanks);
             }

@@ -132,6 +132,11 @@ public final class BookFile {
             XSSFWorkbook workbook = new XSSFWorkbook(content);
             new DamageCheck(workbook, file).check();
             return workbook;
+        } catch (OutOfMemoryError full) {
+            throw bad("it needs more memory than there is. Delete rows and sheets that hold nothing but formatting, or"
+                    + " use a machine with more memory.");
+        } catch (StackOverflowError deep) {
+            throw UnreadableBookException.damaged(file);
         } catch (UnsupportedFileFormatException other) {
             throw UnreadableBookException.otherKind(file);
         } catch (InvalidFormatException | IOException | RuntimeException broken) {

@@ -4,18 +4,27 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.model.StylesTable;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xssf.usermodel.extensions.XSSFCellFill;
+import org.apache.xmlbeans.impl.values.XmlValueOutOfRangeException;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
 
 /**
@@ -38,12 +47,54 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
         }
         checkSheets();
         workbook.getProperties();
-        if (workbook.getNumCellStyles() == 0) {
-            throw UnreadableBookException.damaged(file);
-        }
+        checkPart("xl/workbook.xml", this::readBook);
+        checkPart("xl/styles.xml", this::readStyles);
         checkName();
         for (Sheet sheet : workbook) {
             checkPlaces((XSSFSheet) sheet);
+        }
+    }
+
+    private interface Values {
+        void read() throws UnreadableBookException;
+    }
+
+    /** The library looks at many values only when it writes the book. */
+    private void checkPart(String part, Values values) throws UnreadableBookException {
+        try {
+            values.read();
+        } catch (XmlValueOutOfRangeException wrong) {
+            throw UnreadableBookException.damagedPart(file, part, "has a value that is not possible there");
+        }
+    }
+
+    private void readBook() {
+        for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
+            sheet.getSheetId();
+            sheet.getState();
+        }
+        for (Name name : workbook.getAllNames()) {
+            name.getSheetIndex();
+        }
+    }
+
+    private void readStyles() throws UnreadableBookException {
+        StylesTable styles = workbook.getStylesSource();
+        if (styles.getNumCellStyles() == 0 || styles.getFonts().isEmpty() || styles.getFills().isEmpty()
+                || styles.getNumberFormats().containsValue(null)) {
+            throw UnreadableBookException.damagedPart(file, "xl/styles.xml", "has gaps");
+        }
+        for (XSSFFont font : styles.getFonts()) {
+            Optional.ofNullable(font.getXSSFColor()).ifPresent(XSSFColor::getRGB);
+            font.getFontHeightInPoints();
+        }
+        for (int style = 0; style < styles.getNumCellStyles(); style++) {
+            styles.getStyleAt(style).getDataFormat();
+            styles.getStyleAt(style).getFontIndex();
+        }
+        for (XSSFCellFill fill : styles.getFills()) {
+            Optional.ofNullable(fill.getFillForegroundColor()).ifPresent(XSSFColor::getRGB);
+            Optional.ofNullable(fill.getFillBackgroundColor()).ifPresent(XSSFColor::getRGB);
         }
     }
 
@@ -94,6 +145,17 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
             if (((XSSFRow) row).getCTRow().sizeOfCArray() > row.getPhysicalNumberOfCells()) {
                 throw damaged(sheet, "a cell twice in row " + (row.getRowNum() + 1));
             }
+            for (Cell cell : row) {
+                checkFormat(sheet, (XSSFCell) cell);
+            }
+        }
+    }
+
+    private void checkFormat(XSSFSheet sheet, XSSFCell cell) throws UnreadableBookException {
+        try {
+            cell.getCTCell().getS();
+        } catch (XmlValueOutOfRangeException wrong) {
+            throw damaged(sheet, "the damaged cell " + cell.getAddress());
         }
     }
 
