@@ -56,8 +56,8 @@ final class NotWrittenException extends IOException {
             return "the system does not allow it. Close the file if it is open, and check that you may write to the"
                     + " folder " + folder + ", or choose another place for the result.";
         }
-        if (fault instanceof NoSuchFileException missing) {
-            return missing.getFile() + " is gone.";
+        if (fault instanceof NoSuchFileException) {
+            return "the folder " + folder + " takes no new files. Choose another place for the result.";
         }
         return Optional.of(fault)
                 .filter(FileSystemException.class::isInstance)

@@ -48,7 +48,9 @@ class BadBooksTest {
             assertFalse(refused.err().contains("\tat "), refused.err());
             assertEquals("", refused.out());
         }
-        Terminal compare = Terminal.run("compare", file, Path.of("demo-data", "trio.xlsx"));
+        Path copy = Files.copy(file, folder.resolve("copy.xlsx"));
+        Terminal compare = Terminal.run("compare", file, copy);
+        Files.delete(copy);
         assertEquals(3, compare.code(), compare.err());
         assertTrue(
                 compare.err().lines().map(String::strip).anyMatch(bad.says()::equals),

@@ -13,6 +13,7 @@ final class BadFiles {
             "bag.xlsx: the file is damaged or incomplete, or is not an .xlsx workbook; use"
                     + " an earlier copy, or repair it in a spreadsheet program.";
     private static final String TYPE = "has a document type, which no spreadsheet program writes";
+    private static final String VALUE = "has a value that is not possible there";
     private static final String LAUGHS = "<!DOCTYPE x [<!ENTITY a \"ha\"><!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;\">"
             + "<!ENTITY c \"&b;&b;&b;&b;&b;&b;&b;&b;\"><!ENTITY d \"&c;&c;&c;&c;&c;&c;&c;&c;\">"
             + "<!ENTITY e \"&d;&d;&d;&d;&d;&d;&d;&d;\"><!ENTITY f \"&e;&e;&e;&e;&e;&e;&e;&e;\">]>";
@@ -36,7 +37,7 @@ final class BadFiles {
                         text -> ""),
                 BadBook.part(
                         "properties of the document that are cut short",
-                        part("docProps/core.xml", "is not sound XML, line 2 character 43"),
+                        part("docProps/core.xml", "is not sound XML, line 1 character 104"),
                         "docProps/core.xml",
                         text -> text.substring(0, text.indexOf("?>") + 50)),
                 BadBook.part(
@@ -49,6 +50,36 @@ final class BadFiles {
                         part("docProps/app.xml", "has more than 256 elements one inside another"),
                         "docProps/app.xml",
                         text -> text.replace("</Properties>", "<a>".repeat(3000) + "</a>".repeat(3000) + "</Properties>")),
+                BadBook.part(
+                        "state of a sheet that does not exist",
+                        part("xl/workbook.xml", VALUE),
+                        "xl/workbook.xml",
+                        text -> text.replaceFirst("<sheet ", "<sheet state=\"zz\" ")),
+                BadBook.part(
+                        "number of a sheet that is none",
+                        part("xl/workbook.xml", VALUE),
+                        "xl/workbook.xml",
+                        text -> text.replaceFirst("sheetId=\"\\d+\"", "sheetId=\"x\"")),
+                BadBook.part(
+                        "font of a format that is no number",
+                        part("xl/styles.xml", VALUE),
+                        "xl/styles.xml",
+                        text -> text.replaceFirst("(<cellXfs.*?fontId=)\"\\d+\"", "$1\"x\"")),
+                BadBook.part(
+                        "no fonts",
+                        part("xl/styles.xml", "has gaps"),
+                        "xl/styles.xml",
+                        text -> text.replaceFirst("(?s)<fonts.*</fonts>", "")),
+                BadBook.part(
+                        "format of a cell that is no number",
+                        damaged("the damaged cell E2"),
+                        BadBook.partName(2),
+                        text -> text.replaceFirst("(r=\"E2\"[^>]*) s=\"\\d+\"", "$1 s=\"x\"")),
+                BadBook.part(
+                        "entry without a text in the list of texts",
+                        "Clubs!A2: golfer must be text, found a text that is missing from the file; expected a name or a mark.",
+                        "xl/sharedStrings.xml",
+                        text -> text.replaceFirst("<si><t>Golfer A</t></si>", "<si/>")),
                 entity("document type", "<!DOCTYPE x>", ""),
                 entity("billion laughs", LAUGHS, "&f;"),
                 entity("entity from another file", OUTSIDE, "&f;"),
@@ -75,7 +106,7 @@ final class BadFiles {
                         text -> text.replace("r:id=\"rId4\"", "r:id=\"rId3\"")),
                 BadBook.part(
                         "no formats in the list of formats",
-                        DAMAGED,
+                        part("xl/styles.xml", "has gaps"),
                         "xl/styles.xml",
                         text -> "<styleSheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"),
                 BadBook.part(
@@ -89,7 +120,12 @@ final class BadFiles {
                                 + " program and save it as an .xlsx workbook.",
                         "[Content_Types].xml",
                         text -> text.replace("spreadsheetml.sheet.main", "spreadsheetml.other.main")),
-                BadBook.part("no list of parts", DAMAGED, "xl/_rels/workbook.xml.rels", text -> null),
+                BadBook.part(
+                        "no list of parts",
+                        "bag.xlsx: the file is damaged: the content of its sheet \"Golfers\" is missing; use an earlier"
+                                + " copy.",
+                        "xl/_rels/workbook.xml.rels",
+                        text -> null),
                 BadBook.part("no book", DAMAGED, "xl/workbook.xml", text -> null),
                 BadBook.part(
                         "column beyond the last",
@@ -123,7 +159,7 @@ final class BadFiles {
                         text -> text.replace("r=\"C2\"", "r=\"2C\"")),
                 BadBook.part(
                         "style that is not there",
-                        DAMAGED,
+                        damaged("the damaged cell E2"),
                         BadBook.partName(2),
                         text -> text.replaceFirst("(r=\"E2\"[^>]*) s=\"\\d+\"", "$1 s=\"9999\"")));
     }

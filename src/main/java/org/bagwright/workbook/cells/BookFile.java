@@ -127,6 +127,7 @@ public final class BookFile {
             OPCPackage content = OPCPackage.open(new ByteArrayInputStream(bytes));
             BookParts parts = new BookParts(content, file);
             parts.checkTexts();
+            new SheetParts(content, file).check();
             new OldSettings(content).empty();
             parts.checkSize();
             XSSFWorkbook workbook = new XSSFWorkbook(content);

@@ -1,15 +1,9 @@
 package org.bagwright.workbook.cells;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.opc.PackagePartName;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
-import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Name;
@@ -41,11 +35,10 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
             XSSFRelation.MACRO_TEMPLATE_WORKBOOK.getContentType());
 
     /** @throws UnreadableBookException for the first thing that is wrong */
-    void check() throws UnreadableBookException, InvalidFormatException {
+    void check() throws UnreadableBookException {
         if (!WORKBOOKS.contains(workbook.getPackagePart().getContentType())) {
             throw UnreadableBookException.otherKind(file);
         }
-        checkSheets();
         workbook.getProperties();
         checkPart("xl/workbook.xml", this::readBook);
         checkPart("xl/styles.xml", this::readStyles);
@@ -98,30 +91,12 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
         }
     }
 
-    private void checkSheets() throws UnreadableBookException, InvalidFormatException {
-        Map<PackagePartName, String> contents = new HashMap<>();
-        for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
-            PackageRelationship relation = workbook.getPackagePart().getRelationship(sheet.getId());
-            PackagePartName content =
-                    relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
-            if (content == null || !workbook.getPackage().containPart(content)) {
-                throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
-                        + "\" is missing; use an earlier copy.");
-            }
-            String other = contents.putIfAbsent(content, sheet.getName());
-            if (other != null) {
-                throw bad("the file is damaged: its sheets \"" + other + "\" and \"" + sheet.getName()
-                        + "\" share the same content; use an earlier copy.");
-            }
-        }
-    }
-
-    /** Spreadsheet programs refuse a book with macros under the name of one without, and the other way round. */
+    /** Spreadsheet programs refuse a book with macros under the name of one without, the other way round, or as binary. */
     private void checkName() throws UnreadableBookException {
         String name = String.valueOf(file.getFileName());
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         boolean macros = workbook.getPackagePart().getContentType().contains("macroEnabled");
-        if (!ending.matches(macros ? "xlsx|xltx" : "xlsm|xltm")) {
+        if (!ending.matches(macros ? "xlsx|xltx|xlsb" : "xlsm|xltm|xlsb")) {
             return;
         }
         String right = ending.substring(0, 3) + (macros ? "m" : "x");
@@ -153,7 +128,10 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
 
     private void checkFormat(XSSFSheet sheet, XSSFCell cell) throws UnreadableBookException {
         try {
-            cell.getCTCell().getS();
+            long style = cell.getCTCell().getS();
+            if (style < 0 || style >= workbook.getNumCellStyles()) {
+                throw damaged(sheet, "the damaged cell " + cell.getAddress());
+            }
         } catch (XmlValueOutOfRangeException wrong) {
             throw damaged(sheet, "the damaged cell " + cell.getAddress());
         }
