@@ -75,6 +75,7 @@ public final class SafeFile {
         source.run();
         Optional<Path> backup = Optional.empty();
         if (!before.isNone()) {
+            new FileLabels(real).giveTo(fresh.path());
             FileRights.of(real).giveTo(fresh.path());
         }
         if (!before.isNone() && keep) {
