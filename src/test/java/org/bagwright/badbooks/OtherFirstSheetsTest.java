@@ -75,14 +75,6 @@ class OtherFirstSheetsTest {
                         "<chartsheet xmlns=\"" + MAIN + "\"><sheetViews><sheetView workbookViewId=\"0\"/></sheetViews>"
                                 + "</chartsheet>"));
         books.put(
-                "macro",
-                withFirstSheet(
-                        "xl/macrosheets/sheet1.xml",
-                        "application/vnd.ms-excel.macrosheet+xml",
-                        "http://schemas.microsoft.com/office/2006/relationships/xlMacrosheet",
-                        "<xm:macrosheet xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\" xmlns=\"" + MAIN
-                                + "\"><sheetData/></xm:macrosheet>"));
-        books.put(
                 "formulas by row and column",
                 BadBook.withPart(
                         BadBook.bytes(BadBook.sound()),
@@ -96,6 +88,23 @@ class OtherFirstSheetsTest {
             assertTrue(List.of(0, 4).contains(plan.code()), book.getKey() + plan.err());
             Terminal again = Terminal.run("check", folder.resolve("bag-plan.xlsx"));
             assertEquals(0, again.code(), book.getKey() + again.out());
+        }
+    }
+
+    @Test
+    void macroSheetOfAnOldKind_isRefusedByItsName() throws IOException {
+        Path file = Files.write(
+                folder.resolve("bag.xlsx"),
+                withFirstSheet(
+                        "xl/macrosheets/sheet1.xml",
+                        "application/vnd.ms-excel.macrosheet+xml",
+                        "http://schemas.microsoft.com/office/2006/relationships/xlMacrosheet",
+                        "<xm:macrosheet xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\" xmlns=\"" + MAIN
+                                + "\"><sheetData/></xm:macrosheet>"));
+        for (String command : List.of("check", "plan")) {
+            Terminal refused = Terminal.run(command, file);
+            assertEquals(3, refused.code(), command);
+            assertTrue((refused.out() + refused.err()).contains("its sheet \"First\" is a macro sheet"), command);
         }
     }
 }

@@ -39,12 +39,23 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
         if (!WORKBOOKS.contains(workbook.getPackagePart().getContentType())) {
             throw UnreadableBookException.otherKind(file);
         }
+        checkKinds();
         workbook.getProperties();
         checkPart("xl/workbook.xml", this::readBook);
         checkPart("xl/styles.xml", this::readStyles);
         checkName();
         for (Sheet sheet : workbook) {
             checkPlaces((XSSFSheet) sheet);
+        }
+    }
+
+    /** The library leaves out sheets of kinds that it does not know, and would then count the others wrongly. */
+    private void checkKinds() throws UnreadableBookException {
+        for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
+            if (workbook.getSheet(sheet.getName()) == null) {
+                throw bad("its sheet \"" + sheet.getName() + "\" is a macro sheet or a dialog of an old kind, which cannot"
+                        + " be kept in a result. Delete it, or move it to another book.");
+            }
         }
     }
 
