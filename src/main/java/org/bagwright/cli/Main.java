@@ -68,11 +68,7 @@ public final class Main implements Runnable {
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, fault) -> err.println("bagwright: " + new FaultText(fault).sentence()));
-        System.exit(run(
-                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
-                err,
-                AnsiStyle.ofProcess(),
-                args));
+        System.exit(run(new PrintWriter(System.out, true, StandardCharsets.UTF_8), err, AnsiStyle.ofProcess(), args));
     }
 
     /** Runs one command and gives its exit code. */
@@ -85,8 +81,9 @@ public final class Main implements Runnable {
         int code = executed(line, args);
         err.flush();
         if (out.checkError()) {
-            err.println("bagwright: what was printed is lost or not whole: the output is a full disk, or the program that"
-                    + " reads it has ended.");
+            err.println(
+                    "bagwright: what was printed is lost or not whole: the output is a full disk, or the program that"
+                            + " reads it has ended.");
             return OUR_FAULT;
         }
         return code;
@@ -124,7 +121,9 @@ public final class Main implements Runnable {
             return WRONG_WORKBOOK;
         }
         if (fault instanceof SavedMeanwhileException saved) {
-            new MessageText(List.of(saved.found())).problems(AnsiStyle.of(command)).forEach(err::println);
+            new MessageText(List.of(saved.found()))
+                    .problems(AnsiStyle.of(command))
+                    .forEach(err::println);
             return WRONG_WORKBOOK;
         }
         if (fault instanceof WrongArguments) {

@@ -80,7 +80,8 @@ public final class Gauging {
      * @throws SavedMeanwhileException if the book was saved since it was read
      * @throws IOException if the copy cannot be written, saying why in plain words
      */
-    public static Written write(SourceFile source, GaugedBook gauged, Path target) throws WorkbookProblems, IOException {
+    public static Written write(SourceFile source, GaugedBook gauged, Path target)
+            throws WorkbookProblems, IOException {
         try (GaugedCopy copy = GaugedCopy.of(source)) {
             copy.put(gauged.corrections());
             Optional<KeptFile> backup = new Target(target).write(copy::writeTo, source);

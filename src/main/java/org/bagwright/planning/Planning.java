@@ -171,8 +171,8 @@ public final class Planning {
     public static Written write(SourceFile source, BookResult result, List<TodayChange> changes, Path target)
             throws WorkbookProblems, IOException {
         AtomicReference<WrittenCells> written = new AtomicReference<>();
-        Optional<KeptFile> backup =
-                new Target(target).write(output -> written.set(new ResultBook(source, result).write(changes, output)), source);
+        Optional<KeptFile> backup = new Target(target)
+                .write(output -> written.set(new ResultBook(source, result).write(changes, output)), source);
         WrittenCells cells = written.get();
         return new Written(backup, cells.changes(), cells.wishes(), cells.shotRows(), cells.notWritten());
     }

@@ -49,7 +49,8 @@ final class BadFiles {
                         "properties nested too deeply",
                         part("docProps/app.xml", "has more than 256 elements one inside another"),
                         "docProps/app.xml",
-                        text -> text.replace("</Properties>", "<a>".repeat(3000) + "</a>".repeat(3000) + "</Properties>")),
+                        text -> text.replace(
+                                "</Properties>", "<a>".repeat(3000) + "</a>".repeat(3000) + "</Properties>")),
                 BadBook.part(
                         "state of a sheet that does not exist",
                         part("xl/workbook.xml", VALUE),

@@ -35,13 +35,15 @@ class OtherFirstSheetsTest {
                 book,
                 "[Content_Types].xml",
                 text -> text.replace(
-                        "</Types>", "<Override PartName=\"/" + part + "\" ContentType=\"" + contentType + "\"/></Types>"));
+                        "</Types>",
+                        "<Override PartName=\"/" + part + "\" ContentType=\"" + contentType + "\"/></Types>"));
         book = BadBook.withPart(
                 book,
                 "xl/_rels/workbook.xml.rels",
                 text -> text.replace(
                         "</Relationships>",
-                        "<Relationship Id=\"rId99\" Type=\"" + relation + "\" Target=\"/" + part + "\"/></Relationships>"));
+                        "<Relationship Id=\"rId99\" Type=\"" + relation + "\" Target=\"/" + part
+                                + "\"/></Relationships>"));
         book = BadBook.withPart(
                 book,
                 "xl/workbook.xml",
@@ -79,7 +81,8 @@ class OtherFirstSheetsTest {
                 BadBook.withPart(
                         BadBook.bytes(BadBook.sound()),
                         "xl/workbook.xml",
-                        text -> text.replace("</workbook>", "<calcPr calcId=\"191029\" refMode=\"R1C1\"/></workbook>")));
+                        text -> text.replace(
+                                "</workbook>", "<calcPr calcId=\"191029\" refMode=\"R1C1\"/></workbook>")));
         for (Map.Entry<String, byte[]> book : books.entrySet()) {
             Path file = Files.write(folder.resolve("bag.xlsx"), book.getValue());
             Terminal check = Terminal.run("check", file);
@@ -99,8 +102,8 @@ class OtherFirstSheetsTest {
                         "xl/macrosheets/sheet1.xml",
                         "application/vnd.ms-excel.macrosheet+xml",
                         "http://schemas.microsoft.com/office/2006/relationships/xlMacrosheet",
-                        "<xm:macrosheet xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\" xmlns=\"" + MAIN
-                                + "\"><sheetData/></xm:macrosheet>"));
+                        "<xm:macrosheet xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\" xmlns=\""
+                                + MAIN + "\"><sheetData/></xm:macrosheet>"));
         for (String command : List.of("check", "plan")) {
             Terminal refused = Terminal.run(command, file);
             assertEquals(3, refused.code(), command);

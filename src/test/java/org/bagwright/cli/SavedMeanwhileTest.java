@@ -106,10 +106,11 @@ class SavedMeanwhileTest {
     @Test
     void savedEachTime_stopsAndWritesNothing() throws Exception {
         SavedMeanwhileException stopped = assertThrows(
-                SavedMeanwhileException.class,
-                () -> planned(3, () -> nameTheGolfer("again " + tries), result));
+                SavedMeanwhileException.class, () -> planned(3, () -> nameTheGolfer("again " + tries), result));
         assertEquals(3, tries.get());
-        assertTrue(stopped.found().text().contains("nothing was written"), stopped.found().text());
+        assertTrue(
+                stopped.found().text().contains("nothing was written"),
+                stopped.found().text());
         assertEquals(List.of("bag.xlsx"), names());
     }
 

@@ -85,7 +85,8 @@ class BareEnvironmentTest {
         java("");
         for (Map<String, String> environment :
                 List.of(Map.<String, String>of(), Map.of("LC_ALL", "C"), Map.of("LANG", "xx_XX.UTF-8"))) {
-            Ended check = run(environment, "cp a.xlsx \"$(printf 'Schl\\303\\244ger.xlsx')\"; ./bagwright check Schl*.xlsx");
+            Ended check =
+                    run(environment, "cp a.xlsx \"$(printf 'Schl\\303\\244ger.xlsx')\"; ./bagwright check Schl*.xlsx");
             assertEquals(0, check.code(), environment + check.out() + check.err());
         }
     }
@@ -94,7 +95,14 @@ class BareEnvironmentTest {
     void fullOutput_endsEveryCommandWith1AndOneSentence() throws Exception {
         java("");
         List<String> commands = List.of(
-                "check a.xlsx", "chart a.xlsx", "plan a.xlsx", "completion", "help", "new b.xlsx", "--version", "check a.xlsx --json");
+                "check a.xlsx",
+                "chart a.xlsx",
+                "plan a.xlsx",
+                "completion",
+                "help",
+                "new b.xlsx",
+                "--version",
+                "check a.xlsx --json");
         for (String command : commands) {
             Ended full = run(Map.of(), "./bagwright " + command + " > /dev/full");
             assertEquals(1, full.code(), command + full.err());

@@ -88,9 +88,8 @@ class SafeFileFaultsTest {
     @Test
     @EnabledOnOs(OS.LINUX)
     void folderOfTheSystem_takesNoFiles() {
-        String said = assertThrows(
-                        NotWrittenException.class,
-                        () -> new SafeFile(Path.of("/proc/x.xlsx")).replace(out -> out.write(bytes("new"))))
+        String said = assertThrows(NotWrittenException.class, () -> new SafeFile(Path.of("/proc/x.xlsx"))
+                        .replace(out -> out.write(bytes("new"))))
                 .getMessage();
         assertTrue(said.contains("the folder /proc") && !said.contains("full"), said);
     }

@@ -132,8 +132,10 @@ final class FuzzTry {
         Terminal compare = command("compare", file, copy, "--seconds", "1");
         Files.delete(copy);
         boolean right = sound ? compare.code() == 0 || compare.code() == 4 : compare.code() == 3;
-        require(right, "check finds " + (sound ? "nothing" : "problems") + ", compare gives " + compare.code() + ": "
-                + compare.err());
+        require(
+                right,
+                "check finds " + (sound ? "nothing" : "problems") + ", compare gives " + compare.code() + ": "
+                        + compare.err());
     }
 
     private Terminal command(Object... arguments) {

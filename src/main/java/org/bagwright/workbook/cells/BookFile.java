@@ -105,9 +105,13 @@ public final class BookFile {
         switch (FileMagic.valueOf(bytes)) {
             case OOXML -> new PackedParts(bytes, file).check();
             case OLE2 -> throw bad(oldOrProtected(bytes));
-            case XML, HTML -> throw bad("this is a web page or an XML file, not an .xlsx workbook." + UnreadableBookException.SAVE_AS);
+            case XML, HTML ->
+                throw bad(
+                        "this is a web page or an XML file, not an .xlsx workbook." + UnreadableBookException.SAVE_AS);
             case PDF -> throw bad("this is a PDF, not an .xlsx workbook.");
-            default -> throw bad("this is not an .xlsx workbook but something else, such as CSV text." + UnreadableBookException.SAVE_AS);
+            default ->
+                throw bad("this is not an .xlsx workbook but something else, such as CSV text."
+                        + UnreadableBookException.SAVE_AS);
         }
     }
 

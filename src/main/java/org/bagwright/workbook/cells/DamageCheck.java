@@ -53,7 +53,8 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
     private void checkKinds() throws UnreadableBookException {
         for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
             if (workbook.getSheet(sheet.getName()) == null) {
-                throw bad("its sheet \"" + sheet.getName() + "\" is a macro sheet or a dialog of an old kind, which cannot"
+                throw bad("its sheet \"" + sheet.getName()
+                        + "\" is a macro sheet or a dialog of an old kind, which cannot"
                         + " be kept in a result. Delete it, or move it to another book.");
             }
         }
@@ -84,7 +85,9 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
 
     private void readStyles() throws UnreadableBookException {
         StylesTable styles = workbook.getStylesSource();
-        if (styles.getNumCellStyles() == 0 || styles.getFonts().isEmpty() || styles.getFills().isEmpty()
+        if (styles.getNumCellStyles() == 0
+                || styles.getFonts().isEmpty()
+                || styles.getFills().isEmpty()
                 || styles.getNumberFormats().containsValue(null)) {
             throw UnreadableBookException.damagedPart(file, "xl/styles.xml", "has gaps");
         }

@@ -50,8 +50,7 @@ record SheetParts(OPCPackage content, Path file) {
         Map<PackagePartName, String> contents = new HashMap<>();
         for (CTSheet sheet : sheets) {
             PackageRelationship relation = book.getRelationship(sheet.getId());
-            PackagePartName part =
-                    relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
+            PackagePartName part = relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
             if (part == null || !content.containPart(part)) {
                 throw bad("the content of its sheet \"" + sheet.getName() + "\" is missing");
             }

@@ -27,9 +27,7 @@ public final class UnreadableBookException extends Exception {
     }
 
     static UnreadableBookException otherKind(Path file) {
-        return new UnreadableBookException(
-                file,
-                "this is a file of another kind, not an .xlsx workbook." + SAVE_AS);
+        return new UnreadableBookException(file, "this is a file of another kind, not an .xlsx workbook." + SAVE_AS);
     }
 
     /** @param wrong what is wrong with the part, such as "is empty" */
