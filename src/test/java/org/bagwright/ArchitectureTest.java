@@ -71,7 +71,7 @@ class ArchitectureTest {
                     "workbook.edits workbook.plan workbook.cells workbook.schema workbook.text files domain"),
             entry(
                     "workbook.result",
-                    "workbook.edits workbook.plan workbook.pen workbook.cells workbook.schema workbook.text files domain"),
+                    "workbook.edits workbook.plan workbook.pen workbook.cells workbook.schema workbook.text domain"),
             entry("planning.options", "geometry flight balance domain"),
             entry("planning.gauge", "geometry domain"),
             entry("planning.live", "planning.options domain"),

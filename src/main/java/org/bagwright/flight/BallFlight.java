@@ -125,11 +125,7 @@ public final class BallFlight {
         double spin = start.ballRadPerS().getNorm();
         Vector3D axis = spin == 0 ? Vector3D.PLUS_K : start.ballRadPerS().scalarMultiply(1 / spin);
         return new FlightEquations(
-                model,
-                Ball.STANDARD,
-                air,
-                gravityMps2,
-                new FlightEquations.Path(dragRatio, liftRatio, windMps, axis, dimension));
+                model, Ball.STANDARD, air, gravityMps2, new FlightEquations.Path(dragRatio, liftRatio, windMps, axis, dimension));
     }
 
     private static boolean leansNowhere(Vector3D spin) {

@@ -55,9 +55,7 @@ public final class GolferBall {
             return flyAs(BallModelKind.BEARMAN_HARVEY, start);
         }
         Flight smits = flyAs(BallModelKind.SMITS_SMITH, start);
-        return smitsShare == 1
-                ? smits
-                : flyAs(BallModelKind.BEARMAN_HARVEY, start).mixed(smits, smitsShare);
+        return smitsShare == 1 ? smits : flyAs(BallModelKind.BEARMAN_HARVEY, start).mixed(smits, smitsShare);
     }
 
     /** The flight of one of the two published balls with this ball's factors. */

@@ -1,9 +1,9 @@
 package org.bagwright.flight.golfer;
 
 import org.bagwright.domain.book.BallModelKind;
+import org.bagwright.flight.Launch;
 import org.bagwright.flight.BallStart;
 import org.bagwright.flight.GolferBall;
-import org.bagwright.flight.Launch;
 
 /**
  * The carry of one published ball near one launch: the logarithm of carry as the quadratic in ln ball speed, launch, ln spin,

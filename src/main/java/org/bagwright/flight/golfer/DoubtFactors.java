@@ -36,9 +36,8 @@ final class DoubtFactors {
         RealMatrix rootInverse = MatrixUtils.createRealDiagonalMatrix(Arrays.stream(eigen.getRealEigenvalues())
                 .map(value -> 1 / Math.sqrt(value))
                 .toArray());
-        this.toShared = all.getSubMatrix(0, count - 1, 0, shared - 1)
-                .multiply(eigen.getV())
-                .multiply(rootInverse);
+        this.toShared =
+                all.getSubMatrix(0, count - 1, 0, shared - 1).multiply(eigen.getV()).multiply(rootInverse);
         this.greatest = greatest(slopesM, shared);
         this.own = new RealMatrix[heads];
         RealMatrix inverse = eigen.getSolver().getInverse();

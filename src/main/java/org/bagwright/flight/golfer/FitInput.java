@@ -26,7 +26,12 @@ record FitInput(
         StatedSpeeds stated,
         List<Message> messages) {
     static FitInput of(
-            BallFlight flights, FitterUnits words, Golfer golfer, List<Club> bag, SetUps setUps, List<Shot> shots) {
+            BallFlight flights,
+            FitterUnits words,
+            Golfer golfer,
+            List<Club> bag,
+            SetUps setUps,
+            List<Shot> shots) {
         List<ClubToday> today = ClubToday.bag(bag, club -> setUps.presentedLoftDeg(club, club.today()));
         List<List<Shot>> all = today.stream()
                 .map(club -> shots.stream()

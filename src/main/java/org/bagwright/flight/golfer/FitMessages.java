@@ -97,12 +97,7 @@ final class FitMessages {
     private void noteUnusual(ClubFit club) {
         noteBallSpeed(club);
         noteLoft(club);
-        noteRatio(
-                club,
-                OptionalDouble.of(club.delivery().spinRatio() / club.plain().spinRatio()),
-                0.6,
-                1.6,
-                "Spin far from what its launch predicts: ");
+        noteRatio(club, OptionalDouble.of(club.delivery().spinRatio() / club.plain().spinRatio()), 0.6, 1.6, "Spin far from what its launch predicts: ");
         if (carryUnits.isEmpty()) {
             noteRatio(
                     club,
@@ -148,8 +143,8 @@ final class FitMessages {
                 shots.ballSpeedMps().getAsDouble(),
                 shots.launchDeg().getAsDouble(),
                 shots.spinRpm().getAsDouble());
-        return OptionalDouble.of(
-                shots.carryM().getAsDouble() / ball.fly(BallStart.of(launch)).carryM());
+        return OptionalDouble.of(shots.carryM().getAsDouble()
+                / ball.fly(BallStart.of(launch)).carryM());
     }
 
     private void noteRatio(ClubFit club, OptionalDouble told, double least, double most, String lead) {

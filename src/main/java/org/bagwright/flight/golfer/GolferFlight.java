@@ -46,7 +46,8 @@ public final class GolferFlight {
      */
     public static GolferFlight fit(
             BookSettings settings, Golfer golfer, List<Club> bag, SetUps setUps, List<Shot> shotsOfThisGolfer) {
-        AirConditions conditions = golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
+        AirConditions conditions =
+                golfer.hand() == Hand.LEFT ? settings.air().mirrored() : settings.air();
         GolferBall air = GolferBall.in(conditions);
         FitterUnits words = new FitterUnits(settings.units());
         BallFlight flights = new BallFlight(conditions, settings.ballModel());

@@ -31,7 +31,8 @@ final class LearnedGolfer {
         this.bag = bag;
         this.learning = new Learning(air, bag.clubs(), bag.unknowns(), bag.groups());
         double[] mean = learning.posterior().mean();
-        this.arguments = bag.clubs().stream().map(club -> club.arguments(mean)).toList();
+        this.arguments =
+                bag.clubs().stream().map(club -> club.arguments(mean)).toList();
         this.ball = arguments.isEmpty() ? air.with(bag.ballShare(), 1, 1) : ball(air, arguments.get(0));
         this.factors = new DoubtFactors(learning.posterior(), bag.unknowns(), bag.headCount(), slopesAllOver());
     }
@@ -48,7 +49,8 @@ final class LearnedGolfer {
         List<double[]> slopes = new ArrayList<>();
         for (int number : bag.places().values()) {
             for (double aboutDeg : ABOUT_DEG) {
-                slopes.add(slopesM(number, Presented.of(bag.clubs().get(number).referenceLoftDeg() + aboutDeg)));
+                slopes.add(slopesM(
+                        number, Presented.of(bag.clubs().get(number).referenceLoftDeg() + aboutDeg)));
             }
         }
         return slopes;
@@ -106,8 +108,8 @@ final class LearnedGolfer {
             return CarryOrigin.ASSUMED;
         }
         List<ShotGroup> own = bag.groups().stream()
-                .filter(group ->
-                        bag.clubs().get(group.club()).head() == modelled(club).head())
+                .filter(group -> bag.clubs().get(group.club()).head()
+                        == modelled(club).head())
                 .toList();
         if (own.isEmpty()) {
             return CarryOrigin.LENT;

@@ -86,8 +86,9 @@ final class Posterior {
                 for (int i = 0; i < at.length; i++) {
                     target += slope[i] * at[i];
                 }
-                int[] places =
-                        IntStream.range(0, at.length).filter(i -> slope[i] != 0).toArray();
+                int[] places = IntStream.range(0, at.length)
+                        .filter(i -> slope[i] != 0)
+                        .toArray();
                 for (int one : places) {
                     pull[one] += slope[one] * target;
                     for (int other : places) {

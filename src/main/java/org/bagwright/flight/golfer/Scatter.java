@@ -51,8 +51,7 @@ record Scatter(double[] variances) {
 
     /** The squares within a row that averages shots and says how far their carries spread. */
     private static double withinRow(ShotGroup group, int shot, Quantity quantity) {
-        if (quantity != Quantity.CARRY
-                || group.shots().get(shot).series().carrySpreadM().isEmpty()) {
+        if (quantity != Quantity.CARRY || group.shots().get(shot).series().carrySpreadM().isEmpty()) {
             return 0;
         }
         double share = group.shots().get(shot).series().carrySpreadM().getAsDouble()
@@ -65,8 +64,7 @@ record Scatter(double[] variances) {
         if (having.length == 0) {
             return 0;
         }
-        double weights =
-                Arrays.stream(having).mapToDouble(shot -> group.weights()[shot]).sum();
+        double weights = Arrays.stream(having).mapToDouble(shot -> group.weights()[shot]).sum();
         double within = Arrays.stream(having)
                 .filter(shot -> quantity == Quantity.CARRY
                         && group.shots().get(shot).series().carrySpreadM().isPresent())
@@ -104,8 +102,8 @@ record Scatter(double[] variances) {
                 covariance[row][column] = group.share(one, other) * single[one.ordinal()][other.ordinal()];
             }
             Quantity own = measured.get(row);
-            covariance[row][row] +=
-                    group.share(own, own) * own.noise() * own.noise() + own.discrepancy() * own.discrepancy();
+            covariance[row][row] += group.share(own, own) * own.noise() * own.noise()
+                    + own.discrepancy() * own.discrepancy();
         }
         return covariance;
     }

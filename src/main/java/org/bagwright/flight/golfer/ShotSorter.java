@@ -93,15 +93,14 @@ final class ShotSorter {
 
     /** The club as it was set up. */
     private ClubToday hit(ClubToday club, Shot shot) {
-        return club.presenting(
-                setUps.presentedLoftDeg(club.club(), shot.setup().on(club.club().today())));
+        return club.presenting(setUps.presentedLoftDeg(
+                club.club(), shot.setup().on(club.club().today())));
     }
 
     private boolean possible(Shot shot, ClubToday club) {
         OptionalDouble own = shot.measured().headSpeedMps();
         OptionalDouble known = own.isEmpty() && club.kind() == ClubKind.DRIVER ? stated.driverMps() : own;
-        Optional<Message> fault =
-                checks.fault(new ShotChecks.Hit(shot, hit(club, shot), plain.delivery(club.stated()), known));
+        Optional<Message> fault = checks.fault(new ShotChecks.Hit(shot, hit(club, shot), plain.delivery(club.stated()), known));
         fault.ifPresent(messages::add);
         return fault.isEmpty();
     }

@@ -88,7 +88,8 @@ final class ShotWeights {
                     double byShots = weighted.weight(quantity) / scatter.variance(quantity);
                     double byOthers = 1 / doubts[row];
                     left[row] = 1 / (byShots + byOthers);
-                    middles[row] = left[row] * (byShots * weighted.mean(quantity) + byOthers * expected[row]);
+                    middles[row] =
+                            left[row] * (byShots * weighted.mean(quantity) + byOthers * expected[row]);
                 }
             }
         }

@@ -169,8 +169,8 @@ public final class OptionMaker {
 
     private ExpectedShot expected(SlotClub slotClub, Presented presented, ShotPrediction shot) {
         Club club = slotClub.club();
-        CarryDoubt doubt =
-                flight.doubt(club, presented.loftDeg(), slotClub.weightedAsOtherThanToday(presented.weighting()));
+        CarryDoubt doubt = flight.doubt(
+                club, presented.loftDeg(), slotClub.weightedAsOtherThanToday(presented.weighting()));
         return new ExpectedShot(shot, doubt, flight.origin(club, presented.loftDeg()), flight.extended(shot));
     }
 
