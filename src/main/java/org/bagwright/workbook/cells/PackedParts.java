@@ -15,13 +15,8 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveInputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 
-/**
- * The parts of a workbook's file as they are packed, before the library sees them: a workbook's file is a zip.
- *
- * @param bytes the file's content
- * @param file the file, for messages
- */
-record PackedParts(byte[] bytes, Path file) {
+/** The parts of a workbook's file as they are packed, before the library sees them: a workbook's file is a zip. */
+final class PackedParts {
     /** An honest team book of 200 sheets with charts and notes has 3,000; the library takes seconds for these. */
     static final int MOST_PARTS = 5000;
 
@@ -31,6 +26,18 @@ record PackedParts(byte[] bytes, Path file) {
     static {
         // The guard of the library against zip bombs allows 1000 parts.
         ZipSecureFile.setMaxFileCount(MOST_PARTS + 1L);
+    }
+
+    private final byte[] bytes;
+    private final Path file;
+
+    /**
+     * @param bytes the file's content
+     * @param file the file, for messages
+     */
+    PackedParts(byte[] bytes, Path file) {
+        this.bytes = bytes;
+        this.file = file;
     }
 
     /** @throws UnreadableBookException if this is no workbook, has too many parts, or a part is damaged */
