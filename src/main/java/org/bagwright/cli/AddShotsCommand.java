@@ -11,6 +11,8 @@ import org.bagwright.cli.json.AddedJson;
 import org.bagwright.cli.text.AddedText;
 import org.bagwright.cli.text.KeptText;
 import org.bagwright.domain.session.AddedShots;
+import org.bagwright.files.KeptFile;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.AddingShots;
 import org.bagwright.planning.Target;
 import org.bagwright.sessions.SessionOptions;
@@ -104,26 +106,35 @@ final class AddShotsCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Path copy = target.target(book, NamedFile.SHOTS);
         PrintWriter people = json.people(spec.commandLine());
-        try (AddingShots adding = AddingShots.read(book, request())) {
-            AddedShots result = adding.result();
-            boolean write = !dryRun && result.isAny();
-            if (write) {
-                new Target(copy).requireWritable();
-            }
-            new AddedText(result, dryRun).lines().forEach(people::println);
-            if (write) {
-                Optional<String> kept = adding.write(copy).map(file -> new KeptText(file).line());
+        try {
+            Added added = new SavedMeanwhile(book, spec.commandLine().getErr()).repeat(source -> added(source, copy));
+            new AddedText(added.result(), dryRun).lines().forEach(people::println);
+            if (added.written()) {
                 people.println("Written: " + copy);
-                kept.ifPresent(people::println);
+                added.kept().map(file -> new KeptText(file).line()).ifPresent(people::println);
             } else {
                 people.println(
                         dryRun ? "Nothing is written: this is a dry run." : "Nothing is written: nothing is new.");
             }
-            Optional<Path> written = write ? Optional.of(copy) : Optional.empty();
-            json.print(spec.commandLine(), () -> new AddedJson(result, written.map(Path::toString)).document());
+            Optional<String> written = added.written() ? Optional.of(copy.toString()) : Optional.empty();
+            json.print(spec.commandLine(), () -> new AddedJson(added.result(), written).document());
             return Main.DONE;
         } catch (WrongOptionException wrong) {
             throw new WrongArguments(wrong.getMessage());
+        }
+    }
+
+    /** What was added, and what was written of it. */
+    private record Added(AddedShots result, boolean written, Optional<KeptFile> kept) {}
+
+    private Added added(SourceFile source, Path copy) throws Exception {
+        try (AddingShots adding = AddingShots.read(source, request())) {
+            AddedShots result = adding.result();
+            if (dryRun || !result.isAny()) {
+                return new Added(result, false, Optional.empty());
+            }
+            new Target(copy).requireWritable();
+            return new Added(result, true, adding.write(copy));
         }
     }
 

@@ -10,6 +10,7 @@ import org.bagwright.cli.text.ProgressLine;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.domain.text.CloseNames;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.Charting;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,7 +47,7 @@ final class ChartCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         ChartedBook charted;
         try (ProgressLine progress = ProgressLine.start(spec.commandLine().getErr())) {
-            charted = new Charting(book.file(), progress).chart();
+            charted = new Charting(new SourceFile(book.file()), progress).chart();
         }
         if (json.wanted()) {
             json.print(spec.commandLine(), () -> new ChartJson(charted).document());

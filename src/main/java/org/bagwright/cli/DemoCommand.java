@@ -11,6 +11,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.Planning;
 import org.bagwright.planning.ShippedBook;
 import picocli.CommandLine.Command;
@@ -66,9 +67,10 @@ final class DemoCommand implements Callable<Integer> {
         Planning planning = new Planning(1, 20);
         try (ProgressLine progress =
                 ProgressLine.start(spec.commandLine().getErr(), "").follow(planning)) {
-            BookResult result = planning.plan(book);
+            SourceFile source = new SourceFile(book);
+            BookResult result = planning.plan(source);
             progress.at(WorkProgress.Stage.WRITING, 0, 0);
-            return new Planned(result, Planning.write(book, result, List.of(), target));
+            return new Planned(result, Planning.write(source, result, List.of(), target));
         }
     }
 

@@ -1,5 +1,6 @@
 package org.bagwright.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -11,8 +12,10 @@ import org.bagwright.cli.text.KeptText;
 import org.bagwright.cli.text.MessageText;
 import org.bagwright.domain.gauge.GaugedBook;
 import org.bagwright.domain.gauge.Repeatability;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.Gauging;
 import org.bagwright.planning.Target;
+import org.bagwright.planning.WorkbookProblems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -74,17 +77,26 @@ final class GaugeCommand implements Callable<Integer> {
         Path copy = target.target(file, NamedFile.GAUGED);
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter people = json.people(spec.commandLine());
-        GaugedBook gauged = new Gauging(Repeatability.of(givenDeg)).gauge(file);
-        if (write) {
-            new Target(copy).requireWritable();
-        }
+        Gauging gauging = new Gauging(Repeatability.of(givenDeg));
+        Gauged done = new SavedMeanwhile(file, err).repeat(source -> gauged(source, gauging, copy));
+        GaugedBook gauged = done.book();
         json.print(spec.commandLine(), () -> new GaugeJson(gauged).document());
         new GaugeText(gauged).lines().forEach(people::println);
         new MessageText(gauged.messages()).notes().forEach(err::println);
-        if (write) {
-            tell(people, err, copy, Gauging.write(file, gauged, copy));
-        }
+        done.written().ifPresent(written -> tell(people, err, copy, written));
         return Main.DONE;
+    }
+
+    /** What was learnt, and what was written of it. */
+    private record Gauged(GaugedBook book, Optional<Gauging.Written> written) {}
+
+    private Gauged gauged(SourceFile source, Gauging gauging, Path copy) throws WorkbookProblems, IOException {
+        GaugedBook gauged = gauging.gauge(source);
+        if (!write) {
+            return new Gauged(gauged, Optional.empty());
+        }
+        new Target(copy).requireWritable();
+        return new Gauged(gauged, Optional.of(Gauging.write(source, gauged, copy)));
     }
 
     private static void tell(PrintWriter people, PrintWriter err, Path target, Gauging.Written written) {

@@ -3,10 +3,12 @@ package org.bagwright.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.bagwright.cli.text.AnsiStyle;
 import org.bagwright.cli.text.FaultText;
 import org.bagwright.cli.text.MessageText;
 import org.bagwright.cli.text.UsageText;
+import org.bagwright.files.SavedMeanwhileException;
 import org.bagwright.planning.WorkbookProblems;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -65,11 +67,10 @@ public final class Main implements Runnable {
 
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");
-        System.exit(run(
-                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
-                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-                AnsiStyle.ofProcess(),
-                args));
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, fault) -> err.println("bagwright: " + new FaultText(fault).sentence()));
+        System.exit(run(new PrintWriter(System.out, true, StandardCharsets.UTF_8), err, AnsiStyle.ofProcess(), args));
     }
 
     /** Runs one command and gives its exit code. */
@@ -79,10 +80,25 @@ public final class Main implements Runnable {
         line.setOut(out).setErr(err);
         line.setExecutionExceptionHandler((fault, command, parsed) -> report(fault, command));
         line.setParameterExceptionHandler((fault, typed) -> report(fault));
-        int code = line.execute(args);
-        out.flush();
+        int code = executed(line, args);
         err.flush();
+        if (out.checkError()) {
+            err.println(
+                    "bagwright: what was printed is lost or not whole: the output is a full disk, or the program that"
+                            + " reads it has ended.");
+            return OUR_FAULT;
+        }
         return code;
+    }
+
+    /** Errors of the virtual machine are no exceptions, so they pass through the library. */
+    private static int executed(CommandLine line, String... args) {
+        try {
+            return line.execute(args);
+        } catch (VirtualMachineError fault) {
+            line.getErr().println("bagwright: " + new FaultText(fault).sentence());
+            return OUR_FAULT;
+        }
     }
 
     static CommandLine commandLine() {
@@ -104,6 +120,12 @@ public final class Main implements Runnable {
         PrintWriter err = command.getErr();
         if (fault instanceof WorkbookProblems problems) {
             new MessageText(problems.messages()).problems(AnsiStyle.of(command)).forEach(err::println);
+            return WRONG_WORKBOOK;
+        }
+        if (fault instanceof SavedMeanwhileException saved) {
+            new MessageText(List.of(saved.found()))
+                    .problems(AnsiStyle.of(command))
+                    .forEach(err::println);
             return WRONG_WORKBOOK;
         }
         if (fault instanceof WrongArguments) {

@@ -12,6 +12,7 @@ import org.bagwright.cli.text.PlanText;
 import org.bagwright.cli.text.ProgressLine;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.WorkProgress;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.Charting;
 import org.bagwright.planning.Planning;
 import org.bagwright.planning.Target;
@@ -64,25 +65,33 @@ final class PlanCommand implements Callable<Integer> {
         Interrupt interrupt = new Interrupt(planning);
         try (ProgressLine progress =
                 ProgressLine.start(spec.commandLine().getErr()).follow(planning)) {
-            Charting.FromLive start = start(progress);
-            new Target(copy).requireWritable();
-            BookResult result = planning.plan(start.charted());
-            progress.at(WorkProgress.Stage.WRITING, 0, 0);
-            Planning.Written written = Planning.write(book.file(), result, start.changes(), copy);
+            Planned planned = new SavedMeanwhile(book.file(), spec.commandLine().getErr())
+                    .repeat(source -> planned(source, planning, progress, copy));
             progress.clear();
-            tell(planning, result, copy, written);
-            return result.plannedBreaks() > 0 ? Main.MUSTS_NOT_MET : Main.DONE;
+            tell(planning, planned.result(), copy, planned.written());
+            return planned.result().plannedBreaks() > 0 ? Main.MUSTS_NOT_MET : Main.DONE;
         } finally {
             interrupt.close();
         }
     }
 
+    /** A plan and what was written of it. */
+    private record Planned(BookResult result, Planning.Written written) {}
+
+    private Planned planned(SourceFile source, Planning planning, WorkProgress progress, Path copy) throws Exception {
+        Charting.FromLive start = start(source, progress);
+        new Target(copy).requireWritable();
+        BookResult result = planning.plan(start.charted());
+        progress.at(WorkProgress.Stage.WRITING, 0, 0);
+        return new Planned(result, Planning.write(source, result, start.changes(), copy));
+    }
+
     /** The book as it is, or with its live choices in the place of today's set-up. */
-    private Charting.FromLive start(WorkProgress progress) throws Exception {
+    private Charting.FromLive start(SourceFile source, WorkProgress progress) throws Exception {
         if (!fromLive) {
-            return new Charting.FromLive(new Charting(book.file(), progress).chart(), List.of());
+            return new Charting.FromLive(new Charting(source, progress).chart(), List.of());
         }
-        return new Charting(book.file(), progress)
+        return new Charting(source, progress)
                 .fromLive()
                 .orElseThrow(() -> new WrongArguments("--from-live needs live choices, and " + book.file()
                         + " has no sheet Plan of an earlier run. Plan it first, choose on the sheet Plan of the"

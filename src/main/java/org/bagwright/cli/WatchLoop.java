@@ -10,6 +10,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.files.FileWatch;
 import org.bagwright.files.KeptFile;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.PlanTarget;
 import org.bagwright.planning.Planning;
 import org.bagwright.planning.WorkbookProblems;
@@ -29,7 +30,7 @@ final class WatchLoop {
     private volatile boolean stopped;
 
     /** A plan and the copy of the book it was made from. */
-    private record Planned(Path copy, BookResult result, long startNs) {}
+    private record Planned(SourceFile copy, BookResult result, long startNs) {}
 
     WatchLoop(Planning planning, FileWatch watch, PlanTarget target, WatchText text) {
         this.planning = planning;
@@ -39,7 +40,7 @@ final class WatchLoop {
     }
 
     void run() throws IOException {
-        while (!stopped) {
+        while (!stopped && !text.isLost()) {
             Optional<FileWatch.Saved> saved = watch.next(unwritten.isPresent() ? AGAIN_MS : IDLE_MS);
             if (saved.isPresent() && saved.get().copy().isEmpty()) {
                 text.missing();
@@ -54,7 +55,8 @@ final class WatchLoop {
     private Optional<Planned> planned(Path copy) {
         long startNs = System.nanoTime();
         try {
-            return Optional.of(new Planned(copy, planning.plan(copy), startNs));
+            SourceFile source = new SourceFile(copy);
+            return Optional.of(new Planned(source, planning.plan(source), startNs));
         } catch (WorkbookProblems wrong) {
             tell(() -> text.problems(wrong.messages()));
         } catch (IOException | RuntimeException fault) {

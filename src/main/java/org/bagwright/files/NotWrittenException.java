@@ -2,6 +2,7 @@ package org.bagwright.files;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileStore;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -14,6 +15,7 @@ final class NotWrittenException extends IOException {
     private static final long serialVersionUID = 1;
     private static final long FULL_BELOW_BYTES = 64 << 10;
     private static final Pattern FULL = Pattern.compile("(?i).*(no space left|not enough space|quota exceeded).*");
+    private static final Pattern TOO_LARGE = Pattern.compile("(?i).*file too large.*");
     private static final Pattern PROTECTED = Pattern.compile("(?i).*(read-only file system|write.protected).*");
 
     private NotWrittenException(String message, IOException cause) {
@@ -42,6 +44,10 @@ final class NotWrittenException extends IOException {
             return "the disk is full. The old file is unchanged. Free some space, or choose a place on another"
                     + " disk for the result, then try again.";
         }
+        if (TOO_LARGE.matcher(message).matches()) {
+            return "the result is larger than the system lets this user write into one file (its limit is shown by ulimit"
+                    + " -f). The old file is unchanged. Raise the limit, then try again.";
+        }
         return PROTECTED.matcher(message).matches() ? noRight(folder) : why(folder, fault, message);
     }
 
@@ -50,8 +56,8 @@ final class NotWrittenException extends IOException {
             return "the system does not allow it. Close the file if it is open, and check that you may write to the"
                     + " folder " + folder + ", or choose another place for the result.";
         }
-        if (fault instanceof NoSuchFileException missing) {
-            return missing.getFile() + " is gone.";
+        if (fault instanceof NoSuchFileException) {
+            return "the folder " + folder + " takes no new files. Choose another place for the result.";
         }
         return Optional.of(fault)
                 .filter(FileSystemException.class::isInstance)
@@ -66,7 +72,8 @@ final class NotWrittenException extends IOException {
 
     private static boolean isFull(Path folder) {
         try {
-            return Files.getFileStore(folder).getUsableSpace() < FULL_BELOW_BYTES;
+            FileStore disk = Files.getFileStore(folder);
+            return disk.getTotalSpace() > 0 && disk.getUsableSpace() < FULL_BELOW_BYTES;
         } catch (IOException unknown) {
             return false;
         }

@@ -30,35 +30,52 @@ public final class SafeFile {
      * @throws IOException if the file cannot be written, saying why in plain words, or whatever {@code writer} throws
      */
     public Optional<KeptFile> replace(ContentWriter writer) throws IOException {
-        return replace(writer, true);
+        return replace(writer, true, () -> {});
     }
 
     /**
-     * As {@link #replace} without a backup, where there is only what the program itself wrote there last.
+     * As {@link #replace(ContentWriter)} for what was made from other files, which may have changed since.
      *
-     * @throws IOException as {@link #replace}
+     * @param source compared last before the new file gets its name
+     * @throws SavedMeanwhileException if the source has changed; then nothing is written
+     * @throws IOException as {@link #replace(ContentWriter)}
      */
-    public void replaceOwn(ContentWriter writer) throws IOException {
-        replace(writer, false);
+    public Optional<KeptFile> replace(ContentWriter writer, SourceFile source) throws IOException {
+        return replace(writer, true, source::requireUnchanged);
     }
 
-    private Optional<KeptFile> replace(ContentWriter writer, boolean keep) throws IOException {
+    /**
+     * As {@link #replace(ContentWriter)} without a backup, where there is only what the program itself wrote there last.
+     *
+     * @throws IOException as {@link #replace(ContentWriter)}
+     */
+    public void replaceOwn(ContentWriter writer) throws IOException {
+        replace(writer, false, () -> {});
+    }
+
+    private interface Check {
+        void run() throws IOException;
+    }
+
+    private Optional<KeptFile> replace(ContentWriter writer, boolean keep, Check source) throws IOException {
         requireWritable();
         Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
         Optional<Path> backup;
         try (TemporaryFile fresh = temporary(real)) {
             write(fresh, writer);
             new OtherProgram(target).refuse();
-            backup = inWords(() -> put(fresh, real, keep));
+            backup = inWords(() -> put(fresh, real, keep, source));
         }
         forceFolder(real.getParent());
         return backup.map(kept -> new KeptFile(kept, new Backups(real).removeOlder()));
     }
 
-    private static Optional<Path> put(TemporaryFile fresh, Path real, boolean keep) throws IOException {
+    private static Optional<Path> put(TemporaryFile fresh, Path real, boolean keep, Check source) throws IOException {
         FileMark before = FileMark.of(real);
+        source.run();
         Optional<Path> backup = Optional.empty();
         if (!before.isNone()) {
+            new FileLabels(real).giveTo(fresh.path());
             FileRights.of(real).giveTo(fresh.path());
         }
         if (!before.isNone() && keep) {
@@ -73,7 +90,7 @@ public final class SafeFile {
     /**
      * Writes the file under a name that must be free, in the same way.
      *
-     * @throws IOException if there is such a file by now, or as {@link #replace}
+     * @throws IOException if there is such a file by now, or as {@link #replace(ContentWriter)}
      */
     public void create(ContentWriter writer) throws IOException {
         requireWritable();
@@ -146,7 +163,7 @@ public final class SafeFile {
     private <T> T inWords(Step<T> step) throws IOException {
         try {
             return step.run();
-        } catch (OpenElsewhereException known) {
+        } catch (OpenElsewhereException | SavedMeanwhileException known) {
             throw known;
         } catch (FileAlreadyExistsException taken) {
             throw NotWrittenException.because(target, taken.getFile() + " already exists.");

@@ -14,6 +14,7 @@ import org.bagwright.domain.session.AddedShots;
 import org.bagwright.domain.session.PlainTable;
 import org.bagwright.domain.session.SessionShots;
 import org.bagwright.files.KeptFile;
+import org.bagwright.files.SourceFile;
 import org.bagwright.sessions.LearntHeadings;
 import org.bagwright.sessions.SessionFileException;
 import org.bagwright.sessions.SessionOptions;
@@ -28,8 +29,10 @@ import org.bagwright.workbook.shots.ShotsCopy;
 public final class AddingShots implements AutoCloseable {
     private final ShotsCopy copy;
     private final AddedShots result;
+    private final SourceFile source;
 
-    private AddingShots(ShotsCopy copy, AddedShots result) {
+    private AddingShots(SourceFile source, ShotsCopy copy, AddedShots result) {
+        this.source = source;
         this.copy = copy;
         this.result = result;
     }
@@ -56,7 +59,7 @@ public final class AddingShots implements AutoCloseable {
      * @throws WrongOptionException if an option does not fit the book or the files
      * @throws IOException if the book cannot be read
      */
-    public static AddingShots read(Path file, Request request)
+    public static AddingShots read(SourceFile file, Request request)
             throws WorkbookProblems, WrongOptionException, IOException {
         BookReader.Result read = BookReader.read(file);
         Book book = read.book().orElseThrow(() -> new WorkbookProblems(read.messages()));
@@ -71,7 +74,7 @@ public final class AddingShots implements AutoCloseable {
         ShotsCopy copy = ShotsCopy.of(file, book);
         Optional<String> remembered =
                 learnt.text().equals(before.text()) ? Optional.empty() : Optional.of(learnt.text());
-        return new AddingShots(copy, add(book, copy, files, remembered));
+        return new AddingShots(file, copy, add(book, copy, files, remembered));
     }
 
     private static LearntHeadings learnt(Book book) throws WorkbookProblems {
@@ -146,7 +149,7 @@ public final class AddingShots implements AutoCloseable {
      * @throws IOException if the copy cannot be written, saying why in plain words
      */
     public Optional<KeptFile> write(Path target) throws WorkbookProblems, IOException {
-        return new Target(target).write(copy::writeTo);
+        return new Target(target).write(copy::writeTo, source);
     }
 
     @Override

@@ -13,6 +13,7 @@ import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.domain.plan.WorkProgress;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.live.LiveChecks;
 import org.bagwright.planning.live.LiveStart;
 import org.bagwright.planning.options.BagMaker;
@@ -25,11 +26,11 @@ import org.bagwright.workbook.read.BookReader;
  * @param file the book
  * @param work takes reports of the stage of the work
  */
-public record Charting(Path file, WorkProgress work) {
+public record Charting(SourceFile file, WorkProgress work) {
 
     /** For nobody who waits. */
     public Charting(Path file) {
-        this(file, WorkProgress.NONE);
+        this(new SourceFile(file), WorkProgress.NONE);
     }
 
     /**

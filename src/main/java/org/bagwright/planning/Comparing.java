@@ -12,6 +12,7 @@ import org.bagwright.domain.compare.ComparedBook;
 import org.bagwright.domain.compare.Comparison;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.files.KeptFile;
+import org.bagwright.files.SourceFile;
 import org.bagwright.workbook.result.CompareBook;
 
 /** The use case of comparing: several books, each planned again from its own sheets. */
@@ -34,7 +35,7 @@ public final class Comparing {
         Map<String, List<Message>> wrong = new LinkedHashMap<>();
         for (Map.Entry<String, Path> book : books.entrySet()) {
             try {
-                charted.put(book.getKey(), new Charting(book.getValue(), planning.work()).chart());
+                charted.put(book.getKey(), new Charting(new SourceFile(book.getValue()), planning.work()).chart());
             } catch (WorkbookProblems problems) {
                 wrong.put(book.getKey(), problems.messages());
             }

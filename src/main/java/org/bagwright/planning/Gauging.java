@@ -11,6 +11,8 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.gauge.GaugedBook;
 import org.bagwright.domain.gauge.Repeatability;
 import org.bagwright.files.KeptFile;
+import org.bagwright.files.SavedMeanwhileException;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.gauge.BookFits;
 import org.bagwright.planning.gauge.Corrections;
 import org.bagwright.workbook.read.BookReader;
@@ -45,7 +47,7 @@ public final class Gauging {
      * @throws WorkbookProblems if the book has a problem, or no readings
      * @throws IOException if the file cannot be read
      */
-    public GaugedBook gauge(Path file) throws WorkbookProblems, IOException {
+    public GaugedBook gauge(SourceFile file) throws WorkbookProblems, IOException {
         BookReader.Result read = BookReader.read(file);
         Book book = read.book().orElseThrow(() -> new WorkbookProblems(read.messages()));
         List<Message> messages = new ArrayList<>(new ClubProblems(book).all());
@@ -73,13 +75,16 @@ public final class Gauging {
      * Writes a copy of the book with the gauged numbers in place of the stated ones. A file that is replaced is
      * kept as a backup.
      *
+     * @param source the book from which was learnt
      * @throws WorkbookProblems if the target is open in another program
+     * @throws SavedMeanwhileException if the book was saved since it was read
      * @throws IOException if the copy cannot be written, saying why in plain words
      */
-    public static Written write(Path source, GaugedBook gauged, Path target) throws WorkbookProblems, IOException {
+    public static Written write(SourceFile source, GaugedBook gauged, Path target)
+            throws WorkbookProblems, IOException {
         try (GaugedCopy copy = GaugedCopy.of(source)) {
             copy.put(gauged.corrections());
-            Optional<KeptFile> backup = new Target(target).write(copy::writeTo);
+            Optional<KeptFile> backup = new Target(target).write(copy::writeTo, source);
             return new Written(backup, copy.changes(), copy.notWritten());
         }
     }

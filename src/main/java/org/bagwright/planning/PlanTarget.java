@@ -12,6 +12,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.files.ContentWriter;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.SafeFile;
+import org.bagwright.files.SourceFile;
 import org.bagwright.workbook.result.ResultBook;
 
 /**
@@ -36,7 +37,7 @@ public final class PlanTarget {
      * @return the backup of the file that was replaced, if it was not the last plan written
      * @throws IOException if the target cannot be written, as when another program holds it
      */
-    public Optional<KeptFile> write(Path source, BookResult result) throws IOException {
+    public Optional<KeptFile> write(SourceFile source, BookResult result) throws IOException {
         SafeFile file = new SafeFile(target);
         MessageDigest digest = DigestUtils.getSha256Digest();
         ContentWriter writer = output -> new ResultBook(source, result).write(new DigestOutputStream(output, digest));

@@ -20,6 +20,8 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.TodayChange;
 import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.files.KeptFile;
+import org.bagwright.files.SavedMeanwhileException;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.options.BagMaker;
 import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.planning.reasons.PlanExplanation;
@@ -53,10 +55,15 @@ public final class Planning {
      * @throws IOException if the file cannot be read
      */
     public BookResult plan(Path file) throws WorkbookProblems, IOException {
+        return plan(new SourceFile(file));
+    }
+
+    /** As {@link #plan(Path)} for a book into which the plan is written later. */
+    public BookResult plan(SourceFile file) throws WorkbookProblems, IOException {
         return plan(new Charting(file, work).chart());
     }
 
-    /** As {@link #plan(Path)} for a book whose options are computed. */
+    /** As {@link #plan(SourceFile)} for a book whose options are computed. */
     public BookResult plan(ChartedBook charted) {
         long startNs = System.nanoTime();
         work.at(WorkProgress.Stage.SEARCH, 0, 0);
@@ -158,14 +165,16 @@ public final class Planning {
      * is replaced is kept as a backup.
      *
      * @param changes the clubs whose set-up differs from that sheet
+     * @param source the book from which the result was made
      * @throws WorkbookProblems if the target is open in another program
+     * @throws SavedMeanwhileException if the book was saved since it was read
      * @throws IOException if the result cannot be written, saying why in plain words
      */
-    public static Written write(Path source, BookResult result, List<TodayChange> changes, Path target)
+    public static Written write(SourceFile source, BookResult result, List<TodayChange> changes, Path target)
             throws WorkbookProblems, IOException {
         AtomicReference<WrittenCells> written = new AtomicReference<>();
-        Optional<KeptFile> backup =
-                new Target(target).write(output -> written.set(new ResultBook(source, result).write(changes, output)));
+        Optional<KeptFile> backup = new Target(target)
+                .write(output -> written.set(new ResultBook(source, result).write(changes, output)), source);
         WrittenCells cells = written.get();
         return new Written(backup, cells.changes(), cells.wishes(), cells.shotRows(), cells.notWritten());
     }

@@ -8,6 +8,7 @@ import org.bagwright.files.ContentWriter;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.OpenElsewhereException;
 import org.bagwright.files.SafeFile;
+import org.bagwright.files.SourceFile;
 
 /**
  * Where a result goes.
@@ -34,6 +35,15 @@ public record Target(Path file) {
     Optional<KeptFile> write(ContentWriter writer) throws WorkbookProblems, IOException {
         try {
             return new SafeFile(file).replace(writer);
+        } catch (OpenElsewhereException open) {
+            throw new WorkbookProblems(List.of(open.found()));
+        }
+    }
+
+    /** The same for a result made from a book, unless the book was saved since. */
+    Optional<KeptFile> write(ContentWriter writer, SourceFile source) throws WorkbookProblems, IOException {
+        try {
+            return new SafeFile(file).replace(writer, source);
         } catch (OpenElsewhereException open) {
             throw new WorkbookProblems(List.of(open.found()));
         }

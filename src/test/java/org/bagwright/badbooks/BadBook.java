@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.function.UnaryOperator;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -110,6 +111,26 @@ record BadBook(String name, String says, Source file) {
                     out.putNextEntry(new ZipEntry(entry.getName()));
                     out.write(now.getBytes(StandardCharsets.UTF_8));
                 }
+            }
+        }
+        return bytes.toByteArray();
+    }
+
+    /** The zip with its parts as they are, not packed. */
+    static byte[] stored(byte[] whole) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(whole));
+                ZipOutputStream out = new ZipOutputStream(bytes)) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                byte[] content = in.readAllBytes();
+                CRC32 checksum = new CRC32();
+                checksum.update(content);
+                ZipEntry stored = new ZipEntry(entry.getName());
+                stored.setMethod(ZipEntry.STORED);
+                stored.setSize(content.length);
+                stored.setCrc(checksum.getValue());
+                out.putNextEntry(stored);
+                out.write(content);
             }
         }
         return bytes.toByteArray();

@@ -48,6 +48,13 @@ class BadBooksTest {
             assertFalse(refused.err().contains("\tat "), refused.err());
             assertEquals("", refused.out());
         }
+        Path copy = Files.copy(file, folder.resolve("copy.xlsx"));
+        Terminal compare = Terminal.run("compare", file, copy);
+        Files.delete(copy);
+        assertEquals(3, compare.code(), compare.err());
+        assertTrue(
+                compare.err().lines().map(String::strip).anyMatch(bad.says()::equals),
+                "compare " + bad.says() + "\n" + compare.err());
         assertArrayEquals(before, Files.readAllBytes(file));
         assertEquals(List.of("bag.xlsx"), List.of(folder.toFile().list()));
     }

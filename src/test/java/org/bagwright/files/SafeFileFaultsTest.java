@@ -1,11 +1,13 @@
 package org.bagwright.files;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
@@ -16,12 +18,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.nio.file.attribute.UserDefinedFileAttributeView;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever goes wrong, the old file stays whole, nothing is left, and the words say what to do. */
@@ -78,6 +83,37 @@ class SafeFileFaultsTest {
                     Files.delete(gone);
                 }));
         assertTrue(fault.getMessage().contains("is gone"), fault.getMessage());
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void folderOfTheSystem_takesNoFiles() {
+        String said = assertThrows(NotWrittenException.class, () -> new SafeFile(Path.of("/proc/x.xlsx"))
+                        .replace(out -> out.write(bytes("new"))))
+                .getMessage();
+        assertTrue(said.contains("the folder /proc") && !said.contains("full"), said);
+    }
+
+    @Test
+    void extendedAttributes_areKept() throws IOException {
+        Path file = Files.write(folder.resolve("labelled.xlsx"), bytes("old"));
+        UserDefinedFileAttributeView labels = Files.getFileAttributeView(file, UserDefinedFileAttributeView.class);
+        assumeTrue(labels != null && Files.getFileStore(file).supportsFileAttributeView("user"));
+        labels.write("tag", ByteBuffer.wrap(bytes("club")));
+        new SafeFile(file).replace(out -> out.write(bytes("new")));
+        ByteBuffer value = ByteBuffer.allocate(labels.size("tag"));
+        labels.read("tag", value);
+        assertArrayEquals(bytes("club"), value.array());
+        assertArrayEquals(bytes("new"), Files.readAllBytes(file));
+    }
+
+    @Test
+    void hardLink_keepsTheOldContent() throws IOException {
+        Path file = Files.write(folder.resolve("linked.xlsx"), bytes("old"));
+        Path second = Files.createLink(folder.resolve("second.xlsx"), file);
+        new SafeFile(file).replace(out -> out.write(bytes("new")));
+        assertArrayEquals(bytes("old"), Files.readAllBytes(second));
+        assertArrayEquals(bytes("new"), Files.readAllBytes(file));
     }
 
     @Test

@@ -22,6 +22,7 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.options.BuildBook;
 import org.bagwright.search.BagSearch;
 import org.bagwright.workbook.result.ResultBook;
@@ -66,7 +67,7 @@ class DoubtfulPlanTest {
         }
         Path written = folder.resolve(name + ".xlsx");
         try (OutputStream output = Files.newOutputStream(written)) {
-            new ResultBook(source, result).write(output);
+            new ResultBook(new SourceFile(source), result).write(output);
         }
         return written;
     }

@@ -26,6 +26,7 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.SpreadTerm;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.options.BuildBook;
 import org.bagwright.search.BagSearch;
 import org.bagwright.workbook.result.ResultBook;
@@ -62,7 +63,7 @@ class LivePlanTest {
         }
         planned = folder.resolve("planned.xlsx");
         try (OutputStream output = Files.newOutputStream(planned)) {
-            new ResultBook(source, result).write(output);
+            new ResultBook(new SourceFile(source), result).write(output);
         }
         recalculateAll();
     }

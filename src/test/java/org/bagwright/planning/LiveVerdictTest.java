@@ -23,6 +23,7 @@ import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.files.SourceFile;
 import org.bagwright.search.BagSearch;
 import org.bagwright.workbook.plan.PlanRow;
 import org.bagwright.workbook.plan.PlanSheet;
@@ -60,7 +61,7 @@ class LiveVerdictTest {
         }
         planned = folder.resolve("ruled-plan.xlsx");
         result = new Planning(1, 20).plan(book);
-        Planning.write(book, result, List.of(), planned);
+        Planning.write(new SourceFile(book), result, List.of(), planned);
     }
 
     /** Limits of every kind, three musts, settings that turn the shaft closed, and the short stock of the demo. */

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.bagwright.BookSketch;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.session.AddedShots;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.AddingShots;
 
 /** An invented book of two golfers in yards and miles per hour, and files of shots for it. */
@@ -75,8 +76,8 @@ public final class SessionBook {
             }
         }
         SessionOptions given = new SessionOptions(golfer, date, settings, speed, distance);
-        try (AddingShots adding =
-                AddingShots.read(book, new AddingShots.Request(files, Optional.empty(), columns, given))) {
+        try (AddingShots adding = AddingShots.read(
+                new SourceFile(book), new AddingShots.Request(files, Optional.empty(), columns, given))) {
             return adding.result();
         }
     }

@@ -154,6 +154,9 @@ class OtherTripsTest {
         Path claims = Files.copy(book, folder.resolve("plain.xlsm"));
         Path denies = Files.copy(book, folder.resolve("macros.xlsx"));
         RichParts.addMacros(denies);
+        Terminal binary = Terminal.run("plan", Files.copy(book, folder.resolve("plain.xlsb")));
+        assertEquals(3, binary.code());
+        assertTrue(binary.err().contains("Rename it plain.xlsx"), binary.err());
         Terminal one = Terminal.run("plan", claims);
         Terminal other = Terminal.run("plan", denies);
         assertEquals(3, one.code());

@@ -99,6 +99,9 @@ final class FuzzTry {
         if (sound && extra == 1) {
             others();
         }
+        if (extra == 2) {
+            compared(sound);
+        }
         require(Arrays.equals(before, Files.readAllBytes(file)), "the book was written to");
         require(left().isEmpty(), "left in the folder: " + left());
         return sound;
@@ -130,6 +133,18 @@ final class FuzzTry {
             boolean right = other.code() == 0 || (name.equals("gauge") && other.code() == 3);
             require(right, name + " gives " + other.code() + ": " + other.out() + other.err());
         }
+    }
+
+    /** The book against a copy of itself: both are sound, or both are refused. */
+    private void compared(boolean sound) throws IOException {
+        Path copy = Files.copy(file, folder.resolve("copy.xlsx"));
+        Terminal compare = command("compare", file, copy, "--seconds", "1");
+        Files.delete(copy);
+        boolean right = sound ? compare.code() == 0 || compare.code() == 4 : compare.code() == 3;
+        require(
+                right,
+                "check finds " + (sound ? "nothing" : "problems") + ", compare gives " + compare.code() + ": "
+                        + compare.err());
     }
 
     private Terminal command(Object... arguments) {

@@ -101,6 +101,6 @@ final class NextMeasurement {
 
     /** The standard error of that, points. */
     double errorPoints() {
-        return better.getStandardDeviation() / Math.sqrt(better.getN());
+        return better.getStandardDeviation() / Math.sqrt((double) better.getN());
     }
 }

@@ -13,6 +13,21 @@ import java.nio.file.NoSuchFileException;
 public record FaultText(Throwable fault) {
 
     public String sentence() {
+        Throwable first = fault;
+        while (first.getCause() != null) {
+            first = first.getCause();
+        }
+        if (first instanceof OutOfMemoryError) {
+            return "there is not enough memory for this work, so it was not finished. No book was changed. Use a machine"
+                    + " with more memory, or split the book.";
+        }
+        if (first instanceof StackOverflowError) {
+            return "something is nested too deeply for this program, so the work was not finished. No book was changed.";
+        }
+        return ofException();
+    }
+
+    private String ofException() {
         if (fault instanceof AccessDeniedException denied) {
             return denied.getFile() + ": no permission to write here";
         }

@@ -40,6 +40,11 @@ public final class WatchText {
         progress.at(stage, 0, 0);
     }
 
+    /** Whether nobody can read it any more: its output is a full disk, or a program that has ended. */
+    public boolean isLost() {
+        return out.checkError();
+    }
+
     /** A plan that was written. */
     public void plan(BookResult result, double allS, Optional<KeptFile> backup) {
         heldTold = false;

@@ -2,41 +2,31 @@ package org.bagwright.workbook.cells;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
-import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.UnsupportedFileFormatException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
-import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.files.OtherProgram;
+import org.bagwright.files.SourceFile;
 
 /** Opens a fitter's file from a copy in memory, so that it may stay open in a spreadsheet program. */
 public final class BookFile {
     private static final long MOST_BYTES = 200L << 20;
 
-    private static final String SAVE_AS = " Open it in a spreadsheet program and save it as an .xlsx workbook.";
-
-    static {
-        // The guard against zip bombs allows 1000 parts; an honest team book of 200 sheets with charts and notes has
-        // more.
-        ZipSecureFile.setMaxFileCount(20_000);
-    }
-
+    private final SourceFile source;
     private final Path file;
 
-    private BookFile(Path file) {
-        this.file = file;
+    private BookFile(SourceFile source) {
+        this.source = source;
+        this.file = source.path();
     }
 
     /**
@@ -44,11 +34,35 @@ public final class BookFile {
      *
      * @throws UnreadableBookException if the file is missing, protected, damaged or of another kind
      */
-    public static XSSFWorkbook open(Path file) throws UnreadableBookException {
-        BookFile book = new BookFile(file);
+    public static XSSFWorkbook open(SourceFile source) throws UnreadableBookException {
+        BookFile book = new BookFile(source);
         byte[] bytes = book.bytes();
         book.checkKind(bytes);
         return book.workbook(bytes);
+    }
+
+    /**
+     * Opens a workbook that is known to be sound once more, from the same bytes and with everything in it.
+     *
+     * @throws IOException if the file was not read before and cannot be read now
+     */
+    public static XSSFWorkbook openAgain(SourceFile source) throws IOException {
+        return new XSSFWorkbook(new ByteArrayInputStream(source.bytes()));
+    }
+
+    /**
+     * As {@link #openAgain} without the rows that {@link OldSettings} removes.
+     *
+     * @throws IOException as {@link #openAgain}
+     */
+    public static XSSFWorkbook openForNewResult(SourceFile source) throws IOException {
+        try {
+            OPCPackage content = OPCPackage.open(new ByteArrayInputStream(source.bytes()));
+            new OldSettings(content).empty();
+            return new XSSFWorkbook(content);
+        } catch (InvalidFormatException damaged) {
+            throw new IOException("the book is damaged", damaged);
+        }
     }
 
     private byte[] bytes() throws UnreadableBookException {
@@ -57,7 +71,7 @@ public final class BookFile {
             if (Files.size(file) > MOST_BYTES) {
                 throw bad("the file is larger than 200 MB; expected a smaller .xlsx workbook.");
             }
-            return Files.readAllBytes(file);
+            return source.bytes();
         } catch (NoSuchFileException missing) {
             throw bad("there is no such file; expected an .xlsx workbook." + new NearbyBooks(file).maybe());
         } catch (AccessDeniedException denied) {
@@ -89,36 +103,15 @@ public final class BookFile {
             throw bad("the file is empty; expected an .xlsx workbook.");
         }
         switch (FileMagic.valueOf(bytes)) {
-            case OOXML -> checkZip(bytes);
+            case OOXML -> new PackedParts(bytes, file).check();
             case OLE2 -> throw bad(oldOrProtected(bytes));
-            case XML, HTML -> throw bad("this is a web page or an XML file, not an .xlsx workbook." + SAVE_AS);
+            case XML, HTML ->
+                throw bad(
+                        "this is a web page or an XML file, not an .xlsx workbook." + UnreadableBookException.SAVE_AS);
             case PDF -> throw bad("this is a PDF, not an .xlsx workbook.");
-            default -> throw bad("this is not an .xlsx workbook but something else, such as CSV text." + SAVE_AS);
-        }
-    }
-
-    /** A zip cut short may still open as a stream with its last parts missing, so its list of parts is read first. */
-    private void checkZip(byte[] bytes) throws UnreadableBookException {
-        try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
-            if (isOpenDocument(zip)) {
-                throw bad("this is an OpenDocument file (.ods), not an .xlsx workbook." + SAVE_AS);
-            }
-            if (zip.getEntry("[Content_Types].xml") == null) {
-                throw UnreadableBookException.otherKind(file);
-            }
-        } catch (IOException | RuntimeException broken) {
-            throw UnreadableBookException.damaged(file);
-        }
-    }
-
-    private static boolean isOpenDocument(ZipFile zip) throws IOException {
-        ZipArchiveEntry kind = zip.getEntry("mimetype");
-        if (kind == null) {
-            return false;
-        }
-        try (InputStream in = zip.getInputStream(kind)) {
-            String text = new String(in.readNBytes(100), StandardCharsets.US_ASCII);
-            return text.startsWith("application/vnd.oasis.opendocument");
+            default ->
+                throw bad("this is not an .xlsx workbook but something else, such as CSV text."
+                        + UnreadableBookException.SAVE_AS);
         }
     }
 
@@ -127,7 +120,7 @@ public final class BookFile {
             if (files.getRoot().hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
                 return "the workbook is protected by a password; save a copy of it without a password.";
             }
-            return "this is an old .xls file, not an .xlsx workbook." + SAVE_AS;
+            return "this is an old .xls file, not an .xlsx workbook." + UnreadableBookException.SAVE_AS;
         } catch (IOException | RuntimeException damaged) {
             return "this is a damaged old .xls file; expected an .xlsx workbook.";
         }
@@ -138,11 +131,17 @@ public final class BookFile {
             OPCPackage content = OPCPackage.open(new ByteArrayInputStream(bytes));
             BookParts parts = new BookParts(content, file);
             parts.checkTexts();
+            new SheetParts(content, file).check();
             new OldSettings(content).empty();
             parts.checkSize();
             XSSFWorkbook workbook = new XSSFWorkbook(content);
             new DamageCheck(workbook, file).check();
             return workbook;
+        } catch (OutOfMemoryError full) {
+            throw bad("it needs more memory than there is. Delete rows and sheets that hold nothing but formatting, or"
+                    + " use a machine with more memory.");
+        } catch (StackOverflowError deep) {
+            throw UnreadableBookException.damaged(file);
         } catch (UnsupportedFileFormatException other) {
             throw UnreadableBookException.otherKind(file);
         } catch (InvalidFormatException | IOException | RuntimeException broken) {

@@ -54,7 +54,7 @@ public final class CellContents {
     private CellContent stored(Cell cell, CellType type) {
         return switch (type) {
             case STRING ->
-                hasText(((XSSFCell) cell).getCTCell())
+                hasText(((XSSFCell) cell).getCTCell()) && cell.getStringCellValue() != null
                         ? CellContent.words(cell.getStringCellValue())
                         : new CellContent.Broken("a text that is missing from the file");
             case NUMERIC -> savedNumber((XSSFCell) cell);
@@ -64,7 +64,7 @@ public final class CellContents {
         };
     }
 
-    /** The library gives an empty text for a number beyond the book's list of texts. */
+    /** The library gives an empty text for a number beyond the book's list of texts, and none for an entry without one. */
     private boolean hasText(CTCell cell) {
         if (cell.getT() != STCellType.S || !cell.isSetV()) {
             return true;

@@ -1,21 +1,24 @@
 package org.bagwright.workbook.cells;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.opc.PackagePartName;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
-import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.model.StylesTable;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xssf.usermodel.extensions.XSSFCellFill;
+import org.apache.xmlbeans.impl.values.XmlValueOutOfRangeException;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
 
 /**
@@ -32,45 +35,82 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
             XSSFRelation.MACRO_TEMPLATE_WORKBOOK.getContentType());
 
     /** @throws UnreadableBookException for the first thing that is wrong */
-    void check() throws UnreadableBookException, InvalidFormatException {
+    void check() throws UnreadableBookException {
         if (!WORKBOOKS.contains(workbook.getPackagePart().getContentType())) {
             throw UnreadableBookException.otherKind(file);
         }
-        checkSheets();
+        checkKinds();
         workbook.getProperties();
-        if (workbook.getNumCellStyles() == 0) {
-            throw UnreadableBookException.damaged(file);
-        }
+        checkPart("xl/workbook.xml", this::readBook);
+        checkPart("xl/styles.xml", this::readStyles);
         checkName();
         for (Sheet sheet : workbook) {
             checkPlaces((XSSFSheet) sheet);
         }
     }
 
-    private void checkSheets() throws UnreadableBookException, InvalidFormatException {
-        Map<PackagePartName, String> contents = new HashMap<>();
+    /** The library leaves out sheets of kinds that it does not know, and would then count the others wrongly. */
+    private void checkKinds() throws UnreadableBookException {
         for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
-            PackageRelationship relation = workbook.getPackagePart().getRelationship(sheet.getId());
-            PackagePartName content =
-                    relation == null ? null : PackagingURIHelper.createPartName(relation.getTargetURI());
-            if (content == null || !workbook.getPackage().containPart(content)) {
-                throw bad("the file is damaged: the content of its sheet \"" + sheet.getName()
-                        + "\" is missing; use an earlier copy.");
-            }
-            String other = contents.putIfAbsent(content, sheet.getName());
-            if (other != null) {
-                throw bad("the file is damaged: its sheets \"" + other + "\" and \"" + sheet.getName()
-                        + "\" share the same content; use an earlier copy.");
+            if (workbook.getSheet(sheet.getName()) == null) {
+                throw bad("its sheet \"" + sheet.getName()
+                        + "\" is a macro sheet or a dialog of an old kind, which cannot"
+                        + " be kept in a result. Delete it, or move it to another book.");
             }
         }
     }
 
-    /** Spreadsheet programs refuse a book with macros under the name of one without, and the other way round. */
+    private interface Values {
+        void read() throws UnreadableBookException;
+    }
+
+    /** The library looks at many values only when it writes the book. */
+    private void checkPart(String part, Values values) throws UnreadableBookException {
+        try {
+            values.read();
+        } catch (XmlValueOutOfRangeException wrong) {
+            throw UnreadableBookException.damagedPart(file, part, "has a value that is not possible there");
+        }
+    }
+
+    private void readBook() {
+        for (CTSheet sheet : workbook.getCTWorkbook().getSheets().getSheetArray()) {
+            sheet.getSheetId();
+            sheet.getState();
+        }
+        for (Name name : workbook.getAllNames()) {
+            name.getSheetIndex();
+        }
+    }
+
+    private void readStyles() throws UnreadableBookException {
+        StylesTable styles = workbook.getStylesSource();
+        if (styles.getNumCellStyles() == 0
+                || styles.getFonts().isEmpty()
+                || styles.getFills().isEmpty()
+                || styles.getNumberFormats().containsValue(null)) {
+            throw UnreadableBookException.damagedPart(file, "xl/styles.xml", "has gaps");
+        }
+        for (XSSFFont font : styles.getFonts()) {
+            Optional.ofNullable(font.getXSSFColor()).ifPresent(XSSFColor::getRGB);
+            font.getFontHeightInPoints();
+        }
+        for (int style = 0; style < styles.getNumCellStyles(); style++) {
+            styles.getStyleAt(style).getDataFormat();
+            styles.getStyleAt(style).getFontIndex();
+        }
+        for (XSSFCellFill fill : styles.getFills()) {
+            Optional.ofNullable(fill.getFillForegroundColor()).ifPresent(XSSFColor::getRGB);
+            Optional.ofNullable(fill.getFillBackgroundColor()).ifPresent(XSSFColor::getRGB);
+        }
+    }
+
+    /** Spreadsheet programs refuse a book with macros under the name of one without, the other way round, or as binary. */
     private void checkName() throws UnreadableBookException {
         String name = String.valueOf(file.getFileName());
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         boolean macros = workbook.getPackagePart().getContentType().contains("macroEnabled");
-        if (!ending.matches(macros ? "xlsx|xltx" : "xlsm|xltm")) {
+        if (!ending.matches(macros ? "xlsx|xltx|xlsb" : "xlsm|xltm|xlsb")) {
             return;
         }
         String right = ending.substring(0, 3) + (macros ? "m" : "x");
@@ -94,6 +134,20 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
             if (((XSSFRow) row).getCTRow().sizeOfCArray() > row.getPhysicalNumberOfCells()) {
                 throw damaged(sheet, "a cell twice in row " + (row.getRowNum() + 1));
             }
+            for (Cell cell : row) {
+                checkFormat(sheet, (XSSFCell) cell);
+            }
+        }
+    }
+
+    private void checkFormat(XSSFSheet sheet, XSSFCell cell) throws UnreadableBookException {
+        try {
+            long style = cell.getCTCell().getS();
+            if (style < 0 || style >= workbook.getNumCellStyles()) {
+                throw damaged(sheet, "the damaged cell " + cell.getAddress());
+            }
+        } catch (XmlValueOutOfRangeException wrong) {
+            throw damaged(sheet, "the damaged cell " + cell.getAddress());
         }
     }
 

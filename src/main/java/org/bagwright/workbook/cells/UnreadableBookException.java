@@ -5,6 +5,8 @@ import org.bagwright.domain.book.Message;
 
 /** A file that is no readable .xlsx workbook; says in plain words why. */
 public final class UnreadableBookException extends Exception {
+    static final String SAVE_AS = " Open it in a spreadsheet program and save it as an .xlsx workbook.";
+
     private static final long serialVersionUID = 1;
     private final transient Message found;
 
@@ -25,10 +27,15 @@ public final class UnreadableBookException extends Exception {
     }
 
     static UnreadableBookException otherKind(Path file) {
+        return new UnreadableBookException(file, "this is a file of another kind, not an .xlsx workbook." + SAVE_AS);
+    }
+
+    /** @param wrong what is wrong with the part, such as "is empty" */
+    static UnreadableBookException damagedPart(Path file, String part, String wrong) {
         return new UnreadableBookException(
                 file,
-                "this is a file of another kind, not an .xlsx workbook."
-                        + " Open it in a spreadsheet program and save it as an .xlsx workbook.");
+                "the file is damaged: its part " + part + " " + wrong
+                        + "; use an earlier copy, or repair it in a spreadsheet program.");
     }
 
     public Message found() {

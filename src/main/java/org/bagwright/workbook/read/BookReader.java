@@ -18,6 +18,7 @@ import org.bagwright.domain.book.Reading;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.StockItem;
 import org.bagwright.files.OtherProgram;
+import org.bagwright.files.SourceFile;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.CellContents;
@@ -59,11 +60,16 @@ public final class BookReader {
         this.sheets = new BookSheets(workbook, context);
     }
 
-    /** Reads a book. The file is read once into memory and never opened for writing; no file makes this throw. */
+    /** As {@link #read(SourceFile)} for a file that nothing else is made from. */
     public static Result read(Path file) {
+        return read(new SourceFile(file));
+    }
+
+    /** Reads a book. The file is read once into memory and never opened for writing; no file makes this throw. */
+    public static Result read(SourceFile file) {
         try (XSSFWorkbook workbook = BookFile.open(file)) {
             BookReader reader = new BookReader(workbook);
-            new OtherProgram(file).note().ifPresent(reader.findings::add);
+            new OtherProgram(file.path()).note().ifPresent(reader.findings::add);
             return reader.read();
         } catch (UnreadableBookException unreadable) {
             return new Result(Optional.empty(), List.of(unreadable.found()), List.of(), new ColumnPlaces(Map.of()));

@@ -1,10 +1,7 @@
 package org.bagwright.workbook.result;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -20,7 +17,9 @@ import org.bagwright.domain.gauge.Correction;
 import org.bagwright.domain.gauge.Correction.Item;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.files.SourceFile;
 import org.bagwright.workbook.cells.BookContext;
+import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.FormulaValues;
@@ -65,10 +64,8 @@ public final class GaugedCopy implements AutoCloseable {
      *
      * @throws IOException if the file cannot be read
      */
-    public static GaugedCopy of(Path source) throws IOException {
-        try (InputStream input = Files.newInputStream(source)) {
-            return new GaugedCopy(new XSSFWorkbook(input));
-        }
+    public static GaugedCopy of(SourceFile source) throws IOException {
+        return new GaugedCopy(BookFile.openAgain(source));
     }
 
     /** Writes the cells. */

@@ -1,25 +1,21 @@
 package org.bagwright.workbook.result;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.OldSetups;
 import org.bagwright.domain.plan.TodayChange;
+import org.bagwright.files.SourceFile;
 import org.bagwright.workbook.cells.BookContext;
+import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.FormulaValues;
-import org.bagwright.workbook.cells.OldSettings;
 import org.bagwright.workbook.cells.ResultSheets;
 import org.bagwright.workbook.cells.SheetTraits;
 import org.bagwright.workbook.cells.UserCells;
@@ -37,7 +33,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookView;
  * @param source the fitter's book, only read
  * @param result what the plan found
  */
-public record ResultBook(Path source, BookResult result) {
+public record ResultBook(SourceFile source, BookResult result) {
     /**
      * Above this the rows of the largest sheets are never kept, or a large team would not fit into memory. The saved values
      * of the fitter's formulas that refer to them are then left to the spreadsheet program.
@@ -60,8 +56,7 @@ public record ResultBook(Path source, BookResult result) {
      * @throws IOException if the source cannot be read or the target not written
      */
     public WrittenCells write(List<TodayChange> changes, OutputStream target) throws IOException {
-        try (InputStream input = Files.newInputStream(source);
-                XSSFWorkbook workbook = opened(input)) {
+        try (XSSFWorkbook workbook = BookFile.openForNewResult(source)) {
             boolean lookedAt = new UserCells(workbook).lookAtResults();
             boolean large = options() > MOST_OPTIONS_KEPT;
             PlanEdits edits = edits(workbook);
@@ -94,16 +89,6 @@ public record ResultBook(Path source, BookResult result) {
                 workbook,
                 new BookContext(
                         new CellContents(workbook), result.book().settings().units(), new Findings()));
-    }
-
-    private static XSSFWorkbook opened(InputStream input) throws IOException {
-        try {
-            OPCPackage content = OPCPackage.open(input);
-            new OldSettings(content).empty();
-            return new XSSFWorkbook(content);
-        } catch (InvalidFormatException damaged) {
-            throw new IOException("the book is damaged", damaged);
-        }
     }
 
     private long options() {

@@ -19,6 +19,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.bagwright.domain.session.PlainTable;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.files.SourceFile;
 import org.bagwright.workbook.cells.BookFile;
 import org.bagwright.workbook.cells.UnreadableBookException;
 
@@ -63,7 +64,7 @@ public record PlainSheets(Path file) {
     private Workbook open() throws UnreadableBookException {
         try {
             if (FileMagic.valueOf(file.toFile()) != FileMagic.OLE2) {
-                return BookFile.open(file);
+                return BookFile.open(new SourceFile(file));
             }
             if (Files.size(file) > MOST_OLD_BYTES) {
                 throw new UnreadableBookException(file, "the file is larger than 64 MB; expected a smaller workbook.");

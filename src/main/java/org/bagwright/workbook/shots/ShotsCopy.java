@@ -1,10 +1,9 @@
 package org.bagwright.workbook.shots;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -23,6 +22,7 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.text.CloseNames;
+import org.bagwright.files.SourceFile;
 import org.bagwright.workbook.cells.BookContext;
 import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
@@ -69,8 +69,8 @@ public final class ShotsCopy implements AutoCloseable {
      *
      * @throws IOException if the file cannot be read
      */
-    public static ShotsCopy of(Path source, Book book) throws IOException {
-        try (InputStream input = Files.newInputStream(source)) {
+    public static ShotsCopy of(SourceFile source, Book book) throws IOException {
+        try (InputStream input = new ByteArrayInputStream(source.bytes())) {
             return new ShotsCopy(new XSSFWorkbook(input), book);
         }
     }

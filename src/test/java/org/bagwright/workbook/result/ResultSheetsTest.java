@@ -32,6 +32,7 @@ import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.PlanReasons;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.domain.plan.Step;
+import org.bagwright.files.SourceFile;
 import org.bagwright.planning.Planning;
 import org.bagwright.search.BagSearch;
 import org.bagwright.workbook.Cells;
@@ -139,7 +140,7 @@ class ResultSheetsTest {
     void team_plannedTwiceInPlaceHasOneOfEachSheet() throws Exception {
         Path file = book(2);
         for (int run = 0; run < 2; run++) {
-            Planning.write(file, planned(file), List.of(), file);
+            Planning.write(new SourceFile(file), planned(file), List.of(), file);
         }
         List<String> expected = new ArrayList<>(OWN);
         expected.addAll(List.of(
@@ -168,7 +169,7 @@ class ResultSheetsTest {
     @Test
     void singleGolfer_hasNoSheetTeamAndLosesAnEarlierOne() throws Exception {
         Path file = book(2);
-        Planning.write(file, planned(file), List.of(), file);
+        Planning.write(new SourceFile(file), planned(file), List.of(), file);
         assertTrue(names(file).contains("Team"));
         try (XSSFWorkbook workbook = open(file)) {
             for (String sheet : List.of("Golfers", "Clubs")) {
@@ -183,7 +184,7 @@ class ResultSheetsTest {
                 workbook.write(output);
             }
         }
-        Planning.write(file, planned(file), List.of(), file);
+        Planning.write(new SourceFile(file), planned(file), List.of(), file);
         assertFalse(names(file).contains("Team"), names(file).toString());
         assertTrue(names(file).contains("Bench card"));
     }
@@ -202,7 +203,7 @@ class ResultSheetsTest {
     @Test
     void spreadsheet_findsNoErrorAndTheSameTexts() throws Exception {
         Path file = book(2);
-        Planning.write(file, planned(file), List.of(), file);
+        Planning.write(new SourceFile(file), planned(file), List.of(), file);
         Path recalculated = Spreadsheet.recalculated(file, folder.resolve("calc"));
         try (XSSFWorkbook own = open(file);
                 XSSFWorkbook other = open(recalculated)) {
