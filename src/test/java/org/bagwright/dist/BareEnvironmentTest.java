@@ -30,12 +30,10 @@ class BareEnvironmentTest {
     @TempDir
     Path folder;
 
-    private Path launcher;
-
     /** A launcher next to an empty jar: a script in the place of Java runs the classes of this test. */
     @BeforeEach
     void install() throws IOException {
-        launcher = Files.copy(Path.of("bagwright"), folder.resolve("bagwright"));
+        Files.copy(Path.of("bagwright"), folder.resolve("bagwright"));
         Files.createDirectories(folder.resolve("target/lib"));
         Files.createFile(folder.resolve("target/bagwright.jar"));
         Files.createFile(folder.resolve("target/bagwright.jsa"));
