@@ -30,6 +30,7 @@ final class PenaltyMessages {
     private static final double SAME_POINTS = 0.005;
 
     private final BookResult result;
+    private final double missPoints;
     private final List<Cost> costs = new ArrayList<>();
 
     /** What one club of the plan costs by measure, with the gap after it. */
@@ -37,29 +38,35 @@ final class PenaltyMessages {
 
     private PenaltyMessages(BookResult result) {
         this.result = result;
+        this.missPoints = missPoints(result);
         for (BagResult bag : result.bags()) {
             List<Option> planned = bag.optionsOf(bag.planned());
             for (int index = 0; index < planned.size(); index++) {
                 Option option = planned.get(index);
                 Club club = option.isEmpty() ? bag.options().slots().get(index).main() : option.club();
-                costs.add(new Cost(club, bag.termsAt(bag.planned(), index)));
+                costs.add(new Cost(club, bag.missTermsAt(bag.planned(), index)));
             }
         }
     }
 
     /** One message where one measure or else one club dominates; none for a small penalty. */
     static Optional<Message> of(BookResult result) {
-        if (result.plannedPoints() < LEAST_POINTS) {
+        if (missPoints(result) < LEAST_POINTS) {
             return Optional.empty();
         }
         PenaltyMessages made = new PenaltyMessages(result);
         return made.measure().or(made::club);
     }
 
+    /** What the plan costs by the best guess of all carries: shots lower the rest, not the wrench. */
+    private static double missPoints(BookResult result) {
+        return result.plannedPoints() - result.doubtPoints(BagResult::planned);
+    }
+
     private Optional<Message> measure() {
         for (Measure measure : Measure.values()) {
             double points = points(measure);
-            if (points > MOST_SHARE * result.plannedPoints()) {
+            if (points > MOST_SHARE * missPoints) {
                 return Optional.of(message(
                         share(points) + " are " + measure.label() + leastWords(measure, points) + ": ",
                         named(measure),
@@ -71,7 +78,7 @@ final class PenaltyMessages {
 
     private Optional<Message> club() {
         return costs.stream()
-                .filter(cost -> cost.terms().totalPoints() > MOST_SHARE * result.plannedPoints())
+                .filter(cost -> cost.terms().totalPoints() > MOST_SHARE * missPoints)
                 .findFirst()
                 .map(cost -> message(
                         share(cost.terms().totalPoints()) + " are of one club: ",
@@ -138,16 +145,16 @@ final class PenaltyMessages {
 
     private static double leastPoints(SlotOptions slot, Measure measure) {
         return slot.openIndexes().stream()
-                .mapToDouble(index -> slot.options().get(index).terms().points(measure))
+                .mapToDouble(index -> slot.options().get(index).terms().withoutDoubt(Measure.CARRY).points(measure))
                 .min()
                 .orElseThrow();
     }
 
     private String share(double points) {
-        return shown(points) + " of " + shown(result.plannedPoints()) + " points";
+        return shown(points) + " of " + shown(missPoints) + (result.doubtPoints(BagResult::planned) > 0 ? " points of miss" : " points");
     }
 
     private String shown(double points) {
-        return Numbers.fixed(points, result.plannedPoints() < 20 ? 1 : 0);
+        return Numbers.fixed(points, missPoints < 20 ? 1 : 0);
     }
 }

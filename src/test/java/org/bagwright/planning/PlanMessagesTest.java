@@ -47,6 +47,7 @@ class PlanMessagesTest {
     void measureThatMakesMostOfThePenalty_isNamedWithWhetherAnyChoiceHelps() throws Exception {
         EditedDemo book = new EditedDemo(ShippedBook.FULL, folder);
         book.put("Clubs", "7 iron", "Swingweight", "C2");
+        book.put("Start", "Plan for", "Value", "best guess");
         BookResult result = plan(book);
         double points =
                 result.bags().get(0).terms(result.bags().get(0).planned()).points(Measure.SWINGWEIGHT);
@@ -59,6 +60,6 @@ class PlanMessagesTest {
     @Test
     void smallPenalty_namesNothing() throws Exception {
         assertTrue(plan(new EditedDemo(ShippedBook.TRIO, folder)).messages().stream()
-                .noneMatch(message -> message.text().contains(" points are ")));
+                .noneMatch(message -> message.text().contains(" points of miss are ")));
     }
 }

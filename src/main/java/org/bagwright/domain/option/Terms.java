@@ -152,6 +152,13 @@ public final class Terms {
         return new Terms(cheaper, doubtPoints / divisor, breaks, limits);
     }
 
+    /** The same terms without their doubt, which is all of one measure. */
+    public Terms withoutDoubt(Measure measure) {
+        double[] misses = points.clone();
+        misses[measure.ordinal()] -= doubtPoints;
+        return new Terms(misses, 0, breaks, limits);
+    }
+
     /** The same points, with the broken limits of these kinds only. */
     public Terms keepingLimits(Predicate<LimitKind> kept) {
         Terms terms = new Terms(points, doubtPoints, breaks, new long[LIMITS]);

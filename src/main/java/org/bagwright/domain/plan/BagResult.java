@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.option.BagOptions;
@@ -67,6 +68,15 @@ public record BagResult(
     /** What the slot at this position costs in a state, by measure: its option by itself and together with others. */
     public Terms termsAt(BagState state, int index) {
         return optionsOf(state).get(index).terms().plus(state.termsWithOthers(index));
+    }
+
+    /** As {@link #termsAt}, by the best guess of all carries. */
+    public Terms missTermsAt(BagState state, int index) {
+        return optionsOf(state)
+                .get(index)
+                .terms()
+                .withoutDoubt(Measure.CARRY)
+                .plus(state.termsWithOthers(index).withoutDoubt(Measure.GAP));
     }
 
     /** What a state costs by measure. */
