@@ -31,6 +31,7 @@ final class ChoiceBook {
 
     static BookSketch sketch() {
         return new BookSketch()
+                .sheet("Start", "Plan for, best guess")
                 .sheet("Golfers", "Golfer, Driver speed, Iron speed")
                 .row("Golfer A", 95, 80)
                 .sheet(

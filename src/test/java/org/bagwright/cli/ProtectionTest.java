@@ -46,7 +46,7 @@ class ProtectionTest {
                 results++;
             }
         }
-        assertEquals(8, results);
+        assertEquals(9, results);
     }
 
     @Test

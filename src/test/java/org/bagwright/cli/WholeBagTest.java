@@ -100,13 +100,13 @@ class WholeBagTest {
 
     @Test
     void relaxation_gainsWhatTheRelaxedBookGains() throws Exception {
-        JsonNode held = plan(parts(clubs(golfer(2), "yes"), 0));
-        JsonNode unpinned = plan(parts(clubs(golfer(2), null), 0));
-        JsonNode oneMore = plan(parts(clubs(golfer(2), "yes"), 1));
+        JsonNode held = plan(parts(clubs(golfer(1), "yes"), 0));
+        JsonNode unpinned = plan(parts(clubs(golfer(1), null), 0));
+        JsonNode oneMore = plan(parts(clubs(golfer(1), "yes"), 1));
         JsonNode anyChanges = plan(parts(clubs(golfer(null), "yes"), 0));
         assertGain(held, "unpin 5 wood", penalty(held) - penalty(unpinned));
         assertGain(held, "one more of 12 g", penalty(held) - penalty(oneMore));
-        assertGain(held, "more than 2 changes", penalty(held) - penalty(anyChanges));
+        assertGain(held, "more than 1 change", penalty(held) - penalty(anyChanges));
         assertTrue(penalty(held) - penalty(anyChanges) > 0.1);
     }
 

@@ -48,9 +48,10 @@ class PlanTextTest {
     @Test
     void singleGolfer_readsWhatToTurnBeforeTheLadder() {
         List<String> lines = shown("trio");
-        assertEquals("Change 2 clubs (2 items):", lines.get(1));
-        assertTrue(lines.get(2).matches("  5 wood +setting 3 -> 1 .*"), lines.get(2));
-        assertTrue(lines.get(4).startsWith("  carry and gap, yd"), lines.get(4));
+        assertTrue(lines.get(1).startsWith("Of the planned penalty "), lines.get(1));
+        assertEquals("Change 2 clubs (2 items):", lines.get(2));
+        assertTrue(lines.get(4).matches("  5 wood +setting 3 -> 1 .*"), lines.get(4));
+        assertTrue(lines.get(5).startsWith("  carry and gap, yd"), lines.get(5));
     }
 
     @Test
@@ -58,7 +59,7 @@ class PlanTextTest {
         List<String> lines = shown("team");
         assertTrue(lines.get(0).startsWith("All 12 golfers: "), lines.get(0));
         assertTrue(
-                lines.get(1).matches("Golfer A: musts met; penalty .*; change 13 clubs, first 5 wood: .*"),
+                lines.get(1).matches("Golfer A: musts met; penalty .*; change 12 clubs, first 5 wood: .*"),
                 lines.get(1));
         assertTrue(lines.get(2).matches("  carry \\d+ .* yd.*"), lines.get(2));
         assertTrue(lines.get(23).startsWith("Golfer L: "), lines.get(23));
