@@ -108,7 +108,7 @@ public final class BallFlight {
     }
 
     FlightEquations equations(BallStart start, double dragRatio) {
-        return equations(start, dragRatio, 1);
+        return equations(start, dragRatio, 1.0);
     }
 
     private FlightEquations equations(BallStart start, double dragRatio, double liftRatio) {
@@ -118,7 +118,7 @@ public final class BallFlight {
     }
 
     FlightEquations equations(BallStart start, double dragRatio, int dimension) {
-        return equations(start, dragRatio, 1, dimension);
+        return equations(start, dragRatio, 1.0, dimension);
     }
 
     private FlightEquations equations(BallStart start, double dragRatio, double liftRatio, int dimension) {

@@ -200,8 +200,8 @@ class CommandsTest {
         assertEquals(0, demo.code(), demo.err());
         JsonNode plan = Terminal.run("plan", folder.resolve("full.xlsx"), "--json", "-o", folder.resolve("x.xlsx"))
                 .json();
-        double today = plan.at("/today/penalty").asDouble();
-        assertTrue(plan.get("penalty").asDouble() < 0.5 * today, plan.get("penalty") + " against " + today);
+        double today = plan.at("/today/penaltyMiss").asDouble();
+        assertTrue(plan.get("penaltyMiss").asDouble() < 0.5 * today, plan.get("penaltyMiss") + " against " + today);
         assertTrue(plan.get("proven").asBoolean());
         assertEquals(0, plan.get("brokenMusts").asInt());
     }

@@ -15,6 +15,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.cli.text.Terminal;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,7 +118,8 @@ class OutlookTest {
     void ownShots_narrowTheBandAndReplaceTheAssumedSpread() throws Exception {
         JsonNode without = plan(sketch("", "Golfer A", 95, 80), "without.xlsx");
         BookSketch steady = sketch("", "Golfer A", 95, 80).sheet("Shots", SHOTS);
-        for (double carry : new double[] {151, 153, 152, 154, 150, 152}) {
+        double[] carries = {151, 153, 152, 154, 150, 152};
+        for (double carry : carries) {
             steady.row("Golfer A", "6 iron", 82, 113, 16.5, 5600, carry);
         }
         JsonNode with = plan(steady, "with.xlsx");
@@ -125,8 +127,14 @@ class OutlookTest {
         JsonNode own = named(with.get("sureness").get("clubs"), "club", "6 iron");
         assertTrue(assumed.get("spreadAssumed").asBoolean());
         assertFalse(own.get("spreadAssumed").asBoolean());
-        assertEquals(Math.sqrt(2), own.get("spread").asDouble(), 1e-9);
-        assertTrue(width(own) < width(assumed) / 2, own + " " + assumed);
+        double middle = (own.get("carryHigh").asDouble() + own.get("carryLow").asDouble()) / 2;
+        double[] logs = DoubleStream.of(carries).map(Math::log).toArray();
+        double mean = DoubleStream.of(logs).average().orElseThrow();
+        double squares =
+                DoubleStream.of(logs).map(log -> (log - mean) * (log - mean)).sum();
+        double pooled = Math.sqrt((10 * (0.03 * 0.03 + 0.007 * 0.007) + squares) / (10 + logs.length - 1));
+        assertEquals(pooled * middle, own.get("spread").asDouble(), 1e-6);
+        assertTrue(width(own) < width(assumed), own + " " + assumed);
     }
 
     private static double width(JsonNode band) {
@@ -165,7 +173,7 @@ class OutlookTest {
         String text = Terminal.run("plan", book, "--json").out().toLowerCase(Locale.ROOT);
         assertTrue(
                 text.contains(
-                        "fewer than 5 shots, single shots are assumed to scatter by 3 % of the carry: driver, 6 iron"),
+                        "no shots tell how far single shots scatter, so 3 % of the carry is assumed: golfer a"),
                 text);
     }
 

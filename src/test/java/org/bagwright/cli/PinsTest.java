@@ -94,7 +94,7 @@ class PinsTest {
         var slots = ChoiceBook.slots(book);
         double gain = ChoiceBook.leastPoints(slots, Set.of(DRIVER)) - ChoiceBook.leastPoints(slots, Set.of());
         for (JsonNode relaxation : again(book).json().get("relaxations")) {
-            if (relaxation.get("cell").asText().equals("Plan!X8")) {
+            if (relaxation.get("cell").asText().equals("Plan!AB8")) {
                 assertTrue(relaxation.get("what").asText().startsWith("unpin"), relaxation.toString());
                 assertEquals(gain, relaxation.get("gain").asDouble(), 1e-9);
                 return;
@@ -139,7 +139,7 @@ class PinsTest {
             Terminal wrong = Terminal.run(command, book);
             assertEquals(3, wrong.code());
             String said = wrong.out() + wrong.err();
-            assertTrue(said.contains("Plan!X9: the pinned choice of Golfer A, slot 2, is not an option"), said);
+            assertTrue(said.contains("Plan!AB9: the pinned choice of Golfer A, slot 2, is not an option"), said);
             assertTrue(said.contains("setting 9"), said);
         }
     }
@@ -158,7 +158,7 @@ class PinsTest {
         });
         Terminal wrong = again(book);
         assertEquals(3, wrong.code());
-        assertTrue(wrong.err().contains("Plan!X8") && wrong.err().contains("no longer has this slot"), wrong.err());
+        assertTrue(wrong.err().contains("Plan!AB8") && wrong.err().contains("no longer has this slot"), wrong.err());
     }
 
     @Test
@@ -170,7 +170,7 @@ class PinsTest {
         });
         Terminal wrong = again(book);
         assertEquals(3, wrong.code());
-        assertTrue(wrong.err().contains("Plan!X8") && wrong.err().contains("Clubs!C2"), wrong.err());
+        assertTrue(wrong.err().contains("Plan!AB8") && wrong.err().contains("Clubs!C2"), wrong.err());
     }
 
     @Test
@@ -178,7 +178,7 @@ class PinsTest {
         Path book = planned(workbook -> ResultCells.set(workbook, 0, "Pin", "perhaps"));
         Terminal wrong = again(book);
         assertEquals(3, wrong.code());
-        assertTrue(wrong.err().contains("Plan!X8: pin must be yes or no"), wrong.err());
+        assertTrue(wrong.err().contains("Plan!AB8: pin must be yes or no"), wrong.err());
     }
 
     @Test

@@ -58,7 +58,7 @@ class ScatterTest {
         double expected = (10 * (1.21 + 0.09) + squares) / (10 + 2.2 - 1);
         assertEquals(expected, Scatter.of(List.of(group)).variance(Quantity.LAUNCH), 1e-12);
         assertEquals(mean, group.mean(Quantity.LAUNCH), 1e-12);
-        assertEquals((1 + 1 + 0.04) / (2.2 * 2.2), group.share(Quantity.LAUNCH, Quantity.LAUNCH), 1e-12);
+        assertEquals(1 / 2.2, group.share(Quantity.LAUNCH, Quantity.LAUNCH), 1e-12);
     }
 
     /** Five equal rows are the row that averages them, but for what five rows tell of the scatter. */
