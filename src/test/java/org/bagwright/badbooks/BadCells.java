@@ -50,7 +50,7 @@ final class BadCells {
                         "other word after a number",
                         "Golfers!E2",
                         "evne",
-                        "Golfers!E2: gap wish must be a number in yd or the word even, found \"evne\"."),
+                        "Golfers!E2: gap wish must be a number in yd or the word even or today, found \"evne\"."),
                 put(
                         "date in a golfer",
                         "Clubs!A2",

@@ -22,7 +22,7 @@ public final class RichParts {
             + "</x14:conditionalFormatting></x14:conditionalFormattings></ext>"
             + "<ext uri=\"{05C60535-1F16-4fd2-B633-F4F36F0B64E0}\" " + X14 + "><x14:sparklineGroups"
             + " xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\"><x14:sparklineGroup><x14:colorSeries"
-            + " rgb=\"FF376092\"/><x14:sparklines><x14:sparkline><xm:f>Plan!P8:P10</xm:f><xm:sqref>E2</xm:sqref>"
+            + " rgb=\"FF376092\"/><x14:sparklines><x14:sparkline><xm:f>Plan!R8:R10</xm:f><xm:sqref>E2</xm:sqref>"
             + "</x14:sparkline></x14:sparklines></x14:sparklineGroup></x14:sparklineGroups></ext></extLst>";
 
     static final String MACROS = "xl/vbaProject.bin";

@@ -119,12 +119,12 @@ public final class RichBook {
 
     private void sums() {
         XSSFSheet sums = workbook.createSheet(SUMS);
-        name("my_plan", "Plan!$A$8:$Q$10");
-        name("my_club", "Plan!$J$8");
+        name("my_plan", "Plan!$A$8:$S$10");
+        name("my_club", "Plan!$L$8");
         name("BW_mine", "'" + SUMS + "'!$A$1");
-        formula(sums, 0, 0, "Plan!P8");
-        formula(sums, 1, 0, "INDEX(Plan!$A$8:$Q$10,MATCH(\"5 wood\",Plan!$J$8:$J$10,0),16)");
-        formula(sums, 2, 0, "SUM(INDEX(my_plan,0,16))");
+        formula(sums, 0, 0, "Plan!R8");
+        formula(sums, 1, 0, "INDEX(Plan!$A$8:$S$10,MATCH(\"5 wood\",Plan!$L$8:$L$10,0),18)");
+        formula(sums, 2, 0, "SUM(INDEX(my_plan,0,18))");
         formula(sums, 3, 0, "COUNTA(Settings!A:A)+BW_gap_tolerance");
         formula(sums, 4, 0, "A3*2");
         formula(sums, 5, 0, "my_club&\"!\"");
@@ -133,10 +133,10 @@ public final class RichBook {
             sums.getRow(row).createCell(1).setCellValue(row + 1);
         }
         var rules = sums.getSheetConditionalFormatting();
-        var rule = rules.createConditionalFormattingRule("A1=Plan!$P$8");
+        var rule = rules.createConditionalFormattingRule("A1=Plan!$R$8");
         rule.createFontFormatting().setFontStyle(true, true);
         rules.addConditionalFormatting(new CellRangeAddress[] {CellRangeAddress.valueOf("A1:A6")}, rule);
-        validate(sums, "Plan!$J$8:$J$10", 0, 4);
+        validate(sums, "Plan!$L$8:$L$10", 0, 4);
         sums.setActiveCell(new org.apache.poi.ss.util.CellAddress("B2"));
         sums.protectSheet("open sesame");
         workbook.setSheetOrder(SUMS, 1);
@@ -199,7 +199,7 @@ public final class RichBook {
         workbook.getSheet("Steps").createDrawingPatriarch().createPicture(anchor(6, 60), picture);
         note(workbook.getSheet("Plan").getRow(7).getCell(3), "his note on a result");
         chart(drawing, 20, workbook.getSheet(DATA), "A2:A4", "B2:B4");
-        chart(drawing, 40, workbook.getSheet("Plan"), "C8:C10", "P8:P10");
+        chart(drawing, 40, workbook.getSheet("Plan"), "C8:C10", "R8:R10");
         drawing.createPicture(anchor(6, 1), picture);
     }
 
