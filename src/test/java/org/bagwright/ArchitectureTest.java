@@ -74,7 +74,7 @@ class ArchitectureTest {
                     "workbook.edits workbook.plan workbook.cells workbook.schema workbook.text files domain"),
             entry(
                     "workbook.result",
-                    "workbook.edits workbook.plan workbook.pen workbook.shots workbook.cells workbook.schema"
+                    "workbook.edits workbook.plan workbook.pen workbook.shots workbook.cells workbook.schema files"
                             + " workbook.text domain"),
             entry("workbook.shots", "workbook.cells workbook.schema workbook.text files domain"),
             entry("planning.options", "geometry flight balance domain"),

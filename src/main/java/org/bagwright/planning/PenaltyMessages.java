@@ -145,13 +145,18 @@ final class PenaltyMessages {
 
     private static double leastPoints(SlotOptions slot, Measure measure) {
         return slot.openIndexes().stream()
-                .mapToDouble(index -> slot.options().get(index).terms().withoutDoubt(Measure.CARRY).points(measure))
+                .mapToDouble(index -> slot.options()
+                        .get(index)
+                        .terms()
+                        .withoutDoubt(Measure.CARRY)
+                        .points(measure))
                 .min()
                 .orElseThrow();
     }
 
     private String share(double points) {
-        return shown(points) + " of " + shown(missPoints) + (result.doubtPoints(BagResult::planned) > 0 ? " points of miss" : " points");
+        return shown(points) + " of " + shown(missPoints)
+                + (result.doubtPoints(BagResult::planned) > 0 ? " points of miss" : " points");
     }
 
     private String shown(double points) {

@@ -160,7 +160,8 @@ class FromLiveTest {
         Path book = planned(workbook -> ResultCells.set(workbook, 0, "Live setting", 7));
         Terminal wrong = fromLive(book);
         assertEquals(3, wrong.code());
-        assertTrue(wrong.err().contains("Plan!AB8: the live choice of Golfer A, slot 1, is not an option"), wrong.err());
+        assertTrue(
+                wrong.err().contains("Plan!AB8: the live choice of Golfer A, slot 1, is not an option"), wrong.err());
         assertFalse(Files.exists(folder.resolve("two.xlsx")));
     }
 

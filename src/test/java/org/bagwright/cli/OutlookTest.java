@@ -10,12 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.cli.text.Terminal;
-import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -172,8 +172,7 @@ class OutlookTest {
         Path book = sketch("", "Golfer A", 95, 80).write(folder.resolve("bag.xlsx"));
         String text = Terminal.run("plan", book, "--json").out().toLowerCase(Locale.ROOT);
         assertTrue(
-                text.contains(
-                        "no shots tell how far single shots scatter, so 3 % of the carry is assumed: golfer a"),
+                text.contains("no shots tell how far single shots scatter, so 3 % of the carry is assumed: golfer a"),
                 text);
     }
 
