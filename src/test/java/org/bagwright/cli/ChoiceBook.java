@@ -30,8 +30,14 @@ final class ChoiceBook {
     private ChoiceBook() {}
 
     static BookSketch sketch() {
+        return sketch("yd");
+    }
+
+    /** The same book in a unit of distance; its wishes keep their numbers. */
+    static BookSketch sketch(String distance) {
         return new BookSketch()
                 .sheet("Start", "Plan for, best guess")
+                .row("Distance", distance)
                 .sheet("Golfers", "Golfer, Driver speed, Iron speed")
                 .row("Golfer A", 95, 80)
                 .sheet(

@@ -118,11 +118,10 @@ class CompareCommandTest {
 
     @Test
     void otherUnit_isShownInTheUnitOfTheFirstBook() throws Exception {
-        Path metres = ChoiceBook.sketch()
+        Path metres = ChoiceBook.sketch("m")
                 .put("Clubs", 1, "Gap wish", 25 * M_PER_YD)
                 .put("Clubs", 2, "Gap wish", 40 * M_PER_YD)
                 .put("Clubs", 3, "Gap wish", 35 * M_PER_YD)
-                .sheet("Start", "Distance, m")
                 .write(folder.resolve("metres.xlsx"));
         JsonNode compared = Terminal.run("compare", may(), metres, "--json").json();
         assertEquals("yd", compared.at("/units/distance").asText());
@@ -299,11 +298,10 @@ class CompareCommandTest {
 
     @Test
     void booksInOtherUnits_differInTheUnitAlone() throws Exception {
-        BookSketch metres = ChoiceBook.sketch()
+        BookSketch metres = ChoiceBook.sketch("m")
                 .put("Clubs", 1, "Gap wish", 25 * M_PER_YD)
                 .put("Clubs", 2, "Gap wish", 40 * M_PER_YD)
-                .put("Clubs", 3, "Gap wish", 35 * M_PER_YD)
-                .sheet("Start", "Distance, m");
+                .put("Clubs", 3, "Gap wish", 35 * M_PER_YD);
         Terminal run = Terminal.run("compare", may(), changed("metres.xlsx", metres));
         assertTrue(run.out().contains("  Golfer and conditions: unit of distance yd -> m"), run.out());
         assertFalse(run.out().contains("Today:") || run.out().contains("Wishes differ"), run.out());

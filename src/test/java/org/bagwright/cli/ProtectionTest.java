@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Computed cells are locked without a password, cells to choose are open, the fitter's own sheets are left alone. */
 @Tag("regression")
 class ProtectionTest {
-    private static final List<String> INPUT = List.of("Golfers", "Clubs", "Sleeves", "Weights");
+    private static final List<String> INPUT = List.of("Start", "Golfers", "Clubs", "Sleeves", "Weights");
 
     @TempDir
     static Path folder;
