@@ -61,7 +61,7 @@ class LearningTest {
         assertMost(2.9, blend, Row.CHANGE, 0.9);
     }
 
-    /** No blend of the balls: 90 % of gaps are then within 7.0 yd. */
+    /** No weights of shots: 90 % of gaps are then within 9.3 yd only. No blend of the balls: 90 % of gaps are then within 7.0 yd. */
     @Test
     void gaps_betweenClubsWithShots_areClose() {
         assertMost(6.5, blend, Row.GAP, 0.9);
@@ -82,12 +82,12 @@ class LearningTest {
         assertMost(18, smits, Row.UNSHOT, 0.9);
     }
 
-    /** No weights of shots: with six times the usual strays 90 % of gaps are then within 8.8 yd, not 6.2. */
+    /** Six times the usual strays do little harm. That shots are weighed at all is held by the gaps of the usual golfers. */
     @Test
     void strays_countLittle() {
         Tally strays = tally(Population.USUAL.strays(6));
         assertMost(7.6, strays, Row.UNTRIED, 0.9);
-        assertMost(7.4, strays, Row.GAP, 0.9);
+        assertMost(8.2, strays, Row.GAP, 0.9);
     }
 
     /** Scatter taken as assumed: of golfers who scatter twice as much, 80 % ranges then cover .58 of carries, not .73. */
