@@ -15,6 +15,9 @@ public final class ShotGroup {
     private final int day;
     private final List<Shot> shots;
     private final double[] weights;
+    private final int[][] having = new int[Quantity.COUNT][];
+    private final double[] sums = new double[Quantity.COUNT];
+    private final double[] means = new double[Quantity.COUNT];
 
     public ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights) {
         this.club = club;
@@ -22,6 +25,23 @@ public final class ShotGroup {
         this.day = day;
         this.shots = shots;
         this.weights = weights;
+        for (Quantity quantity : Quantity.values()) {
+            count(quantity);
+        }
+    }
+
+    private void count(Quantity quantity) {
+        int row = quantity.ordinal();
+        having[row] = IntStream.range(0, shots.size())
+                .filter(shot -> value(shot, quantity).isPresent())
+                .toArray();
+        double sum = 0;
+        for (int shot : having[row]) {
+            double weight = weights[shot] * count(shot);
+            sums[row] += weight;
+            sum += weight * value(shot, quantity).orElseThrow();
+        }
+        means[row] = sum / sums[row];
     }
 
     /** The number of the club. */
@@ -70,9 +90,7 @@ public final class ShotGroup {
 
     /** The shots that a quantity was measured of. */
     int[] having(Quantity quantity) {
-        return IntStream.range(0, shots.size())
-                .filter(shot -> value(shot, quantity).isPresent())
-                .toArray();
+        return having[quantity.ordinal()];
     }
 
     /** The quantities that were measured, in their order. */
@@ -84,19 +102,12 @@ public final class ShotGroup {
 
     /** The sum of weights of the shots that a quantity was measured of. */
     double weight(Quantity quantity) {
-        return Arrays.stream(having(quantity))
-                .mapToDouble(shot -> weights[shot] * count(shot))
-                .sum();
+        return sums[quantity.ordinal()];
     }
 
     /** The weighted mean of a quantity. */
     double mean(Quantity quantity) {
-        return Arrays.stream(having(quantity))
-                        .mapToDouble(shot -> weights[shot]
-                                * count(shot)
-                                * value(shot, quantity).orElseThrow())
-                        .sum()
-                / weight(quantity);
+        return means[quantity.ordinal()];
     }
 
     /**
