@@ -12,7 +12,7 @@ import org.bagwright.domain.units.Checks;
  * @param enough whether every planned club that flies has shots and the best advice brings little
  */
 public record MeasureNext(List<Advice> advice, boolean enough) {
-    /** What is told where all that could be measured brings little. */
+    /** What the program says where nothing that could be measured brings much. */
     public static final String ENOUGH = "further measuring gains little";
 
     public MeasureNext {

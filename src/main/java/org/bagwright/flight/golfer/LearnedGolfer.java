@@ -22,7 +22,7 @@ import org.bagwright.flight.learning.ShotGroup;
 final class LearnedGolfer {
     private static final double SAME_LOFT_DEG = 0.01;
 
-    /** About its reference each club is asked at so many degrees for the directions in which carries are doubtful. */
+    /** Lofts about the reference of each club from which the directions of doubt are found, degrees. */
     private static final double[] ABOUT_DEG = {-2, 0, 2};
 
     private final BagModel bag;

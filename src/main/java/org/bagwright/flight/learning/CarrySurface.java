@@ -7,7 +7,7 @@ import org.bagwright.flight.Launch;
 
 /**
  * The carry of one published ball near one launch: the logarithm of carry as the quadratic in ln ball speed, launch, ln spin,
- * ln drag and ln lift through 21 flights. Used for derivatives and for finding the golfer; what is told is flown.
+ * ln drag and ln lift through 21 flights. Used for derivatives and for finding the golfer; carries that a person reads are flown.
  */
 final class CarrySurface {
     static final int DIMENSIONS = 5;
