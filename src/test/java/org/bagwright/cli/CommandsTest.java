@@ -69,6 +69,22 @@ class CommandsTest {
         assertArrayEquals(before, Files.readAllBytes(backup));
     }
 
+    /** The same file by another path and by a link is the same file. */
+    @Test
+    void plan_neverReplacesItsBookUnlessToldTo() throws Exception {
+        Path book = trio();
+        byte[] before = Files.readAllBytes(book);
+        Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), book);
+        Path dotted = folder.resolve(".").resolve(book.getFileName());
+        for (Path same : List.of(book, dotted, link)) {
+            Terminal refused = Terminal.run("plan", book, "-o", same);
+            assertEquals(2, refused.code(), same.toString());
+            assertTrue(refused.err().contains("would replace the book itself"), refused.err());
+        }
+        assertArrayEquals(before, Files.readAllBytes(book));
+        assertEquals(2, files().size(), files().toString());
+    }
+
     @Test
     void plan_ofItsOwnResultGivesTheSamePlan() throws Exception {
         Path book = trio();
@@ -141,7 +157,9 @@ class CommandsTest {
             String said = wrong.out() + wrong.err();
             assertTrue(said.contains("Clubs!E2") && said.contains("Clubs!F2"), said);
         }
-        JsonNode problems = Terminal.run("check", book, "--json").json().get("problems");
+        Terminal asJson = Terminal.run("check", book, "--json");
+        assertEquals(3, asJson.code());
+        JsonNode problems = asJson.json().get("problems");
         assertEquals("Clubs!E2", problems.at("/0/cell").asText());
         assertEquals("Clubs!F2", problems.at("/1/cell").asText());
         assertTrue(problems.findValuesAsText("cell").contains("Start"), "a missing sheet is listed with problems");

@@ -27,6 +27,19 @@ class HeadingsTest {
         assertEquals("' golfers'!G9", book.golfers().get(0).cell());
     }
 
+    /** Who repeats the headings further down has a row too many, and reads where; the first ones are the headings. */
+    @Test
+    void ofTwoEqualHeadingRows_theFirstCounts() {
+        TestBook twice = TestBook.sound()
+                .without("Golfers")
+                .sheet("Golfers")
+                .row("Golfer", "Hand")
+                .row("Ann", "L")
+                .row("Golfer", "Hand")
+                .row("Bob", "R");
+        assertEquals(List.of("Golfers!B3"), twice.problemCells());
+    }
+
     @Test
     void headingsBelowTheTenthRow_areNotFound() {
         TestBook late = TestBook.sound()

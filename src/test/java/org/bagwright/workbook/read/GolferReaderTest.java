@@ -196,4 +196,13 @@ class GolferReaderTest {
                 List.of("Golfers!A3: \"Bea\" has no club on the sheet Clubs."),
                 golfers(HEADINGS, row("Ann"), row("Bea")).lines(Message.Severity.WARNING));
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "R, RIGHT", "right, RIGHT", "RH, RIGHT", "Right-handed, RIGHT",
+        "L, LEFT", "LEFT, LEFT", "LH, LEFT", "left-handed, LEFT"
+    })
+    void everyWordForAHand_meansThatHand(String word, Hand hand) {
+        assertEquals(hand, golfers(HEADINGS, row("Ann", word)).book().golfers().get(0).hand());
+    }
 }
