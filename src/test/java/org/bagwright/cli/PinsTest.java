@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.BookSketch;
 import org.bagwright.ResultCells;
 import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
@@ -67,6 +68,31 @@ class PinsTest {
         assertEquals(List.of(DRIVER, OTHER_WOOD, IRON), keys(plan));
         double expected = ChoiceBook.penaltyPoints(ChoiceBook.slots(book), keys(plan));
         assertEquals(expected, plan.get("penalty").asDouble(), 1e-9);
+        assertEquals(35, wish(plan.at("/golfers/0/gaps"), "7 wood"), "the wish of the club planned");
+        assertEquals(40, wish(plan.at("/golfers/0/today/gaps"), "5 wood"), "the wish of the club today");
+    }
+
+    private static double wish(JsonNode gaps, String from) {
+        assertEquals(from, gaps.at("/1/from").asText());
+        return gaps.at("/1/wish").asDouble();
+    }
+
+    /** A club whose carry is far from what is wanted, so that a plan leaves it out where it may. */
+    @Test
+    void optionalClubPinnedOnItsRow_isNotLeftOut() throws Exception {
+        assertEquals("left out", keys(optional(null)).get(1).split("\\|")[2]);
+        assertEquals("5 wood", keys(optional("yes")).get(1).split("\\|")[2]);
+    }
+
+    private JsonNode optional(String pinned) throws Exception {
+        Path book = new BookSketch()
+                .sheet("Golfers", "Golfer, Driver speed")
+                .row("Golfer A", 95)
+                .sheet("Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Optional, Pinned, Carry target")
+                .row("Golfer A", 1, "Driver", "driver", 10.5, 58)
+                .row("Golfer A", 2, "5 wood", "wood", 18, 58.5, "yes", pinned, 120)
+                .write(folder.resolve("optional" + pinned + ".xlsx"));
+        return Terminal.run("plan", book, "--json", "-o", folder.resolve("of" + pinned + ".xlsx")).json();
     }
 
     @Test
