@@ -16,7 +16,10 @@ public record Forecast(double predictedM, double dayM, double offM, double sdM) 
     /** Half of the range that holds a normal number in 95 of 100 cases, in standard deviations. */
     public static final double HALF_95_SDS = 1.959963984540054;
 
-    public static final String AS_PREDICTED = "as predicted";
+    /** How words end that tell of more than chance. */
+    public static final String NO_CHANCE = "more than chance";
+
+    private static final String AS_PREDICTED = "as predicted";
 
     public Forecast {
         Checks.positive(predictedM, "predicted carry");
@@ -46,6 +49,6 @@ public record Forecast(double predictedM, double dayM, double offM, double sdM) 
             return AS_PREDICTED;
         }
         String off = Numbers.fixed(Math.abs(unit.fromM(offM)), 0) + " " + unit.label();
-        return off + (offM > 0 ? " longer" : " shorter") + " than predicted: more than chance";
+        return off + (offM > 0 ? " longer" : " shorter") + " than predicted: " + NO_CHANCE;
     }
 }

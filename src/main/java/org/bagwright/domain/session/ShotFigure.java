@@ -7,23 +7,30 @@ import org.bagwright.domain.units.Units;
 
 /** What is summed up of the shots of a session. */
 public enum ShotFigure {
-    CARRY("Carry", Measured::carryM),
-    SIDE("Side", Measured::sideRightM),
-    LAUNCH("Launch", Measured::launchDeg),
-    SPIN("Spin", Measured::spinRpm),
-    BALL_SPEED("Ball speed", Measured::ballSpeedMps),
-    HEAD_SPEED("Head speed", Measured::headSpeedMps);
+    CARRY("Carry", "carry", Measured::carryM),
+    SIDE("Side", "side", Measured::sideRightM),
+    LAUNCH("Launch", "launch", Measured::launchDeg),
+    SPIN("Spin", "spin", Measured::spinRpm),
+    BALL_SPEED("Ball speed", "ballSpeed", Measured::ballSpeedMps),
+    HEAD_SPEED("Head speed", "headSpeed", Measured::headSpeedMps);
 
     private final String label;
+    private final String key;
     private final Function<Measured, OptionalDouble> of;
 
-    ShotFigure(String label, Function<Measured, OptionalDouble> of) {
+    ShotFigure(String label, String key, Function<Measured, OptionalDouble> of) {
         this.label = label;
+        this.key = key;
         this.of = of;
     }
 
     public String label() {
         return label;
+    }
+
+    /** Its name in documents for programs. */
+    public String key() {
+        return key;
     }
 
     /** The unit in which it is shown. */
