@@ -30,8 +30,8 @@ record SessionsJson(Units units) {
         for (ShotFigure figure : ShotFigure.values()) {
             session.summary(figure).ifPresent(summary -> {
                 ObjectNode one = node.putObject(figure.key());
-                one.put("mean", figure.shown(OptionalDouble.of(summary.mean()), units).getAsDouble());
-                figure.shown(summary.spread(), units).ifPresent(spread -> one.put("spread", spread));
+                one.put("mean", figure.shown(OptionalDouble.of(summary.meanMeasureUnits()), units).getAsDouble());
+                figure.shown(summary.spreadMeasureUnits(), units).ifPresent(spread -> one.put("spread", spread));
             });
         }
         session.forecast().ifPresent(forecast -> put(node, forecast));

@@ -127,7 +127,7 @@ final class ClubOfBook {
     private void session(Map<String, Value> fields, String when, ClubSession session) {
         fields.put(when + ": shots", new Value(String.valueOf(session.count()), ""));
         distance(fields, when + ": predicted", of(session.forecast(), Forecast::predictedM));
-        distance(fields, when + ": carry", of(session.summary(ShotFigure.CARRY), Summary::mean));
+        distance(fields, when + ": carry", of(session.summary(ShotFigure.CARRY), Summary::meanMeasureUnits));
         fields.put(when + ": came out", new Value(session.inWords(units.distance()), ""));
     }
 

@@ -8,10 +8,10 @@ import org.bagwright.domain.book.Shot;
 /**
  * The mean and the spread of one figure over some shots, in the unit of {@link ShotFigure}.
  *
- * @param mean the plain mean; a row that averages some shots counts as many
- * @param spread the standard deviation of single shots; empty where the rows do not tell it
+ * @param meanMeasureUnits the plain mean; a row that averages some shots counts as many
+ * @param spreadMeasureUnits the standard deviation of single shots; empty where the rows do not tell it
  */
-public record Summary(double mean, OptionalDouble spread) {
+public record Summary(double meanMeasureUnits, OptionalDouble spreadMeasureUnits) {
 
     /** Empty where no shot has the figure. */
     static Optional<Summary> of(ShotFigure figure, List<Shot> shots) {

@@ -12,7 +12,6 @@ import org.bagwright.domain.session.ClubSession;
 import org.bagwright.domain.session.Forecast;
 import org.bagwright.flight.GolferBall;
 import org.bagwright.flight.learning.DayForecast;
-import org.bagwright.flight.learning.DayForecast.Outcome;
 import org.bagwright.flight.learning.Learning;
 import org.bagwright.flight.learning.ModelledClub;
 import org.bagwright.flight.learning.ShotGroup;
@@ -65,17 +64,17 @@ final class GolferSessions {
         FitInput before = input.of(words, shot -> IN_ORDER.compare(shot.series().date(), day) < 0);
         List<List<Shot>> shots = input.of(words, shot -> shot.series().date().equals(day)).shots();
         BagModel bag = new BagModel(before, setUps, ballShare, shots);
-        List<Optional<Outcome>> outcomes = bag.groups().isEmpty()
-                ? bag.asked().stream().map(any -> Optional.<Outcome>empty()).toList()
-                : new DayForecast(new Learning(air, bag.clubs(), bag.unknowns(), bag.groups()), bag.asked()).outcomes();
+        List<Optional<Forecast>> forecasts = bag.groups().isEmpty()
+                ? bag.asked().stream().map(any -> Optional.<Forecast>empty()).toList()
+                : new DayForecast(new Learning(air, bag.clubs(), bag.unknowns(), bag.groups()), bag.asked()).forecasts();
         List<ClubSession> sessions = new ArrayList<>();
-        for (int index = 0; index < outcomes.size(); index++) {
-            sessions.add(session(bag, bag.asked().get(index), outcomes.get(index)));
+        for (int index = 0; index < forecasts.size(); index++) {
+            sessions.add(session(bag, bag.asked().get(index), forecasts.get(index)));
         }
         return sessions;
     }
 
-    private ClubSession session(BagModel bag, ShotGroup group, Optional<Outcome> outcome) {
+    private ClubSession session(BagModel bag, ShotGroup group, Optional<Forecast> forecast) {
         Shot first = group.shots().get(0);
         ModelledClub hit = bag.clubs().get(group.club());
         Club club = hit.club().club();
@@ -86,13 +85,6 @@ final class GolferSessions {
                 first.setup().on(club.today()),
                 asToday ? OptionalDouble.empty() : OptionalDouble.of(hit.club().lengthM()),
                 group.shots(),
-                outcome.map(GolferSessions::forecast));
-    }
-
-    private static Forecast forecast(Outcome outcome) {
-        double predictedM = Math.exp(outcome.expected());
-        double expectedM = predictedM * Math.exp(outcome.day());
-        return new Forecast(
-                predictedM, expectedM - predictedM, expectedM * Math.expm1(outcome.off()), expectedM * outcome.sd());
+                forecast);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.bagwright.domain.session.Forecast;
 import org.bagwright.flight.learning.Posterior.Residuals;
 
 /**
@@ -39,22 +40,12 @@ public final class DayForecast {
         return Scatter.of(Stream.concat(before.groups().stream(), day.stream()).toList());
     }
 
-    /**
-     * One group against what was expected of it, as logarithms of carry.
-     *
-     * @param expected the carry that was expected before the day
-     * @param day what the day adds to it
-     * @param off the mean of the shots less both
-     * @param sd how far that is off by chance: a standard deviation
-     */
-    public record Outcome(double expected, double day, double off, double sd) {}
-
-    /** The outcome of each group, in their order; empty where no carry was measured. */
-    public List<Optional<Outcome>> outcomes() {
-        return groups.stream().map(this::outcome).toList();
+    /** What was expected of each group, in their order, and how it came out; empty where no carry was measured. */
+    public List<Optional<Forecast>> forecasts() {
+        return groups.stream().map(this::forecast).toList();
     }
 
-    private Optional<Outcome> outcome(ShotGroup group) {
+    private Optional<Forecast> forecast(ShotGroup group) {
         int carry = group.measured().indexOf(Quantity.CARRY);
         if (carry < 0) {
             return Optional.empty();
@@ -72,11 +63,14 @@ public final class DayForecast {
             day += slopes[i] * (onTheDay.mean()[i] - at[i]);
         }
         double[][] ofMeans = scatter.covariance(group, model.carrySlopes(arguments, group.presented()));
-        return Optional.of(new Outcome(
-                expected,
-                day,
-                group.mean(Quantity.CARRY) - expected - day,
-                Math.sqrt(onTheDay.variance(slopes) + ofMeans[carry][carry])));
+        double off = group.mean(Quantity.CARRY) - expected - day;
+        double sd = Math.sqrt(onTheDay.variance(slopes) + ofMeans[carry][carry]);
+        double expectedM = Math.exp(expected + day);
+        return Optional.of(new Forecast(
+                Math.exp(expected),
+                expectedM - Math.exp(expected),
+                expectedM * Math.expm1(off),
+                expectedM * sd));
     }
 
     /** The golfer after the shots of the day with his other heads. */

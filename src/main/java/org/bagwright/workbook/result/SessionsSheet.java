@@ -151,8 +151,8 @@ final class SessionsSheet {
 
     private void figure(int row, int column, ShotFigure figure, ClubSession session) {
         Optional<Summary> summary = session.summary(figure);
-        OptionalDouble mean = summary.stream().mapToDouble(Summary::mean).findFirst();
-        OptionalDouble spread = summary.map(Summary::spread).orElse(OptionalDouble.empty());
+        OptionalDouble mean = summary.stream().mapToDouble(Summary::meanMeasureUnits).findFirst();
+        OptionalDouble spread = summary.map(Summary::spreadMeasureUnits).orElse(OptionalDouble.empty());
         String format = figure == ShotFigure.SPIN ? "0" : "0.0";
         table.number(row, column, Role.NUMBER, format, figure.shown(mean, units));
         table.number(row, column + 1, Role.NUMBER, format, figure.shown(spread, units));
@@ -178,7 +178,7 @@ final class SessionsSheet {
             return row;
         }
         double leastM = dated.stream()
-                .mapToDouble(session -> session.summary(ShotFigure.CARRY).orElseThrow().mean())
+                .mapToDouble(session -> session.summary(ShotFigure.CARRY).orElseThrow().meanMeasureUnits())
                 .min()
                 .orElseThrow();
         pen.sheet().setRowBreak(row - 1);
