@@ -46,8 +46,10 @@ class ArchitectureTest {
             entry("domain.club", "domain.units domain.text"),
             entry("domain.book", "domain.club domain.units domain.text"),
             entry("domain.option", "domain.book domain.club domain.units domain.text"),
-            entry("domain.plan", "domain.option domain.book domain.club domain.units domain.text"),
-            entry("domain.compare", "domain.plan domain.option domain.book domain.club domain.units domain.text"),
+            entry("domain.plan", "domain.session domain.option domain.book domain.club domain.units domain.text"),
+            entry(
+                    "domain.compare",
+                    "domain.plan domain.session domain.option domain.book domain.club domain.units domain.text"),
             entry("domain.session", "domain.book domain.club domain.units domain.text"),
             entry("domain.gauge", "domain.book domain.club domain.units domain.text"),
             entry("geometry", "domain"),

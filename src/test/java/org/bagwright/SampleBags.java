@@ -175,7 +175,8 @@ public final class SampleBags {
                 BagSearch.state(options, today),
                 BagSearch.state(options, plan),
                 new PlanReasons(steps, others, relaxations, List.of()),
-                Optional.of(outlook));
+                Optional.of(outlook),
+                List.of());
     }
 
     /** Two clubs that stay as they are. */

@@ -8,8 +8,12 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -63,6 +67,24 @@ public final class ResultCells {
             }
         }
         throw new AssertionError("no heading " + heading);
+    }
+
+    /** All rows of a sheet as they are shown, each as wide as the widest. */
+    public static List<List<String>> texts(XSSFSheet sheet) {
+        DataFormatter formatter = new DataFormatter(Locale.ROOT);
+        int width = 0;
+        for (Row row : sheet) {
+            width = Math.max(width, row.getLastCellNum());
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (Row row : sheet) {
+            List<String> texts = new ArrayList<>();
+            for (int column = 0; column < width; column++) {
+                texts.add(formatter.formatCellValue(row.getCell(column)));
+            }
+            rows.add(texts);
+        }
+        return rows;
     }
 
     public static void set(XSSFWorkbook book, int slot, String heading, Object value) {

@@ -79,7 +79,9 @@ public final class Planning {
         PlanExplanation reasons =
                 new PlanExplanation(ready, charted.book(), charted.options().stock(), plan.proven(), work);
         List<BagResult> bags =
-                reasons.with(planned).parallelStream().map(outlooks::with).toList();
+                reasons.with(planned).parallelStream().map(outlooks::with)
+                        .map(bag -> bag.withSessions(onceMore.flight(bag.golfer()).sessions()))
+                        .toList();
         BookResult bare = new BookResult(
                 charted.book(),
                 bags,

@@ -46,7 +46,7 @@ final class ColumnUnits {
         this.book = book;
         List<PlainTable.Row> below = headings.below();
         this.hasRow = !below.isEmpty() && isUnits(below.get(0));
-        for (Headings.Named column : headings.named().values()) {
+        for (NamedHeading column : headings.named().values()) {
             if (!column.field().units().isEmpty()) {
                 ownUnit(column).ifPresent(unit -> told.put(column.field(), unit));
             }
@@ -78,7 +78,7 @@ final class ColumnUnits {
     /** Whether a row holds units and no numbers under the headings of numbers. */
     boolean isUnits(PlainTable.Row row) {
         boolean any = false;
-        for (Headings.Named column : headings.named().values()) {
+        for (NamedHeading column : headings.named().values()) {
             String cell = row.cell(column.index());
             if (column.field().isNumber()
                     && cell.matches(".*\\d.*")
@@ -94,7 +94,7 @@ final class ColumnUnits {
         return cell.replaceAll("^[\\[(]|[\\])]$", "");
     }
 
-    private Optional<Told> ownUnit(Headings.Named column) throws SessionFileException {
+    private Optional<Told> ownUnit(NamedHeading column) throws SessionFileException {
         if (column.isUnitGiven()) {
             return column.unit().map(unit -> new Told(unit, BY_PERSON));
         }
@@ -105,7 +105,7 @@ final class ColumnUnits {
         }
         FileUnit unit = FileUnit.called(below, column.field().units())
                 .orElseThrow(() -> headings.wrong("the unit in the row below \""
-                        + column.heading().text() + "\" must be one of " + Headings.units(column.field()) + ", found \""
+                        + column.heading().text() + "\" must be one of " + column.field().unitLabels() + ", found \""
                         + below + "\"."));
         if (byHeading.filter(other -> other.unit() != unit).isPresent()) {
             throw headings.wrong("\"" + column.heading().text() + "\" says "

@@ -2,47 +2,23 @@ package org.bagwright.sessions;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.bagwright.domain.session.PlainTable;
 import org.bagwright.domain.text.ListText;
-import org.bagwright.sessions.LearntHeadings.Meaning;
 
 /** The row of a file that holds the headings, and what each of them means. */
 final class Headings {
     private static final int MOST_ROWS_ABOVE = 100;
     private static final int LEAST_KNOWN = 1;
-    private static final int GIVEN_RANK = -1;
-    private static final int GIVEN_WITH_UNIT_RANK = -2;
-
-    /**
-     * A heading that names a field.
-     *
-     * @param index its column, from 0
-     * @param heading the heading
-     * @param field what its column holds
-     * @param unit the unit that the heading itself gives
-     * @param rank how exactly it names the field, the least the most exactly
-     */
-    record Named(int index, HeadingText heading, ShotField field, Optional<FileUnit> unit, int rank) {
-        boolean isGiven() {
-            return rank <= GIVEN_RANK;
-        }
-
-        boolean isUnitGiven() {
-            return rank == GIVEN_WITH_UNIT_RANK;
-        }
-    }
 
     private final PlainTable table;
     private final LearntHeadings learnt;
     private final int row;
-    private final Map<ShotField, Named> named = new EnumMap<>(ShotField.class);
+    private final Map<ShotField, NamedHeading> named = new EnumMap<>(ShotField.class);
     private final List<HeadingText> others = new ArrayList<>();
 
     private Headings(PlainTable table, LearntHeadings learnt, int row) {
@@ -60,12 +36,13 @@ final class Headings {
         if (row >= table.rows().size()) {
             return 0;
         }
-        Headings headings = new Headings(table, learnt, row);
-        Set<ShotField> fields = new HashSet<>();
-        for (int index = 0; index < table.rows().get(row).cells().size(); index++) {
-            headings.meant(index).ifPresent(found -> fields.add(found.field()));
-        }
-        return fields.size();
+        PlainTable.Row cells = table.rows().get(row);
+        return IntStream.range(0, cells.cells().size())
+                .mapToObj(index -> NamedHeading.of(index, new HeadingText(cells.cell(index)), learnt))
+                .flatMap(Optional::stream)
+                .map(NamedHeading::field)
+                .distinct()
+                .count();
     }
 
     private static int bestRow(PlainTable table, LearntHeadings learnt) {
@@ -110,7 +87,7 @@ final class Headings {
             if (heading.text().isEmpty()) {
                 continue;
             }
-            Optional<Named> found = meant(index);
+            Optional<NamedHeading> found = NamedHeading.of(index, heading, learnt);
             if (found.isEmpty()) {
                 others.add(heading);
             } else {
@@ -120,8 +97,8 @@ final class Headings {
         }
     }
 
-    private void take(Named found) throws SessionFileException {
-        Named first = named.get(found.field());
+    private void take(NamedHeading found) throws SessionFileException {
+        NamedHeading first = named.get(found.field());
         if (first == null || found.rank() < first.rank()) {
             named.put(found.field(), found);
             if (first != null) {
@@ -138,56 +115,17 @@ final class Headings {
         }
     }
 
-    /** What a heading means: as given by a person, as its words say, or as its words before a unit say. */
-    private Optional<Named> meant(int index) {
-        HeadingText heading = new HeadingText(cells().cell(index));
-        Optional<Meaning> given = learnt.of(heading);
-        if (given.isPresent()) {
-            return given.get().field().map(field -> {
-                Optional<FileUnit> unit = given.get().unit().or(() -> unit(heading, field));
-                int rank = given.get().unit().isPresent() ? GIVEN_WITH_UNIT_RANK : GIVEN_RANK;
-                return new Named(index, heading, field, unit, rank);
-            });
-        }
-        Set<String> words = heading.words();
-        HeadingText shorter = heading.withoutLastWord();
-        Set<String> shorterWords = shorter.words();
-        for (ShotField field : ShotField.values()) {
-            OptionalInt rank = field.rank(words);
-            if (rank.isPresent()) {
-                return Optional.of(new Named(index, heading, field, unit(heading, field), rank.getAsInt()));
-            }
-            OptionalInt shorterRank = field.rank(shorterWords);
-            Optional<FileUnit> last = FileUnit.called(heading.lastWord(), field.units());
-            if (last.isPresent() && shorterRank.isPresent()) {
-                return Optional.of(new Named(index, heading, field, last, shorterRank.getAsInt()));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<FileUnit> unit(HeadingText heading, ShotField field) {
-        return heading.inBrackets().stream()
-                .flatMap(text -> FileUnit.called(text, field.units()).stream())
-                .findFirst()
-                .or(() -> FileUnit.called(heading.lastWord(), field.units()));
-    }
-
-    private void checkUnit(Named found) throws SessionFileException {
+    private void checkUnit(NamedHeading found) throws SessionFileException {
         for (String text : found.heading().inBrackets()) {
             if (!found.isGiven()
                     && found.field().isNumber()
                     && FileUnit.called(text, found.field().units()).isEmpty()) {
-                throw wrong("the unit of \"" + found.heading().text() + "\" must be one of " + units(found.field())
+                throw wrong("the unit of \"" + found.heading().text() + "\" must be one of " + found.field().unitLabels()
                         + ", found \"" + text + "\"; say what it is with --column \""
                         + found.heading().text() + "=" + found.field().column() + " (UNIT)\", or leave it out with"
                         + " \"=none\".");
             }
         }
-    }
-
-    static String units(ShotField field) {
-        return field.units().stream().map(FileUnit::label).collect(Collectors.joining(", "));
     }
 
     private void requireNeeded() throws SessionFileException {
@@ -217,7 +155,7 @@ final class Headings {
         return table.rows().get(row);
     }
 
-    Map<ShotField, Named> named() {
+    Map<ShotField, NamedHeading> named() {
         return named;
     }
 

@@ -81,7 +81,7 @@ record ShotCell(String text, ShotField field) {
             return told.unit();
         }
         FileUnit own = FileUnit.called(rest, field.units())
-                .orElseThrow(() -> bad("must be a number in one of " + Headings.units(field)));
+                .orElseThrow(() -> bad("must be a number in one of " + field.unitLabels()));
         boolean byFile =
                 told.from().equals(ColumnUnits.BY_HEADING) || told.from().equals(ColumnUnits.BY_ROW);
         if (byFile && own != told.unit()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.bagwright.domain.text.CloseNames;
 import org.bagwright.domain.units.Limit;
 
@@ -135,5 +136,10 @@ enum ShotField {
         return CloseNames.closest(heading, all).flatMap(name -> fields.stream()
                 .filter(field -> field.names.contains(name))
                 .findFirst());
+    }
+
+    /** The units that it may have, as a person reads them. */
+    String unitLabels() {
+        return units().stream().map(FileUnit::label).collect(Collectors.joining(", "));
     }
 }

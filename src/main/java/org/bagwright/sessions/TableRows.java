@@ -86,7 +86,7 @@ final class TableRows {
     }
 
     private String text(PlainTable.Row row, ShotField field) {
-        Headings.Named column = headings.named().get(field);
+        NamedHeading column = headings.named().get(field);
         return column == null ? "" : row.cell(column.index());
     }
 
@@ -138,7 +138,7 @@ final class TableRows {
 
     /** A summary names itself in some cell; a golfer may have such a name. */
     private boolean isSummary(PlainTable.Row row) {
-        Headings.Named golfer = headings.named().get(ShotField.GOLFER);
+        NamedHeading golfer = headings.named().get(ShotField.GOLFER);
         return IntStream.range(0, row.cells().size())
                 .filter(index -> golfer == null || index != golfer.index())
                 .anyMatch(index -> SUMMARY.matcher(row.cell(index)).matches());
@@ -155,7 +155,7 @@ final class TableRows {
 
     private Map<ShotField, Double> values(PlainTable.Row row) throws BadRowException {
         Map<ShotField, Double> values = new EnumMap<>(ShotField.class);
-        for (Headings.Named column : headings.named().values()) {
+        for (NamedHeading column : headings.named().values()) {
             if (column.field().isNumber()) {
                 OptionalDouble value =
                         new ShotCell(row.cell(column.index()), column.field()).value(numbers, units.of(column.field()));

@@ -22,55 +22,17 @@ import org.bagwright.flight.Launch;
  * and none for a unit: the closest two are yards and metres, 1.09, whose bounds are those of the checks of a plan.
  */
 final class UnitChecks {
-    private static final double LEAST_SMASH_RATIO = 1.0;
-    private static final double MOST_SMASH_RATIO = 1.62;
-    private static final double LEAST_WEDGE_SMASH_RATIO = 0.64;
-    private static final double MOST_WEDGE_SMASH_RATIO = 1.55;
-    private static final double LEAST_VACUUM_RATIO = 0.27;
-    private static final double MOST_VACUUM_RATIO = 1.0;
-    private static final double LEAST_STATED_RATIO = 0.67;
-    private static final double MOST_STATED_RATIO = 1.5;
-    private static final double USUAL_SMASH_RATIO = 1.42;
-    private static final double MOST_BALL_MPS = 100;
-    private static final double MOST_HEAD_MPS = 72;
     private static final double LEAST_SPIN_RPM = 300;
 
     private final Book book;
     private final Headings headings;
     private final ColumnUnits units;
-    private Collection<Group> groups = List.of();
+    private Collection<ClubShots> groups = List.of();
 
     UnitChecks(Book book, Headings headings, ColumnUnits units) {
         this.book = book;
         this.headings = headings;
         this.units = units;
-    }
-
-    /** The shots of one club. */
-    private record Group(String golfer, ClubKind kind, List<FileShot> shots) {
-        OptionalDouble median(ShotField field) {
-            return UnitChecks.median(shots.stream()
-                    .flatMapToDouble(shot -> shot.number(field).stream())
-                    .toArray());
-        }
-
-        /** The median over the shots that have all of these. */
-        OptionalDouble median(List<ShotField> fields, ToDoubleFunction<FileShot> value) {
-            return UnitChecks.median(shots.stream()
-                    .filter(shot -> fields.stream().allMatch(shot.numbers()::containsKey))
-                    .mapToDouble(value)
-                    .toArray());
-        }
-    }
-
-    private static OptionalDouble median(double... values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int middle = sorted.length / 2;
-        return sorted.length == 0
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2);
     }
 
     /**
@@ -79,12 +41,12 @@ final class UnitChecks {
      * @throws SessionFileException if the numbers contradict a unit
      */
     void check(List<FileShot> shots) throws SessionFileException {
-        Map<String, Group> byClub = new LinkedHashMap<>();
+        Map<String, ClubShots> byClub = new LinkedHashMap<>();
         for (FileShot shot : shots) {
             if (shot.club().kind().carries()) {
                 byClub.computeIfAbsent(
                                 shot.club().cell(),
-                                cell -> new Group(
+                                cell -> new ClubShots(
                                         shot.club().golfer(), shot.club().kind(), new ArrayList<>()))
                         .shots()
                         .add(shot);
@@ -92,11 +54,12 @@ final class UnitChecks {
         }
         groups = byClub.values();
         checkLimits(shots);
-        checkSpeeds();
+        SpeedChecks speeds = new SpeedChecks(book, units, groups, this::wrong);
+        speeds.checkMost();
         checkSpin();
-        checkSmash();
+        speeds.checkSmash();
         checkCarry();
-        checkStated();
+        speeds.checkStated();
     }
 
     private void checkLimits(List<FileShot> shots) throws SessionFileException {
@@ -120,22 +83,8 @@ final class UnitChecks {
         }
     }
 
-    private void checkSpeeds() throws SessionFileException {
-        for (Group group : groups) {
-            checkMost(group, ShotField.BALL_SPEED, MOST_BALL_MPS);
-            checkMost(group, ShotField.HEAD_SPEED, MOST_HEAD_MPS);
-        }
-    }
-
-    private void checkMost(Group group, ShotField field, double mostMps) throws SessionFileException {
-        OptionalDouble medianMps = group.median(field);
-        if (medianMps.isPresent() && medianMps.getAsDouble() > mostMps) {
-            throw wrong(field, "nobody swings that fast", medianMps.getAsDouble());
-        }
-    }
-
     private void checkSpin() throws SessionFileException {
-        for (Group group : groups) {
+        for (ClubShots group : groups) {
             OptionalDouble medianRpm = group.median(ShotField.SPIN);
             if (medianRpm.isPresent()
                     && medianRpm.getAsDouble() < LEAST_SPIN_RPM
@@ -145,46 +94,9 @@ final class UnitChecks {
         }
     }
 
-    /** Ball speed over head speed: below 1 the head was faster than the ball. */
-    private void checkSmash() throws SessionFileException {
-        for (Group group : groups) {
-            OptionalDouble ratio = group.median(
-                    List.of(ShotField.HEAD_SPEED, ShotField.BALL_SPEED),
-                    shot -> shot.number(ShotField.BALL_SPEED).getAsDouble()
-                            / shot.number(ShotField.HEAD_SPEED).getAsDouble());
-            boolean wedge = group.kind() == ClubKind.WEDGE;
-            double least = wedge ? LEAST_WEDGE_SMASH_RATIO : LEAST_SMASH_RATIO;
-            double most = wedge ? MOST_WEDGE_SMASH_RATIO : MOST_SMASH_RATIO;
-            if (ratio.isPresent() && !(ratio.getAsDouble() >= least && ratio.getAsDouble() <= most)) {
-                ShotField suspect = vacuumFits(group) ? ShotField.HEAD_SPEED : ShotField.BALL_SPEED;
-                double ballMps = group.median(ShotField.BALL_SPEED).getAsDouble();
-                double headMps = group.median(ShotField.HEAD_SPEED).getAsDouble();
-                throw wrong(
-                        suspect,
-                        "a ball of " + FileShot.shown(ShotField.BALL_SPEED, ballMps, units)
-                                + " does not come from a head of "
-                                + FileShot.shown(ShotField.HEAD_SPEED, headMps, units),
-                        suspect == ShotField.HEAD_SPEED ? headMps : ballMps);
-            }
-        }
-    }
-
-    private boolean vacuumFits(Group group) {
-        OptionalDouble ratio = vacuumRatio(group);
-        return ratio.isEmpty()
-                || (ratio.getAsDouble() >= LEAST_VACUUM_RATIO && ratio.getAsDouble() <= MOST_VACUUM_RATIO);
-    }
-
-    private static OptionalDouble vacuumRatio(Group group) {
-        return group.median(List.of(ShotField.BALL_SPEED, ShotField.CARRY), shot -> {
-            double ballMps = shot.number(ShotField.BALL_SPEED).getAsDouble();
-            return shot.number(ShotField.CARRY).getAsDouble() * BallFlight.GRAVITY_MPS2 / (ballMps * ballMps);
-        });
-    }
-
     private void checkCarry() throws SessionFileException {
-        for (Group group : groups) {
-            if (!vacuumFits(group)) {
+        for (ClubShots group : groups) {
+            if (!group.vacuumFits()) {
                 double ballMps = group.median(ShotField.BALL_SPEED).getAsDouble();
                 double carryM = group.median(ShotField.CARRY).getAsDouble();
                 ShotField suspect = units.isConfirmed(ShotField.BALL_SPEED) ? ShotField.CARRY : ShotField.BALL_SPEED;
@@ -204,7 +116,7 @@ final class UnitChecks {
     private void checkFlight() throws SessionFileException {
         BallFlight flights = new BallFlight(book.settings().air(), BallModelKind.BEARMAN_HARVEY);
         CarryRatios ratios = new CarryRatios();
-        for (Group group : groups) {
+        for (ClubShots group : groups) {
             OptionalDouble ballMps = group.median(ShotField.BALL_SPEED);
             OptionalDouble launchDeg = group.median(ShotField.LAUNCH);
             OptionalDouble spinRpm = group.median(ShotField.SPIN);
@@ -231,39 +143,6 @@ final class UnitChecks {
                             .findFirst()
                             .orElseThrow());
         }
-    }
-
-    /** Speeds of driver and woods, and of irons, against those that the sheet Golfers states. */
-    private void checkStated() throws SessionFileException {
-        for (Group group : groups) {
-            OptionalDouble statedMps = stated(group);
-            for (ShotField field : List.of(ShotField.HEAD_SPEED, ShotField.BALL_SPEED)) {
-                OptionalDouble medianMps = group.median(field);
-                if (statedMps.isPresent() && medianMps.isPresent() && !units.isConfirmed(field)) {
-                    double usualMps = statedMps.getAsDouble() * (field == ShotField.BALL_SPEED ? USUAL_SMASH_RATIO : 1);
-                    double ratio = medianMps.getAsDouble() / usualMps;
-                    if (!(ratio >= LEAST_STATED_RATIO && ratio <= MOST_STATED_RATIO)) {
-                        throw wrong(
-                                field,
-                                "the head speed on the sheet Golfers is "
-                                        + FileShot.shown(field, statedMps.getAsDouble(), units),
-                                medianMps.getAsDouble());
-                    }
-                }
-            }
-        }
-    }
-
-    private OptionalDouble stated(Group group) {
-        Golfer golfer = book.golfers().stream()
-                .filter(each -> each.name().equalsIgnoreCase(group.golfer()))
-                .findFirst()
-                .orElseThrow();
-        return switch (group.kind()) {
-            case DRIVER, WOOD -> golfer.speeds().driverMps();
-            case HYBRID, IRON -> golfer.speeds().ironMps();
-            default -> OptionalDouble.empty();
-        };
     }
 
     private SessionFileException wrong(ShotField field, String why, double value) {

@@ -19,10 +19,13 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
@@ -212,6 +215,53 @@ class AddShotsCommandTest {
                     after.getSheet("Mine").getRow(2).getCell(0).getNumericCellValue(),
                     1e-3);
             assertTrue(DateUtil.isCellDateFormatted(shots.getRow(3).getCell(5)));
+        }
+    }
+
+    @Test
+    void checksAndColoursOfPreparedRows_reachTheNewOnes() throws Exception {
+        BookSketch sketch = SessionBook.sketch()
+                .sheet("Shots", "Golfer, Club, Carry, Date")
+                .row("Golfer A", "Driver", 221);
+        XSSFSheet sheet = sketch.workbook().getSheet("Shots");
+        DataValidationHelper helper = sheet.getDataValidationHelper();
+        for (String range : List.of("A2:A6", "C2:C100", "E1:E1")) {
+            sheet.addValidationData(helper.createValidation(
+                    helper.createExplicitListConstraint(new String[] {"Golfer A", "Golfer B"}),
+                    new CellRangeAddressList(
+                            CellRangeAddress.valueOf(range).getFirstRow(),
+                            CellRangeAddress.valueOf(range).getLastRow(),
+                            CellRangeAddress.valueOf(range).getFirstColumn(),
+                            CellRangeAddress.valueOf(range).getLastColumn())));
+        }
+        sheet.getSheetConditionalFormatting()
+                .addConditionalFormatting(
+                        new CellRangeAddress[] {CellRangeAddress.valueOf("C2:C6")},
+                        sheet.getSheetConditionalFormatting().createConditionalFormattingRule("C2>300"));
+        sketch.write(book);
+        StringBuilder text = new StringBuilder(MAY);
+        for (int row = 0; row < 10; row++) {
+            text.append("Golfer A,2026-05-14,Driver,20").append(row).append(".1\n");
+        }
+        Files.writeString(may, text);
+        done("add-shots", book, may, "--in-place");
+        try (XSSFWorkbook after = ResultCells.open(book)) {
+            XSSFSheet shots = after.getSheet("Shots");
+            assertEquals(13, shots.getLastRowNum());
+            assertEquals(
+                    List.of("[A2:A18]", "[C2:C100]", "[E1]"),
+                    shots.getDataValidations().stream()
+                            .map(rule -> Stream.of(rule.getRegions().getCellRangeAddresses())
+                                    .map(CellRangeAddress::formatAsString)
+                                    .toList()
+                                    .toString())
+                            .toList());
+            assertEquals(
+                    "C2:C18",
+                    shots.getSheetConditionalFormatting()
+                            .getConditionalFormattingAt(0)
+                            .getFormattingRanges()[0]
+                            .formatAsString());
         }
     }
 

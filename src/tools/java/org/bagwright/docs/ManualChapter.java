@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * One chapter of the manual as it is written: commands in fenced blocks marked {@code console}, with {@code code=3} and
  * {@code writes=a.xlsx,b.xlsx} where they apply; a table to fill in after {@code <!-- fill BOOK: SHEET -->}; a cell of the
  * sheet Plan as {@code <!-- choose BOOK: slot N, HEADING = VALUE -->}; a file of text in a fenced block after
- * {@code <!-- save FILE -->}.
+ * {@code <!-- save FILE -->}; rows of a result sheet in a table of some of its headings after {@code <!-- see BOOK: SHEET -->}.
  *
  * @param name its file's name
  */
@@ -29,8 +29,9 @@ record ManualChapter(String name, String text) {
     private static final String FILL = "<!-- fill (\\S+): (\\w+) -->\\s+((?:\\|[^\\n]*\\n)+)";
     private static final String CHOOSE = "<!-- choose (\\S+): slot (\\d+), (.+?) = (.+?) -->";
     private static final String SAVE = "<!-- save (\\S+) -->\\s+```text\\n(.*?)```";
+    private static final String SEE = "<!-- see (\\S+): (\\w+) -->\\s+(\\|[^\\n]*)\\n\\|[-|]*\\n((?:\\|[^\\n]*\\n)*)";
     private static final Pattern DEED =
-            Pattern.compile(COMMAND + "|" + FILL + "|" + CHOOSE + "|" + SAVE, Pattern.DOTALL);
+            Pattern.compile(COMMAND + "|" + FILL + "|" + CHOOSE + "|" + SAVE + "|" + SEE, Pattern.DOTALL);
     private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|\\S+");
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
@@ -62,6 +63,9 @@ record ManualChapter(String name, String text) {
             if (found.group(2) != null) {
                 String head = block.substring(0, found.start(3) - found.start());
                 block = head + String.join("\n", lines) + (lines.isEmpty() ? "" : "\n") + "```";
+            } else if (found.group(13) != null) {
+                String head = block.substring(0, found.start(16) - found.start());
+                block = head + String.join("\n", lines) + "\n";
             }
             return Matcher.quoteReplacement(block);
         });
@@ -77,6 +81,9 @@ record ManualChapter(String name, String text) {
         }
         if (found.group(11) != null) {
             return new ManualDeed.Saved(found.group(11), found.group(12));
+        }
+        if (found.group(13) != null) {
+            return new ManualDeed.Seen(found.group(13), found.group(14), cells(found.group(15)));
         }
         int slot = Integer.parseInt(found.group(8));
         return new ManualDeed.Chosen(found.group(7), slot, found.group(9), value(found.group(10)));
@@ -101,9 +108,7 @@ record ManualChapter(String name, String text) {
 
     private static List<Map<String, Object>> rows(String table) {
         List<List<String>> cells = table.lines()
-                .map(line -> Arrays.stream(line.substring(1).split("\\|"))
-                        .map(String::trim)
-                        .toList())
+                .map(ManualChapter::cells)
                 .toList();
         List<Map<String, Object>> rows = new ArrayList<>();
         for (List<String> line : cells.subList(2, cells.size())) {
@@ -116,6 +121,10 @@ record ManualChapter(String name, String text) {
             rows.add(row);
         }
         return rows;
+    }
+
+    private static List<String> cells(String line) {
+        return Arrays.stream(line.substring(1).split("\\|")).map(String::trim).toList();
     }
 
     private static Object value(String text) {

@@ -21,6 +21,9 @@ sealed interface ManualDeed {
     /** A file of text. */
     record Saved(String file, String text) implements ManualDeed {}
 
+    /** Rows of a result sheet, looked at under some of its headings. */
+    record Seen(String book, String sheet, List<String> headings) implements ManualDeed {}
+
     /** One cell of the sheet Plan, in the row of a slot counted from 1. */
     record Chosen(String book, int slot, String heading, Object value) implements ManualDeed {}
 }

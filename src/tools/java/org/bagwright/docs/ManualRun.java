@@ -34,6 +34,9 @@ final class ManualRun {
             if (deed instanceof ManualDeed.Typed typed) {
                 return typed(typed);
             }
+            if (deed instanceof ManualDeed.Seen seen) {
+                return seen(seen);
+            }
             if (deed instanceof ManualDeed.Saved saved) {
                 Files.writeString(folder.resolve(saved.file()), saved.text());
             } else {
@@ -96,6 +99,23 @@ final class ManualRun {
             try (OutputStream output = Files.newOutputStream(file)) {
                 book.write(output);
             }
+        }
+    }
+
+    /** The rows of a table of a result sheet; one with a single text is a note or a name. */
+    private List<String> seen(ManualDeed.Seen seen) throws IOException {
+        try (XSSFWorkbook book = ResultCells.open(folder.resolve(seen.book()))) {
+            List<List<String>> rows = ResultCells.texts(book.getSheet(seen.sheet()));
+            List<String> headings = rows.stream()
+                    .filter(row -> row.containsAll(seen.headings()))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no row of " + seen.sheet() + " has " + seen.headings()));
+            return rows.subList(rows.indexOf(headings) + 1, rows.size()).stream()
+                    .filter(row -> row.stream().filter(text -> !text.isEmpty()).count() > 2)
+                    .map(row -> seen.headings().stream()
+                            .map(heading -> row.get(headings.indexOf(heading)))
+                            .collect(Collectors.joining(" | ", "| ", " |")))
+                    .toList();
         }
     }
 

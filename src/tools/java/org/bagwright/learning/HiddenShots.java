@@ -36,6 +36,10 @@ final class HiddenShots {
                     dice.normal(0.004));
         }
 
+        Off longer(double more) {
+            return new Off(head, ball, launchDeg, spin, attackDeg, carry + more);
+        }
+
         Off ofShot(Dice dice) {
             return new Off(
                     head + dice.normal(0.006),
@@ -78,6 +82,12 @@ final class HiddenShots {
 
     /** Hits some shots with a club in one set-up on one day. */
     void hit(Club club, Choice choice, Day day, int count) {
+        hit(club, choice, day, count, 0);
+    }
+
+    /** The same after something about the club changed that makes its carry longer, m. */
+    void hit(Club club, Choice choice, Day day, int count, double longerM) {
+        double carryRatio = 1 + longerM / truth.carryM(club.name(), choice);
         Off group = Off.ofGroup(dice);
         for (int shot = 0; shot < count; shot++) {
             boolean stray = dice.chance(STRAY_RATIO * population.strayRatio());
@@ -88,7 +98,7 @@ final class HiddenShots {
             shots.add(new Shot(
                     club.golfer(),
                     club.name(),
-                    measured(hit, setup, day, mishit, group.ofShot(dice)),
+                    measured(hit, setup, day, mishit, group.longer(Math.log(carryRatio)).ofShot(dice)),
                     setup(club, choice),
                     new Shot.Series(day.date(), 1, OptionalDouble.empty()),
                     "Shots!B" + (shots.size() + 2)));

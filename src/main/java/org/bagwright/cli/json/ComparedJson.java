@@ -40,6 +40,7 @@ record ComparedJson(ComparedGolfer golfer) {
         node.set("setUp", differing(club.setUp()));
         node.set("today", all(club.today()));
         node.set("planned", all(club.planned()));
+        node.set("sessions", all(club.sessions()));
         return node;
     }
 

@@ -83,6 +83,7 @@ public final class PlanJson {
         node.set("gaps", gaps(bag, bag.planned()));
         node.set("reach", reach(bag.planned()));
         new OutlookJson(units).put(node, bag);
+        new SessionsJson(units).put(node, bag);
         return node;
     }
 

@@ -14,6 +14,7 @@ import org.bagwright.domain.compare.ComparedClub;
 import org.bagwright.domain.compare.ComparedField;
 import org.bagwright.domain.compare.ComparedGolfer;
 import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.session.Forecast;
 import org.bagwright.domain.text.Numbers;
 
 /** In what several books differ about one golfer, as a terminal shows it. */
@@ -128,6 +129,9 @@ final class DifferenceText {
                 "  Today:",
                 club -> Stream.concat(
                         club.setUp().stream(), club.today().stream().filter(this::isWorthSaying)));
+        addClubs(lines, "  Came out other than predicted:", club -> club.sessions().stream()
+                .filter(field -> field.what().startsWith("last session"))
+                .filter(field -> field.values().stream().anyMatch(value -> value.endsWith(Forecast.NO_CHANCE))));
         addClubs(lines, "  As planned:", club -> club.planned().stream().filter(this::isWorthSaying));
         return lines;
     }

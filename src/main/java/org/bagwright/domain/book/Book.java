@@ -64,6 +64,11 @@ public record Book(
             readings = List.copyOf(readings);
             gaugedClubs = Set.copyOf(gaugedClubs);
         }
+
+        /** Whether the book says of any shot on which day it was hit. */
+        public boolean hasDates() {
+            return shots.stream().anyMatch(shot -> shot.series().date().isPresent());
+        }
     }
 
     /** The same book with other clubs. */

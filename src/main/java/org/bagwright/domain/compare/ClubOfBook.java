@@ -21,10 +21,15 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.CarryBand;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.OptionChange;
+import org.bagwright.domain.session.ClubSession;
+import org.bagwright.domain.session.Forecast;
+import org.bagwright.domain.session.ShotFigure;
+import org.bagwright.domain.session.Summary;
 import org.bagwright.domain.units.Units;
 
 /** What one book says of one club of a golfer, and what the club does in his bag. */
 final class ClubOfBook {
+    private static final String LAST_SESSION = "last session";
     private static final Set<String> WISHES = Set.of("freedom", "targets");
 
     private final Book book;
@@ -97,6 +102,33 @@ final class ClubOfBook {
                 new Value(
                         band().map(band -> band.spreadAssumed() ? "yes" : "no").orElse(""), ""));
         return fields;
+    }
+
+    /** What was hit with it on the last day and on each day, what was predicted, and how it came out. */
+    Map<String, Value> sessions() {
+        List<ClubSession> own = bag.sessions().stream()
+                .filter(session -> session.club().name().equalsIgnoreCase(name))
+                .toList();
+        Map<String, Value> fields = new LinkedHashMap<>();
+        if (!own.isEmpty()) {
+            ClubSession last = own.get(own.size() - 1);
+            fields.put(LAST_SESSION, new Value(when(last), ""));
+            session(fields, LAST_SESSION, last);
+        }
+        own.forEach(session -> session(fields, when(session), session));
+        return fields;
+    }
+
+    private String when(ClubSession session) {
+        String setUp = session.setUpInWords(units.length());
+        return session.date().map(String::valueOf).orElse("no date") + (setUp.isEmpty() ? "" : ", " + setUp);
+    }
+
+    private void session(Map<String, Value> fields, String when, ClubSession session) {
+        fields.put(when + ": shots", new Value(String.valueOf(session.count()), ""));
+        distance(fields, when + ": predicted", of(session.forecast(), Forecast::predictedM));
+        distance(fields, when + ": carry", of(session.summary(ShotFigure.CARRY), Summary::meanMeasureUnits));
+        fields.put(when + ": came out", new Value(session.inWords(units.distance()), ""));
     }
 
     private static void choice(Map<String, Value> fields, Optional<Choice> choice) {

@@ -12,19 +12,22 @@ import java.util.stream.Stream;
  * @param setUp how it is built and set today, every field
  * @param today what it does today
  * @param planned how it is set, and what it does, as planned
+ * @param sessions what was hit with it on each day, what was predicted, and how it came out
  */
 public record ComparedClub(
         String club,
         List<String> missingIn,
         List<ComparedField> setUp,
         List<ComparedField> today,
-        List<ComparedField> planned) {
+        List<ComparedField> planned,
+        List<ComparedField> sessions) {
 
     public ComparedClub {
         missingIn = List.copyOf(missingIn);
         setUp = List.copyOf(setUp);
         today = List.copyOf(today);
         planned = List.copyOf(planned);
+        sessions = List.copyOf(sessions);
     }
 
     /**
@@ -52,7 +55,8 @@ public record ComparedClub(
                 missing,
                 setUp,
                 ComparedField.of(clubs.stream().map(ClubOfBook::today).toList()),
-                ComparedField.of(clubs.stream().map(ClubOfBook::planned).toList()));
+                ComparedField.of(clubs.stream().map(ClubOfBook::planned).toList()),
+                ComparedField.of(clubs.stream().map(ClubOfBook::sessions).toList()));
     }
 
     /** A sleeve and a kit count with all that their sheets say of them, under a number for each way of saying it. */
@@ -69,6 +73,6 @@ public record ComparedClub(
     /** Whether anything about it differs. */
     public boolean differs() {
         return !missingIn.isEmpty()
-                || Stream.of(setUp, today, planned).flatMap(List::stream).anyMatch(ComparedField::differs);
+                || Stream.of(setUp, today, planned, sessions).flatMap(List::stream).anyMatch(ComparedField::differs);
     }
 }

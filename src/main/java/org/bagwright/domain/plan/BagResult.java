@@ -13,6 +13,7 @@ import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.Terms;
+import org.bagwright.domain.session.ClubSession;
 
 /**
  * One golfer's bag, as it is today and as planned.
@@ -22,21 +23,34 @@ import org.bagwright.domain.option.Terms;
  * @param planned the bag as planned
  * @param reasons why it is planned so; nothing until it is worked out
  * @param outlook how sure the plan is; empty until it is computed
+ * @param sessions his shots by club and day, and how they came out; nothing until they are computed, or without dates
  */
 public record BagResult(
-        BagOptions options, BagState today, BagState planned, PlanReasons reasons, Optional<BagOutlook> outlook) {
+        BagOptions options,
+        BagState today,
+        BagState planned,
+        PlanReasons reasons,
+        Optional<BagOutlook> outlook,
+        List<ClubSession> sessions) {
+    public BagResult {
+        sessions = List.copyOf(sessions);
+    }
 
     /** A bag with its plan alone, nothing computed about it yet. */
     public static BagResult of(BagOptions options, BagState today, BagState planned) {
-        return new BagResult(options, today, planned, PlanReasons.NONE, Optional.empty());
+        return new BagResult(options, today, planned, PlanReasons.NONE, Optional.empty(), List.of());
     }
 
     public BagResult withOutlook(BagOutlook computed) {
-        return new BagResult(options, today, planned, reasons, Optional.of(computed));
+        return new BagResult(options, today, planned, reasons, Optional.of(computed), sessions);
+    }
+
+    public BagResult withSessions(List<ClubSession> computed) {
+        return new BagResult(options, today, planned, reasons, outlook, computed);
     }
 
     public BagResult withReasons(PlanReasons found) {
-        return new BagResult(options, today, planned, found, outlook);
+        return new BagResult(options, today, planned, found, outlook, sessions);
     }
 
     public List<Step> steps() {

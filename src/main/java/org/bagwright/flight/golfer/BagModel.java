@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
@@ -33,6 +34,7 @@ final class BagModel {
     private final Map<Club, Integer> places = new LinkedHashMap<>();
     private final List<ModelledClub> clubs = new ArrayList<>();
     private final List<ShotGroup> groups = new ArrayList<>();
+    private final List<ShotGroup> asked = new ArrayList<>();
 
     /**
      * @param input his clubs and shots
@@ -40,19 +42,27 @@ final class BagModel {
      * @param ballShare how much of his ball is expected to be that of Smits and Smith, 0 or 1
      */
     BagModel(FitInput input, SetUps setUps, double ballShare) {
+        this(input, setUps, ballShare, List.of());
+    }
+
+    /** The same, with shots of which nothing is learned, one list for each club, or none. */
+    BagModel(FitInput input, SetUps setUps, double ballShare, List<List<Shot>> askedShots) {
         this.input = input;
         this.setUps = setUps;
         this.ballShare = ballShare;
         List<ClubToday> today = input.clubs().stream().map(ClubFit::today).toList();
         today.forEach(club -> heads.putIfAbsent(Head.of(club), heads.size()));
         heads.keySet().forEach(head -> references.add(referenceDeg(head)));
-        this.unknowns = new Unknowns(days(), heads.size(), leftOpen());
+        this.unknowns = new Unknowns(days(askedShots), heads.size(), leftOpen());
         for (ClubToday club : today) {
             places.put(club.club(), clubs.size());
             clubs.add(modelled(club.stated()));
         }
         for (int index = 0; index < today.size(); index++) {
-            addGroups(today.get(index), input.shots().get(index));
+            groups.addAll(groups(today.get(index), input.shots().get(index)));
+        }
+        for (int index = 0; index < askedShots.size(); index++) {
+            asked.addAll(groups(today.get(index), askedShots.get(index)));
         }
     }
 
@@ -64,8 +74,8 @@ final class BagModel {
         }
     }
 
-    private List<Optional<LocalDate>> days() {
-        return input.shots().stream()
+    private List<Optional<LocalDate>> days(List<List<Shot>> askedShots) {
+        return Stream.concat(input.shots().stream(), askedShots.stream())
                 .flatMap(List::stream)
                 .map(shot -> shot.series().date())
                 .distinct()
@@ -120,17 +130,19 @@ final class BagModel {
     }
 
     /** One group for each set-up and day of a club's shots. */
-    private void addGroups(ClubToday today, List<Shot> shots) {
+    private List<ShotGroup> groups(ClubToday today, List<Shot> shots) {
         Map<SetUpAndDay, List<Shot>> sorted = new LinkedHashMap<>();
         for (Shot shot : shots) {
             sorted.computeIfAbsent(SetUpAndDay.of(shot, today.club()), any -> new ArrayList<>())
                     .add(shot);
         }
-        sorted.forEach((place, group) -> groups.add(ShotGroup.of(
+        List<ShotGroup> made = new ArrayList<>();
+        sorted.forEach((place, group) -> made.add(ShotGroup.of(
                 numberOf(today, place.lengthM()),
                 presented(today, place.choice()),
                 unknowns.day(place.date()),
                 group)));
+        return made;
     }
 
     private record SetUpAndDay(Choice choice, OptionalDouble lengthM, Optional<LocalDate> date) {
@@ -174,6 +186,11 @@ final class BagModel {
 
     List<ShotGroup> groups() {
         return groups;
+    }
+
+    /** The shots of which nothing is learned. */
+    List<ShotGroup> asked() {
+        return asked;
     }
 
     /** The clubs of the bag by their number. */

@@ -1,6 +1,7 @@
 package org.bagwright.flight.golfer;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Message;
@@ -45,6 +46,16 @@ record FitInput(
                 .mapToObj(i -> fit(today.get(i), good.get(i), plain, setUps))
                 .toList();
         return new FitInput(golfer, clubs, good, plain, stated, sorter.messages());
+    }
+
+    /** The same golfer as some of his shots alone show him. */
+    FitInput of(FitterUnits words, Predicate<Shot> some) {
+        List<List<Shot>> left = shots.stream()
+                .map(ofClub -> ofClub.stream().filter(some).toList())
+                .toList();
+        List<ClubToday> today = clubs.stream().map(ClubFit::today).toList();
+        StatedSpeeds byThese = new StatedSpeeds(words, golfer, today, left);
+        return new FitInput(golfer, clubs, left, PlainGolfer.of(byThese.likely(), today), byThese, List.of());
     }
 
     private static ClubFit fit(ClubToday today, List<Shot> shots, PlainGolfer plain, SetUps setUps) {

@@ -15,6 +15,7 @@ import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.CarryOrigin;
 import org.bagwright.domain.option.ShotPrediction;
+import org.bagwright.domain.session.ClubSession;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.BallStart;
 import org.bagwright.flight.Flight;
@@ -30,11 +31,13 @@ import org.bagwright.flight.learning.Delivery;
 public final class GolferFlight {
     private final LearnedGolfer golfer;
     private final List<Message> messages;
+    private final GolferSessions sessions;
     private final Map<Reference, Double> referencesM = new ConcurrentHashMap<>();
 
-    private GolferFlight(LearnedGolfer golfer, List<Message> messages) {
+    private GolferFlight(LearnedGolfer golfer, List<Message> messages, GolferSessions sessions) {
         this.golfer = golfer;
         this.messages = List.copyOf(messages);
+        this.sessions = sessions;
     }
 
     /**
@@ -56,7 +59,8 @@ public final class GolferFlight {
         double ballShare = settings.ballModel() == BallModelKind.SMITS_SMITH ? 1 : 0;
         LearnedGolfer learned = new LearnedGolfer(air, new BagModel(input, setUps, ballShare));
         FitMessages messages = new FitMessages(words, settings.ballModel(), learned, air, input);
-        return new GolferFlight(learned, messages.all());
+        return new GolferFlight(
+                learned, messages.all(), new GolferSessions(air, words, input, setUps, ballShare));
     }
 
     /**
@@ -190,6 +194,14 @@ public final class GolferFlight {
     public double headSpeedMps(Club club) {
         check(club, 0, 0);
         return golfer.delivery(club).headSpeedMps();
+    }
+
+    /**
+     * His shots by day, club and set-up, and what the days before predicted of them; none where no shot has a date. Computed
+     * on each call.
+     */
+    public List<ClubSession> sessions() {
+        return sessions.all();
     }
 
     /**

@@ -16,7 +16,7 @@ public final class Learning {
     private static final double CLOSE = 1e-7;
 
     /** Groups of no more shots are scored against the golfer's other clubs, not against their own median. */
-    private static final int FEW = 4;
+    static final int FEW = 4;
 
     private final GolferBall air;
     private final List<ModelledClub> clubs;
@@ -61,6 +61,11 @@ public final class Learning {
         return groups;
     }
 
+    /** The clubs in their order. */
+    List<ModelledClub> clubs() {
+        return clubs;
+    }
+
     /** The models of the clubs near the golfer, in their order. */
     public List<ClubModel> models() {
         return models;
@@ -96,14 +101,16 @@ public final class Learning {
                 .orElse(0);
     }
 
-    private List<Residuals> residuals(double[] at) {
+    /** What his shots say near these unknowns. */
+    List<Residuals> residuals(double[] at) {
         return groups.stream()
                 .filter(group -> !group.measured().isEmpty())
-                .map(group -> residuals(group, at))
+                .map(group -> residuals(group, at, scatter))
                 .toList();
     }
 
-    private Residuals residuals(ShotGroup group, double[] at) {
+    /** The same of a group of other shots with one of his clubs, which scatter as is given. */
+    Residuals residuals(ShotGroup group, double[] at, Scatter scatters) {
         ModelledClub club = clubs.get(group.club());
         ClubModel model = models.get(group.club());
         double[] arguments = arguments(group, at);
@@ -119,11 +126,11 @@ public final class Learning {
             slopes[row][group.day()] += Unknown.DAY * byArguments[quantity.ordinal()][Argument.LN_HEAD_SPEED.ordinal()];
         }
         double[] carrySlopes = model.carrySlopes(arguments, group.presented());
-        return Residuals.of(club.head(), off, slopes, scatter.covariance(group, carrySlopes));
+        return Residuals.of(club.head(), off, slopes, scatters.covariance(group, carrySlopes));
     }
 
     /** The arguments of a club on the day of a group. */
-    private double[] arguments(ShotGroup group, double[] at) {
+    double[] arguments(ShotGroup group, double[] at) {
         double[] arguments = clubs.get(group.club()).arguments(at);
         arguments[Argument.LN_HEAD_SPEED.ordinal()] += Unknown.DAY * at[group.day()];
         return arguments;
@@ -145,6 +152,11 @@ public final class Learning {
         int head = clubs.get(group.club()).head();
         Posterior others = Posterior.of(
                 at, all.stream().filter(residuals -> residuals.head() != head).toList());
+        return judged(group, others, scatter);
+    }
+
+    /** A group of few shots, weighed against a golfer who is known from other shots. */
+    ShotGroup judged(ShotGroup group, Posterior others, Scatter scatters) {
         double[] arguments = arguments(group, others.mean());
         ClubModel model = models.get(group.club());
         double[] expected = model.quantities(arguments, group.presented());
@@ -154,6 +166,6 @@ public final class Learning {
             double[] byUnknowns = clubs.get(group.club()).byUnknowns(slopes[quantity.ordinal()]);
             doubts[quantity.ordinal()] = Math.max(1e-9, others.variance(byUnknowns));
         }
-        return ShotWeights.against(group, scatter, expected, doubts);
+        return ShotWeights.against(group, scatters, expected, doubts);
     }
 }

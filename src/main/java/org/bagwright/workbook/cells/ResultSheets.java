@@ -28,9 +28,14 @@ public record ResultSheets(XSSFWorkbook workbook) {
         }
     }
 
-    /** A problem for every sheet of the fitter's own that has the name of a result sheet. */
-    public List<Message> clashes() {
+    /**
+     * A problem for every sheet of the fitter's own that has the name of a result sheet.
+     *
+     * @param sessions whether the plan writes a sheet of sessions
+     */
+    public List<Message> clashes(boolean sessions) {
         return ResultSheet.NAMES.stream()
+                .filter(name -> sessions || !name.equals(ResultSheet.SESSIONS.sheetName()))
                 .filter(name -> workbook.getSheet(name) != null && !isMarked(name))
                 .map(
                         name -> Message.problem(
@@ -49,7 +54,7 @@ public record ResultSheets(XSSFWorkbook workbook) {
     /** Takes the result sheets of an earlier run and their names out of the book. */
     public void remove() {
         List<String> earlier = ResultSheet.NAMES.stream()
-                .filter(name -> workbook.getSheet(name) != null)
+                .filter(name -> workbook.getSheet(name) != null && isMarked(name))
                 .toList();
         for (Name name : List.copyOf(workbook.getAllNames())) {
             if (name.getSheetIndex() < 0 && ResultSheet.isCellName(name.getNameName())) {

@@ -66,14 +66,15 @@ public final class ClockChart {
         drawn.setLineProperties(SeriesLook.noLine());
         look.paint(drawn.getCTScatterSer().getMarker());
         if (!labels.isEmpty()) {
-            label(drawn.getCTScatterSer(), labels);
+            label(drawn.getCTScatterSer(), 0, labels);
         }
     }
 
-    private static void label(CTScatterSer series, List<String> labels) {
+    /** Gives texts to points of a series from one on. */
+    static void label(CTScatterSer series, int first, List<String> labels) {
         CTDLbls all = series.addNewDLbls();
         for (int point = 0; point < labels.size(); point++) {
-            label(all.addNewDLbl(), point, labels.get(point));
+            label(all.addNewDLbl(), first + point, labels.get(point));
         }
         off(
                 all.addNewShowLegendKey(),

@@ -113,7 +113,7 @@ public final class BookReader {
         return new Result(
                 book,
                 messages,
-                new ResultSheets(sheets.workbook()).clashes(),
+                new ResultSheets(sheets.workbook()).clashes(measurements.hasDates()),
                 ColumnPlaces.of(sheets.workbook(), sheets.context()));
     }
 

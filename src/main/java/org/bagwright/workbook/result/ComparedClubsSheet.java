@@ -63,6 +63,7 @@ final class ComparedClubsSheet {
             fields(golfer, name, club.club(), "set-up", club.setUp());
             fields(golfer, name, club.club(), "today", club.today());
             fields(golfer, name, club.club(), "planned", club.planned());
+            fields(golfer, name, club.club(), "sessions", club.sessions());
         }
     }
 

@@ -100,7 +100,7 @@ public record ResultBook(SourceFile source, BookResult result) {
 
     private void addSheets(XSSFWorkbook workbook, ResultRows rows, Map<String, SheetTraits> traits) {
         workbook.setCellFormulaValidation(false);
-        List<String> names = ResultSheet.namesFor(result.bags().size());
+        List<String> names = ResultSheet.namesFor(result.bags().size(), hasSessions());
         names.forEach(rows::create);
         writeSheets(names, rows, new BookStyles(workbook));
         new ResultSheets(workbook).mark(names);
@@ -108,6 +108,10 @@ public record ResultBook(SourceFile source, BookResult result) {
         traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
         workbook.setForceFormulaRecalculation(true);
         show(workbook);
+    }
+
+    private boolean hasSessions() {
+        return result.bags().stream().anyMatch(bag -> !bag.sessions().isEmpty());
     }
 
     /** Writes the sheet Settings first: the others look its numbers up. */
@@ -127,6 +131,7 @@ public record ResultBook(SourceFile source, BookResult result) {
             case StepsSheet.NAME -> new StepsSheet(pen, result).write();
             case OthersSheet.NAME -> new OthersSheet(pen, result).write();
             case MeasureNextSheet.NAME -> new MeasureNextSheet(pen, result).write();
+            case SessionsSheet.NAME -> new SessionsSheet(pen, result).write();
             case BenchCardSheet.NAME -> new BenchCardSheet(pen, result).write();
             case GolferCardSheet.NAME -> new GolferCardSheet(pen, result).write();
             case TeamSheet.NAME -> new TeamSheet(pen, result).write();

@@ -12,6 +12,7 @@ public enum ResultSheet {
     STEPS("Steps"),
     OTHERS("Others"),
     MEASURE_NEXT("Measure next"),
+    SESSIONS("Sessions"),
     BENCH_CARD("Bench card"),
     GOLFER_CARD("Golfer card"),
     TEAM("Team"),
@@ -39,10 +40,11 @@ public enum ResultSheet {
         return sheetName;
     }
 
-    /** The result sheets of a book, in order: a single golfer needs no sheet of his team. */
-    public static List<String> namesFor(int golfers) {
+    /** The result sheets of a book, in order: a single golfer needs no sheet of his team, shots without dates none of sessions. */
+    public static List<String> namesFor(int golfers, boolean sessions) {
         return NAMES.stream()
                 .filter(name -> golfers > 1 || !name.equals(TEAM.sheetName))
+                .filter(name -> sessions || !name.equals(SESSIONS.sheetName))
                 .toList();
     }
 

@@ -194,7 +194,7 @@ class ResultSheetsTest {
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             workbook.createSheet("Team");
             workbook.createSheet("bench Card");
-            assertEquals(2, new ResultSheets(workbook).clashes().size());
+            assertEquals(2, new ResultSheets(workbook).clashes(false).size());
         } catch (IOException impossible) {
             throw new AssertionError(impossible);
         }
