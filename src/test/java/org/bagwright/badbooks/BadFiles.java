@@ -25,6 +25,7 @@ final class BadFiles {
     static List<BadBook> all() {
         return List.of(
                 new BadBook("zip bomb in a sheet", DAMAGED, () -> bomb("xl/worksheets/sheet2.xml")),
+                OtherFirstSheets.macroSheet(),
                 new BadBook("zip bomb next to the book", DAMAGED, () -> bomb("xl/media/image1.png")),
                 new BadBook(
                         "digit of a loft that flipped on the disk",
@@ -133,6 +134,11 @@ final class BadFiles {
                         damaged("a column outside the limits of a sheet"),
                         BadBook.partName(2),
                         text -> text.replace("r=\"L2\"", "r=\"XFE2\"")),
+                BadBook.part(
+                        "cell whose address has no column",
+                        damaged("a column outside the limits of a sheet"),
+                        BadBook.partName(2),
+                        text -> text.replace("r=\"L2\"", "r=\"true\"")),
                 BadBook.part(
                         "row twice",
                         damaged("a row twice"),
