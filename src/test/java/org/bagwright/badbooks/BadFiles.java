@@ -42,6 +42,11 @@ final class BadFiles {
                         "docProps/core.xml",
                         text -> text.substring(0, text.indexOf("?>") + 50)),
                 BadBook.part(
+                        "properties of the document that are missing",
+                        part("docProps/core.xml", "is missing"),
+                        "docProps/core.xml",
+                        text -> null),
+                BadBook.part(
                         "properties of the document with a document type",
                         part("docProps/core.xml", TYPE),
                         "docProps/core.xml",
@@ -128,6 +133,11 @@ final class BadFiles {
                                 + " copy.",
                         "xl/_rels/workbook.xml.rels",
                         text -> null),
+                BadBook.part(
+                        "sheet that is not listed",
+                        part("xl/worksheets/sheet2.xml", "is missing from the list of sheets"),
+                        "xl/workbook.xml",
+                        text -> text.replaceFirst("<sheet [^>]*name=\"Clubs\"[^>]*/>", "")),
                 BadBook.part("no book", DAMAGED, "xl/workbook.xml", text -> null),
                 BadBook.part(
                         "column beyond the last",

@@ -3,10 +3,12 @@ package org.bagwright.badbooks;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -32,6 +34,7 @@ public final class Fuzz {
 
     private final long seed;
     private final Map<String, Integer> commands = new TreeMap<>();
+    private Optional<Path> keep = Optional.empty();
     private int sound;
     private double mostCpuS;
 
@@ -39,10 +42,14 @@ public final class Fuzz {
         this.seed = seed;
     }
 
-    /** Arguments: {@code seed=1 from=0 tries=20000}. */
+    /** Arguments: {@code seed=1 from=0 tries=20000 keep=FOLDER}; the files of a fault go to that folder. */
     public static void main(String[] args) throws IOException {
         List<String> faults = new ArrayList<>();
         Fuzz fuzz = new Fuzz(argument(args, "seed", 1));
+        fuzz.keep = Stream.of(args)
+                .filter(text -> text.startsWith("keep="))
+                .map(text -> Path.of(text.substring("keep=".length())))
+                .findFirst();
         int from = argument(args, "from", 0);
         int tries = argument(args, "tries", 20_000);
         for (int done = 0; done < tries; done += REPORT_EVERY) {
@@ -101,6 +108,7 @@ public final class Fuzz {
 
     private void one(FuzzBooks books, Path folder, ExecutorService worker, int number, List<String> faults)
             throws IOException {
+        int before = faults.size();
         Random random = new Random(seed * 1_000_003 + number);
         List<String> changes = new CopyOnWriteArrayList<>();
         Callable<FuzzTry.Outcome> task = () -> FuzzTry.run(books, random, folder, changes);
@@ -130,7 +138,19 @@ public final class Fuzz {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
+        if (faults.size() > before && keep.isPresent()) {
+            keep(folder, keep.get().resolve(seed + "-" + number));
+        }
         clear(folder);
+    }
+
+    private static void keep(Path folder, Path kept) throws IOException {
+        Files.createDirectories(kept);
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, kept.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+            }
+        }
     }
 
     private static void finish(Future<?> running) {
