@@ -61,6 +61,7 @@ final class Backups {
             FileMark before = FileMark.of(file);
             copy.write(out -> Files.copy(file, out));
             before.requireSame(file);
+            new FileLabels(file).giveTo(copy.path());
             FileRights.of(file).giveTo(copy.path());
             Files.setLastModifiedTime(copy.path(), Files.getLastModifiedTime(file));
             return named(copy, when);

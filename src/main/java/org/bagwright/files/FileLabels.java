@@ -13,7 +13,7 @@ import java.nio.file.attribute.UserDefinedFileAttributeView;
  */
 record FileLabels(Path file) {
 
-    /** Gives them to the file that takes its place, as far as the disk knows such a thing. */
+    /** Gives them to the file that takes its place or keeps its content, as far as the disk knows such a thing. */
     void giveTo(Path fresh) {
         try {
             UserDefinedFileAttributeView from = Files.getFileAttributeView(file, UserDefinedFileAttributeView.class);

@@ -47,14 +47,14 @@ record NumberStyle(boolean point, boolean comma) {
             return either(text, field);
         }
         if (text.matches("\\d+") || POINT_DECIMAL.matcher(text).matches()) {
-            return OptionalDouble.of(Double.parseDouble(text.replace(",", "")));
+            return parsed(text.replace(",", ""));
         }
         if (COMMA_DECIMAL.matcher(text).matches()) {
-            return OptionalDouble.of(Double.parseDouble(text.replace(".", "").replace(',', '.')));
+            return parsed(text.replace(".", "").replace(',', '.'));
         }
         boolean groups = POINT_GROUPS.matcher(text).matches()
                 || COMMA_GROUPS.matcher(text).matches();
-        return groups ? OptionalDouble.of(Double.parseDouble(text.replaceAll("[.,]", ""))) : OptionalDouble.empty();
+        return groups ? parsed(text.replaceAll("[.,]", "")) : OptionalDouble.empty();
     }
 
     /** One separator with three digits behind it: the other numbers of the file tell what it is. */
@@ -66,9 +66,13 @@ record NumberStyle(boolean point, boolean comma) {
         if ((same && other) || (!same && !other && !usualPoint)) {
             return OptionalDouble.empty();
         }
-        return other
-                ? OptionalDouble.of(Double.parseDouble(text.replaceAll("[.,]", "")))
-                : OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
+        return other ? parsed(text.replaceAll("[.,]", "")) : parsed(text.replace(',', '.'));
+    }
+
+    /** So many digits that no number holds them are no number. */
+    private static OptionalDouble parsed(String digits) {
+        double value = Double.parseDouble(digits);
+        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
     /** Whether a text is a number that can be read in two ways here. */

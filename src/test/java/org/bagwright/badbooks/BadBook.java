@@ -50,6 +50,11 @@ record BadBook(String name, String says, Source file) {
         return new BadBook(name, says, () -> withPart(bytes(sound()), part, change));
     }
 
+    /** The name of its file, which its message begins with unless it names a cell. */
+    String fileName() {
+        return says.startsWith("bag.") ? says.substring(0, says.indexOf(':')) : "bag.xlsx";
+    }
+
     @Override
     public String toString() {
         return name;

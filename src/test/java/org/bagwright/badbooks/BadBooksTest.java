@@ -25,15 +25,18 @@ class BadBooksTest {
     @TempDir
     Path folder;
 
+    @TempDir
+    Path elsewhere;
+
     static Stream<BadBook> books() {
-        return Stream.of(BadCells.all(), BadTables.all().stream(), BadFiles.all().stream())
+        return Stream.of(BadCells.all(), BadTables.all().stream(), BadFiles.all().stream(), OtherKinds.all().stream())
                 .flatMap(books -> books);
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("books")
     void badBook_isRefusedByEveryCommandInTheSameWords(BadBook bad) throws Exception {
-        Path file = Files.write(folder.resolve("bag.xlsx"), bad.file().bytes());
+        Path file = Files.write(folder.resolve(bad.fileName()), bad.file().bytes());
         byte[] before = Files.readAllBytes(file);
         Terminal check = Terminal.run("check", file);
         assertTrue(check.out().lines().anyMatch(bad.says()::equals), bad + "\n" + check.out() + check.err());
@@ -48,6 +51,7 @@ class BadBooksTest {
             assertFalse(refused.err().contains("\tat "), refused.err());
             assertEquals("", refused.out());
         }
+        assertAddsNoShots(bad, file);
         Path copy = Files.copy(file, folder.resolve("copy.xlsx"));
         Terminal compare = Terminal.run("compare", file, copy);
         Files.delete(copy);
@@ -56,6 +60,15 @@ class BadBooksTest {
                 compare.err().lines().map(String::strip).anyMatch(bad.says()::equals),
                 "compare " + bad.says() + "\n" + compare.err());
         assertArrayEquals(before, Files.readAllBytes(file));
-        assertEquals(List.of("bag.xlsx"), List.of(folder.toFile().list()));
+        assertEquals(List.of(bad.fileName()), List.of(folder.toFile().list()));
+    }
+
+    /** Shots need no name of a result sheet either. */
+    private void assertAddsNoShots(BadBook bad, Path file) throws Exception {
+        Path shots = Files.writeString(elsewhere.resolve("may.csv"), "Club,Carry (yd)\nDriver,222\n");
+        Terminal add = Terminal.run("add-shots", file, shots, "--golfer", "Golfer A", "--dry-run");
+        boolean own = bad.says().contains("the plan needs its name");
+        assertTrue(own || add.err().lines().anyMatch(bad.says()::equals), "add-shots " + bad.says() + "\n" + add.err());
+        assertEquals(own ? 0 : 3, add.code(), add.err());
     }
 }

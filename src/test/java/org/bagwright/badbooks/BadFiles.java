@@ -25,6 +25,7 @@ final class BadFiles {
     static List<BadBook> all() {
         return List.of(
                 new BadBook("zip bomb in a sheet", DAMAGED, () -> bomb("xl/worksheets/sheet2.xml")),
+                OtherFirstSheets.macroSheet(),
                 new BadBook("zip bomb next to the book", DAMAGED, () -> bomb("xl/media/image1.png")),
                 new BadBook(
                         "digit of a loft that flipped on the disk",
@@ -40,6 +41,11 @@ final class BadFiles {
                         part("docProps/core.xml", "is not sound XML, line 1 character 104"),
                         "docProps/core.xml",
                         text -> text.substring(0, text.indexOf("?>") + 50)),
+                BadBook.part(
+                        "properties of the document that are missing",
+                        part("docProps/core.xml", "is missing"),
+                        "docProps/core.xml",
+                        text -> null),
                 BadBook.part(
                         "properties of the document with a document type",
                         part("docProps/core.xml", TYPE),
@@ -127,12 +133,22 @@ final class BadFiles {
                                 + " copy.",
                         "xl/_rels/workbook.xml.rels",
                         text -> null),
+                BadBook.part(
+                        "sheet that is not listed",
+                        part("xl/worksheets/sheet2.xml", "is missing from the list of sheets"),
+                        "xl/workbook.xml",
+                        text -> text.replaceFirst("<sheet [^>]*name=\"Clubs\"[^>]*/>", "")),
                 BadBook.part("no book", DAMAGED, "xl/workbook.xml", text -> null),
                 BadBook.part(
                         "column beyond the last",
                         damaged("a column outside the limits of a sheet"),
                         BadBook.partName(2),
                         text -> text.replace("r=\"L2\"", "r=\"XFE2\"")),
+                BadBook.part(
+                        "cell whose address has no column",
+                        damaged("a column outside the limits of a sheet"),
+                        BadBook.partName(2),
+                        text -> text.replace("r=\"L2\"", "r=\"true\"")),
                 BadBook.part(
                         "row twice",
                         damaged("a row twice"),

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -37,7 +38,8 @@ final class OddBooks {
     private OddBooks() {}
 
     static Stream<BadBook> all() {
-        return Stream.concat(NAMES.stream().map(OddBooks::named), looks().stream());
+        return Stream.of(NAMES.stream().map(OddBooks::named), looks().stream(), OtherFirstSheets.valid().stream())
+                .flatMap(books -> books);
     }
 
     private static BadBook named(String name) {
@@ -70,6 +72,7 @@ final class OddBooks {
                 BadBook.of("dates from 1904", "", book -> book.getCTWorkbook()
                         .addNewWorkbookPr()
                         .setDate1904(true)),
+                BadBook.of("headings merged with empty cells next to and below them", "", OddBooks::merged),
                 BadBook.of("own sheet with a path in its name", "", book -> book.createSheet("..-..-etc (x)")),
                 inAnOwnColumn("date of the newer kind", "<c r=\"Z3\" t=\"d\"><v>2026-05-01</v></c>"),
                 inAnOwnColumn("error that is younger than the library", "<c r=\"Z3\" t=\"e\"><v>#SPILL!</v></c>"),
@@ -105,6 +108,21 @@ final class OddBooks {
         for (int row = 5; row < 60_000; row++) {
             clubs.createRow(row).createCell(2).setCellStyle(grey);
         }
+    }
+
+    /** A title over the table, and headings over two columns and two rows. */
+    private static void merged(XSSFWorkbook book) {
+        XSSFSheet golfers = book.getSheet("Golfers");
+        golfers.shiftRows(0, golfers.getLastRowNum(), 2);
+        golfers.createRow(0).createCell(0).setCellValue("Season");
+        golfers.addMergedRegion(new CellRangeAddress(0, 1, 0, 5));
+        XSSFSheet clubs = book.getSheet("Clubs");
+        clubs.shiftRows(1, clubs.getLastRowNum(), 1);
+        for (int column = 0; column < 12; column++) {
+            clubs.addMergedRegion(new CellRangeAddress(0, 1, column, column));
+        }
+        BadBook.cell(book, "Shots!I1").setCellValue("Weather");
+        book.getSheet("Shots").addMergedRegion(new CellRangeAddress(0, 0, 8, 10));
     }
 
     private static void richText(XSSFWorkbook book) {

@@ -42,8 +42,34 @@ class OddBooksTest {
         try (XSSFWorkbook result = ResultCells.open(folder.resolve("bag-plan.xlsx"))) {
             assertFormulasFindTheirOptions(result);
         }
-        Terminal again = Terminal.run("check", folder.resolve("bag-plan.xlsx"));
-        assertEquals(0, again.code(), again.out());
+        assertSound(folder.resolve("bag-plan.xlsx"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("books")
+    void oddBook_isTakenByEveryOtherCommand(BadBook odd) throws Exception {
+        Path file = Files.write(folder.resolve("bag.xlsx"), odd.file().bytes());
+        byte[] before = Files.readAllBytes(file);
+        Path shots = Files.writeString(folder.resolve("may.csv"), "Club,Carry (yd)\n7 iron,150\n");
+        assertSound(file);
+        done("chart", file);
+        done("compare", file, Files.copy(file, folder.resolve("copy.xlsx")), "--seconds", "1");
+        done("add-shots", file, shots, "--golfer", "Golfer B");
+        assertSound(folder.resolve("bag-shots.xlsx"));
+        Terminal gauge = Terminal.run("gauge", file);
+        assertEquals(3, gauge.code());
+        assertTrue(gauge.err().contains("Readings"), gauge.err());
+        assertArrayEquals(before, Files.readAllBytes(file));
+    }
+
+    private static void done(Object... arguments) {
+        Terminal run = Terminal.run(arguments);
+        assertEquals(0, run.code(), arguments[0] + " " + run.out() + run.err());
+    }
+
+    private static void assertSound(Path book) {
+        Terminal check = Terminal.run("check", book);
+        assertEquals(0, check.code(), check.out());
     }
 
     /** The place of each choice among the options, calculated again: 0 where a lookup does not find it. */

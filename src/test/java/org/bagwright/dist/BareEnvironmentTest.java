@@ -90,6 +90,24 @@ class BareEnvironmentTest {
     }
 
     @Test
+    void nameWithUmlaut_isFoundByTheStartScriptOfTheImage() throws Exception {
+        java("");
+        Path image = Files.createDirectories(folder.resolve("image"));
+        Path start = Files.createDirectories(image.resolve("bin")).resolve("bagwright");
+        Files.copy(Path.of("src", "dist", "start.sh"), start);
+        Path program = Files.createDirectories(image.resolve("lib")).resolve("bagwright");
+        Files.writeString(program, "#!/bin/sh\nexec ../jdk/bin/java org.bagwright.cli.Main \"$@\"\n");
+        Files.setPosixFilePermissions(program, PosixFilePermissions.fromString("rwxr-xr-x"));
+        for (String called : List.of("bin/bagwright", "./link", folder + "/image/link")) {
+            Ended check = run(
+                    Map.of(),
+                    "cd image; ln -sf bin/bagwright link; cp ../a.xlsx \"$(printf 'Schl\\303\\244ger.xlsx')\"; env -i "
+                            + called + " check Schl*.xlsx");
+            assertEquals(0, check.code(), called + check.out() + check.err());
+        }
+    }
+
+    @Test
     void fullOutput_endsEveryCommandWith1AndOneSentence() throws Exception {
         java("");
         List<String> commands = List.of(

@@ -47,6 +47,14 @@ class LaunchersTest {
     }
 
     @Test
+    void startScriptOfTheImage_findsItsFolderAndSetsTheLanguageAsTheLauncherDoes() {
+        String start = read("src/dist/start.sh");
+        for (String part : List.of("(?s)self=\\$0.*?done", "(?s)# Without a language.*?esac")) {
+            assertEquals(only(shell, part), only(start, part));
+        }
+    }
+
+    @Test
     void messages_areTheSame() {
         Set<String> said = all(shell, Pattern.compile("\\bsay \"(.*)\"")).stream()
                 .map(text ->

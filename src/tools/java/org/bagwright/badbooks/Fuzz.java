@@ -3,9 +3,14 @@ package org.bagwright.badbooks;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
@@ -28,20 +33,23 @@ public final class Fuzz {
     private static final int REPORT_EVERY = 100;
 
     private final long seed;
-    private final int planEvery;
+    private final Map<String, Integer> commands = new TreeMap<>();
+    private Optional<Path> keep = Optional.empty();
     private int sound;
-    private int planned;
+    private double mostCpuS;
 
-    /** @param planEvery one in so many tries is planned too where its book is still valid */
-    Fuzz(long seed, int planEvery) {
+    Fuzz(long seed) {
         this.seed = seed;
-        this.planEvery = planEvery;
     }
 
-    /** Arguments: {@code seed=1 from=0 tries=20000 planEvery=1}. */
+    /** Arguments: {@code seed=1 from=0 tries=20000 keep=FOLDER}; the files of a fault go to that folder. */
     public static void main(String[] args) throws IOException {
         List<String> faults = new ArrayList<>();
-        Fuzz fuzz = new Fuzz(argument(args, "seed", 1), argument(args, "planEvery", 1));
+        Fuzz fuzz = new Fuzz(argument(args, "seed", 1));
+        fuzz.keep = Stream.of(args)
+                .filter(text -> text.startsWith("keep="))
+                .map(text -> Path.of(text.substring("keep=".length())))
+                .findFirst();
         int from = argument(args, "from", 0);
         int tries = argument(args, "tries", 20_000);
         for (int done = 0; done < tries; done += REPORT_EVERY) {
@@ -49,8 +57,13 @@ public final class Fuzz {
             found.forEach(System.out::println);
             faults.addAll(found);
             System.out.printf(
-                    "%d tries, %d books still valid, %d planned, %d faults%n",
-                    Math.min(tries, done + REPORT_EVERY), fuzz.sound, fuzz.planned, faults.size());
+                    Locale.ROOT,
+                    "%d tries, %d books still valid, on valid books %s, %d faults, longest %.1f s%n",
+                    Math.min(tries, done + REPORT_EVERY),
+                    fuzz.sound,
+                    fuzz.commands,
+                    faults.size(),
+                    fuzz.mostCpuS);
         }
         System.exit(faults.isEmpty() ? 0 : 1);
     }
@@ -67,8 +80,9 @@ public final class Fuzz {
         return sound;
     }
 
-    int planned() {
-        return planned;
+    /** How often each command was run on a valid book. */
+    Map<String, Integer> commands() {
+        return Map.copyOf(commands);
     }
 
     /** Every fault of some tries, with what is needed to see it again. */
@@ -94,16 +108,19 @@ public final class Fuzz {
 
     private void one(FuzzBooks books, Path folder, ExecutorService worker, int number, List<String> faults)
             throws IOException {
-        boolean planning = number % planEvery == 0;
+        int before = faults.size();
         Random random = new Random(seed * 1_000_003 + number);
         List<String> changes = new CopyOnWriteArrayList<>();
-        Callable<FuzzTry.Outcome> task = () -> FuzzTry.run(books, random, folder, changes, planning);
+        Callable<FuzzTry.Outcome> task = () -> FuzzTry.run(books, random, folder, changes);
         Future<FuzzTry.Outcome> running = worker.submit(task);
         String where = "seed=" + seed + " from=" + number + " tries=1: ";
         try {
             FuzzTry.Outcome outcome = running.get(MOST_WAIT_S, TimeUnit.SECONDS);
-            sound += outcome.sound() ? 1 : 0;
-            planned += outcome.sound() && planning ? 1 : 0;
+            if (outcome.sound()) {
+                sound++;
+                commands.merge(outcome.command(), 1, Integer::sum);
+            }
+            mostCpuS = Math.max(mostCpuS, outcome.cpuS());
             if (outcome.cpuS() > MOST_CPU_S) {
                 faults.add(where + changes + "\n    took " + outcome.cpuS() + " s");
             }
@@ -121,7 +138,19 @@ public final class Fuzz {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
+        if (faults.size() > before && keep.isPresent()) {
+            keep(folder, keep.get().resolve(seed + "-" + number));
+        }
         clear(folder);
+    }
+
+    private static void keep(Path folder, Path kept) throws IOException {
+        Files.createDirectories(kept);
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, kept.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+            }
+        }
     }
 
     private static void finish(Future<?> running) {

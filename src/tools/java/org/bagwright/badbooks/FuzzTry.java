@@ -1,17 +1,16 @@
 package org.bagwright.badbooks;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -37,114 +36,103 @@ final class FuzzTry {
             "Team",
             "Messages");
 
-    private final Path folder;
-    private final Path file;
+    private final TryFiles files;
+    private final boolean formulas;
     private final byte[] before;
     private String fault = "";
 
-    private FuzzTry(Path folder, byte[] before) {
-        this.folder = folder;
-        this.file = folder.resolve("bag.xlsx");
-        this.before = before;
+    /** @param formulas whether the book has formulas, whose values a new loft may change */
+    private FuzzTry(TryFiles files, boolean formulas) throws IOException {
+        this.files = files;
+        this.formulas = formulas;
+        this.before = Files.readAllBytes(files.book());
     }
 
     /**
      * What one try found.
      *
      * @param sound whether it was still a valid book
+     * @param command the command that was run after {@code check}
      * @param cpuS how long the commands kept the processor busy, seconds
      * @param fault what the program did wrong, empty if nothing
      */
-    record Outcome(boolean sound, double cpuS, String fault) {}
+    record Outcome(boolean sound, String command, double cpuS, String fault) {}
 
     /**
-     * Spoils a book and runs the commands on it.
+     * Spoils a book and runs {@code check} and another command on it.
      *
      * @param changes takes the book's name and how it was spoilt
-     * @param planning whether a book that is still valid is planned too
      */
-    static Outcome run(FuzzBooks books, Random random, Path folder, List<String> changes, boolean planning)
+    static Outcome run(FuzzBooks books, Random random, Path folder, List<String> changes) throws IOException {
+        FuzzCommand command = FuzzCommand.ALL.get(random.nextInt(FuzzCommand.ALL.size()));
+        changes.add(command.name());
+        TryFiles files = new TryFiles(folder, random.nextInt(15) == 0 ? "shots.xlsx" : "shots.csv");
+        Files.write(files.book(), spoilt(books, random, changes, command.readsShots() ? 3 : 15));
+        if (command.readsShots()) {
+            boolean book = random.nextInt(10) == 0;
+            Path shots = folder.resolve(files.shots());
+            Files.write(shots, book ? spoilt(books, random, changes, 3) : new ShotFiles(random, changes).bytes());
+        }
+        boolean formulas = changes.stream().anyMatch(change -> change.contains("formula") || change.contains("refers to"));
+        FuzzTry tried = new FuzzTry(files, formulas);
+        long startNs = cpuNs();
+        boolean sound = tried.judge(command);
+        return new Outcome(sound, command.name(), (cpuNs() - startNs) / 1e9, tried.fault);
+    }
+
+    /** @param soundOneIn one book in so many is left as it is */
+    private static byte[] spoilt(FuzzBooks books, Random random, List<String> changes, int soundOneIn)
             throws IOException {
         FuzzBooks.Picked picked = books.pick(random);
-        Path file = folder.resolve("bag.xlsx");
+        changes.add(picked.name());
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (XSSFWorkbook book = picked.workbook()) {
-            changes.add(picked.name());
-            changes.addAll(new CellMutations(book, random).apply());
-            try (OutputStream out = Files.newOutputStream(file)) {
-                book.write(out);
+            boolean left = random.nextInt(soundOneIn) == 0;
+            boolean parts = random.nextInt(4) == 0;
+            if (!left && !parts) {
+                changes.addAll(new CellMutations(book, random).apply());
             }
+            book.write(bytes);
+            return left || !parts ? bytes.toByteArray() : new PartMutations(bytes.toByteArray(), random, changes).apply();
         }
-        FuzzTry tried = new FuzzTry(folder, Files.readAllBytes(file));
-        long startNs = cpuNs();
-        boolean sound = tried.judge(planning, random.nextInt(4));
-        return new Outcome(sound, (cpuNs() - startNs) / 1e9, tried.fault);
     }
 
     private static long cpuNs() {
         return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
-    private boolean judge(boolean planning, int extra) throws IOException {
-        Terminal check = command("check", file);
+    private boolean judge(FuzzCommand other) throws IOException {
+        Terminal check = command("check", files.book());
         boolean sound = check.code() == 0;
         require(sound || check.code() == 3, "check gives " + check.code() + ": " + check.out() + check.err());
         boolean listed = check.out().matches("(?s).*\\d+ problems? to fix\\.\\s*");
         require(listed == (check.code() == 3), "check gives " + check.code() + " and prints " + check.out());
-        if (sound && planning) {
-            plan(check);
+        Files.copy(files.book(), files.folder().resolve("copy.xlsx"), StandardCopyOption.REPLACE_EXISTING);
+        Terminal run = command(other.arguments(files).toArray());
+        String found = "check finds " + (sound ? "nothing" : "problems") + ", " + other.name() + " gives " + run.code();
+        require(other.mayEnd(run.code(), sound), found + ": " + run.out() + run.err());
+        if (other.name().equals("plan") && !sound) {
+            require(run.err().equals(check.out()), "check and plan say different things: " + run.err());
         }
-        if (!sound && extra == 0) {
-            refused(check);
-        }
-        if (sound && extra == 1) {
-            others();
-        }
-        if (extra == 2) {
-            compared(sound);
-        }
-        require(Arrays.equals(before, Files.readAllBytes(file)), "the book was written to");
-        require(left().isEmpty(), "left in the folder: " + left());
+        written(run, sound);
+        require(Arrays.equals(before, Files.readAllBytes(files.book())), "the book was written to");
         return sound;
     }
 
-    private void plan(Terminal check) throws IOException {
-        Path out = folder.resolve("out.xlsx");
-        List<Object> arguments = new ArrayList<>(List.of("plan", file, "-o", out, "--seconds", "3"));
-        Terminal plan = command(arguments.toArray());
-        require(
-                plan.code() == 0 || plan.code() == 4,
-                "check finds nothing, plan gives " + plan.code() + ": " + plan.err());
-        require(!plan.out().isBlank() && !check.out().isBlank(), "nothing printed");
-        if (Files.exists(out)) {
-            errorCell(out).ifPresent(cell -> require(false, "an error in the result at " + cell));
-            Files.delete(out);
+    /** A command that did not do its work leaves nothing; what another wrote is whole, and as sound as the book. */
+    private void written(Terminal run, boolean sound) throws IOException {
+        List<Path> written = files.written();
+        boolean done = run.code() == 0 || run.code() == 4;
+        require(done || written.isEmpty(), "left in the folder: " + written);
+        for (Path result : written) {
+            String name = result.getFileName().toString();
+            require(name.startsWith("out."), "left in the folder: " + name);
+            if (name.endsWith(".xlsx")) {
+                errorCell(result).ifPresent(cell -> require(false, "an error in the result at " + cell));
+                Terminal again = command("check", result);
+                require(again.code() == 0 || !sound || formulas, "the result is not sound: " + again.out());
+            }
         }
-    }
-
-    private void refused(Terminal check) throws IOException {
-        Terminal plan = command("plan", file);
-        require(plan.code() == 3, "check finds problems, plan gives " + plan.code() + ": " + plan.err());
-        require(plan.err().equals(check.out()), "check and plan say different things: " + plan.err());
-    }
-
-    private void others() throws IOException {
-        for (String name : List.of("chart", "gauge")) {
-            Terminal other = command(name, file);
-            boolean right = other.code() == 0 || (name.equals("gauge") && other.code() == 3);
-            require(right, name + " gives " + other.code() + ": " + other.out() + other.err());
-        }
-    }
-
-    /** The book against a copy of itself: both are sound, or both are refused. */
-    private void compared(boolean sound) throws IOException {
-        Path copy = Files.copy(file, folder.resolve("copy.xlsx"));
-        Terminal compare = command("compare", file, copy, "--seconds", "1");
-        Files.delete(copy);
-        boolean right = sound ? compare.code() == 0 || compare.code() == 4 : compare.code() == 3;
-        require(
-                right,
-                "check finds " + (sound ? "nothing" : "problems") + ", compare gives " + compare.code() + ": "
-                        + compare.err());
     }
 
     private Terminal command(Object... arguments) {
@@ -177,14 +165,6 @@ final class FuzzTry {
 
     private static CellType type(Cell cell) {
         return cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
-    }
-
-    private List<String> left() throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.map(found -> found.getFileName().toString())
-                    .filter(name -> !name.equals("bag.xlsx"))
-                    .toList();
-        }
     }
 
     private void require(boolean holds, String problem) {

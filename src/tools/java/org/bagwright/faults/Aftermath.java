@@ -17,17 +17,32 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class Aftermath {
     private final Path book;
     private final byte[] before;
+    private final Whole whole;
     private final List<Path> files;
 
-    private Aftermath(Path book, byte[] before, List<Path> files) {
+    private Aftermath(Path book, byte[] before, Whole whole, List<Path> files) {
         this.book = book;
         this.before = before;
+        this.whole = whole;
         this.files = files;
     }
 
+    /**
+     * What a whole new book is known by.
+     *
+     * @param cells a book whose cells it has
+     * @param sheet a sheet that it has
+     */
+    record Whole(byte[] cells, String sheet) {}
+
+    /** After a plan, which changes no cell of the old book. */
     static Aftermath of(Path book, byte[] before) throws IOException {
+        return of(book, before, new Whole(before, "Plan"));
+    }
+
+    static Aftermath of(Path book, byte[] before, Whole whole) throws IOException {
         try (Stream<Path> files = Files.list(book.getParent())) {
-            return new Aftermath(book, before, files.sorted().toList());
+            return new Aftermath(book, before, whole, files.sorted().toList());
         }
     }
 
@@ -40,6 +55,11 @@ final class Aftermath {
         return files.stream()
                 .filter(file -> file.getFileName().toString().matches("\\.bagwright-\\d+\\.tmp"))
                 .toList();
+    }
+
+    /** Whether a temporary file has content. */
+    boolean hasFirstByte() {
+        return leftovers().stream().anyMatch(file -> file.toFile().length() > 0);
     }
 
     List<Path> backups() {
@@ -72,16 +92,16 @@ final class Aftermath {
         return losses;
     }
 
-    /** Whether a file opens, has the plan, and has every cell of the old book's sheets as it was. */
+    /** Whether a file opens, has the sheet, and has every cell that a whole new book has. */
     private boolean isWholeResult(Path file) {
         try (XSSFWorkbook fresh = new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(file)));
-                XSSFWorkbook old = new XSSFWorkbook(new ByteArrayInputStream(before))) {
+                XSSFWorkbook old = new XSSFWorkbook(new ByteArrayInputStream(whole.cells()))) {
             for (Sheet sheet : old) {
                 if (!texts(sheet).equals(texts(fresh.getSheet(sheet.getSheetName())))) {
                     return false;
                 }
             }
-            return fresh.getSheet("Plan") != null;
+            return fresh.getSheet(whole.sheet()) != null;
         } catch (IOException | RuntimeException broken) {
             return false;
         }

@@ -17,11 +17,15 @@ import java.util.stream.Stream;
 /** Tries every fault in turn and writes the table of them. */
 public final class FaultTable {
     private static final int FULL_DISKS = 8;
-    private static final int TWO_AT_ONCE = 5;
+    private static final int TRIES_AT_ONCE = 5;
+    private static final int AT_ONCE = 2;
 
     private FaultTable() {}
 
-    /** Takes how many runs to kill, the most minutes for that, and the page to write; without a page it only prints. */
+    /**
+     * Takes how many runs of each command to kill, the most minutes for that, and the page to write; without a page it only
+     * prints.
+     */
     public static void main(String[] args) throws IOException, InterruptedException {
         int kills = Integer.parseInt(args[0]);
         Path root = Files.createTempDirectory("bagwright-faults");
@@ -39,16 +43,14 @@ public final class FaultTable {
         System.exit(rows.stream().allMatch(row -> row.losses().isEmpty()) ? 0 : 1);
     }
 
-    /** The kinds of kills run at the same time, each in folders of its own. */
     private static List<FaultRow> rows(Path root, int kills, Duration most) throws IOException, InterruptedException {
         Launched launched = new Launched(root);
-        int part = kills * 3 / 10;
         List<Callable<List<FaultRow>>> kinds = List.of(
-                () -> List.of(killed(root, launched, KilledRuns.From.START, most, kills - 2 * part)),
-                () -> List.of(killed(root, launched, KilledRuns.From.TEMPORARY, most, part)),
-                () -> List.of(killed(root, launched, KilledRuns.From.SECOND_FILE, most, part)),
+                () -> killed(root, launched, KilledCommand.PLAN, most, kills),
+                () -> killed(root, launched, KilledCommand.ADD_SHOTS, most, kills),
+                () -> killed(root, launched, KilledCommand.GAUGE, most, kills),
                 () -> others(root, launched));
-        ExecutorService threads = Executors.newFixedThreadPool(kinds.size());
+        ExecutorService threads = Executors.newFixedThreadPool(AT_ONCE);
         List<FaultRow> rows = new ArrayList<>();
         for (Future<List<FaultRow>> kind : threads.invokeAll(kinds)) {
             try {
@@ -61,11 +63,19 @@ public final class FaultTable {
         return rows;
     }
 
-    private static FaultRow killed(Path root, Launched launched, KilledRuns.From from, Duration most, int kills)
+    /** Seven of ten kills wait for the first byte, the others for each of the other moments. */
+    private static List<FaultRow> killed(
+            Path root, Launched launched, KilledCommand command, Duration most, int kills)
             throws IOException, InterruptedException {
-        KilledRuns runs = new KilledRuns(Files.createDirectories(root.resolve(from.name())), launched, most);
+        KilledRuns runs =
+                new KilledRuns(Files.createDirectories(root.resolve(command.name())), launched, command, most);
         runs.measure();
-        return runs.kill(from, kills);
+        int part = kills / 10;
+        return List.of(
+                runs.kill(KilledRuns.From.FIRST_BYTE, kills - 3 * part),
+                runs.kill(KilledRuns.From.START, part),
+                runs.kill(KilledRuns.From.TEMPORARY, part),
+                runs.kill(KilledRuns.From.SECOND_FILE, part));
     }
 
     private static List<FaultRow> others(Path root, Launched launched) throws IOException, InterruptedException {
@@ -73,7 +83,8 @@ public final class FaultTable {
         PlaceFaults places = new PlaceFaults(folder);
         List<FaultRow> rows = new ArrayList<>(places.all());
         rows.addAll(new DiskFaults(folder).all(FULL_DISKS));
-        rows.add(places.twoAtOnce(launched, TWO_AT_ONCE));
+        rows.add(places.atOnce(launched, 2, TRIES_AT_ONCE));
+        rows.add(places.atOnce(launched, 3, TRIES_AT_ONCE));
         return rows;
     }
 
@@ -82,9 +93,10 @@ public final class FaultTable {
                 """
                 # Faults while writing
 
-                `FaultTable` makes this page. It tries each fault on the demo book trio
-                and then checks the folder. A try counts as **lost** if the book is neither the old one, byte for byte,
-                nor a whole new one (it opens, has the sheet Plan, and every input cell is unchanged). It also counts
+                `FaultTable` makes this page. It tries each fault on the demo book trio,
+                for gauge on full, and then checks the folder. A try counts as **lost** if the book is neither the old one, byte for byte,
+                nor a whole new one (it opens, has the sheet Plan, and every input cell is unchanged; after add-shots and gauge
+                every cell is as after a run that was not killed). It also counts
                 if a backup is incomplete, if no file holds the old book, if a stray file stays that the next run does
                 not remove, or if the exit code or the message is wrong.
 

@@ -13,12 +13,13 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.bagwright.cli.text.Terminal;
 
-/** Runs of {@code plan --in-place} as processes of their own, each killed outright at some moment. */
+/** Runs of a command as processes of their own, each killed outright at some moment. */
 final class KilledRuns {
     /** What a run is waited for before the time to its end starts to count. */
     enum From {
         START("anywhere in the run"),
-        TEMPORARY("while the result is written"),
+        TEMPORARY("while the result is made and written"),
+        FIRST_BYTE("between the first byte of the temporary file and the rename"),
         SECOND_FILE("between the backup and the rename");
 
         private final String words;
@@ -32,6 +33,7 @@ final class KilledRuns {
             return switch (this) {
                 case START -> true;
                 case TEMPORARY -> ours > 0;
+                case FIRST_BYTE -> seen.hasFirstByte();
                 case SECOND_FILE -> ours > 1;
             };
         }
@@ -41,41 +43,70 @@ final class KilledRuns {
     /** Steps of this part of the whole fall evenly however many of them are taken. */
     private static final double GOLDEN = 0.618033988749895;
 
-    private static final long LOOK_NS = 300_000;
+    /** How the next moment moves after a kill that fell in time, and after one that came too late. */
+    private static final double LATER = 1.1;
+
+    private static final double EARLIER = 0.7;
+    private static final long LOOK_NS = 50_000;
     private static final long RENAMING_NS = 12_000_000;
 
     private final Path root;
     private final Launched launched;
+    private final KilledCommand command;
     private final byte[] demo;
     private final double offset = new Random(1).nextDouble();
     private final long endNs;
     private long wholeNs;
     private long writingNs;
+    private long firstByteNs;
+    private Aftermath.Whole whole;
+    private int folders;
+    private int hits;
     private int temporaryThere;
     private int cleaned;
 
-    KilledRuns(Path root, Launched launched, Duration most) throws IOException {
+    KilledRuns(Path root, Launched launched, KilledCommand command, Duration most) throws IOException {
         this.root = root;
         this.launched = launched;
+        this.command = command;
         this.endNs = System.nanoTime() + most.toNanos();
-        this.demo = Files.readAllBytes(Path.of("demo-data", "trio.xlsx"));
+        this.demo = command.demo();
     }
 
-    /** Measures one run that nobody kills. */
+    /** Measures one run that nobody kills, and keeps its result to compare others with. */
     void measure() throws IOException, InterruptedException {
         Path book = fresh("measured");
         long startNs = System.nanoTime();
-        Process run = launched.plan(book).start();
+        Process run = launched.command(command.words(book)).start();
         await(run, book, From.TEMPORARY);
         long seenNs = System.nanoTime();
+        await(run, book, From.FIRST_BYTE);
+        long firstNs = System.nanoTime();
+        while (run.isAlive() && !isRenamed(book)) {
+            LockSupport.parkNanos(LOOK_NS);
+        }
+        firstByteNs = System.nanoTime() - firstNs;
         finish(run);
         wholeNs = System.nanoTime() - startNs;
         writingNs = System.nanoTime() - seenNs;
+        byte[] cells = command == KilledCommand.PLAN ? demo : Files.readAllBytes(book);
+        whole = new Aftermath.Whole(cells, command.sheet());
+    }
+
+    private static boolean isRenamed(Path book) throws IOException {
+        Aftermath seen = Aftermath.of(book, new byte[0]);
+        return !seen.backups().isEmpty() && seen.leftovers().isEmpty();
+    }
+
+    /** How many runs were killed while the book was the old one and the temporary file had content. */
+    int hits() {
+        return hits;
     }
 
     /** Kills so many runs, or as many as the time allows, at moments spread over what follows {@code from}. */
     FaultRow kill(From from, int kills) throws IOException, InterruptedException {
-        FaultRow row = new FaultRow("killed (SIGKILL), " + from.words);
+        FaultRow row = new FaultRow(command.label() + " killed (SIGKILL), " + from.words);
+        hits = 0;
         temporaryThere = 0;
         cleaned = 0;
         for (int index = 0; index < kills; index++) {
@@ -84,23 +115,28 @@ final class KilledRuns {
             }
             double part = (offset + index * GOLDEN) % 1;
             one(row, from, part, index);
-            System.out.println(from + " " + (index + 1) + "/" + kills + " "
+            System.out.println(command + " " + from + " " + (index + 1) + "/" + kills + " "
                     + row.outcomes().get(index) + " lost " + row.losses().size());
         }
-        return row.note("a temporary file was left after " + temporaryThere + " of them, and the next run removed it"
+        return row.note(hits + " fell between the first byte and the rename; a temporary file was left after " + temporaryThere + " of them, and the next run removed it"
                 + " after " + cleaned);
     }
 
     private void one(FaultRow row, From from, double part, int index) throws IOException, InterruptedException {
-        Path book = fresh(from.name() + index);
-        Process run = launched.plan(book).start();
+        Path book = fresh(from.name() + folders++);
+        Process run = launched.command(command.words(book)).start();
         await(run, book, from);
         waitNs(run, (long) (part * spanNs(from)));
         boolean ended = !run.isAlive();
         run.destroyForcibly();
         finish(run);
-        Aftermath after = Aftermath.of(book, demo);
+        Aftermath after = Aftermath.of(book, demo, whole);
         List<String> losses = new ArrayList<>(after.losses());
+        boolean hit = after.isOld() && after.hasFirstByte();
+        hits += hit ? 1 : 0;
+        if (from == From.FIRST_BYTE) {
+            firstByteNs = (long) (firstByteNs * (hit ? LATER : EARLIER));
+        }
         String state = after.isOld() ? (after.backups().isEmpty() ? "old book" : "old book and backup") : "new book";
         if (!after.leftovers().isEmpty()) {
             temporaryThere++;
@@ -113,6 +149,7 @@ final class KilledRuns {
         return switch (from) {
             case START -> wholeNs;
             case TEMPORARY -> writingNs;
+            case FIRST_BYTE -> firstByteNs;
             case SECOND_FILE -> RENAMING_NS;
         };
     }
@@ -123,8 +160,8 @@ final class KilledRuns {
         for (Path leftover : after.leftovers()) {
             Files.setLastModifiedTime(leftover, longAgo);
         }
-        Terminal next = Terminal.run("plan", book, "--in-place");
-        Aftermath later = Aftermath.of(book, demo);
+        Terminal next = Terminal.run(command.words(book).toArray());
+        Aftermath later = Aftermath.of(book, demo, whole);
         List<String> losses = new ArrayList<>(later.losses());
         if (next.code() != 0 || later.isOld() || !later.leftovers().isEmpty()) {
             losses.add("the next run said " + next.code() + " and left " + later.leftovers());

@@ -48,10 +48,10 @@ final class Launched {
         quiet(line).start().waitFor();
     }
 
-    /** {@code plan BOOK --in-place}, ready to start. */
-    ProcessBuilder plan(Path book) {
+    /** A command, ready to start. */
+    ProcessBuilder command(List<String> words) {
         List<String> line = new ArrayList<>(start);
-        line.addAll(List.of("plan", book.toString(), "--in-place"));
+        line.addAll(words);
         return quiet(line);
     }
 

@@ -97,18 +97,23 @@ final class PlaceFaults {
         return row;
     }
 
-    /** Two runs on one book at the same time: each result is whole, each old book kept. */
-    FaultRow twoAtOnce(Launched launched, int tries) throws IOException, InterruptedException {
-        FaultRow row = new FaultRow("two runs of plan --in-place on one book at once");
+    /** Some runs on one book at the same time: each result is whole, each old book kept. */
+    FaultRow atOnce(Launched launched, int runs, int tries) throws IOException, InterruptedException {
+        FaultRow row = new FaultRow(runs + " runs of plan --in-place on one book at once");
         for (int index = 0; index < tries; index++) {
             Path book = book();
-            Process one = launched.plan(book).start();
-            Process other = launched.plan(book).start();
-            List<Integer> codes = new ArrayList<>(List.of(one.waitFor(), other.waitFor()));
+            List<Process> started = new ArrayList<>();
+            for (int run = 0; run < runs; run++) {
+                started.add(launched.command(KilledCommand.PLAN.words(book)).start());
+            }
+            List<Integer> codes = new ArrayList<>();
+            for (Process run : started) {
+                codes.add(run.waitFor());
+            }
             codes.sort(null);
             Aftermath after = Aftermath.of(book, demo);
             List<String> losses = new ArrayList<>(after.losses());
-            if (after.isOld() || !after.leftovers().isEmpty()) {
+            if (after.isOld() || !after.leftovers().isEmpty() || !codes.contains(0)) {
                 losses.add("no result, or a temporary file left");
             }
             row.tried("exit codes " + codes, losses);

@@ -130,7 +130,7 @@ public final class BookFile {
         try {
             OPCPackage content = OPCPackage.open(new ByteArrayInputStream(bytes));
             BookParts parts = new BookParts(content, file);
-            parts.checkTexts();
+            parts.checkMissing();
             new SheetParts(content, file).check();
             new OldSettings(content).empty();
             parts.checkSize();

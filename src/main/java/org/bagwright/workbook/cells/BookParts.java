@@ -8,6 +8,7 @@ import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 
@@ -37,8 +38,17 @@ record BookParts(OPCPackage content, Path file) {
         }
     }
 
-    /** POI does not notice when the part with the texts is missing, and then every cell with a text is blank. */
-    void checkTexts() throws UnreadableBookException, InvalidFormatException {
+    /**
+     * POI does not notice when the part with the texts is missing, and then every cell with a text is blank. Where the
+     * properties are missing, it writes them with a second link to them, and nothing opens the result.
+     */
+    void checkMissing() throws UnreadableBookException, InvalidFormatException {
+        for (PackageRelationship properties : content.getRelationshipsByType(PackageRelationshipTypes.CORE_PROPERTIES)) {
+            if (!contains(properties)) {
+                String part = properties.getTargetURI().getPath().replaceFirst("^/", "");
+                throw UnreadableBookException.damagedPart(file, part, "is missing");
+            }
+        }
         for (PackagePart part : content.getParts()) {
             if (!part.isRelationshipPart()) {
                 checkTexts(part);
@@ -48,10 +58,14 @@ record BookParts(OPCPackage content, Path file) {
 
     private void checkTexts(PackagePart part) throws UnreadableBookException, InvalidFormatException {
         for (PackageRelationship texts : part.getRelationshipsByType(XSSFRelation.SHARED_STRINGS.getRelation())) {
-            if (!content.containPart(PackagingURIHelper.createPartName(texts.getTargetURI()))) {
+            if (!contains(texts)) {
                 throw new UnreadableBookException(
                         file, "the file is damaged: the texts of its cells are missing; use an earlier copy.");
             }
         }
+    }
+
+    private boolean contains(PackageRelationship relation) throws InvalidFormatException {
+        return content.containPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
     }
 }

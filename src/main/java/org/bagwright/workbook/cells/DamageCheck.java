@@ -128,7 +128,8 @@ record DamageCheck(XSSFWorkbook workbook, Path file) {
             throw damaged(sheet, "a row twice");
         }
         for (Row row : sheet) {
-            if (row.getLastCellNum() > SpreadsheetVersion.EXCEL2007.getMaxColumns()) {
+            boolean before = row.getFirstCellNum() < 0 && row.getPhysicalNumberOfCells() > 0;
+            if (before || row.getLastCellNum() > SpreadsheetVersion.EXCEL2007.getMaxColumns()) {
                 throw damaged(sheet, "a column outside the limits of a sheet");
             }
             if (((XSSFRow) row).getCTRow().sizeOfCArray() > row.getPhysicalNumberOfCells()) {

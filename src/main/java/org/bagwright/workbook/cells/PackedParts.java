@@ -64,6 +64,11 @@ final class PackedParts {
                     file,
                     "this is an OpenDocument file (.ods), not an .xlsx workbook." + UnreadableBookException.SAVE_AS);
         }
+        if (zip.getEntry("xl/workbook.bin") != null) {
+            throw new UnreadableBookException(
+                    file,
+                    "this is a binary workbook (.xlsb), not an .xlsx workbook." + UnreadableBookException.SAVE_AS);
+        }
         if (zip.getEntry("[Content_Types].xml") == null) {
             throw UnreadableBookException.otherKind(file);
         }

@@ -14,14 +14,15 @@ import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackageRelationshipCollection;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.xmlbeans.XmlException;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorkbookDocument;
 
 /**
- * The sheets of a book that is not yet in memory: each must have a content of its own. The library would read a content again
- * for each sheet that shares it.
+ * The sheets of a book that is not yet in memory: each must have a content of its own, and each content a sheet. The library
+ * would read a content again for each sheet that shares it, and cannot write one without a sheet.
  *
  * @param content the parts of the book's file
  * @param file the file, for messages
@@ -57,6 +58,13 @@ record SheetParts(OPCPackage content, Path file) {
             String other = contents.putIfAbsent(part, sheet.getName());
             if (other != null) {
                 throw bad("its sheets \"" + other + "\" and \"" + sheet.getName() + "\" share the same content");
+            }
+        }
+        for (PackageRelationship sheet : book.getRelationshipsByType(XSSFRelation.WORKSHEET.getRelation())) {
+            PackagePartName part = PackagingURIHelper.createPartName(sheet.getTargetURI());
+            if (!contents.containsKey(part)) {
+                String name = part.getName().substring(1);
+                throw UnreadableBookException.damagedPart(file, name, "is missing from the list of sheets");
             }
         }
     }

@@ -108,8 +108,9 @@ public record PlainSheets(Path file) {
     }
 
     private static String text(Cell cell) {
-        CellType type = cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
         try {
+            CellType type =
+                    cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
             return switch (type) {
                 case STRING -> cell.getStringCellValue();
                 case NUMERIC -> number(cell);
