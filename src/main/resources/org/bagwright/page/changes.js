@@ -13,7 +13,7 @@ class Steps {
       input: () => choices.chooseAll(bag.steps[Number(this.range.value)].chosen, "steps"),
       change: () => choices.endMerge(),
     });
-    this.bars = el("div", { class: "steps-bars", "aria-hidden": "true" }, ...this.scores.map((score, place) => this.bar(score, place)));
+    this.bars = el("div", { class: last > 7 ? "steps-bars crowded" : "steps-bars", "aria-hidden": "true" }, ...this.scores.map((score, place) => this.bar(score, place)));
     this.node = section("steps", "How many changes?", ...(bag.steps.length < 2
       ? [el("p", { class: "quiet" }, bag.steps.length === 0 ? "The best bags for fewer changes were not worked out in the time."
         : "No change makes this bag better.")]
@@ -54,7 +54,8 @@ class Steps {
       + fixed(this.scores[at].points, 2) + " points";
     const gain = before.points - this.scores[at].points;
     const all = before.points - last.points;
-    const broken = this.scores[at].breaks < before.breaks ? ", and breaks less" : "";
+    const { breaks } = this.scores[at];
+    const broken = breaks >= before.breaks ? "" : breaks === 0 ? ", and every must and limit is met" : ", and less is broken";
     return at === 0 || all <= 0 ? said + broken + "."
       : said + ". That brings " + fixed(gain, 1) + " of " + fixed(all, 1) + " points" + broken + ".";
   }

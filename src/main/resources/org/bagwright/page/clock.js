@@ -36,7 +36,7 @@ function sleeveControl(book, club, left, choose) {
     el("span", { class: "name" }, mark), round ? null : el("small")));
   const group = el("div", {
     role: "radiogroup",
-    class: round ? "dial" : "marks",
+    class: !round ? "marks" : settings.length > 9 ? "dial many" : "dial",
     "aria-label": "Sleeve setting of " + club.name + (round ? ", marks as seen from the grip end" : ""),
     keydown: event => moveAmong(buttons, event, next => choose(settings[next].place, "")),
   });
@@ -82,7 +82,6 @@ function dialFace(left) {
       svg("path", { d: "M46 37 L50 24 L54 37 Z", class: "pointer" })),
     label(50, 51, "hub-text", "sleeve"),
     svg("path", { d: left ? "M68 50 h9 m-4 -3 l4 3 l-4 3" : "M32 50 h-9 m4 -3 l-4 3 l4 3", class: "aim" }),
-    label(50, 73, "side", "you"),
     label(x < 50 ? 27.5 : 72.5, 58, "side", "target"));
 }
 

@@ -26,7 +26,7 @@ function golferCard(choices, bag, now, today) {
   const { book } = choices;
   const ladder = new Ladder(choices, bag);
   ladder.close();
-  Object.assign(ladder, { now, today });
+  Object.assign(ladder, { now, today, forGolfer: true });
   const changed = bag.slots.filter((slot, index) => now.chosen[index] !== bag.today[index]).length;
   const d = " [" + book.distance + "]";
   const heads = ["Club", "Carry before" + d, "Carry now" + d, "Gap before" + d, "Gap now" + d, "Setting", "What was changed"];

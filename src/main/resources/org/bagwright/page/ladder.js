@@ -1,6 +1,11 @@
 // The ladder: carries from left to right, a lane for each club, gaps as steps, and the band in which the next club is wanted.
 
-const LADDER = { lane: 40, top: 8, bottom: 24, name: 112, gap: 88, dot: 6 };
+const LADDER = { lane: 44, top: 6, bottom: 24, dot: 6, narrow: 480 };
+
+/** The columns at both sides of the lanes: names, and figures of the gaps. */
+function ladderSides(width) {
+  return width < LADDER.narrow ? { name: 82, letters: 11, gap: 58, room: 12 } : { name: 124, letters: 17, gap: 88, room: 34 };
+}
 
 /** Whether a gap is in its band. */
 function gapFit(gap) {
@@ -23,8 +28,9 @@ function ladderScale(carriesM, width) {
   const least = Math.min(...carriesM);
   const most = Math.max(...carriesM);
   const room = Math.max(2, (most - least) * 0.06);
-  const left = LADDER.name;
-  const right = width - LADDER.gap - 34;
+  const sides = ladderSides(width);
+  const left = sides.name;
+  const right = width - sides.gap - sides.room;
   return {
     left, right,
     at: carryM => left + (right - left) * (carryM - least + room) / (most - least + 2 * room),
@@ -55,19 +61,21 @@ function carryMark(x, y, fit) {
 }
 
 /** The gap between two lanes: the step, and its figure at the right. */
-function gapDrawing(book, gap, scale, ys, carriesM, width) {
+function gapDrawing(book, gap, scale, ys, carriesM, width, sure) {
   const fit = gapFit(gap);
   const [x1, x2] = carriesM.map(scale.at);
   const high = gap.goodLeastM === null ? scale.right + 20 : Math.min(scale.right + 20, scale.at(carriesM[0] - gap.goodLeastM));
   const low = gap.goodMostM === null ? scale.left : Math.max(scale.left, scale.at(carriesM[0] - gap.goodMostM));
   const middle = (ys[0] + ys[1]) / 2;
   const sign = fit === "good" ? "" : fit === "wide" ? "\u2194 " : "\u2192\u2190 ";
-  const at = width - LADDER.gap + 6;
+  const at = width - ladderSides(width).gap + 6;
+  const unit = width < LADDER.narrow ? "" : " " + book.distance;
+  const chance = fixed(100 * gapChance(gap), 0) + " %" + (unit ? " sure" : "");
   return svg("g", { class: fit },
     svg("rect", { x: low, y: ys[1] - 10, width: Math.max(2, high - low), height: 20, rx: 4, class: "band" }),
     svg("path", { d: `M${x1} ${ys[0]} V${ys[1]} H${x2}`, class: "step" }),
-    label(at, middle - 1, "gap", sign + fixed(shown(book, gap.gapM), 1) + " " + book.distance),
-    label(at, middle + 13, "chance", fit === "good" ? fixed(100 * gapChance(gap), 0) + " % sure" : "too " + fit));
+    label(at, middle - 1, "gap", sign + fixed(shown(book, gap.gapM), 1) + unit),
+    label(at, middle + 13, "chance", fit !== "good" ? "too " + fit : sure ? chance : ""));
 }
 
 class Ladder {
@@ -121,7 +129,7 @@ class Ladder {
   drawing(width) {
     const { book, bag, now, today } = this;
     const lanes = this.lanes();
-    const lane = lanes.length > 8 ? 34 : LADDER.lane;
+    const lane = lanes.length > 8 ? LADDER.lane - 6 : LADDER.lane;
     const height = LADDER.top + lane * lanes.length + LADDER.bottom;
     const drawing = svg("svg", { width, height, viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": this.words() });
     const carriesM = lanes.flatMap(index => [this.carryM(now, index), this.carryM(today, index)]).filter(each => each !== null);
@@ -133,7 +141,7 @@ class Ladder {
     drawing.append(...ladderGrid(book, scale, height));
     for (const gap of now.gaps) {
       drawing.append(gapDrawing(book, gap, scale, [y.get(gap.from), y.get(gap.to)],
-        [this.carryM(now, gap.from), this.carryM(now, gap.to)], width));
+        [this.carryM(now, gap.from), this.carryM(now, gap.to)], width, !this.forGolfer));
     }
     for (const index of lanes) {
       drawing.append(...this.lane(index, scale, y.get(index), width));
@@ -146,16 +154,16 @@ class Ladder {
     const slot = bag.slots[index];
     const club = clubOf(slot, now.chosen[index]) || clubOf(slot, today.chosen[index]);
     const [was, is] = [today, now].map(score => this.carryM(score, index));
-    const nodes = [label(0, y + 4, "club", short(club.name, 16))];
+    const nodes = [label(0, y + 4, "club", short(club.name, ladderSides(width).letters))];
     if (was !== null) {
       nodes.push(svg("circle", { cx: scale.at(was), cy: y, r: LADDER.dot, class: "today" }));
     }
     if (is !== null) {
       const before = now.gaps.find(gap => gap.to === index);
       nodes.push(carryMark(scale.at(is), y, before ? gapFit(before) : "good"));
-      nodes.push(label(Math.max(scale.at(is), was === null ? 0 : scale.at(was)) + 11, y + 4, "carry", fixed(shown(book, is), 1)));
+      nodes.push(label(scale.at(is), y - 12, "carry", fixed(shown(book, is), 1)));
     } else {
-      nodes.push(label(scale.left, y + 4, "carry", "left out"));
+      nodes.push(label(scale.at(was) + 36, y + 4, "carry", "left out"));
     }
     return nodes;
   }

@@ -70,10 +70,10 @@ class Page {
     this.stock = new Stock(choices);
     this.cards = bag.slots.map((slot, index) => new SlotCard(choices, bag, index));
     this.main.replaceChildren(
-      el("div", { class: "side" }, this.story.node, this.ladder.node, this.steps.node, this.broken.node, this.bench.node,
-        this.points.node, this.stock.node),
+      el("div", { class: "side first" }, this.story.node, this.ladder.node, this.steps.node, this.broken.node),
       el("section", { class: "clubs", "aria-labelledby": "h-clubs" }, el("h2", { id: "h-clubs" }, "Clubs"), clubsKey(),
-        el("div", { class: "grid" }, ...this.cards.map(card => card.node))));
+        el("div", { class: "grid" }, ...this.cards.map(card => card.node))),
+      el("div", { class: "side last" }, this.bench.node, this.points.node, this.stock.node));
   }
 
   show() {

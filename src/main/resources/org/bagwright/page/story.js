@@ -14,12 +14,15 @@ function unevenGaps(score) {
 
 function todayStory(book, bag, today, broken) {
   const out = unevenGaps(today);
+  const bands = new Set(today.gaps.map(gap => bandText(book, gap)));
+  const band = bands.size === 1 ? " the wanted " + [...bands][0] + " " + book.distance : " what is wanted";
   const texts = out.map(gap => fixed(shown(book, gap.gapM), 1) + " after the "
-    + clubOf(bag.slots[gap.from], today.chosen[gap.from]).name + " (wanted " + bandText(book, gap) + ")");
+    + clubOf(bag.slots[gap.from], today.chosen[gap.from]).name
+    + (bands.size === 1 ? "" : " (wanted " + bandText(book, gap) + ")"));
   const first = texts.length === 0
     ? today.gaps.length === 0 ? "There are no gaps to judge." : "Every gap is in its band."
-    : (out.length === 1 ? "1 gap is" : out.length + " of " + today.gaps.length + " gaps are") + " out of the band: "
-      + andMore(texts, MOST_TOLD) + " " + book.distance + ".";
+    : out.length + " of " + today.gaps.length + (out.length === 1 ? " gaps misses" : " gaps miss") + band + ": "
+      + andMore(texts, MOST_TOLD) + ".";
   const rules = broken.length === 0 ? "" : " Broken: " + andMore(broken.map(rule => rule.words), 2) + ".";
   return first + rules;
 }
@@ -100,6 +103,8 @@ class Tile {
     const width = points => (most > 0 ? 100 * Math.max(0, points) / most : 0) + "%";
     this.miss.style.width = width(score.points - score.doubt);
     this.doubt.style.width = width(score.doubt);
-    write(this.parts, score.doubt === 0 ? "points" : "points, " + fixed(score.doubt, 1) + " of it doubt");
+    const broken = score.breaks > 0 ? ", rules broken" : "";
+    write(this.parts, (score.doubt === 0 ? "points" : "points, " + fixed(score.doubt, 1) + " of it doubt") + broken);
+    this.node.classList.toggle("bad", score.breaks > 0);
   }
 }
