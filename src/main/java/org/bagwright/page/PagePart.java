@@ -28,6 +28,7 @@ enum PagePart {
                     "story.js",
                     "totals.js",
                     "changes.js",
+                    "team.js",
                     "golfercard.js",
                     "main.js"));
 

@@ -1,4 +1,4 @@
-// How many changes, the list for the bench, and the stock.
+// How many changes, and the list for the bench.
 
 class Steps {
   constructor(choices, bag, scores) {
@@ -115,23 +115,4 @@ function nextWords(bag) {
   const words = bag.next && bag.next.length > 0 ? bag.next : bag.measureNext ? [bag.measureNext] : [];
   return words.length === 0 ? null
     : el("div", { class: "next" }, el("h3", null, "What to measure next"), el("ul", null, ...words.map(text => el("li", null, text))));
-}
-
-/** What all golfers together take of what is scarce. */
-class Stock {
-  constructor(choices) {
-    this.book = choices.book;
-    this.body = el("tbody");
-    this.node = section("stock", "Stock", el("p", { class: "quiet" },
-      this.book.golfers.length > 1 ? "What all " + this.book.golfers.length + " golfers take together, as set here."
-        : "What yours takes. What is in the clubs today counts as there."),
-    el("div", { class: "scroll" }, el("table", { class: "numbers" }, el("thead", null, el("tr", null,
-      ...["Item", "Taken", "There"].map(name => el("th", { scope: "col" }, name)))), this.body)));
-    this.node.hidden = this.book.stock.length === 0;
-  }
-
-  show(taken) {
-    this.body.replaceChildren(...this.book.stock.map((item, place) => el("tr", { class: taken[place] > item.available ? "out" : null },
-      el("th", { scope: "row" }, item.item), el("td", { class: "taken" }, String(taken[place])), el("td", null, String(item.available)))));
-  }
 }

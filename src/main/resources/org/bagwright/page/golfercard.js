@@ -30,7 +30,7 @@ function golferCard(choices, bag, now, today) {
   const changed = bag.slots.filter((slot, index) => now.chosen[index] !== bag.today[index]).length;
   const d = " [" + book.distance + "]";
   const heads = ["Club", "Carry before" + d, "Carry now" + d, "Gap before" + d, "Gap now" + d, "Setting", "What was changed"];
-  return el("section", { class: "golfer-card", "aria-label": "Card to print" },
+  return el("section", { class: bag.slots.length > 14 ? "golfer-card many" : "golfer-card", "aria-label": "Card to print" },
     el("h1", null, bag.name + ": your clubs"),
     el("p", null, [book.title, changed === 1 ? "1 club changed" : changed + " clubs changed"].filter(text => text).join(". ") + "."),
     el("p", { class: "fill" }, "Date ", el("span"), " Fitted by ", el("span")),

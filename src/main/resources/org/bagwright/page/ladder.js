@@ -154,7 +154,7 @@ class Ladder {
     const slot = bag.slots[index];
     const club = clubOf(slot, now.chosen[index]) || clubOf(slot, today.chosen[index]);
     const [was, is] = [today, now].map(score => this.carryM(score, index));
-    const nodes = [label(0, y + 4, "club", short(club.name, ladderSides(width).letters))];
+    const nodes = [label(0, y + 4, "lane", short(club.name, ladderSides(width).letters))];
     if (was !== null) {
       nodes.push(svg("circle", { cx: scale.at(was), cy: y, r: LADDER.dot, class: "today" }));
     }

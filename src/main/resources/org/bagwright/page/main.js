@@ -68,12 +68,13 @@ class Page {
     this.bench = new BenchList(choices, bag);
     this.points = new Points(choices, bag, this.scores);
     this.stock = new Stock(choices);
+    this.team = this.team || new Team(choices, golfer => choices.pick(golfer));
     this.cards = bag.slots.map((slot, index) => new SlotCard(choices, bag, index));
     this.main.replaceChildren(
       el("div", { class: "side first" }, this.story.node, this.ladder.node, this.steps.node, this.broken.node),
       el("section", { class: "clubs", "aria-labelledby": "h-clubs" }, el("h2", { id: "h-clubs" }, "Clubs"), clubsKey(),
         el("div", { class: "grid" }, ...this.cards.map(card => card.node))),
-      el("div", { class: "side last" }, this.bench.node, this.points.node, this.stock.node));
+      el("div", { class: "side last" }, this.bench.node, this.points.node, this.team.node, this.stock.node));
   }
 
   show() {
@@ -93,6 +94,7 @@ class Page {
     this.ladder.show(now, this.scores.today);
     this.broken.show(rules);
     this.stock.show(taken);
+    this.team.show();
     this.cards.forEach(card => card.show(now, this.scores.today, rules));
   }
 
