@@ -32,6 +32,7 @@ class SlotCard {
       el("div", { class: "hands" }, this.settings, el("figure", { class: "looks" }, this.look.drawing, this.lookText)),
       this.faults, table, this.sure);
     this.club = undefined;
+    this.shown = "";
   }
 
   get option() {
@@ -111,6 +112,13 @@ class SlotCard {
   show(now, today, broken) {
     const { slot, option, index } = this;
     const club = clubOf(slot, option);
+    const rules = broken.filter(rule => rule.index === index).map(rule => rule.words);
+    const gap = now.gaps.find(each => each.from === index);
+    const key = [option, gap ? gap.gapM : "", ...rules].join("/");
+    if (key === this.shown) {
+      return;
+    }
+    this.shown = key;
     if (club !== this.club) {
       this.setUp(club);
     }
@@ -130,7 +138,7 @@ class SlotCard {
     }
     this.showLook(club);
     this.showFigures(now, today);
-    this.faults.replaceChildren(...broken.filter(rule => rule.index === index).map(rule => el("li", null, rule.words)));
+    this.faults.replaceChildren(...rules.map(words => el("li", null, words)));
     write(this.sure, sureText(this.bag, index, option));
   }
 

@@ -34,9 +34,10 @@ function stepControl(name, values, words, choose) {
 /** The option of a club with this setting, weighting and bends; -1 if there is none. */
 function optionWith(slot, club, wanted) {
   const place = slot.clubs.indexOf(club);
+  const parts = Object.entries(wanted);
   for (let option = 0; option < slot.count; option++) {
     const fits = cost(slot, "club", option) === place
-      && Object.entries(wanted).every(([name, value]) => cost(slot, name, option) === value);
+      && parts.every(([name, value]) => cost(slot, name, option) === value);
     if (fits) {
       return option;
     }

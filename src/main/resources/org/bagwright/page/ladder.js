@@ -85,13 +85,17 @@ class Ladder {
     this.bag = bag;
     this.frame = el("div", { class: "frame" });
     this.table = el("table", { class: "numbers" });
-    const d = this.book.distance;
+    this.more = el("details", { toggle: () => this.numbers() }, el("summary", null, "The same in numbers (" + this.book.distance + ")"),
+      el("div", { class: "scroll" }, this.table));
     this.node = section("ladder", "Carries and gaps",
       el("p", { class: "key" },
         keyItem("today", "today"), keyItem("yours", "yours"), keyItem("yours out", "out of its band"), keyItem("band", "wanted")),
-      this.frame,
-      el("details", null, el("summary", null, "The same in numbers (" + d + ")"), el("div", { class: "scroll" }, this.table)));
-    this.size = new ResizeObserver(() => this.draw());
+      this.frame, this.more);
+    this.width = 0;
+    this.size = new ResizeObserver(entries => {
+      this.width = Math.floor(entries[0].contentRect.width);
+      this.draw();
+    });
     this.size.observe(this.frame);
   }
 
@@ -117,7 +121,7 @@ class Ladder {
   }
 
   draw() {
-    const width = Math.floor(this.frame.clientWidth);
+    const { width } = this;
     const key = width + " " + (this.now ? this.now.chosen.join(".") : "");
     if (width < 100 || !this.now || key === this.drawn) {
       return;
@@ -175,7 +179,11 @@ class Ladder {
       + " in their bands. " + now.gaps.map(gap => fixed(shown(book, gap.gapM), 1)).join(", ") + " " + book.distance;
   }
 
+  /** The table, while it is open. */
   numbers() {
+    if (!this.more.open) {
+      return;
+    }
     const { book, bag, now, today } = this;
     const far = valueM => valueM === null ? "" : fixed(shown(book, valueM), 1);
     const head = ["Club", "Carry today", "Carry yours", "Gap today", "Gap yours", "Wanted", "Sure"];

@@ -94,7 +94,9 @@ class Page {
     this.ladder.show(now, this.scores.today);
     this.broken.show(rules);
     this.stock.show(taken);
-    this.team.show();
+    if (book.golfers.length > 1) {
+      this.team.show();
+    }
     this.cards.forEach(card => card.show(now, this.scores.today, rules));
   }
 

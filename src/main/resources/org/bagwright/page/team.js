@@ -4,6 +4,7 @@
 class Team {
   constructor(choices, pick) {
     this.choices = choices;
+    this.known = [];
     const { book } = choices;
     this.fixed = book.golfers.map(bag => [bag.today, bag.plan].map(chosen => scoreOf(book, bag, chosen)));
     this.rows = book.golfers.map((bag, index) => this.row(bag, index, pick));
@@ -20,9 +21,18 @@ class Team {
       el("td", { class: "now" }));
   }
 
+  /** What a bag costs as it is set now; counted again only when that changes. */
+  score(bag, index, chosen) {
+    const key = chosen.join(".");
+    if (!this.known[index] || this.known[index].key !== key) {
+      this.known[index] = { key, score: scoreOf(this.choices.book, bag, chosen) };
+    }
+    return this.known[index].score;
+  }
+
   show() {
     const { book, chosen, golfer } = this.choices;
-    const scores = book.golfers.map((bag, index) => scoreOf(book, bag, chosen[index]));
+    const scores = book.golfers.map((bag, index) => this.score(bag, index, chosen[index]));
     scores.forEach((score, index) => {
       const cell = this.rows[index].lastChild;
       write(cell, fixed(score.points, 1));

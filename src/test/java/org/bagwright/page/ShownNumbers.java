@@ -29,6 +29,8 @@ record ShownNumbers(JsonNode said, BookResult result) {
     private static final double RELATIVE = 1e-9;
     private static final double HIDDEN_POINTS = 0.005;
     private static final String SCRIPT = """
+            document.querySelector(".ladder details").open = true;
+            document.querySelector(".ladder details").dispatchEvent(new Event("toggle"));
             const all = query => [...document.querySelectorAll(query)];
             return JSON.stringify({
               hash: location.hash,

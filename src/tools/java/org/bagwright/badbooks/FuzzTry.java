@@ -76,7 +76,7 @@ final class FuzzTry {
         }
         FuzzTry tried = new FuzzTry(folder, Files.readAllBytes(file));
         long startNs = cpuNs();
-        boolean sound = tried.judge(planning, random.nextInt(4));
+        boolean sound = tried.judge(planning, random.nextInt(5));
         return new Outcome(sound, (cpuNs() - startNs) / 1e9, tried.fault);
     }
 
@@ -101,6 +101,9 @@ final class FuzzTry {
         }
         if (extra == 2) {
             compared(sound);
+        }
+        if (extra == 3) {
+            page(sound);
         }
         require(Arrays.equals(before, Files.readAllBytes(file)), "the book was written to");
         require(left().isEmpty(), "left in the folder: " + left());
@@ -145,6 +148,16 @@ final class FuzzTry {
                 right,
                 "check finds " + (sound ? "nothing" : "problems") + ", compare gives " + compare.code() + ": "
                         + compare.err());
+    }
+
+    /** The page of the book: written if it is sound, refused without a file if not. */
+    private void page(boolean sound) throws IOException {
+        Path written = folder.resolve("bag.html");
+        Terminal page = command("page", file, "--seconds", "1");
+        boolean right = sound ? page.code() == 0 || page.code() == 4 : page.code() == 3;
+        require(right, "check finds " + (sound ? "nothing" : "problems") + ", page gives " + page.code() + ": " + page.err());
+        require(Files.exists(written) == sound, "page gives " + page.code() + " and the file is " + Files.exists(written));
+        Files.deleteIfExists(written);
     }
 
     private Terminal command(Object... arguments) {
