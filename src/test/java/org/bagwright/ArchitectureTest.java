@@ -79,13 +79,14 @@ class ArchitectureTest {
                     "workbook.edits workbook.plan workbook.pen workbook.shots workbook.cells workbook.schema files"
                             + " workbook.text domain"),
             entry("workbook.shots", "workbook.cells workbook.schema workbook.text files domain"),
+            entry("page", "domain"),
             entry("planning.options", "geometry flight balance domain"),
             entry("planning.gauge", "geometry domain"),
             entry("planning.live", "planning.options domain"),
             entry("planning.sureness", "domain"),
             entry("planning.outlook", "planning.options planning.sureness flight domain"),
             entry("planning.reasons", "planning.options search domain"),
-            entry("planning", "planning workbook search sessions flight geometry balance files domain"),
+            entry("planning", "planning page workbook search sessions flight geometry balance files domain"),
             entry("cli.text", "planning files domain"),
             entry("cli.json", "cli.text domain"),
             entry("cli", "cli planning sessions files domain"));

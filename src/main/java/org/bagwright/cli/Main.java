@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             GaugeCommand.class,
             AddShotsCommand.class,
             PlanCommand.class,
+            PageCommand.class,
             WatchCommand.class,
             CompareCommand.class,
             CompletionCommand.class,
@@ -49,6 +50,7 @@ import picocli.CommandLine.Spec;
             "  bagwright gauge bag.xlsx          learn heads and sleeves from readings",
             "  bagwright add-shots bag.xlsx may.csv    the shots of a session from a file",
             "  bagwright plan bag.xlsx           plan it into bag-plan.xlsx",
+            "  bagwright page bag.xlsx           the planned bag as a page for the bench",
             "  bagwright watch bag.xlsx          the same each time you save the book",
             "  bagwright compare a.xlsx b.xlsx   two books side by side",
             "  bagwright help plan               the help of a command"

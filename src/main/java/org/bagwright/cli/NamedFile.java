@@ -38,8 +38,16 @@ record NamedFile(Path path) {
 
     /** Next to the book: {@code bag.xlsx} becomes {@code bag-plan.xlsx}. */
     NamedFile nextTo(String suffix) {
-        String stem = name().substring(0, name().length() - ending().length());
-        return new NamedFile(path.resolveSibling(stem + suffix + ending()));
+        return new NamedFile(path.resolveSibling(stem() + suffix + ending()));
+    }
+
+    /** Next to the book with another ending: {@code bag.xlsx} becomes {@code bag.html}. */
+    Path withEnding(String other) {
+        return path.resolveSibling(stem() + other);
+    }
+
+    private String stem() {
+        return name().substring(0, name().length() - ending().length());
     }
 
     /** Refuses what is a folder or is in none. */

@@ -22,6 +22,7 @@ import org.bagwright.domain.plan.WorkProgress;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.SavedMeanwhileException;
 import org.bagwright.files.SourceFile;
+import org.bagwright.page.BenchPage;
 import org.bagwright.planning.options.BagMaker;
 import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.planning.reasons.PlanExplanation;
@@ -179,5 +180,19 @@ public final class Planning {
                 .write(output -> written.set(new ResultBook(source, result).write(changes, output)), source);
         WrittenCells cells = written.get();
         return new Written(backup, cells.changes(), cells.wishes(), cells.shotRows(), cells.notWritten());
+    }
+
+    /**
+     * Writes the page of a planned book. A file that is replaced is kept as a backup.
+     *
+     * @param source the book from which the result was made
+     * @return the backup, if there was one
+     * @throws WorkbookProblems if the target is open in another program
+     * @throws SavedMeanwhileException if the book was saved since it was read
+     * @throws IOException if the page cannot be written, saying why in plain words
+     */
+    public static Optional<KeptFile> writePage(SourceFile source, BookResult result, Path target)
+            throws WorkbookProblems, IOException {
+        return new Target(target).write(new BenchPage(result)::write, source);
     }
 }

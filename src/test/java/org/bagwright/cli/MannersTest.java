@@ -84,7 +84,7 @@ class MannersTest {
     @ValueSource(strings = {"bag", "bga.xlsx", "bag.xls"})
     void missingBook_namesTheOneBesideIt(String typed) throws Exception {
         Files.copy(Path.of("demo-data", "trio.xlsx"), folder.resolve("bag.xlsx"));
-        for (String command : List.of("plan", "check", "watch", "gauge")) {
+        for (String command : List.of("plan", "check", "watch", "gauge", "page")) {
             Terminal missing = Terminal.run(command, folder.resolve(typed));
             assertEquals(3, missing.code(), missing.err());
             String said = missing.out() + missing.err();

@@ -83,7 +83,7 @@ class PrivacyTest {
                     addEntity(zip.getPath(part), listener.address());
                 }
             }
-            for (String command : List.of("check", "chart", "plan", "gauge")) {
+            for (String command : List.of("check", "chart", "plan", "gauge", "page")) {
                 int code = Terminal.run(command, book).code();
                 assertTrue(
                         part.equals("links") ? code == 0 || command.equals("gauge") : code == 3, command + " " + code);

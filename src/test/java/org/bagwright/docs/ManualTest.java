@@ -61,7 +61,7 @@ class ManualTest {
                 .filter(ManualDeed.Typed.class::isInstance)
                 .map(deed -> ((ManualDeed.Typed) deed).words().get(0))
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertEquals(Set.of("add-shots", "demo", "new", "check", "chart", "gauge", "plan", "compare"), shown);
+        assertEquals(Set.of("add-shots", "demo", "new", "check", "chart", "gauge", "plan", "compare", "page"), shown);
     }
 
     @Test

@@ -18,6 +18,7 @@ record FuzzCommand(String words, Set<Integer> soundCodes, Set<Integer> spoiltCod
             new FuzzCommand("chart BOOK", Set.of(0), Set.of(3)),
             new FuzzCommand("gauge BOOK --write -o OUT.xlsx", Set.of(0, 3), Set.of(0, 3)),
             new FuzzCommand("compare BOOK COPY --seconds 1", Set.of(0, 4), Set.of(3)),
+            new FuzzCommand("page BOOK -o OUT.html --seconds 1", Set.of(0, 4), Set.of(3)),
             new FuzzCommand("add-shots BOOK SHOTS -o OUT.xlsx", Set.of(0, 3), Set.of(0, 3)));
 
     String name() {

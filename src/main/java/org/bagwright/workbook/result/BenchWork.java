@@ -7,6 +7,7 @@ import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
+import org.bagwright.domain.club.PieceMoves;
 import org.bagwright.domain.club.SleeveTurn;
 import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.plan.BagResult;

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.domain.club;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,16 +7,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.bagwright.domain.club.PortPiece;
-import org.bagwright.domain.club.Weighting;
 import org.bagwright.domain.text.Numbers;
 
 /** Which pieces leave which ports of a head and which take their place, on the way from one weighting to another. */
-record PieceMoves(Optional<Weighting> before, Optional<Weighting> after) {
+public record PieceMoves(Optional<Weighting> before, Optional<Weighting> after) {
     private static final double LEAST_KG = 5e-6;
 
     /** One text for each port whose piece changes, such as {@code heel: 2 g out, 12 g in}, in the order of the ports. */
-    List<String> byPort() {
+    public List<String> byPort() {
         Map<String, Double> out = masses(before);
         Map<String, Double> in = masses(after);
         List<String> moves = new ArrayList<>();
