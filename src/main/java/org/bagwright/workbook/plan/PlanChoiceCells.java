@@ -3,6 +3,7 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.Optional;
+import org.bagwright.workbook.settings.SettingsLists;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;

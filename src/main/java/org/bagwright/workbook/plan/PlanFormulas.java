@@ -1,5 +1,7 @@
 package org.bagwright.workbook.plan;
 
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.Option;
 

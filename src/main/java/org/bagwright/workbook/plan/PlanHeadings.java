@@ -5,6 +5,7 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.club.Bend;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.LimitKind;

@@ -3,6 +3,8 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
+import org.bagwright.workbook.settings.SheetColumn;
+import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCell;

@@ -4,6 +4,8 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;

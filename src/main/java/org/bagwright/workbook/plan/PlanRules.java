@@ -5,6 +5,8 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClosedReason;

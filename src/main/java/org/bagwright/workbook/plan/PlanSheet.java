@@ -2,6 +2,8 @@ package org.bagwright.workbook.plan;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
+import org.bagwright.workbook.settings.SheetColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddress;

@@ -3,6 +3,7 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.List;
+import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;

@@ -17,7 +17,7 @@ import org.bagwright.workbook.plan.PlanLayout;
 import org.bagwright.workbook.plan.PlanRow;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
-import org.bagwright.workbook.plan.SettingsSheet;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Ladder: for each golfer a table and two charts, of carries and of gaps, and a chart for each sleeve. */
