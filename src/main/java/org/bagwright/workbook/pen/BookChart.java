@@ -25,8 +25,6 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTUnsignedInt;
 
 /** One chart on a sheet, of lines, points or columns over names, in the look of the book. */
 public final class BookChart {
-    private static final String GRID = "DDE4E7";
-
     /** One series: rows from first to last, names from one column and values from another. */
     public record Series(
             String title, int firstRow, int lastRow, int categoryColumn, int valueColumn, SeriesLook look) {}
@@ -53,7 +51,7 @@ public final class BookChart {
         if (!category.isEmpty()) {
             categories.setTitle(category);
         }
-        values = frame.valueAxis(AxisPosition.LEFT, value, "0", GRID);
+        values = frame.valueAxis(AxisPosition.LEFT, value, "0", BookColour.GRID);
         values.setCrossBetween(AxisCrossBetween.BETWEEN);
         categories.setCrosses(AxisCrosses.AUTO_ZERO);
         categories.setTickLabelPosition(AxisTickLabelPosition.LOW);

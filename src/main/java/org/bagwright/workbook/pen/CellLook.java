@@ -15,8 +15,8 @@ final class CellLook {
         style.setVerticalAlignment(VerticalAlignment.CENTER);
     }
 
-    CellLook filled(String rgb) {
-        style.setFillForegroundColor(new Rgb(rgb).ofCell());
+    CellLook filled(BookColour colour) {
+        style.setFillForegroundColor(colour.rgb().ofCell());
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
         return this;
     }
@@ -54,27 +54,35 @@ final class CellLook {
         return this;
     }
 
-    CellLook underlined(String rgb) {
+    CellLook underlined(BookColour colour) {
         style.setBorderBottom(BorderStyle.HAIR);
-        style.setBottomBorderColor(new Rgb(rgb).ofCell());
+        style.setBottomBorderColor(colour.rgb().ofCell());
         return this;
     }
 
-    CellLook lineAbove(String rgb) {
+    CellLook lineAbove(BookColour colour) {
         style.setBorderTop(BorderStyle.THIN);
-        style.setTopBorderColor(new Rgb(rgb).ofCell());
+        style.setTopBorderColor(colour.rgb().ofCell());
         return this;
     }
 
-    CellLook framed(String rgb) {
-        style.setBorderTop(BorderStyle.THIN);
-        style.setBorderBottom(BorderStyle.THIN);
-        style.setBorderLeft(BorderStyle.THIN);
-        style.setBorderRight(BorderStyle.THIN);
-        style.setTopBorderColor(new Rgb(rgb).ofCell());
-        style.setBottomBorderColor(new Rgb(rgb).ofCell());
-        style.setLeftBorderColor(new Rgb(rgb).ofCell());
-        style.setRightBorderColor(new Rgb(rgb).ofCell());
+    CellLook framed(BookColour colour) {
+        return framed(BorderStyle.THIN, colour);
+    }
+
+    CellLook framedHeavily(BookColour colour) {
+        return framed(BorderStyle.MEDIUM, colour);
+    }
+
+    private CellLook framed(BorderStyle line, BookColour colour) {
+        style.setBorderTop(line);
+        style.setBorderBottom(line);
+        style.setBorderLeft(line);
+        style.setBorderRight(line);
+        style.setTopBorderColor(colour.rgb().ofCell());
+        style.setBottomBorderColor(colour.rgb().ofCell());
+        style.setLeftBorderColor(colour.rgb().ofCell());
+        style.setRightBorderColor(colour.rgb().ofCell());
         return this;
     }
 }

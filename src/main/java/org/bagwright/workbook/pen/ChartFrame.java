@@ -36,8 +36,8 @@ final class ChartFrame {
         chart = sheet.createDrawingPatriarch().createChart(anchor);
         chart.displayBlanksAs(DisplayBlanks.GAP);
         chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
-        chart.getOrAddShapeProperties().setFillProperties(new Rgb("FFFFFF").fill());
-        chart.getOrAddShapeProperties().setLineProperties(new Rgb(BookStyles.RULE).line(0.75));
+        chart.getOrAddShapeProperties().setFillProperties(BookColour.PAPER.rgb().fill());
+        chart.getOrAddShapeProperties().setLineProperties(BookColour.RULE.rgb().line(0.75));
     }
 
     XSSFChart chart() {
@@ -50,27 +50,27 @@ final class ChartFrame {
         chart.getTitle().getBody().getParagraph(0).getTextRuns().forEach(run -> {
             run.setFontSize(12.0);
             run.setBold(true);
-            run.setFontColor(XDDFColor.from(new Rgb(BookStyles.INK).bytes()));
+            run.setFontColor(XDDFColor.from(BookColour.INK.rgb().bytes()));
         });
     }
 
     /** An axis of numbers with lines of the grid in a colour. */
-    XDDFValueAxis valueAxis(AxisPosition position, String title, String format, String gridRgb) {
+    XDDFValueAxis valueAxis(AxisPosition position, String title, String format, BookColour grid) {
         XDDFValueAxis axis = chart.createValueAxis(position);
         axis.setTitle(title);
         axis.setCrosses(AxisCrosses.MIN);
         axis.setNumberFormat(format);
         dress(axis);
-        axis.getOrAddMajorGridProperties().setLineProperties(new Rgb(gridRgb).line(0.5));
+        axis.getOrAddMajorGridProperties().setLineProperties(grid.rgb().line(0.5));
         return axis;
     }
 
     /** Gives an axis the book's colours and letters. */
     void dress(XDDFChartAxis axis) {
-        axis.getOrAddShapeProperties().setLineProperties(new Rgb(BookStyles.FAINT).line(0.75));
+        axis.getOrAddShapeProperties().setLineProperties(BookColour.FAINT.rgb().line(0.75));
         XDDFRunProperties text = axis.getOrAddTextProperties();
         text.setFontSize(9.0);
-        text.setFillProperties(new Rgb(BookStyles.INK).fill());
+        text.setFillProperties(BookColour.INK.rgb().fill());
     }
 
     /**

@@ -34,7 +34,7 @@ public final class ClockChart {
     }
 
     private XDDFValueAxis axis(AxisPosition position, String title) {
-        return frame.valueAxis(position, title, "0.0", BookStyles.MIST);
+        return frame.valueAxis(position, title, "0.0", BookColour.GRID);
     }
 
     /** Shows the part of the plane that holds all these lies and lofts, degrees. */

@@ -30,7 +30,6 @@ final class KnownFormats {
     /** The format of the book that equals one which is not yet in it; it is added if there is none. */
     XSSFCellStyle style(XSSFCellStyle wanted) {
         CTXf xf = wanted.getCoreXf();
-        xf.setXfId(0);
         String text = text(xf);
         int known = IntStream.range(0, workbook.getNumCellStyles())
                 .filter(index -> text(styles.getCellXfAt(index)).equals(text))
@@ -51,12 +50,13 @@ final class KnownFormats {
                 });
     }
 
-    /** The number of the format that a rule gives to cells: nothing but a fill of one colour. */
-    int ruleFill(Rgb colour) {
+    /** The number of the format that a rule gives to cells: a fill of one colour, and letters that can be read on it. */
+    int ruleFill(BookColour colour) {
         CTDxf wanted = CTDxf.Factory.newInstance();
+        wanted.addNewFont().addNewColor().setRgb(colour.letters().rgb().ofCell().getARGB());
         CTPatternFill fill = wanted.addNewFill().addNewPatternFill();
         fill.setPatternType(STPatternType.SOLID);
-        fill.addNewBgColor().setRgb(colour.ofCell().getARGB());
+        fill.addNewBgColor().setRgb(colour.rgb().ofCell().getARGB());
         String text = text(wanted);
         return IntStream.range(0, styles._getDXfsSize())
                 .filter(index -> text(styles.getDxfAt(index)).equals(text))

@@ -6,7 +6,7 @@ import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 
-/** A colour by its six hexadecimal digits. A book has no theme to take colours from, so cells and charts set every one. */
+/** A colour by its six hexadecimal digits. A book may have any theme, so cells and charts set every colour themselves. */
 record Rgb(String hex) {
     /** The schema of a cell's colour wants its opacity too. */
     private static final String OPAQUE = "FF";

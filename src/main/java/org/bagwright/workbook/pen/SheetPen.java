@@ -129,8 +129,8 @@ public final class SheetPen {
     }
 
     /** The number of the format by which a rule fills cells with a colour. */
-    public int ruleFill(String rgb) {
-        return styles.ruleFill(rgb);
+    public int ruleFill(BookColour colour) {
+        return styles.ruleFill(colour);
     }
 
     private Row row(int row) {

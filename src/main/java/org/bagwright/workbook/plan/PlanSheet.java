@@ -15,6 +15,7 @@ import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Units;
+import org.bagwright.workbook.pen.BookColour;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
@@ -180,19 +181,19 @@ public final class PlanSheet {
             new CellRangeAddress(FIRST_ROW, last, PlanColumn.LIVE_FIT.index(), PlanColumn.LIVE_FIT.index())
         };
         String cell = "$" + PlanColumn.LIVE_FIT.letters() + (FIRST_ROW + 1);
-        colour(formatting, area, cell + "=\"close\"", "F6E3B8");
+        colour(formatting, area, cell + "=\"close\"", BookColour.CLOSE);
         String wrong =
                 "AND(" + cell + "<>\"close\"," + cell + "<>\"inside\"," + cell + "<>\"" + Option.LEFT_OUT + "\")";
-        colour(formatting, area, wrong, "E7B8A2");
+        colour(formatting, area, wrong, BookColour.OFF);
     }
 
     private void colour(
-            XSSFSheetConditionalFormatting formatting, CellRangeAddress[] area, String condition, String rgb) {
+            XSSFSheetConditionalFormatting formatting, CellRangeAddress[] area, String condition, BookColour fill) {
         int added = formatting.addConditionalFormatting(area, formatting.createConditionalFormattingRule(condition));
         pen.sheet()
                 .getCTWorksheet()
                 .getConditionalFormattingArray(added)
                 .getCfRuleArray(0)
-                .setDxfId(pen.ruleFill(rgb));
+                .setDxfId(pen.ruleFill(fill));
     }
 }

@@ -12,7 +12,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import javax.imageio.ImageIO;
-import org.bagwright.workbook.pen.BookStyles;
+import org.bagwright.workbook.pen.BookColour;
 
 /** Draws the clock by which a sleeve's settings are told. */
 final class ClockPicture {
@@ -55,18 +55,18 @@ final class ClockPicture {
     }
 
     private void drawDial() {
-        pen.setColor(colour(BookStyles.MIST));
+        pen.setColor(colour(BookColour.GRID.hex()));
         pen.fill(circle(RADIUS));
-        pen.setColor(colour(BookStyles.SLATE));
+        pen.setColor(colour(BookColour.SLATE.hex()));
         pen.setStroke(new BasicStroke(7));
         pen.draw(circle(RADIUS));
-        pen.setColor(colour(BookStyles.RULE));
+        pen.setColor(colour(BookColour.RULE.hex()));
         pen.setStroke(new BasicStroke(3));
         pen.draw(new Line2D.Double(x(9, 200), y(9, 200), x(3, 200), y(3, 200)));
         pen.draw(new Line2D.Double(x(12, 200), y(12, 200), x(6, 200), y(6, 200)));
         pen.setColor(Color.WHITE);
         pen.fill(circle(34));
-        pen.setColor(colour(BookStyles.SLATE));
+        pen.setColor(colour(BookColour.SLATE.hex()));
         pen.setStroke(new BasicStroke(5));
         pen.draw(circle(34));
     }
@@ -74,11 +74,11 @@ final class ClockPicture {
     private void drawHours() {
         for (int hour = 1; hour <= 12; hour++) {
             boolean main = hour % 3 == 0;
-            pen.setColor(colour(BookStyles.SLATE));
+            pen.setColor(colour(BookColour.SLATE.hex()));
             pen.setStroke(new BasicStroke(main ? 9 : 4));
             double inner = RADIUS - (main ? 34 : 22);
             pen.draw(new Line2D.Double(x(hour, inner), y(hour, inner), x(hour, RADIUS), y(hour, RADIUS)));
-            pen.setColor(colour(BookStyles.INK));
+            pen.setColor(colour(BookColour.INK.hex()));
             centred(String.valueOf(hour), x(hour, RADIUS - 66), y(hour, RADIUS - 66), main ? 46 : 32, main);
         }
     }
@@ -97,20 +97,20 @@ final class ClockPicture {
     }
 
     private void drawWords() {
-        pen.setColor(colour(BookStyles.INK));
+        pen.setColor(colour(BookColour.INK.hex()));
         centred("more upright", CENTRE_X, 88, 38, true);
         centred("toward the toe", CENTRE_X, 134, 30, false);
         centred("flatter", CENTRE_X, 808, 38, true);
         centred("toward the heel", CENTRE_X, 852, 30, false);
         side(CENTRE_X + RADIUS + 150, "toward", "the target", "more loft");
         side(CENTRE_X - RADIUS - 150, "away from", "the target", "less loft");
-        pen.setColor(colour(BookStyles.FAINT));
+        pen.setColor(colour(BookColour.FAINT.hex()));
         centred("The same hours hold for right-handed and left-handed clubs:", CENTRE_X, 918, 28, false);
         centred("3 is always toward the target, 12 always toward the toe.", CENTRE_X, 958, 28, false);
     }
 
     private void side(double x, String first, String second, String effect) {
-        pen.setColor(colour(BookStyles.INK));
+        pen.setColor(colour(BookColour.INK.hex()));
         centred(first, x, CENTRE_Y - 44, 38, true);
         centred(second, x, CENTRE_Y, 38, true);
         centred(effect, x, CENTRE_Y + 48, 30, false);
