@@ -30,6 +30,11 @@ public final class SheetPen {
         return sheet;
     }
 
+    /** Where its rows are kept. */
+    Sheet rows() {
+        return rows;
+    }
+
     public Cell text(int row, int column, BookStyles.Role role, String text) {
         Cell cell = cell(row, column);
         cell.setCellStyle(styles.of(role));
@@ -99,6 +104,11 @@ public final class SheetPen {
 
     public void height(int row, double points) {
         row(row).setHeightInPoints((float) points);
+    }
+
+    /** Hides a row. */
+    public void hide(int row) {
+        row(row).setZeroHeight(true);
     }
 
     /** Merges cells that no other merge may overlap: the library's check of that takes minutes for a large team. */

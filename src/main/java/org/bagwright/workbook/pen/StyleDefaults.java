@@ -29,8 +29,12 @@ final class StyleDefaults {
         this.styles = workbook.getStylesSource();
     }
 
-    /** Adds the theme and the style Normal where they are missing. */
-    void add() {
+    /**
+     * Adds the theme and the style Normal where they are missing. Widths of columns are counted in digits of its font.
+     *
+     * @param font the number of the font of Normal
+     */
+    void add(int font) {
         if (styles.getTheme() == null) {
             styles.ensureThemesTable();
             try (InputStream theme = StyleDefaults.class.getResourceAsStream(THEME)) {
@@ -43,6 +47,7 @@ final class StyleDefaults {
             if (styles._getStyleXfsSize() == 0) {
                 styles.putCellStyleXf(CTXf.Factory.newInstance());
             }
+            styles.getCellStyleXfAt(0).setFontId(font);
             CTCellStyle normal = name(NORMAL, 0);
             normal.setBuiltinId(NORMAL_ID);
         }

@@ -31,7 +31,11 @@ public enum PlanQuantity {
     GROUP(SettingsColumn.MATCH_GROUP),
     /** The number by which it is matched. */
     MATCH(SettingsColumn.MATCH_VALUE),
-    CHANGES(SettingsColumn.CHANGES);
+    CHANGES(SettingsColumn.CHANGES),
+    /** The gap less its wish, as far as the chart shows. */
+    OFF_WISH,
+    /** The height in the chart of the mark for it; out of sight where there is no gap. */
+    LINE;
 
     private final Optional<SettingsColumn> source;
 

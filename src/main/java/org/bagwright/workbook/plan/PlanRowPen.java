@@ -28,8 +28,8 @@ record PlanRowPen(SheetPen pen, PlanFormulas formulas, Units units, PlanPlace pl
         pen.text(place.row(), column.index(), role, text);
     }
 
-    void number(SheetColumn column, int value) {
-        pen.number(place.row(), column.index(), Role.NUMBER, "0", value);
+    void number(SheetColumn column, double value) {
+        pen.number(place.row(), column.index(), Role.NUMBER, "0.##", value);
     }
 
     /** A formula that gives a text. */

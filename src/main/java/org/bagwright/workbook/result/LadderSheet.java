@@ -13,9 +13,9 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.plan.PlanBlock;
 import org.bagwright.workbook.plan.PlanLayout;
 import org.bagwright.workbook.plan.PlanRow;
-import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
 import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.workbook.schema.ResultSheet;
@@ -47,11 +47,11 @@ final class LadderSheet {
     void write() {
         table.title("Ladder", "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheet.REBUILT);
         int row = TablePen.HEADING_ROW;
-        int planRow = PlanSheet.FIRST_ROW;
-        for (BagResult bag : result.bags()) {
+        for (PlanBlock block : PlanBlock.all(result)) {
+            BagResult bag = block.bag();
+            int planRow = block.firstRow();
             int end = Math.max(golfer(bag, row, planRow), row + BLOCK_ROWS);
             row = clocks(bag, end, planRow) + 1;
-            planRow += bag.options().slots().size();
             pen.sheet().setRowBreak(row - 1);
         }
         pen.print(PageSetup.landscape(-1, row - 2, LAST_COLUMN + 1));
