@@ -46,6 +46,7 @@ public final class DemoBooks {
     /** Says on the sheet Start what the book is, and that it is invented. */
     static void introduce(XSSFWorkbook book, String title, String shows) {
         BookFiller.start(book, "Title", title);
+        book.getProperties().getCoreProperties().setTitle(title);
         XSSFSheet start = book.getSheet("Start");
         start.getRow(0).getCell(0).setCellValue("Demo: " + title);
         start.getRow(1)

@@ -3,6 +3,7 @@ package org.bagwright.workbook.pen;
 import java.util.List;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
@@ -15,6 +16,7 @@ import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFLegendEntry;
 import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
@@ -25,7 +27,10 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTUnsignedInt;
 
 /** One chart on a sheet, of lines, points or columns over names, in the look of the book. */
 public final class BookChart {
-    /** One series: rows from first to last, names from one column and values from another. */
+    private static final double COLUMN_EDGE_POINTS = 0.75;
+    private static final int FULL_PERCENT = 100;
+
+    /** One series: rows from first to last, names from one column and values from another; without a title not in the legend. */
     public record Series(
             String title, int firstRow, int lastRow, int categoryColumn, int valueColumn, SeriesLook look) {}
 
@@ -37,8 +42,13 @@ public final class BookChart {
 
     /** A chart whose upper left corner is a cell, with a size in columns and rows. */
     public BookChart(XSSFSheet sheet, int column, int row, int columns, int rows) {
+        this(sheet, ChartPlace.whole(column, row, columns, rows));
+    }
+
+    public BookChart(XSSFSheet sheet, ChartPlace place) {
         this.sheet = sheet;
-        this.frame = new ChartFrame(sheet, column, row, columns, rows);
+        this.frame = new ChartFrame(sheet, place);
+        frame.legend();
     }
 
     public void title(String text) {
@@ -49,7 +59,7 @@ public final class BookChart {
     public void axes(String category, String value) {
         categories = frame.chart().createCategoryAxis(AxisPosition.BOTTOM);
         if (!category.isEmpty()) {
-            categories.setTitle(category);
+            frame.title(categories, category);
         }
         values = frame.valueAxis(AxisPosition.LEFT, value, "0", BookColour.GRID);
         values.setCrossBetween(AxisCrossBetween.BETWEEN);
@@ -61,6 +71,14 @@ public final class BookChart {
     /** Lets the value axis start above 0. */
     public void startAt(double least) {
         values.setMinimum(least);
+    }
+
+    /** Lets the value axis show nothing but these values, with a line of the grid at every step. */
+    public void span(double least, double most, double step) {
+        values.setMinimum(least);
+        values.setMaximum(most);
+        values.setMajorUnit(step);
+        categories.setCrosses(AxisCrosses.MIN);
     }
 
     /** How the value axis shows numbers, such as {@code 0.0}; without this call as whole numbers. */
@@ -85,13 +103,38 @@ public final class BookChart {
         frame.chart().plot(data);
     }
 
-    public void line(Series series) {
-        lines(List.of(series));
+    /**
+     * A band behind what is drawn later.
+     *
+     * @param from where it begins, above 0
+     * @param width how wide it is, in the unit of the axis
+     */
+    public void band(Series from, Series width) {
+        XDDFBarChartData data = (XDDFBarChartData) frame.chart().createData(ChartTypes.BAR, categories, values);
+        data.setBarDirection(BarDirection.COL);
+        data.setBarGrouping(BarGrouping.STACKED);
+        data.setOverlap((byte) FULL_PERCENT);
+        data.setVaryColors(false);
+        data.setGapWidth(0);
+        hideNextInLegend();
+        column(data, from).setFillProperties(new XDDFNoFillProperties());
+        column(data, width).setFillProperties(width.look().ofColumns().fill());
+        frame.chart().plot(data);
     }
 
-    private void add(XDDFLineChartData data, Series series, boolean pointsOnly) {
+    /** Leaves the next series to be drawn out of the legend. */
+    private void hideNextInLegend() {
+        XDDFLegendEntry hidden = frame.chart().getOrAddLegend().addEntry();
+        hidden.setIndex(index);
+        hidden.setDelete(true);
+    }
+
+    private XDDFLineChartData.Series add(XDDFLineChartData data, Series series, boolean pointsOnly) {
         XDDFLineChartData.Series drawn = (XDDFLineChartData.Series) data.addSeries(categories(series), values(series));
         SeriesLook look = series.look();
+        if (series.title().isEmpty()) {
+            hideNextInLegend();
+        }
         drawn.setTitle(series.title(), null);
         drawn.setSmooth(false);
         drawn.setMarkerStyle(look.marker);
@@ -101,6 +144,7 @@ public final class BookChart {
             look.paint(drawn.getCTLineSer().getMarker());
         }
         number(drawn.getCTLineSer().getIdx(), drawn.getCTLineSer().getOrder());
+        return drawn;
     }
 
     public void columns(List<Series> many) {
@@ -110,13 +154,19 @@ public final class BookChart {
         data.setVaryColors(false);
         data.setGapWidth(60);
         for (Series series : many) {
-            XDDFBarChartData.Series drawn =
-                    (XDDFBarChartData.Series) data.addSeries(categories(series), values(series));
-            drawn.setTitle(series.title(), null);
-            drawn.setFillProperties(series.look().colour.fill());
-            number(drawn.getCTBarSer().getIdx(), drawn.getCTBarSer().getOrder());
+            XDDFBarChartData.Series drawn = column(data, series);
+            drawn.setFillProperties(series.look().ofColumns().fill());
+            drawn.setLineProperties(BookColour.SLATE.rgb().line(COLUMN_EDGE_POINTS));
         }
         frame.chart().plot(data);
+    }
+
+    private XDDFBarChartData.Series column(XDDFBarChartData data, Series series) {
+        XDDFBarChartData.Series drawn =
+                (XDDFBarChartData.Series) data.addSeries(categories(series), values(series));
+        drawn.setTitle(series.title(), null);
+        number(drawn.getCTBarSer().getIdx(), drawn.getCTBarSer().getOrder());
+        return drawn;
     }
 
     /** Series of a chart that mixes columns and lines are numbered through, or spreadsheets drop some. */

@@ -20,7 +20,9 @@ public enum BookColour {
     BAND("C8D4D9"),
     /** Cells to choose and fill in. */
     SAND("E4D193"),
-    /** A measure that is near its tolerance. */
+    /** Marks of today in charts. */
+    GREY("6F7F87"),
+    /** A measure that is near its tolerance; marks of live in charts. */
     CLOSE("D6A044"),
     /** A measure outside its tolerance, with letters in the colour of paper. */
     OFF("A8452B");

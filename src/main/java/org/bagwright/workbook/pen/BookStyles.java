@@ -18,7 +18,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The one look of every sheet the tool writes: quiet, printable in grey, input cells apart from computed ones. */
 public final class BookStyles {
-    private static final String FONT = "Arial";
+    static final String FONT = "Arial";
     private static final String STYLE_PREFIX = "Bag ";
     private static final short TITLE_POINTS = 16;
     private static final short TEXT_POINTS = 10;
@@ -81,7 +81,7 @@ public final class BookStyles {
         this.workbook = workbook;
         this.known = new KnownFormats(workbook);
         this.defaults = new StyleDefaults(workbook);
-        defaults.add(fonts.computeIfAbsent(Role.PLAIN, this::font).getIndex());
+        defaults.add(FONT, TEXT_POINTS, fonts.computeIfAbsent(Role.PLAIN, this::font));
     }
 
     /** The style of a role for text or for whole numbers as they come. */

@@ -1,6 +1,9 @@
 package org.bagwright.workbook.pen;
 
+import java.util.Arrays;
+import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -20,20 +23,28 @@ import org.apache.poi.xddf.usermodel.text.XDDFRunProperties;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTCatAx;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTRegularTextRun;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 
 /** What every chart of the book shares: its frame, title and axes, and the cells of the sheet that it shows. */
 final class ChartFrame {
-    /** What a chart keeps clear of the table to its left, and half of it of the row above. */
-    private static final int INSET_EMU = 120_000;
+    /** Letters that are 8 points or more on a sheet that is printed somewhat smaller. */
+    static final double LETTERS_POINTS = 10;
+
+    private static final double TITLE_POINTS = 12;
+    /** Sizes of letters are kept in hundredths of a point. */
+    static final int HUNDREDTHS = 100;
 
     private final XSSFSheet sheet;
     private final Sheet cells;
     private final XSSFChart chart;
 
-    /** A chart whose upper left corner is a cell, with a size in columns and rows. */
-    ChartFrame(XSSFSheet sheet, int column, int row, int columns, int rows) {
-        this(sheet, sheet, new XSSFClientAnchor(
-                INSET_EMU, INSET_EMU / 2, 0, 0, column, row, column + columns, row + rows));
+    ChartFrame(XSSFSheet sheet, ChartPlace place) {
+        this(sheet, sheet, place.anchor(sheet));
     }
 
     /** A chart that fills cells of the sheet of a pen. */
@@ -46,7 +57,7 @@ final class ChartFrame {
         this.cells = cells;
         chart = sheet.createDrawingPatriarch().createChart(anchor);
         chart.displayBlanksAs(DisplayBlanks.GAP);
-        chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
+        letters();
         chart.getOrAddShapeProperties().setFillProperties(BookColour.PAPER.rgb().fill());
         chart.getOrAddShapeProperties().setLineProperties(BookColour.RULE.rgb().line(0.75));
     }
@@ -55,11 +66,25 @@ final class ChartFrame {
         return chart;
     }
 
+    void legend() {
+        chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
+    }
+
+    /** The letters of all texts that have none of their own. */
+    private void letters() {
+        CTTextBody letters = chart.getCTChartSpace().addNewTxPr();
+        letters.addNewBodyPr();
+        CTTextCharacterProperties usual = letters.addNewP().addNewPPr().addNewDefRPr();
+        usual.setSz((int) (HUNDREDTHS * LETTERS_POINTS));
+        usual.addNewSolidFill().addNewSrgbClr().setVal(BookColour.INK.rgb().bytes());
+        usual.addNewLatin().setTypeface(BookStyles.FONT);
+    }
+
     void title(String text) {
         chart.setTitleText(text);
         chart.setTitleOverlay(false);
         chart.getTitle().getBody().getParagraph(0).getTextRuns().forEach(run -> {
-            run.setFontSize(12.0);
+            run.setFontSize(TITLE_POINTS);
             run.setBold(true);
             run.setFontColor(XDDFColor.from(BookColour.INK.rgb().bytes()));
         });
@@ -69,7 +94,7 @@ final class ChartFrame {
     XDDFValueAxis valueAxis(AxisPosition position, String title, String format, BookColour grid) {
         XDDFValueAxis axis = chart.createValueAxis(position);
         if (!title.isEmpty()) {
-            axis.setTitle(title);
+            title(axis, title);
         }
         axis.setCrosses(AxisCrosses.MIN);
         axis.setNumberFormat(format);
@@ -82,8 +107,27 @@ final class ChartFrame {
     void dress(XDDFChartAxis axis) {
         axis.getOrAddShapeProperties().setLineProperties(BookColour.FAINT.rgb().line(0.75));
         XDDFRunProperties text = axis.getOrAddTextProperties();
-        text.setFontSize(9.0);
+        text.setFontSize(LETTERS_POINTS);
         text.setFillProperties(BookColour.INK.rgb().fill());
+    }
+
+    /** Names an axis, in the letters of the chart. */
+    void title(XDDFChartAxis axis, String title) {
+        axis.setTitle(title);
+        CTPlotArea area = chart.getCTChart().getPlotArea();
+        Stream.concat(
+                        Arrays.stream(area.getCatAxArray()).map(CTCatAx::getTitle),
+                        Arrays.stream(area.getValAxArray()).map(CTValAx::getTitle))
+                .filter(Objects::nonNull)
+                .flatMap(named -> Arrays.stream(named.getTx().getRich().getPArray()))
+                .flatMap(paragraph -> Arrays.stream(paragraph.getRArray()))
+                .forEach(ChartFrame::plain);
+    }
+
+    private static void plain(CTRegularTextRun run) {
+        CTTextCharacterProperties letters = run.isSetRPr() ? run.getRPr() : run.addNewRPr();
+        letters.setSz((int) (HUNDREDTHS * LETTERS_POINTS));
+        letters.setB(false);
     }
 
     /**

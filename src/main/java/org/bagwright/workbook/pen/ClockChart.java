@@ -17,14 +17,20 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STDLblPos;
 
 /** The settings of one sleeve on one club: gauge loft over gauge lie, each point with its mark. */
 public final class ClockChart {
+    /** The cells of a series: its rows from first to last, and the columns of lies and lofts. */
+    public record Rows(int firstRow, int lastRow, int lieColumn, int loftColumn) {
+        private CellRangeAddress of(int column) {
+            return new CellRangeAddress(firstRow, lastRow, column, column);
+        }
+    }
+
     private final ChartFrame frame;
     private final XDDFValueAxis lies;
     private final XDDFValueAxis lofts;
     private final XDDFScatterChartData data;
 
-    /** A chart whose upper left corner is a cell, with a size in columns and rows. */
-    public ClockChart(XSSFSheet sheet, int column, int row, int columns, int rows, String title) {
-        frame = new ChartFrame(sheet, column, row, columns, rows);
+    public ClockChart(XSSFSheet sheet, ChartPlace place, String title) {
+        frame = new ChartFrame(sheet, place);
         frame.title(title);
         lies = axis(AxisPosition.BOTTOM, "Gauge lie [deg], more upright to the right");
         lofts = axis(AxisPosition.LEFT, "Gauge loft [deg]");
@@ -34,7 +40,7 @@ public final class ClockChart {
     }
 
     private XDDFValueAxis axis(AxisPosition position, String title) {
-        return frame.valueAxis(position, title, "0.0", BookColour.GRID);
+        return frame.valueAxis(position, title, "0", BookColour.GRID);
     }
 
     /** Shows the part of the plane that holds all these lies and lofts, degrees. */
@@ -46,21 +52,12 @@ public final class ClockChart {
     private static void span(XDDFValueAxis axis, DoubleSummaryStatistics anglesDeg) {
         axis.setMinimum(Math.floor(anglesDeg.getMin() - 0.5));
         axis.setMaximum(Math.ceil(anglesDeg.getMax() + 0.5));
+        axis.setMajorUnit(1);
     }
 
     /** Adds points without a line between them; {@code labels} is empty or holds one text a point. */
-    public void points(
-            String title,
-            int firstRow,
-            int lastRow,
-            int lieColumn,
-            int loftColumn,
-            SeriesLook look,
-            List<String> labels) {
-        var drawn = (XDDFScatterChartData.Series) data.addSeries(
-                frame.numbers(new CellRangeAddress(firstRow, lastRow, lieColumn, lieColumn)),
-                frame.numbers(new CellRangeAddress(firstRow, lastRow, loftColumn, loftColumn)));
-        drawn.setTitle(title, null);
+    public void points(String title, Rows rows, SeriesLook look, List<String> labels) {
+        var drawn = series(title, rows);
         drawn.setMarkerStyle(look.marker);
         drawn.setMarkerSize(look.size);
         drawn.setLineProperties(SeriesLook.noLine());
@@ -68,6 +65,21 @@ public final class ClockChart {
         if (!labels.isEmpty()) {
             label(drawn.getCTScatterSer(), labels);
         }
+    }
+
+    /** Adds a line from point to point; {@code round} lets it bend through them. */
+    public void curve(String title, Rows rows, boolean round) {
+        var drawn = series(title, rows);
+        drawn.setSmooth(round);
+        drawn.setMarkerStyle(SeriesLook.CURVE.marker);
+        drawn.setLineProperties(SeriesLook.CURVE.line());
+    }
+
+    private XDDFScatterChartData.Series series(String title, Rows rows) {
+        var drawn = (XDDFScatterChartData.Series)
+                data.addSeries(frame.numbers(rows.of(rows.lieColumn())), frame.numbers(rows.of(rows.loftColumn())));
+        drawn.setTitle(title, null);
+        return drawn;
     }
 
     private static void label(CTScatterSer series, List<String> labels) {
@@ -101,7 +113,7 @@ public final class ClockChart {
         var body = label.addNewTx().addNewRich();
         body.addNewBodyPr();
         var run = body.addNewP().addNewR();
-        run.addNewRPr().setSz(900);
+        run.addNewRPr().setSz((int) (ChartFrame.HUNDREDTHS * ChartFrame.LETTERS_POINTS));
         run.setT(text);
     }
 

@@ -1,13 +1,15 @@
 package org.bagwright.workbook.pen;
 
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.PaneInformation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
- * How a sheet prints: A4, as wide as the page, with the names of file and sheet and the page number at the foot. Rows and
- * columns count from 0.
+ * How a sheet prints: A4, on as few pages next to each other as leave its letters large enough to read, with the names of file
+ * and sheet and the page number at the foot. Rows and columns count from 0.
  *
  * @param landscape whether the page is wider than high
  * @param headingRow the row that is repeated on every page, -1 for none
@@ -15,6 +17,16 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  * @param lastColumn the last column that is printed
  */
 public record PageSetup(boolean landscape, int headingRow, int lastRow, int lastColumn) {
+    /** Letters of 10 points are printed in 8 points or more. A program that rounds the scale down needs a little more. */
+    private static final double LEAST_SCALE_RATIO = 0.81;
+
+    /** A hidden column far from every table. */
+    private static final int HIDDEN_COLUMN = 701;
+
+    private static final double POINTS_PER_INCH = 72;
+    private static final double POINTS_PER_PIXEL = 0.75;
+    private static final double A4_SHORT_INCHES = 8.27;
+    private static final double A4_LONG_INCHES = 11.69;
     private static final double SIDE_INCHES = 0.4;
     private static final double CARD_SIDE_INCHES = 0.3;
     private static final double CARD_BOTTOM_INCHES = 0.55;
@@ -26,9 +38,23 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
         return new PageSetup(true, headingRow, lastRow, lastColumn);
     }
 
+    public static PageSetup upright(int headingRow, int lastRow, int lastColumn) {
+        return new PageSetup(false, headingRow, lastRow, lastColumn);
+    }
+
     /** An upright page with narrow margins, without a row that is repeated. */
     public static PageSetup card(int lastRow, int lastColumn) {
         return new PageSetup(false, -1, lastRow, lastColumn);
+    }
+
+    /**
+     * Leaves a sheet out when its whole book is printed: its print area is hidden. Hiding the sheet does not do, since some
+     * programs print hidden sheets.
+     */
+    public static void leaveOut(XSSFSheet sheet) {
+        sheet.setColumnHidden(HIDDEN_COLUMN, true);
+        sheet.getWorkbook()
+                .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), HIDDEN_COLUMN, HIDDEN_COLUMN, 0, 0);
     }
 
     void applyTo(XSSFSheet sheet) {
@@ -48,12 +74,40 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
         sheet.getPrintSetup().setLandscape(landscape);
         sheet.setFitToPage(true);
         sheet.setAutobreaks(true);
-        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitWidth((short) pagesWide(sheet));
         sheet.getPrintSetup().setFitHeight((short) 0);
     }
 
+    /** The columns that stay in view are repeated on each page. */
+    private int pagesWide(XSSFSheet sheet) {
+        double pagePoints =
+                ((landscape ? A4_LONG_INCHES : A4_SHORT_INCHES) - 2 * sideInches()) * POINTS_PER_INCH / LEAST_SCALE_RATIO;
+        double widthPoints = widthPoints(sheet, lastColumn + 1);
+        if (widthPoints <= pagePoints) {
+            return 1;
+        }
+        PaneInformation pane = sheet.getPaneInformation();
+        int fixed = pane == null ? 0 : pane.getVerticalSplitLeftColumn();
+        if (fixed > 0) {
+            sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, fixed - 1));
+        }
+        double fixedPoints = widthPoints(sheet, fixed);
+        return (int) Math.ceil((widthPoints - fixedPoints) / (pagePoints - fixedPoints));
+    }
+
+    private static double widthPoints(XSSFSheet sheet, int columns) {
+        return IntStream.range(0, columns)
+                .filter(column -> !sheet.isColumnHidden(column))
+                .mapToDouble(column -> sheet.getColumnWidthInPixels(column) * POINTS_PER_PIXEL)
+                .sum();
+    }
+
+    private double sideInches() {
+        return landscape ? SIDE_INCHES : CARD_SIDE_INCHES;
+    }
+
     private void margins(XSSFSheet sheet) {
-        double sideInches = landscape ? SIDE_INCHES : CARD_SIDE_INCHES;
+        double sideInches = sideInches();
         sheet.setMargin(PageMargin.LEFT, sideInches);
         sheet.setMargin(PageMargin.RIGHT, sideInches);
         sheet.setMargin(PageMargin.TOP, landscape ? TOP_INCHES : CARD_TOP_INCHES);

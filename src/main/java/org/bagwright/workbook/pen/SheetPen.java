@@ -10,6 +10,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Writes cells of one sheet; rows and columns count from 0. */
 public final class SheetPen {
+    /** How high a row must be for letters of a title. */
+    public static final double TITLE_ROW_POINTS = 26;
+
     private final XSSFSheet sheet;
     private final Sheet rows;
     private final BookStyles styles;
@@ -109,6 +112,14 @@ public final class SheetPen {
     /** Hides a row. */
     public void hide(int row) {
         row(row).setZeroHeight(true);
+    }
+
+    /** The height of a row that has none of its own yet. */
+    public void usualHeight(int row, double points) {
+        Row found = row(row);
+        if (found.getHeight() == sheet.getDefaultRowHeight()) {
+            found.setHeightInPoints((float) points);
+        }
     }
 
     /** Merges cells that no other merge may overlap: the library's check of that takes minutes for a large team. */

@@ -123,7 +123,6 @@ public final class StripChart {
 
     /** The lines of the chart are as high as the rows of the table; its cells may be in hidden columns. */
     private void fillThePlot(int rows) {
-        frame.chart().deleteLegend();
         frame.chart().getCTChart().getPlotVisOnly().setVal(false);
         var plot = frame.chart().getCTChart().getPlotArea();
         CTManualLayout layout = (plot.isSetLayout() ? plot.getLayout() : plot.addNewLayout()).addNewManualLayout();

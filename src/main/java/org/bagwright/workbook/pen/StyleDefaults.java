@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.model.StylesTable;
+import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellStyle;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellStyles;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTFontScheme;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTStylesheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTXf;
 
@@ -23,18 +25,26 @@ final class StyleDefaults {
     private static final String NORMAL = "Normal";
     private static final long NORMAL_ID = 0;
 
+    private final XSSFWorkbook workbook;
     private final StylesTable styles;
 
     StyleDefaults(XSSFWorkbook workbook) {
+        this.workbook = workbook;
         this.styles = workbook.getStylesSource();
     }
 
     /**
-     * Adds the theme and the style Normal where they are missing. Widths of columns are counted in digits of its font.
-     *
-     * @param font the number of the font of Normal
+     * Adds the theme and the style Normal where they are missing. The letters by which a book measures the widths of its columns
+     * become the tool's in a book without sheets: the library's are not on every machine, and others are up to a third wider. So are those of
+     * Normal, where a book has no such style.
      */
-    void add(int font) {
+    void add(String fontName, double heightPoints, XSSFFont normalFont) {
+        if (workbook.getNumberOfSheets() == 0) {
+            XSSFFont usual = workbook.getFontAt(0);
+            usual.getCTFont().setSchemeArray(new CTFontScheme[0]);
+            usual.setFontName(fontName);
+            usual.setFontHeight(heightPoints);
+        }
         if (styles.getTheme() == null) {
             styles.ensureThemesTable();
             try (InputStream theme = StyleDefaults.class.getResourceAsStream(THEME)) {
@@ -47,7 +57,7 @@ final class StyleDefaults {
             if (styles._getStyleXfsSize() == 0) {
                 styles.putCellStyleXf(CTXf.Factory.newInstance());
             }
-            styles.getCellStyleXfAt(0).setFontId(font);
+            styles.getCellStyleXfAt(0).setFontId(normalFont.getIndex());
             CTCellStyle normal = name(NORMAL, 0);
             normal.setBuiltinId(NORMAL_ID);
         }

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.compare.ComparedBook;
@@ -15,6 +16,7 @@ import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
 
@@ -51,8 +53,17 @@ public final class CompareBook {
             SheetPen clubs = new SheetPen(workbook.createSheet(ComparedClubsSheet.NAME), styles);
             new ComparedClubsSheet(clubs, comparison).write();
             clubs.protect();
+            sign(workbook.getProperties(), comparison);
             workbook.write(target);
         }
+    }
+
+    private static void sign(POIXMLProperties properties, Comparison comparison) {
+        List<String> books =
+                comparison.books().stream().map(ComparedBook::name).toList();
+        properties.getCoreProperties().setCreator(BookTitle.TOOL);
+        properties.getCoreProperties().setTitle("Compared: " + ListText.allOf(books));
+        properties.getExtendedProperties().getUnderlyingProperties().setApplication(BookTitle.TOOL);
     }
 
     private void sheet() {

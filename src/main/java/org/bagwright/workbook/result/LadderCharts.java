@@ -15,9 +15,12 @@ import org.bagwright.workbook.pen.SheetPen;
 /** On the sheet Ladder: the carries and the gaps of one golfer as charts next to the table that holds them. */
 final class LadderCharts {
     static final int FIRST_COLUMN = 10;
-    static final int LAST_COLUMN = FIRST_COLUMN + 9;
-    private static final int COLUMNS = 10;
-    private static final int ROWS = 21;
+    static final int COLUMNS = 8;
+    static final int LAST_COLUMN = FIRST_COLUMN + COLUMNS - 1;
+    /** How wide each column under the charts is. */
+    static final double COLUMN_CHARS = 9;
+
+    static final int CARRY_ROWS = 17;
 
     private final SheetPen pen;
     private final LengthUnit distance;
@@ -34,37 +37,41 @@ final class LadderCharts {
         this.lastRow = lastRow;
     }
 
-    /** Draws from a row on. */
-    void draw(int row) {
-        String name = bag.golfer().name();
-        BookChart carries = new BookChart(pen.sheet(), FIRST_COLUMN, row, COLUMNS, ROWS);
-        carries.title("Carry by club, " + name);
-        carries.axes("Club", "Carry [" + distance.label() + "]");
-        carries.startAt(axisStart());
-        carryLines(carries);
-        BookChart gaps = new BookChart(pen.sheet(), FIRST_COLUMN, row + ROWS + 1, COLUMNS, ROWS);
-        gaps.title("Gap to the next club, " + name);
-        gaps.axes("From club to club", "Gap [" + distance.label() + "]");
-        gaps.columns(series(lastRow - 1, LadderTable.GAP_NAME_COLUMN, LadderTable.GAP_COLUMN));
-        gaps.line(new BookChart.Series(
-                "Wish", firstRow, lastRow - 1, LadderTable.GAP_NAME_COLUMN, LadderTable.WISH_COLUMN, SeriesLook.WISH));
+    /** Draws the carries to the right from a row on, and the gaps under the table; gives the first free row. */
+    int draw(int row) {
+        carries(row);
+        GapChart gaps = new GapChart(pen, distance, bag, firstRow, lastRow);
+        gaps.write(row - 1);
+        return Math.max(row + CARRY_ROWS, gaps.draw(lastRow + 1));
     }
 
-    /** A blank is drawn as 0 by some programs: points alone then stay out of sight below the axis, a line would not. */
-    private void carryLines(BookChart chart) {
-        boolean mayBeBlank = bag.options().slots().stream().anyMatch(SlotOptions::hasCandidates);
-        List<BookChart.Series> series = series(lastRow, 0, LadderTable.CARRY_COLUMN);
+    private void carries(int row) {
+        BookChart chart = new BookChart(pen.sheet(), FIRST_COLUMN, row, COLUMNS, CARRY_ROWS);
+        chart.title("Carry by club, " + bag.golfer().name());
+        chart.axes("", "Carry [" + distance.label() + "]");
+        chart.startAt(axisStart());
+        List<BookChart.Series> series = new ArrayList<>();
         if (bag.outlook().isPresent()) {
-            int low = lastRow + 2 + OutlookTable.ROWS_ABOVE;
-            int high = low + lastRow - firstRow;
-            series.add(new BookChart.Series("Band low", low, high, 0, OutlookTable.LOW_COLUMN, SeriesLook.BAND));
-            series.add(new BookChart.Series("Band high", low, high, 0, OutlookTable.HIGH_COLUMN, SeriesLook.BAND));
+            series.add(band("8 in 10 single shots", OutlookTable.LOW_COLUMN));
+            series.add(band("", OutlookTable.HIGH_COLUMN));
         }
-        if (mayBeBlank) {
+        series.add(series("Live", 2, SeriesLook.LIVE));
+        series.add(series("Today", 0, SeriesLook.TODAY));
+        series.add(series("Planned", 1, SeriesLook.PLANNED));
+        if (mayBeBlank()) {
             chart.points(series);
         } else {
             chart.lines(series);
         }
+    }
+
+    private BookChart.Series band(String title, int column) {
+        return new BookChart.Series(title, firstRow, lastRow, 0, column, SeriesLook.BAND);
+    }
+
+    /** A blank is drawn as 0 by some programs: points alone then stay out of sight below the axis, a line would not. */
+    private boolean mayBeBlank() {
+        return bag.options().slots().stream().anyMatch(SlotOptions::hasCandidates);
     }
 
     /** A round number clearly below the shortest carry of any option and of single shots. */
@@ -78,12 +85,7 @@ final class LadderCharts {
         return Math.max(0, Math.floor((distance.fromM(leastM) - 5) / 20) * 20);
     }
 
-    private List<BookChart.Series> series(int last, int categoryColumn, int firstColumn) {
-        List<BookChart.Series> series = new ArrayList<>();
-        series.add(new BookChart.Series("Today", firstRow, last, categoryColumn, firstColumn, SeriesLook.TODAY));
-        series.add(
-                new BookChart.Series("Planned", firstRow, last, categoryColumn, firstColumn + 1, SeriesLook.PLANNED));
-        series.add(new BookChart.Series("Live", firstRow, last, categoryColumn, firstColumn + 2, SeriesLook.LIVE));
-        return series;
+    private BookChart.Series series(String title, int state, SeriesLook look) {
+        return new BookChart.Series(title, firstRow, lastRow, 0, LadderTable.CARRY_COLUMN + state, look);
     }
 }

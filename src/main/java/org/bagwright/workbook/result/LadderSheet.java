@@ -20,13 +20,15 @@ import org.bagwright.workbook.plan.PlanState;
 import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.workbook.schema.ResultSheet;
 
-/** The sheet Ladder: for each golfer a table and two charts, of carries and of gaps, and a chart for each sleeve. */
+/**
+ * The sheet Ladder: for each golfer a page with a table, charts of carries and of gaps, and a chart for each sleeve. To the
+ * right of what is printed: how the carries answer to changes, and the numbers of the charts of sleeves.
+ */
 final class LadderSheet {
     static final String NAME = "Ladder";
-    /** Rows that one golfer's charts need at least. */
-    private static final int BLOCK_ROWS = 44;
-
-    private static final int LAST_COLUMN = LadderCharts.LAST_COLUMN;
+    private static final double ROW_POINTS = 13;
+    /** A golfer's rows where he has no charts. */
+    private static final int LEAST_ROWS = 4;
 
     private final SheetPen pen;
     private final TablePen table;
@@ -48,52 +50,54 @@ final class LadderSheet {
         table.title("Ladder", "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheet.REBUILT);
         int row = TablePen.HEADING_ROW;
         for (PlanBlock block : PlanBlock.all(result)) {
-            BagResult bag = block.bag();
-            int planRow = block.firstRow();
-            int end = Math.max(golfer(bag, row, planRow), row + BLOCK_ROWS);
-            row = clocks(bag, end, planRow) + 1;
+            row = golfer(block.bag(), row, block.firstRow());
             pen.sheet().setRowBreak(row - 1);
         }
-        pen.print(PageSetup.landscape(-1, row - 2, LAST_COLUMN + 1));
+        pen.print(PageSetup.landscape(-1, row - 1, LadderCharts.LAST_COLUMN));
     }
 
+    /** Writes one golfer from a row on and gives the first free row. */
     private int golfer(BagResult bag, int row, int planRow) {
-        table.band(row, LAST_COLUMN, bag.golfer().name());
         List<SlotOptions> slots = bag.options().slots();
         List<Integer> carrying = IntStream.range(0, slots.size())
                 .filter(index -> new PlanRow(bag, index).mayCarry())
                 .boxed()
                 .toList();
-        new LadderTable(pen, units, bag, hasCandidates, planRow).write(row + 1, carrying);
-        pen.width(LadderCharts.FIRST_COLUMN, 20);
         int first = row + 2;
         int last = first + carrying.size() - 1;
-        if (carrying.size() > 1) {
-            new LadderCharts(pen, units.distance(), bag, first, last).draw(row + 1);
+        new LadderTable(pen, units, bag, hasCandidates, planRow).write(row + 1, carrying);
+        widths();
+        int tables = Math.max(last + 1, row + LEAST_ROWS);
+        if (bag.outlook().isPresent() && !carrying.isEmpty()) {
+            List<SlotOptions> shown = carrying.stream().map(slots::get).toList();
+            tables = Math.max(tables, new OutlookTable(pen, units, bag.outlook().get()).write(shown, row));
         }
-        if (bag.outlook().isEmpty() || carrying.isEmpty()) {
-            return last + 1;
+        int charts = carrying.size() > 1
+                ? new LadderCharts(pen, units.distance(), bag, first, last).draw(row + 1)
+                : last + 1;
+        ClockPages clocks = new ClockPages(pen, row + 1 + LadderCharts.CARRY_ROWS, charts);
+        List<ClockTable.Sleeved> sleeved = sleeved(bag, planRow);
+        for (int index = 0; index < sleeved.size(); index++) {
+            int end = new ClockTable(pen, settings, bag, sleeved.get(index)).write(row, index, clocks.next());
+            tables = Math.max(tables, end);
         }
-        List<SlotOptions> shown = carrying.stream().map(slots::get).toList();
-        return new OutlookTable(pen, units, bag.outlook().get()).write(shown, last + 2);
+        table.band(row, LadderCharts.LAST_COLUMN, bag.golfer().name());
+        int end = Math.max(tables, Math.max(charts, clocks.end()));
+        heights(row, end);
+        return end + 1;
     }
 
-    /** The settings of every club with a sleeve, two in a row, six on a page; gives the first free row. */
-    private int clocks(BagResult bag, int row, int planRow) {
-        List<ClockTable.Sleeved> sleeved = sleeved(bag, planRow);
-        int next = row;
-        for (int pair = 0; pair < sleeved.size(); pair += 2) {
-            if (pair % 6 == 0) {
-                pen.sheet().setRowBreak(next);
-                next += 2;
-            }
-            int end = clock(bag, sleeved.get(pair), ClockTable.Place.LEFT, next);
-            if (pair + 1 < sleeved.size()) {
-                end = Math.max(end, clock(bag, sleeved.get(pair + 1), ClockTable.Place.RIGHT, next));
-            }
-            next = end;
+    private void widths() {
+        for (int column = LadderCharts.FIRST_COLUMN; column <= LadderCharts.LAST_COLUMN; column++) {
+            pen.width(column, LadderCharts.COLUMN_CHARS);
         }
-        return next;
+    }
+
+    /** The charts are as high as their rows, which programs would make of different heights. */
+    private void heights(int first, int end) {
+        for (int row = first; row < end; row++) {
+            pen.usualHeight(row, ROW_POINTS);
+        }
     }
 
     /** The clubs with a sleeve that are in the bag today or planned. */
@@ -111,9 +115,5 @@ final class LadderSheet {
             }
         }
         return sleeved;
-    }
-
-    private int clock(BagResult bag, ClockTable.Sleeved club, ClockTable.Place place, int row) {
-        return new ClockTable(pen, settings, bag, club, place).write(row);
     }
 }

@@ -12,16 +12,18 @@ import org.bagwright.domain.plan.Sensitivity;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 
-/** Under a golfer's ladder: how the planned carries answer to small changes, and where single shots land. */
+/** To the right of a golfer's ladder, club by club in the rows of that: how the planned carries answer to small changes, and where single shots land. */
 final class OutlookTable {
-    static final int LOW_COLUMN = 6;
-    static final int HIGH_COLUMN = 7;
+    static final int FIRST_COLUMN = LadderCharts.LAST_COLUMN + 2;
+    static final int LOW_COLUMN = FIRST_COLUMN + 6;
+    static final int HIGH_COLUMN = FIRST_COLUMN + 7;
+    static final int LAST_COLUMN = FIRST_COLUMN + 9;
 
+    private static final int CARRY_SD_COLUMN = FIRST_COLUMN + 8;
+    private static final int GAP_SD_COLUMN = FIRST_COLUMN + 9;
+    private static final double[] WIDTHS_CHARS = {18, 9, 9, 9, 32, 9, 9, 9, 9, 9};
     /** How many rows are above the first club. */
-    static final int ROWS_ABOVE = 2;
-
-    private static final int CARRY_SD_COLUMN = 8;
-    private static final int GAP_SD_COLUMN = 9;
+    private static final int ROWS_ABOVE = 2;
 
     private final SheetPen pen;
     private final Units units;
@@ -34,21 +36,24 @@ final class OutlookTable {
     }
 
     /**
-     * Writes from a row on, one row for each of these slots and blank where none of its clubs is planned; gives the first free
-     * row.
+     * Writes from a row on, one row for each of these slots; gives the first free row.
      */
     int write(List<SlotOptions> slots, int row) {
-        pen.text(row, 0, Role.FAINT, "At the planned setting. These numbers do not change with Live.");
+        for (int column = FIRST_COLUMN; column <= LAST_COLUMN; column++) {
+            pen.blank(row, column, Role.GROUP);
+        }
+        pen.text(row, FIRST_COLUMN, Role.GROUP, "At the planned setting. These numbers do not change with Live.");
         headings(row + 1);
         int next = row + ROWS_ABOVE;
         for (SlotOptions slot : slots) {
             int line = next++;
+            pen.text(line, FIRST_COLUMN, Role.TEXT, slot.main().name() + " (not planned)");
             IntStream.range(0, outlook.clubs().size())
                     .filter(place -> outlook.clubs().get(place).slot() == slot.slot())
                     .forEach(place -> row(place, line));
         }
         for (String line : words()) {
-            pen.text(next++, 0, Role.FAINT, line);
+            pen.text(next++, FIRST_COLUMN, Role.FAINT, line);
         }
         return next;
     }
@@ -74,22 +79,24 @@ final class OutlookTable {
                 "Band high [" + distance + "]",
                 "Carry +/- [" + distance + "]",
                 "Gap +/- [" + distance + "]");
-        new TablePen(pen, units).headings(row, headings, 42);
+        for (int column = 0; column < headings.size(); column++) {
+            pen.heading(row, FIRST_COLUMN + column, headings.get(column), WIDTHS_CHARS[column]);
+        }
     }
 
     private void club(int row, Sensitivity club, CarryBand band) {
-        pen.text(row, 0, Role.TEXT, club.club());
-        signed(row, 1, club.carryPerLoftDegM());
+        pen.text(row, FIRST_COLUMN, Role.TEXT, club.club());
+        signed(row, FIRST_COLUMN + 1, club.carryPerLoftDegM());
         double perSpeedM = units.speed().toMps(1) * club.carryPerHeadMpsM();
-        pen.number(row, 2, Role.NUMBER, "0.0", units.distance().fromM(perSpeedM));
+        pen.number(row, FIRST_COLUMN + 2, Role.NUMBER, "0.0", units.distance().fromM(perSpeedM));
         OptionalDouble best = club.best().loftDeg();
         if (best.isPresent()) {
-            pen.number(row, 3, Role.NUMBER, "0.0", best.getAsDouble());
+            pen.number(row, FIRST_COLUMN + 3, Role.NUMBER, "0.0", best.getAsDouble());
         } else {
-            pen.text(row, 3, Role.NUMBER, "far off");
+            pen.text(row, FIRST_COLUMN + 3, Role.NUMBER, "far off");
         }
-        pen.text(row, 4, Role.TEXT, club.best().advice().words());
-        pen.number(row, 5, Role.NUMBER, "0.00", club.facePerLieDegRatio());
+        pen.text(row, FIRST_COLUMN + 4, Role.TEXT, club.best().advice().words());
+        pen.number(row, FIRST_COLUMN + 5, Role.NUMBER, "0.00", club.facePerLieDegRatio());
         pen.number(row, LOW_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.lowM()));
         pen.number(row, HIGH_COLUMN, Role.NUMBER, "0", units.distance().fromM(band.highM()));
     }

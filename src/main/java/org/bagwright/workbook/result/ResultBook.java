@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.domain.book.CellChange;
 import org.bagwright.domain.plan.BookResult;
@@ -17,6 +18,7 @@ import org.bagwright.workbook.cells.CellContents;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.FormulaValues;
 import org.bagwright.workbook.cells.ResultSheets;
+import org.bagwright.workbook.cells.SheetOrder;
 import org.bagwright.workbook.cells.SheetTraits;
 import org.bagwright.workbook.cells.UserCells;
 import org.bagwright.workbook.edits.PlanEdits;
@@ -66,9 +68,11 @@ public record ResultBook(SourceFile source, BookResult result) {
             List<CellChange> wishes = edits.write();
             WrittenCells written = today(workbook, changes).withWishes(wishes);
             Map<String, SheetTraits> traits = SheetTraits.of(workbook, ResultSheet.NAMES);
+            SheetOrder order = SheetOrder.of(workbook);
             new ResultSheets(workbook).remove();
             try (ResultRows rows = ResultRows.of(workbook, large || !lookedAt)) {
-                addSheets(workbook, rows, traits);
+                addSheets(workbook, rows, order);
+                giveTraits(workbook, traits);
                 values.filter(known -> !(large && lookedAt)).ifPresent(FormulaValues::refresh);
                 new UserCells(workbook).keepFormats();
                 rows.write(target);
@@ -98,16 +102,22 @@ public record ResultBook(SourceFile source, BookResult result) {
                 .sum();
     }
 
-    private void addSheets(XSSFWorkbook workbook, ResultRows rows, Map<String, SheetTraits> traits) {
+    private void addSheets(XSSFWorkbook workbook, ResultRows rows, SheetOrder order) {
         workbook.setCellFormulaValidation(false);
         List<String> names = ResultSheet.namesFor(result.bags().size());
         names.forEach(rows::create);
+        order.restore(workbook, names);
         writeSheets(names, rows, new BookStyles(workbook));
         new ResultSheets(workbook).mark(names);
-        traits.keySet().retainAll(names);
-        traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
+        workbook.setSheetVisibility(workbook.getSheetIndex(SettingsSheet.NAME), SheetVisibility.HIDDEN);
         workbook.setForceFormulaRecalculation(true);
         show(workbook);
+        new BookTitle(result.book().settings().title(), source.path()).giveTo(workbook.getProperties());
+    }
+
+    private static void giveTraits(XSSFWorkbook workbook, Map<String, SheetTraits> traits) {
+        traits.keySet().removeIf(name -> workbook.getSheet(name) == null);
+        traits.forEach((name, kept) -> kept.giveTo(workbook.getSheet(name), name.equals(PlanSheet.NAME)));
     }
 
     /** Writes the sheet Settings first: the others look its numbers up. */

@@ -25,6 +25,7 @@ final class TablePen {
     /** As an arrow that no line ends inside. */
     private static final String ARROW = "\u2192";
 
+    private static final double ABOUT_POINTS = 16;
     private static final double LINE_HEIGHT_POINTS = 13.2;
     /** Letters are narrower than the digits by which widths are counted. */
     private static final double CHARS_PER_WIDTH = 1.25;
@@ -41,7 +42,9 @@ final class TablePen {
 
     void title(String title, String about) {
         pen.text(0, 0, Role.TITLE, title);
+        pen.height(0, SheetPen.TITLE_ROW_POINTS);
         pen.text(1, 0, Role.FAINT, about);
+        pen.height(1, ABOUT_POINTS);
     }
 
     /** A heading with the unit of distances in brackets. */

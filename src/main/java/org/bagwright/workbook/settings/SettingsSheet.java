@@ -103,6 +103,7 @@ public final class SettingsSheet {
 
     private void headings() {
         pen.text(0, 0, Role.TITLE, "Settings");
+        pen.height(0, SheetPen.TITLE_ROW_POINTS);
         pen.text(
                 1,
                 0,
@@ -236,5 +237,6 @@ public final class SettingsSheet {
         pen.sheet().setAutoFilter(new CellRangeAddress(HEADING_ROW, nextRow - 1, 0, last));
         pen.sheet().createFreezePane(SettingsColumn.SETTING.index(), FIRST_ROW);
         pen.print(PageSetup.landscape(HEADING_ROW, nextRow - 1, SettingsColumn.SIDEWAYS.index()));
+        PageSetup.leaveOut(pen.sheet());
     }
 }

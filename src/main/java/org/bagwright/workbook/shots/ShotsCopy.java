@@ -189,8 +189,7 @@ public final class ShotsCopy implements AutoCloseable {
     }
 
     private XSSFCellStyle dated(XSSFCellStyle plain) {
-        XSSFCellStyle style = workbook.createCellStyle();
-        style.cloneStyleFrom(plain);
+        XSSFCellStyle style = plain.copy();
         style.setDataFormat(workbook.createDataFormat().getFormat(DATE_FORMAT));
         return style;
     }

@@ -25,8 +25,6 @@ final class TemplateSheet {
     private static final int WIDTH_UNITS_PER_CHARACTER = 256;
     private static final int ABOUT_COLUMNS = 10;
     private static final int LEAST_ABOUT_COLUMNS = 6;
-    private static final int COLUMNS_A_PAGE = 20;
-    private static final int MOST_CHARS_UPRIGHT = 120;
     private static final int HEADING_SPARE = 2;
     private static final int NOTE_COLUMNS = 4;
     private static final int NOTE_ROWS = 6;
@@ -51,11 +49,8 @@ final class TemplateSheet {
         addInputRows();
         sheet.createFreezePane(layout.fixedColumns(), TemplateLayout.HEADING_ROW + 1);
         sheet.setDisplayGridlines(false);
-        int widthChars =
-                layout.columns().stream().mapToInt(TemplateSheet::width).sum();
-        TemplatePrint.fit(sheet, widthChars > MOST_CHARS_UPRIGHT);
-        if (layout.columns().size() > COLUMNS_A_PAGE) {
-            sheet.getPrintSetup().setFitWidth((short) 2);
+        TemplatePrint.fit(sheet, widthChars(layout.columns().size()), widthChars(layout.fixedColumns()));
+        if (sheet.getPrintSetup().getFitWidth() > 1) {
             sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, layout.fixedColumns() - 1));
         }
         sheet.setRepeatingRows(new CellRangeAddress(TemplateLayout.HEADING_ROW, TemplateLayout.HEADING_ROW, -1, -1));
@@ -77,13 +72,18 @@ final class TemplateSheet {
 
     /** On how many lines the description of the sheet fits across its first columns. */
     private int aboutLines(int lastColumn) {
-        double widthChars = layout.columns().stream()
-                .limit(lastColumn + 1L)
-                .mapToInt(TemplateSheet::width)
-                .sum();
+        double widthChars = widthChars(lastColumn + 1);
         widthChars += USUAL_WIDTH_CHARS
                 * Math.max(0, lastColumn + 1 - layout.columns().size());
         return (int) Math.ceil(layout.schema().about().length() / (SURE_SHARE * widthChars));
+    }
+
+    /** How wide the first columns are together. */
+    private double widthChars(int columns) {
+        return layout.columns().stream()
+                .limit(columns)
+                .mapToInt(TemplateSheet::width)
+                .sum();
     }
 
     private void addGroups() {

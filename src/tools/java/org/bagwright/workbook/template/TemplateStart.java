@@ -1,6 +1,7 @@
 package org.bagwright.workbook.template;
 
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -75,8 +76,7 @@ final class TemplateStart {
         addLines(CAUTIONS_ROW, "Cautions at the bench", CAUTIONS);
         addClock();
         sheet.setDisplayGridlines(false);
-        TemplatePrint.fit(sheet, true);
-        sheet.getPrintSetup().setFitHeight((short) 1);
+        TemplatePrint.fit(sheet, Arrays.stream(WIDTHS).sum(), 0);
     }
 
     private void addLines(int row, String group, List<String> lines) {

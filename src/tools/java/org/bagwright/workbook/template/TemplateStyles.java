@@ -10,12 +10,10 @@ import org.bagwright.workbook.pen.BookStyles.Role;
 
 /** The looks of {@link BookStyles} with the alignments that cells to be filled in need. */
 final class TemplateStyles {
-    private final XSSFWorkbook workbook;
     private final BookStyles styles;
     private final Map<String, XSSFCellStyle> aligned = new HashMap<>();
 
     TemplateStyles(XSSFWorkbook workbook) {
-        this.workbook = workbook;
         this.styles = new BookStyles(workbook);
     }
 
@@ -42,8 +40,6 @@ final class TemplateStyles {
     }
 
     private XSSFCellStyle copy(Role role, String format) {
-        XSSFCellStyle style = workbook.createCellStyle();
-        style.cloneStyleFrom(styles.of(role, format));
-        return style;
+        return styles.of(role, format).copy();
     }
 }
