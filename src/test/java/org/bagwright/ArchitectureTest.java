@@ -69,15 +69,18 @@ class ArchitectureTest {
             entry("workbook.schema", "workbook.text domain"),
             entry("workbook.cells", "workbook.schema workbook.text files domain"),
             entry("workbook.pen", "domain"),
-            entry("workbook.plan", "workbook.pen workbook.cells workbook.schema workbook.text domain"),
+            entry("workbook.settings", "workbook.pen workbook.schema domain"),
+            entry(
+                    "workbook.plan",
+                    "workbook.settings workbook.pen workbook.cells workbook.schema workbook.text domain"),
             entry("workbook.edits", "workbook.plan workbook.cells workbook.schema workbook.text domain"),
             entry(
                     "workbook.read",
                     "workbook.edits workbook.plan workbook.cells workbook.schema workbook.text files domain"),
             entry(
                     "workbook.result",
-                    "workbook.edits workbook.plan workbook.pen workbook.shots workbook.cells workbook.schema files"
-                            + " workbook.text domain"),
+                    "workbook.edits workbook.plan workbook.settings workbook.pen workbook.shots workbook.cells"
+                            + " workbook.schema files workbook.text domain"),
             entry("workbook.shots", "workbook.cells workbook.schema workbook.text files domain"),
             entry("page", "domain"),
             entry("planning.options", "geometry flight balance domain"),

@@ -58,12 +58,16 @@ public final class ResultCells {
         }
     }
 
-    /** The cell of the sheet Plan under a heading in the row of a slot, counted from 0. */
+    /** The cell of the sheet Plan under a heading in the row of a slot, counted from 0 through all golfers. */
     public static Cell plan(XSSFWorkbook book, int slot, String heading) {
-        Sheet plan = book.getSheet("Plan");
+        return slot(book.getSheet("Plan"), slot).getCell(column(book.getSheet("Plan"), heading));
+    }
+
+    /** The column of a sheet Plan with a heading. */
+    public static int column(Sheet plan, String heading) {
         for (Cell cell : plan.getRow(HEADING_ROW)) {
             if (cell.getStringCellValue().equals(heading)) {
-                return plan.getRow(HEADING_ROW + 1 + slot).getCell(cell.getColumnIndex());
+                return cell.getColumnIndex();
             }
         }
         throw new AssertionError("no heading " + heading);
@@ -85,6 +89,24 @@ public final class ResultCells {
             rows.add(texts);
         }
         return rows;
+    }
+
+    /** The row of a slot, counted from 0 through all golfers: other rows have no number of a slot. */
+    public static Row slot(Sheet plan, int slot) {
+        int column = column(plan, "Slot");
+        int seen = 0;
+        for (int row = HEADING_ROW + 1; row <= plan.getLastRowNum(); row++) {
+            Cell number = plan.getRow(row) == null ? null : plan.getRow(row).getCell(column);
+            if (number != null && number.getCellType() == CellType.NUMERIC && seen++ == slot) {
+                return plan.getRow(row);
+            }
+        }
+        throw new AssertionError("no slot " + slot);
+    }
+
+    /** The address of a cell of the sheet Plan as messages write it. */
+    public static String address(XSSFWorkbook book, int slot, String heading) {
+        return "Plan!" + plan(book, slot, heading).getAddress();
     }
 
     public static void set(XSSFWorkbook book, int slot, String heading, Object value) {

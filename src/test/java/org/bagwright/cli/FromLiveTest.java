@@ -56,6 +56,13 @@ class FromLiveTest {
         throw new AssertionError("no heading " + heading);
     }
 
+    /** The cell of a slot's pin as messages write it. */
+    private String pin(int slot) throws Exception {
+        try (XSSFWorkbook book = ResultCells.open(folder.resolve("one.xlsx"))) {
+            return ResultCells.address(book, slot, "Pin");
+        }
+    }
+
     @Test
     void liveChoices_areTodayAndChangesCountFromThere() throws Exception {
         Path book = planned(FromLiveTest::choose);
@@ -161,7 +168,7 @@ class FromLiveTest {
         Terminal wrong = fromLive(book);
         assertEquals(3, wrong.code());
         assertTrue(
-                wrong.err().contains("Plan!AB8: the live choice of Golfer A, slot 1, is not an option"), wrong.err());
+                wrong.err().contains(pin(0) + ": the live choice of Golfer A, slot 1, is not an option"), wrong.err());
         assertFalse(Files.exists(folder.resolve("two.xlsx")));
     }
 

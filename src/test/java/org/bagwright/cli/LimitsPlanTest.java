@@ -144,7 +144,7 @@ class LimitsPlanTest {
         }
         assertTrue(text("Messages").contains(broken.get("text").asText()));
         assertTrue(text("Plan").contains("limit: sits"));
-        assertTrue(text("Plan").contains("Your choice: limits broken: "));
+        assertTrue(text("Plan").contains("limits broken: "));
         for (JsonNode step : plan.json().get("steps")) {
             assertFalse(step.get("broken").isEmpty());
         }

@@ -194,7 +194,7 @@ class LivePlanTest {
     private static double totalOf(XSSFWorkbook book, String golfer) {
         XSSFSheet plan = book.getSheet("Plan");
         int heading = 0;
-        while (!text(plan, heading, 2).equals("State")) {
+        while (!text(plan, heading, 2).equals("Penalty by measure")) {
             heading++;
         }
         int column = 3;

@@ -221,7 +221,7 @@ class RoundTripTest {
     private static void checkSums(XSSFWorkbook book) {
         double[] carries = new double[3];
         for (int slot = 0; slot < 3; slot++) {
-            carries[slot] = ResultCells.plan(book, slot, "Planned carry [yd]").getNumericCellValue();
+            carries[slot] = ResultCells.plan(book, slot, "Plan carry [yd]").getNumericCellValue();
         }
         assertEquals(carries[0], sum(book, 0), 1e-9);
         assertEquals(carries[1], sum(book, 1), 1e-9);

@@ -29,15 +29,23 @@ public final class BookStyles {
         SUBTITLE(BookColour.FAINT, false, CellLook::paragraph),
         HEADING(PAPER, true, look -> look.filled(SLATE).wrapped().centred()),
         GROUP(INK, true, look -> look.filled(BAND)),
+        TERM(INK, false, look -> look.filled(BAND).centred()),
+        LABEL(INK, false, look -> look.filled(BAND).right()),
+        SUM(INK, true, look -> look.filled(BAND).right()),
+        SAYS(INK, false, look -> look.filled(BAND).indented()),
         PLAIN(INK, false, look -> {}),
         TEXT(INK, false, look -> look.underlined(RULE).indented()),
         WRAPPED(INK, false, CellLook::paragraph),
         FAINT(BookColour.FAINT, false, look -> {}),
         INPUT(INK, false, look -> look.filled(SAND).framed(BookColour.FAINT).open()),
+        ANSWER(INK, false, look -> look.filled(SAND).framed(BookColour.FAINT).open().centred()),
         CHOICE(INK, true, look -> look.filled(SAND).framedHeavily(SLATE).open().centred()),
         NUMBER(INK, false, look -> look.right().underlined(RULE)),
         COUNT(INK, false, look -> look.underlined(RULE).centred()),
         TOTAL(INK, true, look -> look.filled(BAND).lineAbove(SLATE)),
+        IDLE(BookColour.FAINT, false, look -> look.underlined(RULE).centred()),
+        SHRUNK(INK, false, look -> look.underlined(RULE).indented().shrunk()),
+        SHRUNK_COUNT(INK, false, look -> look.underlined(RULE).centred().shrunk()),
         CELL(INK, false, look -> look.underlined(RULE).wrapped().indented()),
         MARKED(INK, true, look -> look.underlined(RULE).wrapped().indented().filled(BAND)),
         GROUP_COUNT(INK, true, look -> look.filled(BAND).centred()),
@@ -73,7 +81,7 @@ public final class BookStyles {
         this.workbook = workbook;
         this.known = new KnownFormats(workbook);
         this.defaults = new StyleDefaults(workbook);
-        defaults.add(FONT, TEXT_POINTS);
+        defaults.add(FONT, TEXT_POINTS, fonts.computeIfAbsent(Role.PLAIN, this::font));
     }
 
     /** The style of a role for text or for whole numbers as they come. */

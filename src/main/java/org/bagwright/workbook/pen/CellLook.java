@@ -38,6 +38,12 @@ final class CellLook {
         return this;
     }
 
+    /** With smaller letters where a text is too long. */
+    CellLook shrunk() {
+        style.setShrinkToFit(true);
+        return this;
+    }
+
     CellLook wrapped() {
         style.setWrapText(true);
         return this;

@@ -4,7 +4,10 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
@@ -17,9 +20,8 @@ import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xddf.usermodel.text.XDDFRunProperties;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTCatAx;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
@@ -38,11 +40,22 @@ final class ChartFrame {
     static final int HUNDREDTHS = 100;
 
     private final XSSFSheet sheet;
+    private final Sheet cells;
     private final XSSFChart chart;
 
     ChartFrame(XSSFSheet sheet, ChartPlace place) {
+        this(sheet, sheet, place.anchor(sheet));
+    }
+
+    /** A chart that fills cells of the sheet of a pen. */
+    ChartFrame(SheetPen pen, int column, int row, int columns, int rows) {
+        this(pen.sheet(), pen.rows(), new XSSFClientAnchor(0, 0, 0, 0, column, row, column + columns, row + rows));
+    }
+
+    private ChartFrame(XSSFSheet sheet, Sheet cells, XSSFClientAnchor anchor) {
         this.sheet = sheet;
-        chart = sheet.createDrawingPatriarch().createChart(place.anchor(sheet));
+        this.cells = cells;
+        chart = sheet.createDrawingPatriarch().createChart(anchor);
         chart.displayBlanksAs(DisplayBlanks.GAP);
         letters();
         chart.getOrAddShapeProperties().setFillProperties(BookColour.PAPER.rgb().fill());
@@ -80,7 +93,9 @@ final class ChartFrame {
     /** An axis of numbers with lines of the grid in a colour. */
     XDDFValueAxis valueAxis(AxisPosition position, String title, String format, BookColour grid) {
         XDDFValueAxis axis = chart.createValueAxis(position);
-        title(axis, title);
+        if (!title.isEmpty()) {
+            title(axis, title);
+        }
         axis.setCrosses(AxisCrosses.MIN);
         axis.setNumberFormat(format);
         dress(axis);
@@ -121,26 +136,26 @@ final class ChartFrame {
      */
     XDDFNumericalDataSource<Double> numbers(CellRangeAddress range) {
         Double[] values = new Double[range.getNumberOfCells()];
-        fill(values, range, CellType.NUMERIC, XSSFCell::getNumericCellValue);
+        fill(values, range, CellType.NUMERIC, Cell::getNumericCellValue);
         return XDDFDataSourcesFactory.fromArray(values, address(range));
     }
 
     /** The texts that cells of a column hold; a cell that holds none is left out of the chart. */
     XDDFCategoryDataSource texts(CellRangeAddress range) {
         String[] values = new String[range.getNumberOfCells()];
-        fill(values, range, CellType.STRING, XSSFCell::getStringCellValue);
+        fill(values, range, CellType.STRING, Cell::getStringCellValue);
         return XDDFDataSourcesFactory.fromArray(values, address(range));
     }
 
-    private <T> void fill(T[] values, CellRangeAddress range, CellType type, Function<XSSFCell, T> value) {
+    private <T> void fill(T[] values, CellRangeAddress range, CellType type, Function<Cell, T> value) {
         for (int index = 0; index < values.length; index++) {
-            XSSFRow row = sheet.getRow(range.getFirstRow() + index);
-            XSSFCell cell = row == null ? null : row.getCell(range.getFirstColumn());
+            Row row = cells.getRow(range.getFirstRow() + index);
+            Cell cell = row == null ? null : row.getCell(range.getFirstColumn());
             values[index] = cell != null && shownType(cell) == type ? value.apply(cell) : null;
         }
     }
 
-    private static CellType shownType(XSSFCell cell) {
+    private static CellType shownType(Cell cell) {
         return cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
     }
 

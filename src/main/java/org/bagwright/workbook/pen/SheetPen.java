@@ -33,6 +33,11 @@ public final class SheetPen {
         return sheet;
     }
 
+    /** Where its rows are kept. */
+    Sheet rows() {
+        return rows;
+    }
+
     public Cell text(int row, int column, BookStyles.Role role, String text) {
         Cell cell = cell(row, column);
         cell.setCellStyle(styles.of(role));
@@ -102,6 +107,11 @@ public final class SheetPen {
 
     public void height(int row, double points) {
         row(row).setHeightInPoints((float) points);
+    }
+
+    /** Hides a row. */
+    public void hide(int row) {
+        row(row).setZeroHeight(true);
     }
 
     /** The height of a row that has none of its own yet. */

@@ -35,9 +35,10 @@ final class StyleDefaults {
 
     /**
      * Adds the theme and the style Normal where they are missing. The letters by which a book measures the widths of its columns
-     * become the tool's in a book without sheets: the library's are not on every machine, and others are up to a third wider.
+     * become the tool's in a book without sheets: the library's are not on every machine, and others are up to a third wider. So are those of
+     * Normal, where a book has no such style.
      */
-    void add(String fontName, double heightPoints) {
+    void add(String fontName, double heightPoints, XSSFFont normalFont) {
         if (workbook.getNumberOfSheets() == 0) {
             XSSFFont usual = workbook.getFontAt(0);
             usual.getCTFont().setSchemeArray(new CTFontScheme[0]);
@@ -56,6 +57,7 @@ final class StyleDefaults {
             if (styles._getStyleXfsSize() == 0) {
                 styles.putCellStyleXf(CTXf.Factory.newInstance());
             }
+            styles.getCellStyleXfAt(0).setFontId(normalFont.getIndex());
             CTCellStyle normal = name(NORMAL, 0);
             normal.setBuiltinId(NORMAL_ID);
         }

@@ -23,12 +23,10 @@ public final class PlanAims {
 
     private final SheetPen pen;
     private final BookSettings settings;
-    private final PlanLayout layout;
 
-    PlanAims(SheetPen pen, BookSettings settings, PlanLayout layout) {
+    PlanAims(SheetPen pen, BookSettings settings) {
         this.pen = pen;
         this.settings = settings;
-        this.layout = layout;
     }
 
     /** The name of the cell with a measure's tolerance, such as {@code BW_loft_tolerance}. */
@@ -63,10 +61,10 @@ public final class PlanAims {
 
     /** Writes the aims from a row on and gives the last row used. */
     int write(Aims aims, int row) {
-        for (int place = 0; place < HEADINGS.size() + 2; place++) {
-            pen.blank(row, column(place), Role.GROUP);
+        for (int column = PlanColumn.SLOT.index(); column <= PlanColumn.TODAY_SETUP.index(); column++) {
+            pen.blank(row, column, Role.GROUP);
         }
-        pen.text(row, column(0), Role.GROUP, "How much each measure counts");
+        pen.text(row, PlanColumn.SLOT.index(), Role.GROUP, "How much each measure counts");
         headings(row + 1);
         int next = row + 2;
         for (Measure measure : Measure.values()) {
@@ -75,34 +73,63 @@ public final class PlanAims {
         return next - 1;
     }
 
-    /** The columns that are shown, from the choices on, so that one page holds them; a measure's name takes two. */
-    private int column(int place) {
-        return layout.shown(PlanColumn.LIVE_CLUB, place);
-    }
+    /** A cell over several columns, which are narrow here: the columns of the slots. */
+    private enum Field {
+        MEASURE(PlanColumn.SLOT, PlanColumn.PIN),
+        TOLERANCE(PlanColumn.LIVE_LOFT, PlanColumn.LIVE_LIE),
+        UNIT(PlanColumn.LIVE_SITS, PlanColumn.LIVE_SITS),
+        IMPORTANCE(PlanColumn.LIVE_CARRY, PlanColumn.LIVE_GAP),
+        MUST(PlanColumn.GAP_WISH, PlanColumn.LIVE_PENALTY),
+        DOUBT(PlanColumn.LIVE_FIT, PlanColumn.TODAY_SETUP);
 
-    private void headings(int row) {
-        measure(row, Role.HEADING, "Measure");
-        for (int place = 0; place < HEADINGS.size(); place++) {
-            pen.text(row, column(2 + place), Role.HEADING, HEADINGS.get(place));
+        private final PlanColumn first;
+        private final PlanColumn last;
+
+        Field(PlanColumn first, PlanColumn last) {
+            this.first = first;
+            this.last = last;
+        }
+
+        int column() {
+            return first.index();
+        }
+
+        /** Its cell in a row, merged. */
+        void blank(SheetPen pen, int row, Role role) {
+            for (int column = first.index(); column <= last.index(); column++) {
+                pen.blank(row, column, role);
+            }
+            pen.merge(row, row, first.index(), last.index());
         }
     }
 
-    private void measure(int row, Role role, String text) {
-        pen.text(row, column(0), role, text);
-        pen.blank(row, column(1), role);
-        pen.merge(row, row, column(0), column(1));
+    private void headings(int row) {
+        text(row, Field.MEASURE, Role.HEADING, "Measure");
+        for (int place = 0; place < HEADINGS.size(); place++) {
+            text(row, Field.values()[place + 1], Role.HEADING, HEADINGS.get(place));
+        }
+    }
+
+    private void text(int row, Field field, Role role, String text) {
+        field.blank(pen, row, role);
+        pen.text(row, field.column(), role, text);
+    }
+
+    private void number(int row, Field field, double value) {
+        field.blank(pen, row, Role.INPUT);
+        pen.number(row, field.column(), Role.INPUT, "0.0##", value);
     }
 
     private void aim(Aim aim, int row) {
         Measure measure = aim.measure();
-        measure(row, Role.TEXT, measure.label());
-        pen.number(row, column(2), Role.INPUT, "0.0##", measure.unit().shown(aim.toleranceMeasureUnits(), settings));
-        pen.text(row, column(3), Role.TEXT, measure.unit().label(settings));
-        pen.number(row, column(4), Role.INPUT, "0.0##", aim.importancePoints());
+        text(row, Field.MEASURE, Role.TEXT, measure.label());
+        number(row, Field.TOLERANCE, measure.unit().shown(aim.toleranceMeasureUnits(), settings));
+        text(row, Field.UNIT, Role.TEXT, measure.unit().label(settings));
+        number(row, Field.IMPORTANCE, aim.importancePoints());
         must(aim, row);
         doubt(aim, row);
-        name(tolerance(measure), row, column(2));
-        name(importance(measure), row, column(4));
+        name(tolerance(measure), row, Field.TOLERANCE.column());
+        name(importance(measure), row, Field.IMPORTANCE.column());
         name(filled(measure), row, PlanColumn.FILLED.index());
         remember(aim, row);
     }
@@ -111,21 +138,21 @@ public final class PlanAims {
     private void must(Aim aim, int row) {
         String text = aim.must() ? "yes" : "no";
         if (aim.measure().canBeMust()) {
-            pen.text(row, column(5), Role.CHOICE, text);
-            offerYesAndNo(row, column(5));
-            name(must(aim.measure()), row, column(5));
+            text(row, Field.MUST, Role.ANSWER, text);
+            offerYesAndNo(row, Field.MUST.column());
+            name(must(aim.measure()), row, Field.MUST.column());
         } else {
-            pen.text(row, column(5), Role.TEXT, text);
+            text(row, Field.MUST, Role.TEXT, text);
         }
     }
 
     /** What the sheet Start asks for, to read only. */
     private void doubt(Aim aim, int row) {
         if (countsDoubt(aim.measure())) {
-            pen.text(row, column(6), Role.TEXT, aim.onWhatIsLikely() ? "yes" : "no");
-            name(doubt(aim.measure()), row, column(6));
+            text(row, Field.DOUBT, Role.TEXT, aim.onWhatIsLikely() ? "yes" : "no");
+            name(doubt(aim.measure()), row, Field.DOUBT.column());
         } else {
-            pen.blank(row, column(6), Role.TEXT);
+            text(row, Field.DOUBT, Role.TEXT, "");
         }
     }
 

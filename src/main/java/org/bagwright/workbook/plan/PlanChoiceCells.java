@@ -3,6 +3,7 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.Optional;
+import org.bagwright.workbook.settings.SettingsLists;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
@@ -16,6 +17,9 @@ import org.bagwright.workbook.pen.SheetPen;
 
 /** What is chosen for one slot on the sheet Plan: today, planned, and live in cells that offer lists. */
 final class PlanChoiceCells {
+    /** A bend of 0 says nothing where nothing can be bent. */
+    private static final String IDLE_BEND = "+0.0##;-0.0##;";
+
     private static final String BEND = "+0.0##;-0.0##;0";
 
     private final PlanRowPen row;
@@ -51,7 +55,7 @@ final class PlanChoiceCells {
         Option option = row.values().option(state);
         boolean chooses = state == PlanState.LIVE && !row.place().fixed();
         int club = PlanColumn.of(state, PlanQuantity.CLUB).index();
-        pen.mark(row.place().row(), club, chooses ? Role.CHOICE : Role.TEXT, option.clubText());
+        pen.mark(row.place().row(), club, chooses ? Role.CHOICE : Role.SHRUNK, option.clubText());
         Optional<Choice> choice = option.setup().map(ClubSetup::choice);
         mark(state, PlanQuantity.SETTING, choice.map(Choice::settingText));
         mark(state, PlanQuantity.WEIGHTING, choice.map(Choice::weightingText));
@@ -72,7 +76,8 @@ final class PlanChoiceCells {
 
     private void bend(PlanState state, PlanQuantity what, Optional<Double> bendDeg) {
         int column = PlanColumn.of(state, what).index();
-        Cell cell = pen.number(row.place().row(), column, role(state, what), BEND, bendDeg.orElse(0.0));
+        String format = isChoice(state, what) ? BEND : IDLE_BEND;
+        Cell cell = pen.number(row.place().row(), column, role(state, what), format, bendDeg.orElse(0.0));
         if (bendDeg.isEmpty()) {
             cell.setBlank();
         }
@@ -80,7 +85,10 @@ final class PlanChoiceCells {
     }
 
     private Role role(PlanState state, PlanQuantity what) {
-        return isChoice(state, what) ? Role.CHOICE : Role.COUNT;
+        if (isChoice(state, what)) {
+            return Role.CHOICE;
+        }
+        return state == PlanState.LIVE ? Role.IDLE : Role.COUNT;
     }
 
     private boolean isChoice(PlanState state, PlanQuantity what) {

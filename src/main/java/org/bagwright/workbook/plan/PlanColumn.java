@@ -4,68 +4,40 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.bagwright.workbook.settings.SheetColumn;
+import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.book.Measure;
 
 /** The columns of the sheet Plan in order, but for those with the terms of the penalty. */
 public enum PlanColumn implements SheetColumn {
-    GOLFER("", "Golfer", 13),
-    SLOT("", "Slot", 5.5),
-    TODAY_CLUB(PlanState.TODAY, PlanQuantity.CLUB, "", "Club", 15),
+    GOLFER("", "Golfer", 7),
+    SLOT("", "Slot", 4.5),
 
-    TODAY_SETTING(PlanState.TODAY, PlanQuantity.SETTING, "Today", "Today setting", 8),
-    TODAY_WEIGHTING(PlanState.TODAY, PlanQuantity.WEIGHTING, "Today", "Today weighting", 10),
-    TODAY_LOFT(PlanState.TODAY, PlanQuantity.LOFT, "Today", "Today loft [deg]", 7.5),
-    TODAY_CARRY(PlanState.TODAY, PlanQuantity.CARRY, "Today", "Today carry [DIST]", 7.5),
-    TODAY_CARRY_SPREAD(PlanState.TODAY, PlanQuantity.CARRY_SPREAD, "Today", "Today carry +- [DIST]", 8),
-    TODAY_GAP(PlanState.TODAY, PlanQuantity.GAP, "Today", "Today gap [DIST]", 7.5),
-    TODAY_GAP_SPREAD(PlanState.TODAY, PlanQuantity.GAP_SPREAD, "Today", "Today gap +- [DIST]", 8),
-    TODAY_PENALTY(PlanState.TODAY, PlanQuantity.PENALTY, "Today", "Today penalty", 8.5),
+    LIVE_CLUB(PlanState.LIVE, PlanQuantity.CLUB, Group.CHOICE, "Live club", 13),
+    LIVE_SETTING(PlanState.LIVE, PlanQuantity.SETTING, Group.CHOICE, "Live setting", 7.1),
+    LIVE_WEIGHTING(PlanState.LIVE, PlanQuantity.WEIGHTING, Group.CHOICE, "Live weighting", 9.7),
+    LIVE_LOFT_BEND(PlanState.LIVE, PlanQuantity.LOFT_BEND, Group.CHOICE, "Live loft bend [deg]", 5.8),
+    LIVE_LIE_BEND(PlanState.LIVE, PlanQuantity.LIE_BEND, Group.CHOICE, "Live lie bend [deg]", 5.8),
+    PIN(Group.CHOICE, "Pin", 4),
 
-    PLANNED_CLUB(PlanState.PLANNED, PlanQuantity.CLUB, "Planned", "Planned club", 14),
-    PLANNED_SETTING(PlanState.PLANNED, PlanQuantity.SETTING, "Planned", "Planned setting", 8.5),
-    PLANNED_WEIGHTING(PlanState.PLANNED, PlanQuantity.WEIGHTING, "Planned", "Planned weighting", 10),
-    PLANNED_LOFT_BEND(PlanState.PLANNED, PlanQuantity.LOFT_BEND, "Planned", "Planned loft bend [deg]", 8.5),
-    PLANNED_LIE_BEND(PlanState.PLANNED, PlanQuantity.LIE_BEND, "Planned", "Planned lie bend [deg]", 8.5),
-    PLANNED_LOFT(PlanState.PLANNED, PlanQuantity.LOFT, "Planned", "Planned loft [deg]", 8.5),
-    PLANNED_CARRY(PlanState.PLANNED, PlanQuantity.CARRY, "Planned", "Planned carry [DIST]", 8.5),
-    PLANNED_CARRY_SPREAD(PlanState.PLANNED, PlanQuantity.CARRY_SPREAD, "Planned", "Planned carry +- [DIST]", 8),
-    PLANNED_GAP(PlanState.PLANNED, PlanQuantity.GAP, "Planned", "Planned gap [DIST]", 8.5),
-    PLANNED_GAP_SPREAD(PlanState.PLANNED, PlanQuantity.GAP_SPREAD, "Planned", "Planned gap +- [DIST]", 8),
-    PLANNED_PENALTY(PlanState.PLANNED, PlanQuantity.PENALTY, "Planned", "Planned penalty", 8.5),
+    LIVE_LOFT(PlanState.LIVE, PlanQuantity.LOFT, Group.GIVES, "Live loft [deg]", 5.8),
+    LIVE_LIE(SettingsColumn.LIE, Group.GIVES, "Live lie [deg]", 6),
+    LIVE_SITS(SettingsColumn.SITS, Group.GIVES, "Live sits [deg]", 9),
+    LIVE_CARRY(PlanState.LIVE, PlanQuantity.CARRY, Group.GIVES, "Live carry [DIST]", 6),
+    LIVE_GAP(PlanState.LIVE, PlanQuantity.GAP, Group.GIVES, "Live gap [DIST]", 5.3),
+    GAP_WISH(SettingsColumn.GAP_WISH, Group.GIVES, "Gap wish [DIST]", 6),
+    LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, Group.GIVES, "Live penalty", 7.3),
+    LIVE_FIT(Group.GIVES, "Live fit", 11.5),
 
-    LIVE_CLUB(PlanState.LIVE, PlanQuantity.CLUB, "Your choice", "Live club", 14),
-    LIVE_SETTING(PlanState.LIVE, PlanQuantity.SETTING, "Your choice", "Live setting", 8.5),
-    LIVE_WEIGHTING(PlanState.LIVE, PlanQuantity.WEIGHTING, "Your choice", "Live weighting", 10.5),
-    LIVE_LOFT_BEND(PlanState.LIVE, PlanQuantity.LOFT_BEND, "Your choice", "Live loft bend [deg]", 8.5),
-    LIVE_LIE_BEND(PlanState.LIVE, PlanQuantity.LIE_BEND, "Your choice", "Live lie bend [deg]", 10.5),
-    PIN("Your choice", "Pin", 10.5),
+    TODAY_SETUP("Today", "Today set-up", 7),
+    TODAY_CARRY(PlanState.TODAY, PlanQuantity.CARRY, "Today", "Today carry [DIST]", 6.6),
+    TODAY_GAP(PlanState.TODAY, PlanQuantity.GAP, "Today", "Today gap [DIST]", 6.6),
 
-    LIVE_LOFT(PlanState.LIVE, PlanQuantity.LOFT, "Live", "Live loft [deg]", 10.5),
-    LIVE_LIE(SettingsColumn.LIE, "Live", "Live lie [deg]", 9),
-    LIVE_SITS(SettingsColumn.SITS, "Live", "Live sits [deg closed]", 10.5),
-    LIVE_START_LINE(SettingsColumn.START, "Live", "Live start line [deg closed]", 8),
-    LIVE_CONTACT(SettingsColumn.CONTACT, "Live", "Live contact shift [mm forward]", 9),
-    LIVE_SHAFT_TURN(SettingsColumn.SHAFT_TURN, "Live", "Live shaft turn [deg]", 8),
-    LIVE_LAUNCH(SettingsColumn.LAUNCH, "Live", "Live launch [deg]", 7.5),
-    LIVE_SPIN(SettingsColumn.SPIN, "Live", "Live spin [rpm]", 7.5),
-    LIVE_LANDING(SettingsColumn.LANDING, "Live", "Live landing [deg]", 8.5),
-    LIVE_CARRY(PlanState.LIVE, PlanQuantity.CARRY, "Live", "Live carry [DIST]", 7.5),
-    LIVE_CARRY_SPREAD(PlanState.LIVE, PlanQuantity.CARRY_SPREAD, "Live", "Live carry +- [DIST]", 8),
-    LIVE_CHANGE_SPREAD(SettingsColumn.CHANGE_SPREAD, "Live", "Live change of carry +- [DIST]", 8.5),
-    LIVE_GAP(PlanState.LIVE, PlanQuantity.GAP, "Live", "Live gap [DIST]", 7.5),
-    LIVE_GAP_SPREAD(PlanState.LIVE, PlanQuantity.GAP_SPREAD, "Live", "Live gap +- [DIST]", 8),
-    GAP_WISH(SettingsColumn.GAP_WISH, "Live", "Gap wish [DIST]", 7.5),
-    LIVE_CHANGES(PlanState.LIVE, PlanQuantity.CHANGES, "Live", "Live changes", 8.5),
-    LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, "Live", "Live penalty", 8.5),
-    LIVE_FIT("Live", "Live fit", 17),
+    PLANNED_SETUP("Plan", "Plan set-up", 7),
+    PLANNED_CARRY(PlanState.PLANNED, PlanQuantity.CARRY, "Plan", "Plan carry [DIST]", 6),
+    PLANNED_GAP(PlanState.PLANNED, PlanQuantity.GAP, "Plan", "Plan gap [DIST]", 5.3),
 
-    LIVE_LENGTH(SettingsColumn.LENGTH, "Live build", "Live length [LEN]", 8),
-    LENGTH_CHANGE("Live build", "Length change [LEN]", 8.5),
-    HEAD_MASS_CHANGE("Live build", "Head mass change [g]", 8.5),
-    LIVE_TOTAL_MASS(SettingsColumn.TOTAL_MASS, "Live build", "Live total mass [g]", 8),
-    TODAY_SWINGWEIGHT(SettingsColumn.SWINGWEIGHT_TEXT, "Live build", "Today swing- weight", 8),
-    LIVE_SWINGWEIGHT(SettingsColumn.SWINGWEIGHT_TEXT, "Live build", "Live swing- weight", 8),
-    HEAD_GRAMS("Live build", "To swingweight target, at head [g]", 11),
+    CHART("", "Gap less wish [DIST] \u25CB today \u25C6 plan \u25A0 live", 11),
 
     LOFT_TARGET(SettingsColumn.LOFT_TARGET, "Wanted", "Loft target [deg]", 8),
     LIE_TARGET(SettingsColumn.LIE_TARGET, "Wanted", "Lie target [deg]", 8),
@@ -79,6 +51,46 @@ public enum PlanColumn implements SheetColumn {
     CARRY_LEAST(SettingsColumn.CARRY_LEAST, "Wanted", "Carry least [DIST]", 8),
     CARRY_MOST(SettingsColumn.CARRY_MOST, "Wanted", "Carry most [DIST]", 8),
     LANDING_LEAST(SettingsColumn.LANDING_LEAST, "Wanted", "Landing least [deg]", 8),
+
+    SHOT(Group.SHOT, "The shot \u25B8", 7),
+    LIVE_START_LINE(SettingsColumn.START, Group.SHOT, "Live start line [deg closed]", 8),
+    LIVE_CONTACT(SettingsColumn.CONTACT, Group.SHOT, "Live contact shift [mm forward]", 9),
+    LIVE_SHAFT_TURN(SettingsColumn.SHAFT_TURN, Group.SHOT, "Live shaft turn [deg]", 8),
+    LIVE_LAUNCH(SettingsColumn.LAUNCH, Group.SHOT, "Live launch [deg]", 8),
+    LIVE_SPIN(SettingsColumn.SPIN, Group.SHOT, "Live spin [rpm]", 8),
+    LIVE_LANDING(SettingsColumn.LANDING, Group.SHOT, "Live landing [deg]", 8.5),
+    LIVE_CARRY_SPREAD(PlanState.LIVE, PlanQuantity.CARRY_SPREAD, Group.SHOT, "Live carry +- [DIST]", 8),
+    LIVE_CHANGE_SPREAD(SettingsColumn.CHANGE_SPREAD, Group.SHOT, "Live change of carry +- [DIST]", 9),
+    LIVE_GAP_SPREAD(PlanState.LIVE, PlanQuantity.GAP_SPREAD, Group.SHOT, "Live gap +- [DIST]", 8),
+
+    BUILD(Group.BUILD, "The build \u25B8", 7),
+    LIVE_LENGTH(SettingsColumn.LENGTH, Group.BUILD, "Live length [LEN]", 8),
+    LENGTH_CHANGE(Group.BUILD, "Length change [LEN]", 8.5),
+    HEAD_MASS_CHANGE(Group.BUILD, "Head mass change [g]", 8.5),
+    LIVE_TOTAL_MASS(SettingsColumn.TOTAL_MASS, Group.BUILD, "Live total mass [g]", 8),
+    TODAY_SWINGWEIGHT(SettingsColumn.SWINGWEIGHT_TEXT, Group.BUILD, "Today swing- weight", 8),
+    LIVE_SWINGWEIGHT(SettingsColumn.SWINGWEIGHT_TEXT, Group.BUILD, "Live swing- weight", 8),
+    HEAD_GRAMS(Group.BUILD, "To swingweight target, at head [g]", 13),
+    LIVE_CHANGES(PlanState.LIVE, PlanQuantity.CHANGES, Group.BUILD, "Live changes", 8.5),
+
+    MORE("", "Today, planned \u25B8", 9),
+    TODAY_CLUB(PlanState.TODAY, PlanQuantity.CLUB, Group.TODAY, "Club", 15),
+    TODAY_SETTING(PlanState.TODAY, PlanQuantity.SETTING, Group.TODAY, "Today setting", 8),
+    TODAY_WEIGHTING(PlanState.TODAY, PlanQuantity.WEIGHTING, Group.TODAY, "Today weighting", 10),
+    TODAY_LOFT(PlanState.TODAY, PlanQuantity.LOFT, Group.TODAY, "Today loft [deg]", 7.5),
+    TODAY_CARRY_SPREAD(PlanState.TODAY, PlanQuantity.CARRY_SPREAD, Group.TODAY, "Today carry +- [DIST]", 8),
+    TODAY_GAP_SPREAD(PlanState.TODAY, PlanQuantity.GAP_SPREAD, Group.TODAY, "Today gap +- [DIST]", 8),
+    TODAY_PENALTY(PlanState.TODAY, PlanQuantity.PENALTY, Group.TODAY, "Today penalty", 8.5),
+
+    PLANNED_CLUB(PlanState.PLANNED, PlanQuantity.CLUB, Group.PLANNED, "Planned club", 14),
+    PLANNED_SETTING(PlanState.PLANNED, PlanQuantity.SETTING, Group.PLANNED, "Planned setting", 8.5),
+    PLANNED_WEIGHTING(PlanState.PLANNED, PlanQuantity.WEIGHTING, Group.PLANNED, "Planned weighting", 10),
+    PLANNED_LOFT_BEND(PlanState.PLANNED, PlanQuantity.LOFT_BEND, Group.PLANNED, "Planned loft bend [deg]", 8.5),
+    PLANNED_LIE_BEND(PlanState.PLANNED, PlanQuantity.LIE_BEND, Group.PLANNED, "Planned lie bend [deg]", 8.5),
+    PLANNED_LOFT(PlanState.PLANNED, PlanQuantity.LOFT, Group.PLANNED, "Planned loft [deg]", 8.5),
+    PLANNED_CARRY_SPREAD(PlanState.PLANNED, PlanQuantity.CARRY_SPREAD, Group.PLANNED, "Planned carry +- [DIST]", 8.5),
+    PLANNED_GAP_SPREAD(PlanState.PLANNED, PlanQuantity.GAP_SPREAD, Group.PLANNED, "Planned gap +- [DIST]", 8.5),
+    PLANNED_PENALTY(PlanState.PLANNED, PlanQuantity.PENALTY, Group.PLANNED, "Planned penalty", 8.5),
 
     TODAY_LOFT_BEND(PlanState.TODAY, PlanQuantity.LOFT_BEND, Group.SUMS, "Today loft bend [deg]", 8),
     TODAY_LIE_BEND(PlanState.TODAY, PlanQuantity.LIE_BEND, Group.SUMS, "Today lie bend [deg]", 8),
@@ -110,6 +122,16 @@ public enum PlanColumn implements SheetColumn {
     PLANNED_CHANGES(PlanState.PLANNED, PlanQuantity.CHANGES, Group.SUMS, "Planned changes", 8),
     LIVE_POINTS(SettingsColumn.SWINGWEIGHT, Group.SUMS, "Live swing- weight [points from A0]", 10),
     TARGET_POINTS(SettingsColumn.SWINGWEIGHT_TARGET, Group.SUMS, "Target swing- weight [points from A0]", 10),
+    GOLFER_SHOWN(Group.SUMS, "Golfer shown", 8),
+    TODAY_OFF(PlanState.TODAY, PlanQuantity.OFF_WISH, Group.SUMS, "Today gap less wish, drawn [DIST]", 8),
+    PLANNED_OFF(PlanState.PLANNED, PlanQuantity.OFF_WISH, Group.SUMS, "Planned gap less wish, drawn [DIST]", 8),
+    LIVE_OFF(PlanState.LIVE, PlanQuantity.OFF_WISH, Group.SUMS, "Live gap less wish, drawn [DIST]", 8),
+    TODAY_LINE(PlanState.TODAY, PlanQuantity.LINE, Group.SUMS, "Today line of the chart", 8),
+    PLANNED_LINE(PlanState.PLANNED, PlanQuantity.LINE, Group.SUMS, "Planned line of the chart", 8),
+    LIVE_LINE(PlanState.LIVE, PlanQuantity.LINE, Group.SUMS, "Live line of the chart", 8),
+    LEAST_OFF(Group.SUMS, "Tolerance below the wish [DIST]", 8),
+    MOST_OFF(Group.SUMS, "Tolerance above the wish [DIST]", 8),
+    BAND_LINE(Group.SUMS, "Line of the tolerance", 8),
     LIVE_WORST(Group.SUMS, "Live worst miss [tolerances]", 10),
 
     OPEN_LIMIT(Group.RULES, "Most open, read [deg closed]", 8),
@@ -189,6 +211,16 @@ public enum PlanColumn implements SheetColumn {
         return held.map(mine -> of(state, mine.quantity())).orElse(this);
     }
 
+    /** Whether only formulas need it, or the next plan. */
+    boolean isHelper() {
+        return compareTo(TODAY_LOFT_BEND) >= 0;
+    }
+
+    /** Whether it is in a group that is closed at first. */
+    boolean isInGroup() {
+        return compareTo(SHOT) > 0 && !isHelper() && this != BUILD && this != MORE;
+    }
+
     /** The column of the sheet Settings from which it is looked up; empty if the sheet Plan computes it itself. */
     Optional<SettingsColumn> source() {
         return source;
@@ -216,6 +248,12 @@ public enum PlanColumn implements SheetColumn {
 
     /** Titles of groups that many columns share. */
     private static final class Group {
+        private static final String CHOICE = "Your choice";
+        private static final String GIVES = "What it gives";
+        private static final String SHOT = "The shot";
+        private static final String BUILD = "The build";
+        private static final String TODAY = "More of today";
+        private static final String PLANNED = "More of the plan";
         private static final String SUMS = "How the penalty adds up";
         private static final String RULES = "What the live choice breaks";
     }

@@ -1,10 +1,24 @@
 package org.bagwright.workbook.plan;
 
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
+import java.util.List;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.Option;
 
 /** The formulas of the sheet Plan that look numbers up; a choice that is no option gives a question mark. */
 final class PlanFormulas {
+    /** Up to so many tolerances a miss is inside, with a hair for the noise of the arithmetic. */
+    static final double INSIDE = 1.0000001;
+
+    /** Up to so many it is close. */
+    static final double CLOSE = 2.0000001;
+
+    /** Misses that differ by less are alike. */
+    static final double HAIR = 0.0000001;
+
+    private static final String HAIR_TEXT = "0.0000001";
+
     private final SettingsSheet settings;
     private final boolean hasWildcards;
 
@@ -138,11 +152,18 @@ final class PlanFormulas {
         return "IF(AND(ISNUMBER(" + gap + ")," + gap + "<=0),\"out of order\",";
     }
 
-    /** A word for the greatest miss. */
+    /** How far the live choice is off, in a word, and by which measure. */
     String miss(PlanPlace place) {
         String worst = place.at(PlanColumn.LIVE_WORST);
-        return "IF(ISNUMBER(" + worst + "),IF(" + worst + "<=1.0000001,\"inside\",IF(" + worst
-                + "<=2.0000001,\"close\",\"far\")),\"?\")";
+        String measure = "\"\"";
+        List<MissColumn> misses = MissColumn.all();
+        for (int index = misses.size() - 1; index >= 0; index--) {
+            MissColumn miss = misses.get(index);
+            measure = "IF(" + place.at(miss) + ">=" + worst + "-" + HAIR_TEXT + ","
+                    + quoted(miss.measure().label()) + "," + measure + ")";
+        }
+        return "IF(ISNUMBER(" + worst + "),IF(" + worst + "<=" + INSIDE + ",\"inside\",IF(" + worst + "<=" + CLOSE
+                + ",\"close: \",\"far: \")&" + measure + "),\"?\")";
     }
 
     /** A formula for a club; an empty slot says that it is left out. */
@@ -151,9 +172,5 @@ final class PlanFormulas {
                 ? "IF(" + isLeftOut(place.at(PlanColumn.LIVE_CLUB)) + "," + quoted(Option.LEFT_OUT) + "," + formula
                         + ")"
                 : formula;
-    }
-
-    static String fitWord(double worstTolerances) {
-        return worstTolerances <= 1.0000001 ? "inside" : worstTolerances <= 2.0000001 ? "close" : "far";
     }
 }

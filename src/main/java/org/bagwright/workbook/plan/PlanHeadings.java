@@ -13,11 +13,21 @@ import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
-import org.bagwright.workbook.schema.ResultSheet;
+import org.bagwright.workbook.settings.SheetColumn;
 
-/** The rows over the slots of the sheet Plan: how good the plan is, what a person may do, and the headings. */
+/** The words and headings over the slots of the sheet Plan: title, how good the plan is, what a person may do. */
 final class PlanHeadings {
     private static final int MOST_BROKEN = 3;
+    private static final int WORDS_ROW = 3;
+    /** A longer title needs the room of the hint next to it. */
+    private static final int LONG_TITLE = 32;
+
+    /** What a line of text holds from one side of the screen to the other. */
+    private static final double LINE_CHARS = 180;
+
+    private static final double TITLE_POINTS = 22;
+    private static final double HEADING_POINTS = 53;
+    private static final double GAP_POINTS = 3;
 
     private final SheetPen pen;
     private final BookResult result;
@@ -33,29 +43,41 @@ final class PlanHeadings {
     }
 
     void write() {
-        pen.text(0, 0, Role.TITLE, result.book().settings().title().orElse("The plan"));
-        pen.text(1, 0, Role.PLAIN, verdict());
-        pen.text(2, 0, Role.PLAIN, broken());
-        pen.text(4, 0, Role.SUBTITLE, howTo() + ResultSheet.REBUILT);
-        pen.merge(4, 4, 0, PlanColumn.PLANNED_PENALTY.index());
-        pen.height(4, 39);
+        String title = result.book().settings().title().orElse("The plan");
+        pen.text(0, layout.firstShown().index(), Role.TITLE, title);
+        if (title.length() <= LONG_TITLE) {
+            pen.text(0, PlanColumn.LIVE_SITS.index(), Role.FAINT, howTo());
+        }
+        pen.height(0, TITLE_POINTS);
+        String words = proof() + " Plan: " + broken(BagResult::planned) + " Today: " + broken(BagResult::today);
+        int first = layout.firstShown().index();
+        pen.text(WORDS_ROW, first, Role.WRAPPED, words);
+        pen.merge(WORDS_ROW, WORDS_ROW, first, PlanColumn.CHART.index());
+        pen.height(WORDS_ROW, PlanSheet.LINE_POINTS * Math.ceil(words.length() / LINE_CHARS));
+        pen.height(WORDS_ROW + 1, GAP_POINTS);
+        headings();
+    }
+
+    private void headings() {
         List<SheetColumn> columns = layout.columns();
         int groupStart = 0;
         for (SheetColumn column : columns) {
-            pen.heading(row, column.index(), heading(column), column.widthChars());
+            pen.heading(row, column.index(), heading(column.heading()), layout.widthChars(column));
             if (!column.group().equals(columns.get(groupStart).group())) {
                 group(groupStart, column.index() - 1);
                 groupStart = column.index();
             }
         }
         group(groupStart, columns.size() - 1);
-        pen.height(row, 54);
+        pen.height(row - 1, PlanSheet.LINE_POINTS);
+        pen.height(row, HEADING_POINTS);
     }
 
-    private String heading(SheetColumn column) {
+    private String heading(String text) {
         Units units = result.book().settings().units();
-        String text = column == PlanColumn.TODAY_CLUB && layout.hasCandidates() ? "Club today" : column.heading();
-        return text.replace("DIST", units.distance().label())
+        String club = PlanColumn.TODAY_CLUB.heading();
+        return (text.equals(club) && layout.hasCandidates() ? "Club today" : text)
+                .replace("DIST", units.distance().label())
                 .replace("LEN", units.length().label());
     }
 
@@ -71,24 +93,8 @@ final class PlanHeadings {
             for (int column = first; column <= last; column++) {
                 pen.blank(row - 1, column, Role.GROUP);
             }
-            pen.text(row - 1, shown, Role.GROUP, title);
+            pen.text(row - 1, shown, Role.GROUP, heading(title));
         }
-    }
-
-    /** How good the plan is, in one line. */
-    private String verdict() {
-        String planned = Numbers.fixed(result.plannedPoints(), 2);
-        String text = "Planned penalty " + planned + " points, against " + Numbers.fixed(result.todayPoints(), 2)
-                + " today. " + proof();
-        return result.plannedBreaks() > 0
-                ? text + " " + result.verdict().sentence() + " (" + String.join(", ", result.plannedBroken())
-                        + "): see the sheet Messages."
-                : text;
-    }
-
-    /** What the plan breaks, and today's bag, in a line. */
-    private String broken() {
-        return "Plan: " + broken(BagResult::planned) + "  Today: " + broken(BagResult::today);
     }
 
     private String broken(Function<BagResult, BagState> state) {
@@ -102,6 +108,10 @@ final class PlanHeadings {
     }
 
     private String proof() {
+        if (result.plannedBreaks() > 0) {
+            return result.verdict().sentence() + " (" + String.join(", ", result.plannedBroken())
+                    + "): see the sheet Messages.";
+        }
         if (result.proven()) {
             return "Proven best: no other choice scores lower.";
         }
@@ -111,12 +121,7 @@ final class PlanHeadings {
 
     /** What a person may do on the sheet. */
     private String howTo() {
-        String text = "Pick another setting in the framed cells of \"Your choice\": everything under \"Live\" follows. "
-                + "Pin = yes: the next plan keeps your choice in that row. "
-                + "What you change under \"Wanted\" and in the table of measures counts in the next plan too. ";
-        return layout.hasCandidates()
-                ? text + "For another club, pick its setting, weighting and bends too. Blank means as in the book."
-                        + " \"" + Option.LEFT_OUT + "\" leaves the slot empty. "
-                : text;
+        String text = "Pick in the framed cells: the rest follows. Pin = yes: the next plan keeps your choice.";
+        return layout.hasCandidates() ? text + " \"" + Option.LEFT_OUT + "\": an empty slot." : text;
     }
 }

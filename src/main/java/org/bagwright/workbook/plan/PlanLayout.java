@@ -5,16 +5,23 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.workbook.settings.SheetColumn;
 
 /** The columns of the sheet Plan, and which of them a book needs: the others stay, so that no address moves, but hidden. */
 public final class PlanLayout {
+    /** What a screen shows of the sheet without scrolling, in characters, of which each is at most 7.9 pixels wide. */
+    private static final double SCREEN_CHARS = 160;
+
+    private static final double WIDEST_CHART_CHARS = 44;
+
     private static final List<SheetColumn> COLUMNS = Stream.of(
                     Stream.of(PlanColumn.values()), TermColumn.all().stream(), MissColumn.all().stream())
             .flatMap(columns -> columns)
@@ -23,19 +30,10 @@ public final class PlanLayout {
             .toList();
 
     private static final Set<PlanColumn> OF_CANDIDATES = EnumSet.of(
-            PlanColumn.PLANNED_CLUB,
-            PlanColumn.LIVE_CLUB,
-            PlanColumn.LENGTH_CHANGE,
-            PlanColumn.LIVE_LIST,
-            PlanColumn.LIVE_NEXT_CLUB);
-    private static final Set<PlanColumn> OF_KITS =
-            EnumSet.of(PlanColumn.TODAY_WEIGHTING, PlanColumn.PLANNED_WEIGHTING, PlanColumn.LIVE_WEIGHTING);
-
-    private static final Set<PlanColumn> OF_BENDS = EnumSet.of(
-            PlanColumn.PLANNED_LOFT_BEND,
-            PlanColumn.PLANNED_LIE_BEND,
-            PlanColumn.LIVE_LOFT_BEND,
-            PlanColumn.LIVE_LIE_BEND);
+            PlanColumn.TODAY_CLUB, PlanColumn.PLANNED_CLUB, PlanColumn.LENGTH_CHANGE);
+    private static final Set<PlanColumn> OF_KITS = EnumSet.of(PlanColumn.TODAY_WEIGHTING, PlanColumn.PLANNED_WEIGHTING);
+    private static final Set<PlanColumn> OF_BENDS =
+            EnumSet.of(PlanColumn.PLANNED_LOFT_BEND, PlanColumn.PLANNED_LIE_BEND);
 
     private static final Map<PlanColumn, LimitKind> LIMITS = Map.of(
             PlanColumn.GAP_LEAST, LimitKind.GAP_LEAST,
@@ -46,9 +44,7 @@ public final class PlanLayout {
 
     private final List<SheetColumn> columns;
     private final Set<LimitKind> limits;
-    private final boolean candidates;
-    private final boolean kits;
-    private final boolean bends;
+    private final Set<PlanColumn> unused = EnumSet.noneOf(PlanColumn.class);
 
     public PlanLayout(BookResult result) {
         columns = Stream.concat(COLUMNS.stream(), StockColumn.all(result.stock()).stream())
@@ -58,15 +54,54 @@ public final class PlanLayout {
                 .flatMap(option -> option.setup().stream())
                 .flatMap(setup -> setup.wishes().limits().byKind().keySet().stream())
                 .collect(Collectors.toSet());
-        candidates = slots(result).anyMatch(SlotOptions::hasCandidates);
-        kits = slots(result)
+        boolean kits = slots(result)
                 .flatMap(slot -> slot.clubs().stream())
                 .map(Club::kit)
                 .anyMatch(kit -> kit.isPresent());
-        bends = slots(result)
-                .flatMap(slot -> slot.options().stream())
-                .flatMap(option -> option.setup().stream())
-                .anyMatch(setup -> !setup.choice().bend().equals(Bend.NONE));
+        if (result.bags().size() == 1) {
+            unused.add(PlanColumn.GOLFER);
+        }
+        choices(result, kits);
+    }
+
+    /** Leaves out the columns that hold no choice in any slot, and what belongs to them. */
+    private void choices(BookResult result, boolean kits) {
+        boolean candidates = slots(result).anyMatch(SlotOptions::hasCandidates);
+        if (!candidates) {
+            unused.addAll(OF_CANDIDATES);
+        }
+        if (!kits) {
+            unused.addAll(OF_KITS);
+        }
+        if (!candidates && !kits) {
+            unused.add(PlanColumn.HEAD_MASS_CHANGE);
+        }
+        if (!isChosen(result, choice -> choice.settingText())) {
+            unused.add(PlanColumn.LIVE_SETTING);
+        }
+        if (!isChosen(result, choice -> choice.weightingText())) {
+            unused.add(PlanColumn.LIVE_WEIGHTING);
+        }
+        boolean lofts = isChosen(result, choice -> choice.bend().loftDeg());
+        boolean lies = isChosen(result, choice -> choice.bend().lieDeg());
+        if (!lofts) {
+            unused.add(PlanColumn.LIVE_LOFT_BEND);
+        }
+        if (!lies) {
+            unused.add(PlanColumn.LIVE_LIE_BEND);
+        }
+        if (!lofts && !lies) {
+            unused.addAll(OF_BENDS);
+        }
+    }
+
+    private static boolean isChosen(BookResult result, Function<Choice, Object> part) {
+        return slots(result).anyMatch(slot -> slot.options().stream()
+                        .flatMap(option -> option.setup().stream())
+                        .map(setup -> part.apply(setup.choice()))
+                        .distinct()
+                        .count()
+                > 1);
     }
 
     private static Stream<SlotOptions> slots(BookResult result) {
@@ -74,7 +109,12 @@ public final class PlanLayout {
     }
 
     public boolean hasCandidates() {
-        return candidates;
+        return !unused.contains(PlanColumn.TODAY_CLUB);
+    }
+
+    /** The first column that is shown, where texts over the table begin. */
+    PlanColumn firstShown() {
+        return unused.contains(PlanColumn.GOLFER) ? PlanColumn.SLOT : PlanColumn.GOLFER;
     }
 
     /** All columns in order. */
@@ -82,27 +122,23 @@ public final class PlanLayout {
         return columns;
     }
 
+    /** Whether nothing in the book needs it, or only formulas do. */
     boolean isHidden(SheetColumn column) {
-        boolean unused = column == PlanColumn.FILLED || (column == PlanColumn.HEAD_MASS_CHANGE && !candidates && !kits);
-        boolean unlimited =
-                column instanceof PlanColumn plan && LIMITS.containsKey(plan) && !limits.contains(LIMITS.get(plan));
-        return unused
-                || unlimited
-                || (OF_CANDIDATES.contains(column) && !candidates)
-                || (OF_KITS.contains(column) && !kits)
-                || (OF_BENDS.contains(column) && !bends);
+        if (!(column instanceof PlanColumn plan) || plan.isHelper()) {
+            return true;
+        }
+        return unused.contains(plan) || (LIMITS.containsKey(plan) && !limits.contains(LIMITS.get(plan)));
     }
 
-    /** The column in this place among those that are shown, counted from 0. */
-    int shown(int place) {
-        return shown(PlanColumn.GOLFER, place);
-    }
-
-    /** The column in this place among those that are shown from one on, counted from 0. */
-    int shown(PlanColumn from, int place) {
-        List<SheetColumn> shown = columns.stream()
-                .filter(column -> column.index() >= from.index() && !isHidden(column))
-                .toList();
-        return shown.get(place).index();
+    /** Its width; the chart has what the rest of the first screen leaves. */
+    double widthChars(SheetColumn column) {
+        if (column != PlanColumn.CHART) {
+            return column.widthChars();
+        }
+        double takenChars = columns.stream()
+                .filter(other -> other.index() < column.index() && !isHidden(other))
+                .mapToDouble(SheetColumn::widthChars)
+                .sum();
+        return Math.max(column.widthChars(), Math.min(WIDEST_CHART_CHARS, SCREEN_CHARS - takenChars));
     }
 }

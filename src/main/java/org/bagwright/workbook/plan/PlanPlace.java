@@ -1,5 +1,6 @@
 package org.bagwright.workbook.plan;
 
+import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 

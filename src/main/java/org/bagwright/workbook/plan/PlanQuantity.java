@@ -2,6 +2,7 @@ package org.bagwright.workbook.plan;
 
 import java.util.Optional;
 
+import org.bagwright.workbook.settings.SettingsColumn;
 /** What the sheet Plan has in a column for each state of a slot. */
 public enum PlanQuantity {
     CLUB(SettingsColumn.CLUB),
@@ -30,7 +31,11 @@ public enum PlanQuantity {
     GROUP(SettingsColumn.MATCH_GROUP),
     /** The number by which it is matched. */
     MATCH(SettingsColumn.MATCH_VALUE),
-    CHANGES(SettingsColumn.CHANGES);
+    CHANGES(SettingsColumn.CHANGES),
+    /** The gap less its wish, as far as the chart shows. */
+    OFF_WISH,
+    /** The height in the chart of the mark for it; out of sight where there is no gap. */
+    LINE;
 
     private final Optional<SettingsColumn> source;
 

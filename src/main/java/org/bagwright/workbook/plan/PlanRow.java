@@ -1,5 +1,6 @@
 package org.bagwright.workbook.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,6 +8,8 @@ import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.domain.club.Bend;
+import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.club.StatedLimit;
 import org.bagwright.domain.option.BagOptions;
@@ -20,6 +23,7 @@ import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.ReachTerm;
 import org.bagwright.domain.plan.SpreadTerm;
+import org.bagwright.domain.text.Numbers;
 
 /** One slot of one bag as the sheet Plan shows it: the program's own values for the cells that hold formulas. */
 public final class PlanRow {
@@ -110,6 +114,10 @@ public final class PlanRow {
                 : varianceM2;
     }
 
+    Aim aim(Measure measure) {
+        return bag.options().aims().of(measure);
+    }
+
     /** What the slot costs by measure. */
     Terms terms(PlanState state) {
         return bag.termsAt(state.of(bag), index);
@@ -121,6 +129,54 @@ public final class PlanRow {
                 .mapToDouble(column -> missTolerances(column.measure()))
                 .max()
                 .orElse(0);
+    }
+
+    /** How far the live choice is off, in a word, and by which measure. */
+    String missInWords() {
+        double worst = worstTolerances();
+        if (worst <= PlanFormulas.INSIDE) {
+            return "inside";
+        }
+        String measure = MissColumn.all().stream()
+                .map(MissColumn::measure)
+                .filter(each -> missTolerances(each) >= worst - PlanFormulas.HAIR)
+                .findFirst()
+                .orElseThrow()
+                .label();
+        return (worst <= PlanFormulas.CLOSE ? "close: " : "far: ") + measure;
+    }
+
+    /** The set-up of a state in short: the club where the plan takes another, setting, weighting, bends. */
+    String setupInShort(PlanState state) {
+        Option option = option(state);
+        if (option.isEmpty()) {
+            return Option.LEFT_OUT;
+        }
+        Choice choice = option.setup().orElseThrow().choice();
+        List<String> parts = new ArrayList<>();
+        PlanState other = state == PlanState.TODAY ? PlanState.PLANNED : PlanState.TODAY;
+        if (!option.clubText().equals(option(other).clubText())) {
+            parts.add(option.clubText());
+        }
+        choice.setting().ifPresent(parts::add);
+        choice.weighting().ifPresent(parts::add);
+        if (!choice.bend().equals(Bend.NONE)) {
+            parts.add(signed(choice.bend().loftDeg()) + "/" + signed(choice.bend().lieDeg()));
+        }
+        return parts.isEmpty() ? "-" : String.join(", ", parts);
+    }
+
+    private static String signed(double bendDeg) {
+        return (bendDeg > 0 ? "+" : "") + Numbers.trimmed(bendDeg);
+    }
+
+    /** How far a state's gap is off its wish, metres; empty without a gap. */
+    OptionalDouble offWishM(PlanState state) {
+        OptionalDouble wishM = wishM(state);
+        return gap(state)
+                .filter(gap -> wishM.isPresent())
+                .map(gap -> OptionalDouble.of(gap.gapM() - wishM.getAsDouble()))
+                .orElseGet(OptionalDouble::empty);
     }
 
     /** How far the live choice misses by a measure, in tolerances; by spread only where that counts or is a must. */

@@ -3,6 +3,8 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
+import org.bagwright.workbook.settings.SheetColumn;
+import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCell;
@@ -26,8 +28,8 @@ record PlanRowPen(SheetPen pen, PlanFormulas formulas, Units units, PlanPlace pl
         pen.text(place.row(), column.index(), role, text);
     }
 
-    void number(SheetColumn column, int value) {
-        pen.number(place.row(), column.index(), Role.NUMBER, "0", value);
+    void number(SheetColumn column, double value) {
+        pen.number(place.row(), column.index(), Role.NUMBER, "0.##", value);
     }
 
     /** A formula that gives a text. */

@@ -4,6 +4,8 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
@@ -14,6 +16,9 @@ import org.bagwright.domain.plan.GapTerm;
 
 /** Writes the numbers of one slot of the sheet Plan. */
 final class PlanRowWriter {
+    /** A look as a number that is read in words. */
+    private static final String LOOK = "0.0\" closed\";0.0\" open\";\"square\"";
+
     private final PlanRowPen pen;
     private final SettingsSheet settings;
     private final PlanFormulas formulas;
@@ -31,12 +36,14 @@ final class PlanRowWriter {
     }
 
     void write() {
-        pen.text(PlanColumn.GOLFER, Role.TEXT, values.golfer().name());
-        pen.number(PlanColumn.SLOT, values.slot().slot());
+        pen.text(PlanColumn.GOLFER, Role.SHRUNK, values.golfer().name());
+        pen.pen().number(place.row(), PlanColumn.SLOT.index(), Role.COUNT, "0", values.slot().slot());
         if (!place.fixed()) {
             pen.number(PlanColumn.LIVE_LIST, "0", formulas.liveList(place), 1 + clubPlace());
         }
         longestToday();
+        setup(PlanState.TODAY, PlanColumn.TODAY_SETUP);
+        setup(PlanState.PLANNED, PlanColumn.PLANNED_SETUP);
         for (PlanState state : PlanState.values()) {
             state(state);
         }
@@ -51,6 +58,10 @@ final class PlanRowWriter {
         match(state);
         looked(state, PlanQuantity.CHANGES, "0");
         terms(state);
+    }
+
+    private void setup(PlanState state, PlanColumn column) {
+        pen.text(column, Role.SHRUNK_COUNT, values.setupInShort(state));
     }
 
     private void longestToday() {
@@ -153,7 +164,7 @@ final class PlanRowWriter {
     private void live() {
         changeSpread();
         live(PlanColumn.LIVE_LIE, "0.0");
-        live(PlanColumn.LIVE_SITS, "0.0");
+        live(PlanColumn.LIVE_SITS, LOOK);
         live(PlanColumn.LIVE_START_LINE, "0.0");
         live(PlanColumn.LIVE_CONTACT, "0.0");
         live(PlanColumn.LIVE_SHAFT_TURN, "0");

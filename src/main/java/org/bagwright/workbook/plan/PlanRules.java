@@ -5,6 +5,8 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClosedReason;
@@ -14,7 +16,9 @@ import org.bagwright.domain.plan.Broken;
 /** What the live choice of one slot breaks, on the sheet Plan: limits, musts, closed options and the stock. */
 final class PlanRules {
     /** A hair beyond a limit is noise of the arithmetic. */
-    private static final String NOISE = ">0.000000001";
+    static final double NOISE = 1e-9;
+
+    private static final String BEYOND_NOISE = ">0.000000001";
 
     private static final List<PlanColumn> BEYOND =
             List.of(PlanColumn.BEYOND_SITS, PlanColumn.BEYOND_GAP, PlanColumn.BEYOND_CARRY, PlanColumn.BEYOND_LANDING);
@@ -47,7 +51,7 @@ final class PlanRules {
         closed();
         stock();
         bag();
-        pen.text(PlanColumn.LIVE_FIT, Role.TEXT, fit(), verdict.word(values));
+        pen.text(PlanColumn.LIVE_FIT, Role.SHRUNK, fit(), verdict.word(values));
     }
 
     /** A look that a person may write as a number, which means the side of its column, or in words. */
@@ -94,7 +98,7 @@ final class PlanRules {
 
     private void limits() {
         String formula = BEYOND.stream()
-                .map(column -> "IF(" + place.at(column) + NOISE + ",1,0)")
+                .map(column -> "IF(" + place.at(column)+ BEYOND_NOISE + ",1,0)")
                 .collect(Collectors.joining("+"));
         pen.number(PlanColumn.LIVE_LIMITS, "0", formula, verdict.count(values, Broken.Kind.LIMIT));
     }
@@ -178,7 +182,7 @@ final class PlanRules {
     }
 
     private String limit() {
-        return "IF(" + place.at(PlanColumn.BEYOND_SITS) + NOISE + ",\"sits\",IF(" + place.at(PlanColumn.BEYOND_GAP)
-                + NOISE + ",\"gap\",IF(" + place.at(PlanColumn.BEYOND_CARRY) + NOISE + ",\"carry\",\"landing\")))";
+        return "IF(" + place.at(PlanColumn.BEYOND_SITS)+ BEYOND_NOISE + ",\"sits\",IF(" + place.at(PlanColumn.BEYOND_GAP)
+               + BEYOND_NOISE + ",\"gap\",IF(" + place.at(PlanColumn.BEYOND_CARRY)+ BEYOND_NOISE + ",\"carry\",\"landing\")))";
     }
 }

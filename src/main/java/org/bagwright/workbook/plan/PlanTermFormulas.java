@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bagwright.domain.book.Measure;
 
@@ -66,5 +67,20 @@ final class PlanTermFormulas {
     String miss(MissColumn column, PlanPlace place) {
         String miss = byMeasure.get(column.measure()).miss(place).orElseThrow();
         return "IFERROR(" + miss + ",\"?\")";
+    }
+
+    /** Items that differ from today: each costs the same, and none is a miss. */
+    private record ItemsFormula(Measure measure) implements TermFormula {
+
+        @Override
+        public String points(PlanState state, PlanPlace place) {
+            return place.at(state, PlanQuantity.CHANGES) + "*" + PlanAims.importance(measure) + "/"
+                    + PlanAims.tolerance(measure) + "^2";
+        }
+
+        @Override
+        public Optional<String> miss(PlanPlace place) {
+            return Optional.empty();
+        }
     }
 }

@@ -2,112 +2,186 @@ package org.bagwright.workbook.plan;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.Terms;
-import org.bagwright.domain.plan.BagResult;
+import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.settings.SheetColumn;
 
-/** The totals under the slots of the sheet Plan: points by measure, today, planned and live. */
+/** Totals on the sheet Plan: a line for the book and one a golfer, and his points by measure under his slots. */
 final class PlanTotals {
-    private static final int FIRST_TERM_PLACE = 3;
-    private static final int TOTAL_PLACE = FIRST_TERM_PLACE + Measure.values().length;
-    private static final int MISS_PLACE = TOTAL_PLACE + 1;
-    private static final int DOUBT_PLACE = TOTAL_PLACE + 2;
-    private static final int ITEMS_PLACE = TOTAL_PLACE + 3;
+    /** The points of a measure are under its figures, where the sheet shows them. */
+    private static final Map<Measure, PlanColumn> COLUMNS = new EnumMap<>(Map.of(
+            Measure.LOFT, PlanColumn.LIVE_LOFT,
+            Measure.LIE, PlanColumn.LIVE_LIE,
+            Measure.SITS, PlanColumn.LIVE_SITS,
+            Measure.CARRY, PlanColumn.LIVE_CARRY,
+            Measure.GAP, PlanColumn.LIVE_GAP,
+            Measure.REACH, PlanColumn.GAP_WISH,
+            Measure.SWINGWEIGHT, PlanColumn.LIVE_FIT,
+            Measure.SPREAD, PlanColumn.TODAY_SETUP,
+            Measure.CHANGE, PlanColumn.PLANNED_SETUP));
+    private static final PlanColumn TOTAL = PlanColumn.LIVE_PENALTY;
+    private static final PlanColumn OF_IT_MISS = PlanColumn.TODAY_CARRY;
+    private static final PlanColumn OF_IT_DOUBT = PlanColumn.TODAY_GAP;
+    private static final PlanColumn ITEMS = PlanColumn.PLANNED_CARRY;
 
-    private static final int PLACES = ITEMS_PLACE + 1;
+    /** A number of points in a narrow column. */
+    static final String NARROW = "[>=1000]0;[>=100]0.0;0.00";
 
     private final SheetPen pen;
-    private final PlanLayout layout;
-    private int row;
+    private final BookResult result;
+    private final List<PlanBlock> blocks;
+    private final VerdictLine line;
+    private final PlanVerdict verdict;
 
-    /** @param row the first row of the totals */
-    PlanTotals(SheetPen pen, PlanLayout layout, int row) {
+    PlanTotals(SheetPen pen, BookResult result, List<PlanBlock> blocks, VerdictLine line, PlanVerdict verdict) {
         this.pen = pen;
-        this.layout = layout;
-        this.row = row;
+        this.result = result;
+        this.blocks = blocks;
+        this.line = line;
+        this.verdict = verdict;
     }
 
-    /**
-     * Writes the totals and gives the last row used.
-     *
-     * @param firstSlotRow the row of the first slot of the first bag
-     */
-    int write(List<BagResult> bags, int firstSlotRow) {
-        headings();
-        int first = firstSlotRow;
-        for (BagResult bag : bags) {
-            int last = first + bag.options().slots().size() - 1;
-            for (PlanState state : PlanState.values()) {
-                state(bag, state, first, last);
-            }
-            first = last + 1;
+    void write() {
+        book();
+        blocks.forEach(this::measures);
+        blocks.forEach(this::states);
+        List<TotalsName> names =
+                TotalsName.of(blocks.stream().map(PlanBlock::golfer).toList());
+        if (blocks.size() > 1) {
+            blocks.forEach(this::golfer);
+            shown();
+        } else {
+            pen.hide(PlanSheet.GOLFER_ROW);
         }
-        return row;
-    }
-
-    private void headings() {
-        for (int place = 0; place < PLACES; place++) {
-            pen.blank(row, layout.shown(place), Role.GROUP);
+        for (int index = 0; index < blocks.size(); index++) {
+            new TotalsLine(pen, blocks.get(index).totalsRow()).name(names.get(index));
         }
-        pen.text(row++, 0, Role.GROUP, "Penalty by measure [points]");
-        pen.text(row, 0, Role.HEADING, "Golfer");
-        pen.blank(row, 1, Role.HEADING);
-        pen.text(row, 2, Role.HEADING, "State");
-        for (Measure measure : Measure.values()) {
-            String heading = measure.heading().replace("Swingweight", "Swing- weight");
-            pen.text(row, termColumn(measure), Role.HEADING, heading);
+    }
+
+    private void book() {
+        TotalsLine totals = new TotalsLine(pen, PlanSheet.BOOK_ROW);
+        PlanColumn first = blocks.size() > 1 ? PlanColumn.GOLFER : PlanColumn.SLOT;
+        totals.ground();
+        totals.owner(first, blocks.size() > 1 ? "Points of the whole book" : "Points");
+        for (PlanState state : PlanState.values()) {
+            double points = blocks.stream()
+                    .mapToDouble(block -> state.of(block.bag()).score().penaltyPoints())
+                    .sum();
+            totals.points(state, sum(state, PlanSheet.FIRST_ROW, line.lastRow()), points);
         }
-        pen.text(row, layout.shown(TOTAL_PLACE), Role.HEADING, "Total");
-        pen.text(row, layout.shown(MISS_PLACE), Role.HEADING, "of it miss");
-        pen.text(row, layout.shown(DOUBT_PLACE), Role.HEADING, "of it doubt");
-        pen.text(row, layout.shown(ITEMS_PLACE), Role.HEADING, "Items changed");
-        pen.height(row, 28);
+        totals.words(line.formula(), verdict.inWords());
+        totals.name(TotalsName.OF_BOOK);
+        pen.height(PlanSheet.BOOK_ROW, PlanSheet.LINE_POINTS);
     }
 
-    private int termColumn(Measure measure) {
-        return layout.shown(FIRST_TERM_PLACE + measure.ordinal());
-    }
-
-    private void state(BagResult bag, PlanState state, int first, int last) {
-        row++;
-        pen.text(row, 0, Role.TEXT, bag.golfer().name());
-        pen.blank(row, 1, Role.TEXT);
-        pen.text(row, 2, Role.TEXT, state.label());
-        Terms terms = bag.terms(state.of(bag));
-        for (Measure measure : Measure.values()) {
-            String formula = sum(state, new TermColumn(state, measure), first, last);
-            pen.formula(row, termColumn(measure), Role.NUMBER, "0.00", formula, terms.points(measure));
+    private void golfer(PlanBlock block) {
+        TotalsLine totals = new TotalsLine(pen, block.totalsRow());
+        totals.ground();
+        totals.owner(PlanColumn.GOLFER, block.golfer());
+        for (PlanState state : PlanState.values()) {
+            double points = state.of(block.bag()).score().penaltyPoints();
+            totals.points(state, sum(state, block.firstRow(), block.lastRow()), points);
         }
-        mustAgree(bag, state, terms.totalPoints());
-        String total = sum(state, PlanColumn.of(state, PlanQuantity.PENALTY), first, last);
-        pen.formula(row, layout.shown(TOTAL_PLACE), Role.TOTAL, "0.00", total, terms.totalPoints());
-        parts(terms, total, sum(state, PlanColumn.of(state, PlanQuantity.DOUBT), first, last));
-        String items = sum(state, PlanColumn.of(state, PlanQuantity.CHANGES), first, last);
-        pen.formula(row, layout.shown(ITEMS_PLACE), Role.NUMBER, "0", items, bag.changesOf(state.of(bag)));
+        totals.words(line.formula(block), verdict.inWords(block.bag()));
+        String visible = "SUBTOTAL(103," + PlanColumn.GOLFER.at(block.totalsRow()) + ")";
+        pen.formula(block.totalsRow(), PlanColumn.GOLFER_SHOWN.index(), Role.NUMBER, "0", visible, 1);
+        pen.height(block.totalsRow(), PlanSheet.LINE_POINTS);
     }
 
-    /** What the best guess misses, and what is there only because carries are not known exactly. */
-    private void parts(Terms terms, String total, String doubt) {
+    /** The totals of the first golfer that is shown once more, over the table, which stays on the screen. */
+    private void shown() {
+        TotalsLine totals = new TotalsLine(pen, PlanSheet.GOLFER_ROW);
+        PlanBlock first = blocks.get(0);
+        totals.ground();
+        totals.owner(PlanColumn.GOLFER, ofShown(PlanColumn.GOLFER), first.golfer());
+        for (PlanState state : PlanState.values()) {
+            double points = state.of(first.bag()).score().penaltyPoints();
+            totals.points(state, ofShown(TotalsLine.points(state)), points);
+        }
+        totals.words(ofShown(TotalsLine.WORDS), verdict.inWords(first.bag()));
+        pen.height(PlanSheet.GOLFER_ROW, PlanSheet.LINE_POINTS);
+    }
+
+    private String ofShown(PlanColumn column) {
+        return "IFERROR(INDEX(" + column.from(PlanSheet.FIRST_ROW, line.lastRow()) + ",MATCH(1,"
+                + PlanColumn.GOLFER_SHOWN.from(PlanSheet.FIRST_ROW, line.lastRow()) + ",0)),\"\")";
+    }
+
+    private void measures(PlanBlock block) {
+        int row = block.pointsRow();
+        fill(row, Role.TERM);
+        pen.text(row, PlanColumn.LIVE_CLUB.index(), Role.GROUP, "Penalty by measure");
+        COLUMNS.forEach((measure, column) -> pen.text(row, column.index(), Role.TERM, measure.heading()));
+        pen.text(row, TOTAL.index(), Role.TERM, "Total");
+        pen.text(row, OF_IT_MISS.index(), Role.TERM, "miss");
+        pen.text(row, OF_IT_DOUBT.index(), Role.TERM, "doubt");
+        pen.text(row, ITEMS.index(), Role.TERM, "Items");
+        pen.merge(row, row, ITEMS.index(), ITEMS.index() + 1);
+        pen.height(row, PlanSheet.LINE_POINTS);
+        pen.text(block.pointsRow(), PlanColumn.GOLFER.index(), Role.SHRUNK, block.golfer());
+    }
+
+    private void fill(int row, Role role) {
+        for (int column = PlanColumn.SLOT.index(); column < PlanColumn.CHART.index(); column++) {
+            pen.blank(row, column, role);
+        }
+    }
+
+    private void states(PlanBlock block) {
+        int row = block.pointsRow();
+        for (PlanState state : PlanState.values()) {
+            pen.height(++row, PlanSheet.LINE_POINTS);
+            fill(row, Role.TEXT);
+            pen.text(row, PlanColumn.GOLFER.index(), Role.SHRUNK, block.golfer());
+            pen.text(row, PlanColumn.LIVE_CLUB.index(), Role.TEXT, state.label());
+            state(block, state, row);
+        }
+    }
+
+    private void state(PlanBlock block, PlanState state, int row) {
+        Terms terms = block.bag().terms(state.of(block.bag()));
+        int first = block.firstRow();
+        int last = block.lastRow();
+        COLUMNS.forEach((measure, column) -> number(
+                row, column, sum(state, new TermColumn(state, measure), first, last), terms.points(measure)));
+        mustAgree(block, state, terms.totalPoints());
+        String total = sum(state, first, last);
+        pen.formula(row, TOTAL.index(), Role.TOTAL, "0.00", total, terms.totalPoints());
+        String doubt = sum(state, PlanColumn.of(state, PlanQuantity.DOUBT), first, last);
         double missPoints = terms.totalPoints() - terms.doubtPoints();
-        String miss = "IFERROR(" + total + "-" + doubt + ",\"?\")";
-        pen.formula(row, layout.shown(MISS_PLACE), Role.NUMBER, "0.00", miss, missPoints);
-        pen.formula(row, layout.shown(DOUBT_PLACE), Role.NUMBER, "0.00", doubt, terms.doubtPoints());
+        number(row, OF_IT_MISS, "IFERROR(" + total + "-" + doubt + ",\"?\")", missPoints);
+        number(row, OF_IT_DOUBT, doubt, terms.doubtPoints());
+        String items = sum(state, PlanColumn.of(state, PlanQuantity.CHANGES), first, last);
+        int changes = block.bag().changesOf(state.of(block.bag()));
+        pen.formula(row, ITEMS.index(), Role.NUMBER, "0", items, changes);
+    }
+
+    private void number(int row, PlanColumn column, String formula, double points) {
+        pen.formula(row, column.index(), Role.NUMBER, NARROW, formula, points);
     }
 
     /** Better no book than one whose saved figures are not those of the plan. */
-    private static void mustAgree(BagResult bag, PlanState state, double shownPoints) {
-        double plannedPoints = state.of(bag).score().penaltyPoints();
+    private static void mustAgree(PlanBlock block, PlanState state, double shownPoints) {
+        double plannedPoints = state.of(block.bag()).score().penaltyPoints();
         if (!(Math.abs(shownPoints - plannedPoints) <= 1e-9 * Math.max(1, plannedPoints))) {
-            throw new IllegalStateException(bag.golfer().name() + ": the sheet Plan would show " + shownPoints
-                    + " points " + state.label() + " where the plan has " + plannedPoints + "; nothing was written");
+            throw new IllegalStateException(block.golfer() + ": the sheet Plan would show " + shownPoints + " points "
+                    + state.label() + " where the plan has " + plannedPoints + "; nothing was written");
         }
     }
 
-    /** The sum over a golfer's rows, or a question mark where a choice is no option. */
+    /** A state's points in the slots of some rows. */
+    private static String sum(PlanState state, int first, int last) {
+        return sum(state, PlanColumn.of(state, PlanQuantity.PENALTY), first, last);
+    }
+
+    /** The sum over the slots in some rows, or a question mark where a choice is no option. */
     private static String sum(PlanState state, SheetColumn column, int first, int last) {
-        return "IF(COUNTIF(" + PlanColumn.of(state, PlanQuantity.ROW).from(first, last) + ",0)>0,\"?\",SUM("
-                + column.from(first, last) + "))";
+        return "IF(COUNTIF(" + PlanColumn.of(state, PlanQuantity.ROW).from(first, last) + ",0)>0,\"?\",SUMIF("
+                + PlanColumn.SLOT.from(first, last) + ",\">0\"," + column.from(first, last) + "))";
     }
 }

@@ -2,8 +2,10 @@ package org.bagwright.workbook.plan;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.plan.GapTerm;
@@ -18,43 +20,39 @@ public final class PlanVerdict {
         shortItems = result.shortItems(PlanState.LIVE::of);
     }
 
-    /** How many limits are broken. */
-    int limits() {
-        return count(Broken.Kind.LIMIT);
+    /** All of it in a line. */
+    public String inWords() {
+        return inWords(broken, VerdictLine.SHORT, shortItems.size());
     }
 
-    /** How many musts are missed, carries that do not fall among them. */
-    int musts() {
-        return count(Broken.Kind.MUST);
+    /** What a golfer's choices break. */
+    String inWords(BagResult bag) {
+        List<Broken> his = broken.stream()
+                .filter(rule -> rule.place().golfer().equals(bag.golfer().name()))
+                .toList();
+        int slots = (int) IntStream.range(0, bag.options().slots().size())
+                .filter(index -> isShort(new PlanRow(bag, index)))
+                .count();
+        return inWords(his, VerdictLine.SLOTS_SHORT, slots);
     }
 
-    private int count(Broken.Kind kind) {
-        return (int) broken.stream().filter(rule -> rule.kind() == kind).count();
-    }
-
-    /** How many choices are closed, each for one reason or for several. */
-    private long closed() {
-        return broken.stream()
+    private static String inWords(List<Broken> broken, String shortWords, int shortCount) {
+        int limits = count(broken, Broken.Kind.LIMIT);
+        int musts = count(broken, Broken.Kind.MUST);
+        // a choice may be closed for several reasons
+        long closed = broken.stream()
                 .filter(rule -> rule.kind() == Broken.Kind.CLOSED)
                 .map(Broken::place)
                 .distinct()
                 .count();
+        return limits + musts + shortCount + closed == 0
+                ? VerdictLine.ALL_KEPT
+                : VerdictLine.LIMITS + limits + VerdictLine.MUSTS + musts + shortWords + shortCount
+                        + VerdictLine.CLOSED + closed + VerdictLine.END;
     }
 
-    /** All of it in a line. */
-    public String inWords() {
-        return broken.isEmpty()
-                ? VerdictLine.START + VerdictLine.ALL_KEPT
-                : VerdictLine.START
-                        + VerdictLine.LIMITS
-                        + limits()
-                        + VerdictLine.MUSTS
-                        + musts()
-                        + VerdictLine.SHORT
-                        + shortItems.size()
-                        + VerdictLine.CLOSED
-                        + closed()
-                        + VerdictLine.END;
+    private static int count(List<Broken> broken, Broken.Kind kind) {
+        return (int) broken.stream().filter(rule -> rule.kind() == kind).count();
     }
 
     /** The word of a row: the first of what is wrong, else how far the live choice misses. */
@@ -77,7 +75,7 @@ public final class PlanVerdict {
             return "out of order";
         }
         String must = first(row, Broken.Kind.MUST);
-        return must.isEmpty() ? PlanFormulas.fitWord(row.worstTolerances()) : "must: " + must;
+        return must.isEmpty() ? row.missInWords() : "must: " + must;
     }
 
     /** Whether the live choice takes a piece of which there are too few. */

@@ -1,6 +1,7 @@
 package org.bagwright.workbook.plan;
 
 import java.util.Optional;
+import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.book.Measure;
 
 /**

@@ -20,9 +20,8 @@ record SpreadFormula() implements TermFormula {
     }
 
     private static String fromMean(PlanState state, PlanPlace place) {
-        return "(" + place.at(state, PlanQuantity.MATCH) + "-AVERAGEIFS("
-                + place.bag(PlanColumn.of(state, PlanQuantity.MATCH)) + ","
-                + place.bag(PlanColumn.of(state, PlanQuantity.GROUP)) + "," + place.at(state, PlanQuantity.GROUP)
-                + "))";
+        return "(" + place.at(state, PlanQuantity.MATCH) + "-AVERAGEIF("
+                + place.bag(PlanColumn.of(state, PlanQuantity.GROUP)) + "," + place.at(state, PlanQuantity.GROUP) + ","
+                + place.bag(PlanColumn.of(state, PlanQuantity.MATCH)) + "))";
     }
 }

@@ -2,6 +2,7 @@ package org.bagwright.workbook.plan;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.option.StockLimit;
 
 /**

@@ -2,6 +2,7 @@ package org.bagwright.workbook.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.book.Measure;
 
 /**

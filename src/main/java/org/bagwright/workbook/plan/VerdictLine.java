@@ -12,28 +12,39 @@ import org.bagwright.domain.option.StockLimit;
  * @param stock what all bags share
  */
 record VerdictLine(int firstRow, int lastRow, int ownRow, List<StockLimit> stock) {
-    static final String START = "Your choice: ";
     static final String ALL_KEPT = "all limits kept, all musts met, enough in stock.";
     static final String LIMITS = "limits broken: ";
     static final String MUSTS = ", musts missed: ";
     static final String SHORT = ", items short in stock: ";
+    static final String SLOTS_SHORT = ", slots short in stock: ";
     static final String CLOSED = ", closed choices: ";
     static final String END = ".";
     private static final String NO_OPTION = "a row holds a choice that is not an option.";
 
+    /** What the live choices of the book break. */
     String formula() {
-        String limits = sum(PlanColumn.LIVE_LIMITS) + "+" + sum(PlanColumn.LIVE_BAG);
-        String musts = sum(PlanColumn.LIVE_MUSTS);
-        String closed = sum(PlanColumn.LIVE_SHUT);
-        String counts = quoted(LIMITS) + "&(" + limits + ")&" + quoted(MUSTS) + "&" + musts + "&" + quoted(SHORT) + "&"
-                + shortItems() + "&" + quoted(CLOSED) + "&" + closed + "&" + quoted(END);
-        String none = limits + "+" + musts + "+" + shortItems() + "+" + closed + "=0";
-        return quoted(START) + "&IF(COUNTIF(" + PlanColumn.LIVE_ROW.from(firstRow, lastRow) + ",0)>0,"
-                + quoted(NO_OPTION) + ",IF(" + none + "," + quoted(ALL_KEPT) + "," + counts + "))";
+        return formula(firstRow, lastRow, SHORT, shortItems());
     }
 
-    private String sum(PlanColumn column) {
-        return "SUM(" + column.from(firstRow, lastRow) + ")";
+    /** What those of a golfer break. */
+    String formula(PlanBlock block) {
+        String slots = sum(PlanColumn.LIVE_SHORT, block.firstRow(), block.lastRow());
+        return formula(block.firstRow(), block.lastRow(), SLOTS_SHORT, slots);
+    }
+
+    private static String formula(int first, int last, String shortWords, String shortCount) {
+        String limits = sum(PlanColumn.LIVE_LIMITS, first, last) + "+" + sum(PlanColumn.LIVE_BAG, first, last);
+        String musts = sum(PlanColumn.LIVE_MUSTS, first, last);
+        String closed = sum(PlanColumn.LIVE_SHUT, first, last);
+        String counts = quoted(LIMITS) + "&(" + limits + ")&" + quoted(MUSTS) + "&" + musts + "&" + quoted(shortWords)
+                + "&" + shortCount + "&" + quoted(CLOSED) + "&" + closed + "&" + quoted(END);
+        String none = limits + "+" + musts + "+" + shortCount + "+" + closed + "=0";
+        return "IF(COUNTIF(" + PlanColumn.LIVE_ROW.from(first, last) + ",0)>0," + quoted(NO_OPTION)
+                + ",IF(" + none + "," + quoted(ALL_KEPT) + "," + counts + "))";
+    }
+
+    private static String sum(PlanColumn column, int first, int last) {
+        return "SUM(" + column.from(first, last) + ")";
     }
 
     private String shortItems() {

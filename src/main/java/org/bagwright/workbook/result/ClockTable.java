@@ -23,8 +23,8 @@ import org.bagwright.workbook.plan.PlanColumn;
 import org.bagwright.workbook.plan.PlanQuantity;
 import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
-import org.bagwright.workbook.plan.SettingsColumn;
-import org.bagwright.workbook.plan.SettingsSheet;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 
 /** On the sheet Ladder: for one club with a sleeve the settings round the clock, as a table and as a chart. */
 final class ClockTable {

@@ -13,11 +13,11 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.plan.PlanBlock;
 import org.bagwright.workbook.plan.PlanLayout;
 import org.bagwright.workbook.plan.PlanRow;
-import org.bagwright.workbook.plan.PlanSheet;
 import org.bagwright.workbook.plan.PlanState;
-import org.bagwright.workbook.plan.SettingsSheet;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /**
@@ -49,10 +49,8 @@ final class LadderSheet {
     void write() {
         table.title("Ladder", "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheet.REBUILT);
         int row = TablePen.HEADING_ROW;
-        int planRow = PlanSheet.FIRST_ROW;
-        for (BagResult bag : result.bags()) {
-            row = golfer(bag, row, planRow);
-            planRow += bag.options().slots().size();
+        for (PlanBlock block : PlanBlock.all(result)) {
+            row = golfer(block.bag(), row, block.firstRow());
             pen.sheet().setRowBreak(row - 1);
         }
         pen.print(PageSetup.landscape(-1, row - 1, LadderCharts.LAST_COLUMN));

@@ -11,7 +11,7 @@ import org.bagwright.workbook.cells.StreamedBook;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanSheet;
-import org.bagwright.workbook.plan.SettingsSheet;
+import org.bagwright.workbook.settings.SettingsSheet;
 
 /** Where the rows of the result sheets go: those of the largest sheets to the file as they are written, if wished. */
 final class ResultRows implements Closeable {

@@ -30,6 +30,7 @@ import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.ResultCells;
 import org.bagwright.BookSketch;
 import org.bagwright.workbook.RichParts;
 import org.bagwright.workbook.schema.ResultSheet;
@@ -119,12 +120,15 @@ public final class RichBook {
 
     private void sums() {
         XSSFSheet sums = workbook.createSheet(SUMS);
-        name("my_plan", "Plan!$A$8:$S$10");
-        name("my_club", "Plan!$L$8");
+        name("my_plan", "Plan!$A$8:$" + letters("Planned club") + "$10");
+        name("my_club", "Plan!$" + letters("Planned club") + "$8");
         name("BW_mine", "'" + SUMS + "'!$A$1");
-        formula(sums, 0, 0, "Plan!R8");
-        formula(sums, 1, 0, "INDEX(Plan!$A$8:$S$10,MATCH(\"5 wood\",Plan!$L$8:$L$10,0),18)");
-        formula(sums, 2, 0, "SUM(INDEX(my_plan,0,18))");
+        String carry = letters("Plan carry [yd]");
+        String clubs = "Plan!$" + letters("Planned club") + "$8:$" + letters("Planned club") + "$10";
+        int carryPlace = 1 + ResultCells.column(workbook.getSheet("Plan"), "Plan carry [yd]");
+        formula(sums, 0, 0, "Plan!" + carry + "8");
+        formula(sums, 1, 0, "INDEX(Plan!$A$8:$" + letters("Planned club") + "$10,MATCH(\"5 wood\"," + clubs + ",0)," + carryPlace + ")");
+        formula(sums, 2, 0, "SUM(INDEX(my_plan,0," + carryPlace + "))");
         formula(sums, 3, 0, "COUNTA(Settings!A:A)+BW_gap_tolerance");
         formula(sums, 4, 0, "A3*2");
         formula(sums, 5, 0, "my_club&\"!\"");
@@ -133,13 +137,17 @@ public final class RichBook {
             sums.getRow(row).createCell(1).setCellValue(row + 1);
         }
         var rules = sums.getSheetConditionalFormatting();
-        var rule = rules.createConditionalFormattingRule("A1=Plan!$R$8");
+        var rule = rules.createConditionalFormattingRule("A1=Plan!$" + carry + "$8");
         rule.createFontFormatting().setFontStyle(true, true);
         rules.addConditionalFormatting(new CellRangeAddress[] {CellRangeAddress.valueOf("A1:A6")}, rule);
-        validate(sums, "Plan!$L$8:$L$10", 0, 4);
+        validate(sums, clubs, 0, 4);
         sums.setActiveCell(new org.apache.poi.ss.util.CellAddress("B2"));
         sums.protectSheet("open sesame");
         workbook.setSheetOrder(SUMS, 1);
+    }
+
+    private String letters(String heading) {
+        return CellReference.convertNumToColString(ResultCells.column(workbook.getSheet("Plan"), heading));
     }
 
     private static void validate(XSSFSheet sheet, String list, int row, int column) {
@@ -199,7 +207,8 @@ public final class RichBook {
         workbook.getSheet("Steps").createDrawingPatriarch().createPicture(anchor(6, 60), picture);
         note(workbook.getSheet("Plan").getRow(7).getCell(3), "his note on a result");
         chart(drawing, 20, workbook.getSheet(DATA), "A2:A4", "B2:B4");
-        chart(drawing, 40, workbook.getSheet("Plan"), "C8:C10", "R8:R10");
+        String carry = letters("Plan carry [yd]");
+        chart(drawing, 40, workbook.getSheet("Plan"), "C8:C10", carry + "8:" + carry + "10");
         drawing.createPicture(anchor(6, 1), picture);
     }
 

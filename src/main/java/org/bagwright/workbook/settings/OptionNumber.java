@@ -1,4 +1,4 @@
-package org.bagwright.workbook.plan;
+package org.bagwright.workbook.settings;
 
 import java.util.OptionalDouble;
 import java.util.function.Function;

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.plan;
+package org.bagwright.workbook.settings;
 
 import org.bagwright.workbook.pen.SheetPen;
 

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.plan;
+package org.bagwright.workbook.settings;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
@@ -79,7 +79,7 @@ public final class SettingsSheet {
     }
 
     /** As {@link #lookup(SettingsColumn)} for how many pieces of an item of the stock an option takes. */
-    String lookupTaken(int item) {
+    public String lookupTaken(int item) {
         return lookup(takenIndex(item));
     }
 
@@ -92,12 +92,12 @@ public final class SettingsSheet {
     }
 
     /** The columns that Plan looks up from one to another. */
-    String lookup(SettingsColumn first, SettingsColumn last) {
+    public String lookup(SettingsColumn first, SettingsColumn last) {
         return NAME + "!" + SheetPen.held(FIRST_ROW, first.index()) + ":" + SheetPen.held(nextRow - 1, last.index());
     }
 
     /** What the choice cells of Plan may hold. */
-    SettingsLists lists() {
+    public SettingsLists lists() {
         return lists;
     }
 
@@ -213,7 +213,7 @@ public final class SettingsSheet {
     }
 
     /** The formula that joins its parts the way {@link Option#key} is written. */
-    static String key(String... references) {
+    public static String key(String... references) {
         return String.join("&\"|\"&", references);
     }
 

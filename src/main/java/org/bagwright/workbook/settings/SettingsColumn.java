@@ -1,4 +1,4 @@
-package org.bagwright.workbook.plan;
+package org.bagwright.workbook.settings;
 
 import java.util.OptionalDouble;
 import org.bagwright.domain.club.LimitKind;
@@ -104,7 +104,7 @@ public enum SettingsColumn implements SheetColumn {
 
     private final String heading;
     private final double widthChars;
-    final String format;
+    public final String format;
     public final OptionNumber number;
 
     SettingsColumn(String heading, double widthChars, String format, OptionNumber number) {

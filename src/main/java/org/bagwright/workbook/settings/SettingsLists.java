@@ -1,4 +1,4 @@
-package org.bagwright.workbook.plan;
+package org.bagwright.workbook.settings;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
@@ -19,7 +19,7 @@ import org.bagwright.workbook.pen.SheetPen;
  * weightings, loft bends and lie bends. A block has a row for each club that may fill the slot, and one for none where it
  * may stay empty: the club, what it has in the book, how many choices, the choices.
  */
-final class SettingsLists {
+public final class SettingsLists {
     static final List<SettingsColumn> LISTED = List.of(
             SettingsColumn.SETTING, SettingsColumn.WEIGHTING, SettingsColumn.LOFT_BEND, SettingsColumn.LIE_BEND);
 
@@ -125,17 +125,17 @@ final class SettingsLists {
     }
 
     /** Whether a person may choose among several. */
-    boolean isChoice(SlotOptions slot, SettingsColumn column) {
+    public boolean isChoice(SlotOptions slot, SettingsColumn column) {
         return slot.hasCandidates() || choices(slot.options(), column).size() > 1;
     }
 
     /** The cells that name what may fill a slot. */
-    String clubs(SlotOptions slot) {
+    public String clubs(SlotOptions slot) {
         return column(block(slot, SettingsColumn.SETTING), clubColumn);
     }
 
     /** What the clubs of a slot have in the book, in the order of {@link #clubs}. */
-    String own(SlotOptions slot, SettingsColumn column) {
+    public String own(SlotOptions slot, SettingsColumn column) {
         return column(block(slot, column), ownColumn);
     }
 
@@ -144,7 +144,7 @@ final class SettingsLists {
      *
      * @param place the cell with the place of the club in {@link #clubs}, counted from 1
      */
-    String list(SlotOptions slot, SettingsColumn column, String place) {
+    public String list(SlotOptions slot, SettingsColumn column, String place) {
         Block block = block(slot, column);
         String first = cell(block.firstRow(), firstChoiceColumn);
         if (!slot.hasCandidates()) {
