@@ -8,7 +8,6 @@ import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Numbers over the days on which they were measured; each series has its name at its last point. */
 public final class DateChart {
@@ -24,12 +23,12 @@ public final class DateChart {
     private final XDDFScatterChartData data;
 
     /** A chart whose upper left corner is a cell, with a size in columns and rows. */
-    public DateChart(XSSFSheet sheet, int row, int columns, int rows, String title, String value) {
-        frame = new ChartFrame(sheet, 0, row, columns, rows);
+    public DateChart(SheetPen pen, int row, int columns, int rows, String title, String value) {
+        frame = new ChartFrame(pen, 0, row, columns, rows);
         frame.title(title);
         frame.chart().deleteLegend();
-        days = frame.valueAxis(AxisPosition.BOTTOM, "Day", DAY, BookStyles.MIST);
-        values = frame.valueAxis(AxisPosition.LEFT, value, "0", BookStyles.MIST);
+        days = frame.valueAxis(AxisPosition.BOTTOM, "Day", DAY, BookColour.GRID);
+        values = frame.valueAxis(AxisPosition.LEFT, value, "0", BookColour.GRID);
         data = (XDDFScatterChartData) frame.chart().createData(ChartTypes.SCATTER, days, values);
         data.setStyle(ScatterStyle.LINE_MARKER);
         data.setVaryColors(false);

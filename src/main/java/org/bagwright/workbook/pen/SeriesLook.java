@@ -15,6 +15,7 @@ public enum SeriesLook {
     PLANNED(BookColour.INK, BookColour.INK, MarkerStyle.DIAMOND, 7),
     CLOSED(BookColour.FAINT, BookColour.FAINT, MarkerStyle.X, 6),
     ALLOWED(BookColour.FAINT, BookColour.FAINT, MarkerStyle.CIRCLE, 5),
+    PREDICTED(BookColour.SLATE, BookColour.SLATE, MarkerStyle.DASH, 9),
     CURVE(BookColour.RULE, BookColour.RULE, MarkerStyle.NONE, 2),
     BAND(BookColour.RULE, BookColour.RULE, MarkerStyle.NONE, 2);
 

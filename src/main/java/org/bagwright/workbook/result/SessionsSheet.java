@@ -183,7 +183,7 @@ final class SessionsSheet {
                 .orElseThrow();
         pen.sheet().setRowBreak(row - 1);
         DateChart chart = new DateChart(
-                pen.sheet(),
+                pen,
                 row,
                 WORDS + 1,
                 CHART_ROWS,
@@ -206,7 +206,7 @@ final class SessionsSheet {
                 SeriesLook look = LOOKS.get(clubs++ % LOOKS.size());
                 chart.line(new BookChart.Series(club, firstRow + from, firstRow + to, DATE, CARRY, look));
                 chart.points(new BookChart.Series(
-                        club + ", predicted", firstRow + from, firstRow + to, DATE, PREDICTED, SeriesLook.WISH));
+                        club + ", predicted", firstRow + from, firstRow + to, DATE, PREDICTED, SeriesLook.PREDICTED));
             }
         }
         chart.plot();
