@@ -18,6 +18,7 @@ public final class ShotGroup {
     private final Values values;
     private final double[] sums = new double[Quantity.COUNT];
     private final double[] means = new double[Quantity.COUNT];
+    private final double[][] shares = new double[Quantity.COUNT][Quantity.COUNT];
 
     public ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights) {
         this(club, presented, day, shots, weights, Values.of(shots));
@@ -138,6 +139,15 @@ public final class ShotGroup {
      * shots measured and counted in full one over their number. A true covariance whatever is blank.
      */
     double share(Quantity one, Quantity other) {
+        double known = shares[one.ordinal()][other.ordinal()];
+        if (known == 0) {
+            known = computedShare(one, other);
+            shares[one.ordinal()][other.ordinal()] = known;
+        }
+        return known;
+    }
+
+    private double computedShare(Quantity one, Quantity other) {
         double[] others = values.of()[other.ordinal()];
         double sum = Arrays.stream(having(one))
                 .filter(shot -> !Double.isNaN(others[shot]))
