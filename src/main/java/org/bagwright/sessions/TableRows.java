@@ -23,7 +23,9 @@ import org.bagwright.domain.session.PlainTable;
 final class TableRows {
     private static final Pattern SUMMARY = Pattern.compile(
             "(avg|average|averages|mean|median|st\\.? ?dev|std|std\\.? ?dev|sd|standard deviation|deviation|dev|spread|min"
-                    + "|minimum|max|maximum|total|totals|sum|summary|consistency|\u00b1|\u03c3)\\b?[.:]?( .*)?",
+                    + "|minimum|max|maximum|total|totals|sum|summary|consistency|\u00b1|\u03c3)\\b?[.:]?( .*)?"
+                    + "|((session|group|club|overall|all|set) )?(avg|averages?|means?|deviations?|variance|range|best|worst"
+                    + "|overall|dispersion)[.:]?",
             Pattern.CASE_INSENSITIVE);
 
     private final PlainTable table;

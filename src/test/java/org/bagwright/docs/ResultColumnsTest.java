@@ -67,7 +67,22 @@ class ResultColumnsTest {
         }
     }
 
-    /** The team's plan has every sheet. */
+    @Test
+    void headingsOfSessions_areExplained() throws IOException {
+        Path shots = Files.writeString(
+                folder.resolve("shots.csv"),
+                "Club,Date,Club speed (mph),Ball speed (mph),Launch,Spin,Carry (yd),Side\n"
+                        + "Driver,2026-05-14,96,140.5,9.5,2200,221,4 L\n");
+        Path book = folder.resolve("dated.xlsx");
+        Terminal added = Terminal.run("add-shots", Path.of("demo-data", "trio.xlsx"), shots, "-o", book);
+        assertEquals(0, added.code(), added.err());
+        Terminal.run("plan", book, "-o", folder.resolve("dated-plan.xlsx"));
+        try (XSSFWorkbook dated = ResultCells.open(folder.resolve("dated-plan.xlsx"))) {
+            assertEquals(headings(dated.getSheet("Sessions")), explained("Sheet Sessions"));
+        }
+    }
+
+    /** The team's plan has every sheet but that of sessions. */
     private static XSSFWorkbook book() throws IOException {
         if (planned == null) {
             Terminal demo = Terminal.run("demo", "team", "-o", folder);

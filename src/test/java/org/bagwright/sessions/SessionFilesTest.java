@@ -230,6 +230,18 @@ class SessionFilesTest {
                         ONE_DRIVER,
                         "line 3: an average"),
                 Sample.read(
+                        "summaries in many words, next to places called alike",
+                        "Where,Club,Carry\nRange 3,Driver,220\nSession avg,Driver,219\nDeviations,Driver,4\nRange,Driver,30\n"
+                                + "Best,Driver,230\nOverall,Driver,219\nVariance,Driver,16\nStd. Dev.,Driver,4\n",
+                        ONE_DRIVER,
+                        "line 3: an average",
+                        "line 4: an average",
+                        "line 5: an average",
+                        "line 6: an average",
+                        "line 7: an average",
+                        "line 8: an average",
+                        "line 9: an average"),
+                Sample.read(
                         "headings again",
                         "Club,Carry\n,yd\nDriver,220\nClub,Carry\n,yd\n5w,190\n",
                         ONE_DRIVER + "; A 5 wood carry 173.7"),

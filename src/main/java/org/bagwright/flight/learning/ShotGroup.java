@@ -15,11 +15,18 @@ public final class ShotGroup {
     private final int day;
     private final List<Shot> shots;
     private final double[] weights;
-    private final int[][] having = new int[Quantity.COUNT][];
+    private final Values values;
     private final double[] sums = new double[Quantity.COUNT];
     private final double[] means = new double[Quantity.COUNT];
+    private final double[][] shares = new double[Quantity.COUNT][Quantity.COUNT];
 
     public ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights) {
+        this(club, presented, day, shots, weights, Values.of(shots));
+    }
+
+    private ShotGroup(
+            int club, Presented presented, int day, List<Shot> shots, double[] weights, Values values) {
+        this.values = values;
         this.club = club;
         this.presented = presented;
         this.day = day;
@@ -30,16 +37,31 @@ public final class ShotGroup {
         }
     }
 
+    /** The values of all quantities by shot, NaN where one was not measured, and the shots that have each. */
+    private record Values(double[][] of, int[][] having) {
+        static Values of(List<Shot> shots) {
+            double[][] values = new double[Quantity.COUNT][];
+            int[][] having = new int[Quantity.COUNT][];
+            for (Quantity quantity : Quantity.values()) {
+                double[] own = shots.stream()
+                        .mapToDouble(shot -> quantity.of(shot.measured()).orElse(Double.NaN))
+                        .toArray();
+                values[quantity.ordinal()] = own;
+                having[quantity.ordinal()] = IntStream.range(0, own.length)
+                        .filter(shot -> !Double.isNaN(own[shot]))
+                        .toArray();
+            }
+            return new Values(values, having);
+        }
+    }
+
     private void count(Quantity quantity) {
         int row = quantity.ordinal();
-        having[row] = IntStream.range(0, shots.size())
-                .filter(shot -> value(shot, quantity).isPresent())
-                .toArray();
         double sum = 0;
-        for (int shot : having[row]) {
+        for (int shot : having(quantity)) {
             double weight = weights[shot] * count(shot);
             sums[row] += weight;
-            sum += weight * value(shot, quantity).orElseThrow();
+            sum += weight * values.of()[row][shot];
         }
         means[row] = sum / sums[row];
     }
@@ -77,11 +99,12 @@ public final class ShotGroup {
     }
 
     ShotGroup withWeights(double[] other) {
-        return new ShotGroup(club, presented, day, shots, other);
+        return new ShotGroup(club, presented, day, shots, other, values);
     }
 
     OptionalDouble value(int shot, Quantity quantity) {
-        return quantity.of(shots.get(shot).measured());
+        double value = values.of()[quantity.ordinal()][shot];
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     int count(int shot) {
@@ -90,7 +113,7 @@ public final class ShotGroup {
 
     /** The shots that a quantity was measured of. */
     int[] having(Quantity quantity) {
-        return having[quantity.ordinal()];
+        return values.having()[quantity.ordinal()];
     }
 
     /** The quantities that were measured, in their order. */
@@ -116,8 +139,18 @@ public final class ShotGroup {
      * shots measured and counted in full one over their number. A true covariance whatever is blank.
      */
     double share(Quantity one, Quantity other) {
+        double known = shares[one.ordinal()][other.ordinal()];
+        if (known == 0) {
+            known = computedShare(one, other);
+            shares[one.ordinal()][other.ordinal()] = known;
+        }
+        return known;
+    }
+
+    private double computedShare(Quantity one, Quantity other) {
+        double[] others = values.of()[other.ordinal()];
         double sum = Arrays.stream(having(one))
-                .filter(shot -> value(shot, other).isPresent())
+                .filter(shot -> !Double.isNaN(others[shot]))
                 .mapToDouble(shot -> weights[shot] * count(shot))
                 .sum();
         return sum / (weight(one) * weight(other));
