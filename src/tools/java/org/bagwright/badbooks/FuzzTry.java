@@ -155,8 +155,12 @@ final class FuzzTry {
         Path written = folder.resolve("bag.html");
         Terminal page = command("page", file, "--seconds", "1");
         boolean right = sound ? page.code() == 0 || page.code() == 4 : page.code() == 3;
-        require(right, "check finds " + (sound ? "nothing" : "problems") + ", page gives " + page.code() + ": " + page.err());
-        require(Files.exists(written) == sound, "page gives " + page.code() + " and the file is " + Files.exists(written));
+        require(
+                right,
+                "check finds " + (sound ? "nothing" : "problems") + ", page gives " + page.code() + ": " + page.err());
+        require(
+                Files.exists(written) == sound,
+                "page gives " + page.code() + " and the file is " + Files.exists(written));
         Files.deleteIfExists(written);
     }
 
