@@ -26,8 +26,9 @@ import picocli.CommandLine.Spec;
 /** {@code page FILE}: the book as planned, as one HTML file to look at and try things out. */
 @Command(
         name = "page",
-        description = "Plan a book and write it as one HTML file: look at the bag, turn sleeves, see what follows. It opens"
-                + " in a browser on any device, without a network.",
+        description =
+                "Plan a book and write it as one HTML file: look at the bag, turn sleeves, see what follows. It opens"
+                        + " in a browser on any device, without a network.",
         footerHeading = "%n" + KeptText.RULE + "%n%nExamples:%n",
         footer = {
             "  bagwright page bag.xlsx                 writes bag.html",
@@ -82,7 +83,8 @@ final class PageCommand implements Callable<Integer> {
         if (!ending.equals(USUAL_ENDING) && !ending.equals(".htm")) {
             throw new WrongArguments("A page needs the ending of one: let " + page + " end in " + USUAL_ENDING + ".");
         }
-        new NamedFile(page).requireFile(beside.withEnding(USUAL_ENDING).getFileName().toString());
+        new NamedFile(page)
+                .requireFile(beside.withEnding(USUAL_ENDING).getFileName().toString());
         return page;
     }
 

@@ -17,7 +17,8 @@ public record BenchPage(BookResult result) {
     /** Enough to tell books apart in an address. */
     private static final int DIGEST_CHARS = 8;
 
-    private static final String HEAD = """
+    private static final String HEAD =
+            """
             <!doctype html>
             <html lang="en">
             <head>
@@ -29,7 +30,8 @@ public record BenchPage(BookResult result) {
             <meta name="referrer" content="no-referrer">
             <title>Bagwright</title>
             """;
-    private static final String BODY = """
+    private static final String BODY =
+            """
             </head>
             <body>
             <noscript>This page needs JavaScript, which is switched off here. It runs nothing but what is in this file.\

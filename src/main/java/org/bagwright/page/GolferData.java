@@ -61,7 +61,10 @@ record GolferData(BookResult result, BagResult bag) {
             choice.best().forEach(share -> best.addArray().add(share.option()).add(rounded(share.caseRatio())));
         }
         ArrayNode next = node.putArray("next");
-        outlook.next().advice().forEach(advice -> next.add(advice.inWords() + "; " + advice.worth().words()));
+        outlook.next()
+                .advice()
+                .forEach(advice ->
+                        next.add(advice.inWords() + "; " + advice.worth().words()));
         Optional<String> line = outlook.next().inWords();
         line.ifPresent(words -> node.put("measureNext", words));
     }

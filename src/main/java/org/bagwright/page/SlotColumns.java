@@ -70,9 +70,7 @@ final class SlotColumns {
     }
 
     private void shot(String name, ToDoubleFunction<ShotPrediction> value) {
-        figure(name, setup -> setup.shot().stream()
-                .mapToDouble(value)
-                .findFirst());
+        figure(name, setup -> setup.shot().stream().mapToDouble(value).findFirst());
     }
 
     private void text(String name, Function<Option, String> value) {
@@ -81,12 +79,16 @@ final class SlotColumns {
 
     private void choices() {
         cost("club", option -> option.isEmpty() ? -1 : slot.clubs().indexOf(option.club()));
-        cost("setting", option -> option.isEmpty()
-                ? 0
-                : club(option).settings().indexOf(option.choice().settingText()));
-        cost("weighting", option -> option.isEmpty()
-                ? 0
-                : club(option).weightings().indexOf(option.choice().weightingText()));
+        cost(
+                "setting",
+                option -> option.isEmpty()
+                        ? 0
+                        : club(option).settings().indexOf(option.choice().settingText()));
+        cost(
+                "weighting",
+                option -> option.isEmpty()
+                        ? 0
+                        : club(option).weightings().indexOf(option.choice().weightingText()));
         cost("loftBend", option -> option.isEmpty() ? 0 : option.choice().bend().loftDeg());
         cost("lieBend", option -> option.isEmpty() ? 0 : option.choice().bend().lieDeg());
         cost("changes", Option::changes);
@@ -122,14 +124,12 @@ final class SlotColumns {
     }
 
     private void wishes() {
-        add(
-                "wishM",
-                option -> option.carryM().isPresent() ? (Object) bag.wishAfterM(option) : null,
-                false);
+        add("wishM", option -> option.carryM().isPresent() ? (Object) bag.wishAfterM(option) : null, false);
         figure("gapLeastM", setup -> setup.wishes().limits().valueMeasureUnits(LimitKind.GAP_LEAST));
         figure("gapMostM", setup -> setup.wishes().limits().valueMeasureUnits(LimitKind.GAP_MOST));
-        figure("match", setup ->
-                setup.match().stream().mapToDouble(MatchValue::valueMeasureUnits).findFirst());
+        figure("match", setup -> setup.match().stream()
+                .mapToDouble(MatchValue::valueMeasureUnits)
+                .findFirst());
         text("group", option -> option.setup()
                 .flatMap(ClubSetup::match)
                 .map(MatchValue::group)

@@ -218,7 +218,7 @@ class SlotCard {
 /** How sure a choice is, in words; nothing where that is not known. */
 function sureText(bag, index, option) {
   const sure = (bag.sure || []).find(each => each.slot === index);
-  if (!sure) {
+  if (!sure || bag.slots[index].count === 1) {
     return "";
   }
   const share = sure.best.find(each => each[0] === option);

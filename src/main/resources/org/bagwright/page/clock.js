@@ -74,7 +74,6 @@ function showMark(node, told, chosen) {
 
 /** The face: where the target and the toe are, and the hand that points at the mark. */
 function dialFace(left) {
-  const x = left ? 92 : 8;
   return svg("svg", { viewBox: "0 0 100 100", "aria-hidden": "true" },
     svg("circle", { cx: 50, cy: 50, r: 39, class: "ring" }),
     svg("g", { class: "hand" },
@@ -82,7 +81,7 @@ function dialFace(left) {
       svg("path", { d: "M46 37 L50 24 L54 37 Z", class: "pointer" })),
     label(50, 51, "hub-text", "sleeve"),
     svg("path", { d: left ? "M68 50 h9 m-4 -3 l4 3 l-4 3" : "M32 50 h-9 m4 -3 l-4 3 l4 3", class: "aim" }),
-    label(x < 50 ? 27.5 : 72.5, 58, "side", "target"));
+    label(left ? 69 : 31, 61, "side", "target"));
 }
 
 /** A drag from the hub or the chosen mark round the dial. */

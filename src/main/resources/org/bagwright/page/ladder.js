@@ -140,7 +140,7 @@ class Ladder {
     if (carriesM.length === 0) {
       return el("p", { class: "quiet" }, "No club of this bag flies.");
     }
-    const scale = ladderScale(carriesM, width);
+    const scale = ladderScale(carriesM.concat(this.bandsM(carriesM)), width);
     const y = new Map(lanes.map((index, place) => [index, LADDER.top + lane * (place + 0.5)]));
     drawing.append(...ladderGrid(book, scale, height));
     for (const gap of now.gaps) {
@@ -151,6 +151,15 @@ class Ladder {
       drawing.append(...this.lane(index, scale, y.get(index), width));
     }
     return drawing;
+  }
+
+  /** The ends of the bands, as far as they are not far from all carries. */
+  bandsM(carriesM) {
+    const [least, most] = [Math.min(...carriesM), Math.max(...carriesM)];
+    const room = 0.15 * (most - least);
+    return this.now.gaps
+      .flatMap(gap => [gap.goodLeastM, gap.goodMostM].filter(end => end !== null).map(end => this.carryM(this.now, gap.from) - end))
+      .map(carryM => Math.max(least - room, Math.min(most + room, carryM)));
   }
 
   lane(index, scale, y, width) {

@@ -2,11 +2,23 @@
 
 const MOST_UNDO = 500;
 
-/** Makes a book ready: plain columns, and for each slot the option that leaves it empty. */
+/** Letters that run from right to left, and signs that turn a line round. */
+const TURNS_LINE = /[\u0590-\u08ff\u200e\u200f\u202a-\u202e\u2066-\u2069\ufb1d-\ufefc]/;
+
+/** A name that leaves the direction of the text around it as it is. */
+function isolated(name) {
+  return TURNS_LINE.test(name) ? "\u2068" + name + "\u2069" : name;
+}
+
+/** Makes a book ready: plain columns, names that fit into a line, and for each slot the option that leaves it empty. */
 function prepare(book) {
   for (const bag of book.golfers) {
+    bag.name = isolated(bag.name);
     for (const slot of bag.slots) {
       readColumns(slot);
+      for (const club of slot.clubs) {
+        club.name = isolated(club.name);
+      }
       slot.empty = (slot.columns.club || []).indexOf(-1);
     }
   }

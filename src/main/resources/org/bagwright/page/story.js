@@ -46,7 +46,7 @@ function gainStory(book, bag, today, plan, broken) {
     : out[1] === 0 ? ", every gap in its band" : ", " + (plan.gaps.length - out[1]) + " of " + plan.gaps.length
       + " gaps in their bands" + (out[0] === out[1] ? "" : " (today " + (plan.gaps.length - out[0]) + ")");
   const rules = broken.length === 0 ? ". Every must and limit is met."
-    : ". Still broken: " + andMore(broken.map(rule => rule.words), 2) + ".";
+    : ". Still broken: " + andMore(broken.map(rule => rule.words), 2) + ". " + book.verdict + ".";
   return fixed(today.points, 1) + " \u2192 " + fixed(plan.points, 1) + " points" + gaps + rules;
 }
 
@@ -92,7 +92,7 @@ class Tile {
     this.parts = el("span", { class: "quiet" });
     this.miss = el("i", { class: "miss" });
     this.doubt = el("i", { class: "doubt" });
-    this.node = el("div", { class: "tile " + name }, el("span", { class: "name" }, name), this.value,
+    this.node = el("div", { class: "tile " + name }, el("span", { class: "name" }, "points " + name), this.value,
       el("div", { class: "bar", "aria-hidden": "true" }, this.miss, this.doubt), this.parts);
   }
 
@@ -103,8 +103,8 @@ class Tile {
     const width = points => (most > 0 ? 100 * Math.max(0, points) / most : 0) + "%";
     this.miss.style.width = width(score.points - score.doubt);
     this.doubt.style.width = width(score.doubt);
-    const broken = score.breaks > 0 ? ", rules broken" : "";
-    write(this.parts, (score.doubt === 0 ? "points" : "points, " + fixed(score.doubt, 1) + " of it doubt") + broken);
+    const parts = [score.doubt === 0 ? "" : fixed(score.doubt, 1) + " is doubt", score.breaks > 0 ? "rules broken" : ""];
+    write(this.parts, parts.filter(part => part).join(", "));
     this.node.classList.toggle("bad", score.breaks > 0);
   }
 }

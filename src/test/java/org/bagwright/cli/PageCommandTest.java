@@ -85,7 +85,10 @@ class PageCommandTest {
         Terminal ending = Terminal.run("page", book, "-o", folder.resolve("page.xlsx"));
         assertEquals(2, ending.code());
         assertTrue(ending.err().contains(".html"), ending.err());
-        assertEquals(2, Terminal.run("page", book, "-o", folder.resolve("none").resolve("a.html")).code());
+        assertEquals(
+                2,
+                Terminal.run("page", book, "-o", folder.resolve("none").resolve("a.html"))
+                        .code());
         assertEquals(2, Terminal.run("page", book, "--seconds", "0").code());
         assertFalse(Files.exists(folder.resolve("page.xlsx")));
     }

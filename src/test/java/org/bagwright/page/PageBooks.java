@@ -14,7 +14,8 @@ enum PageBooks {
             book.put("Golfers", 1, "Most open", -1.5).put("Golfers", 1, "Gap least", 15);
             book.put("Golfers", 1, "Most changes", 1);
             clubs(ring(book, "Sleeve P")).row(1, "Driver", "driver", 10.5, 58, "Sleeve P", "5");
-            return book.row(2, "3 wood", "wood", 15, 57, "Sleeve P", "1").row(3, "5 wood", "wood", 17, 57.5, null, null);
+            return book.row(2, "3 wood", "wood", 15, 57, "Sleeve P", "1")
+                    .row(3, "5 wood", "wood", 17, 57.5, null, null);
         }
     },
     /** A sleeve of which only the table is known. */

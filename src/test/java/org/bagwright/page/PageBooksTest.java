@@ -114,6 +114,9 @@ class PageBooksTest {
         assertEquals(page.result().bags().get(0).golfer().name(), text("h1"));
         assertEquals("<img src=x onerror=document.title='hit'>", text(".club h3"));
         assertEquals(0, count("img, b b, .club script"));
+        assertEquals(
+                "\u2068\u05d0\u05d1\u202e gnorw\u2069",
+                browser.run("return document.querySelectorAll('.club h3')[2].textContent"));
         assertEquals(2, count("script"));
         assertTrue(!"hit".equals(browser.driver().getTitle()), browser.driver().getTitle());
         String pdf = new String(browser.printed(false), StandardCharsets.ISO_8859_1);

@@ -93,7 +93,8 @@ class PageFileTest {
     @Test
     void data_cannotEndItsElement() throws IOException {
         Path folder = Files.createTempDirectory("bagwright-hostile");
-        PlannedPage page = PlannedPage.of(PageBooks.HOSTILE.write(folder.resolve("book.xlsx")), folder.resolve("a.html"));
+        PlannedPage page =
+                PlannedPage.of(PageBooks.HOSTILE.write(folder.resolve("book.xlsx")), folder.resolve("a.html"));
         String text = Files.readString(page.file());
         String data = between(text, "id=\"book\">", "</script>");
         assertTrue(data.endsWith("}") && data.contains("\\u003c/script>"), "the whole data");

@@ -89,9 +89,8 @@ class PageHandsTest {
     void dragOfTheHub_turnsTheSleeve_andIsUndoneAtOnce() {
         browser.open(trio.file(), "");
         WebElement from = mark("Driver", "8");
-        List<WebElement> way = Stream.of("7", "6", "5")
-                .map(mark -> mark("Driver", mark))
-                .toList();
+        List<WebElement> way =
+                Stream.of("7", "6", "5").map(mark -> mark("Driver", mark)).toList();
         Actions drag = new Actions(browser.driver()).moveToElement(from).clickAndHold();
         way.forEach(drag::moveToElement);
         drag.release().perform();
@@ -120,8 +119,9 @@ class PageHandsTest {
         }
         assertEquals(
                 0L,
-                browser.run("return [...document.querySelectorAll('button:enabled:not([tabindex=\"-1\"]), input, select,"
-                        + " summary')].filter(each => each.checkVisibility() && !seen.has(each)).length"));
+                browser.run(
+                        "return [...document.querySelectorAll('button:enabled:not([tabindex=\"-1\"]), input, select,"
+                                + " summary')].filter(each => each.checkVisibility() && !seen.has(each)).length"));
     }
 
     @Test
@@ -150,14 +150,17 @@ class PageHandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"#b=0&c0=1.1.1", "#b=DIGEST&c0=zz.1.1", "#b=DIGEST&c0=1", "#b=DIGEST&g=9&t0=77", "#<b>", "#c0"})
+    @ValueSource(
+            strings = {"#b=0&c0=1.1.1", "#b=DIGEST&c0=zz.1.1", "#b=DIGEST&c0=1", "#b=DIGEST&g=9&t0=77", "#<b>", "#c0"})
     void strangeAddress_showsThePlan(String address) throws IOException {
         browser.open(trio.file(), "");
         String digest = (String) browser.run("return JSON.parse(document.getElementById('book').textContent).digest");
         browser.open(trio.file(), address.replace("DIGEST", digest));
         assertEquals(
-                trio.result().plannedPoints(), ShownNumbers.of(browser, trio.result()).points(), 1e-9);
-        assertEquals(address.contains("c0=") , !text(".notice").isEmpty());
+                trio.result().plannedPoints(),
+                ShownNumbers.of(browser, trio.result()).points(),
+                1e-9);
+        assertEquals(address.contains("c0="), !text(".notice").isEmpty());
     }
 
     @Test
@@ -195,8 +198,10 @@ class PageHandsTest {
         browser.open(team.file(), "");
         boolean runsShort = false;
         for (int golfer = 0; golfer < team.result().bags().size(); golfer++) {
-            browser.run("const list = document.querySelector('.pick select'); list.value = arguments[0];"
-                    + " list.dispatchEvent(new Event('change'))", golfer);
+            browser.run(
+                    "const list = document.querySelector('.pick select'); list.value = arguments[0];"
+                            + " list.dispatchEvent(new Event('change'))",
+                    golfer);
             browser.run("document.querySelectorAll('.club .field select').forEach(list => {"
                     + " list.value = list.options[list.options.length - 1].value;"
                     + " list.dispatchEvent(new Event('change')); })");
@@ -212,7 +217,10 @@ class PageHandsTest {
         browser.open(PlannedPage.demo(demo).file(), "");
         for (boolean letter : new boolean[] {false, true}) {
             String pdf = new String(browser.printed(letter), StandardCharsets.ISO_8859_1);
-            assertEquals(1, Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count(), demo);
+            assertEquals(
+                    1,
+                    Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count(),
+                    demo);
         }
         assertFalse(browser.find(".club").getText().isEmpty(), "the page is there again after printing");
     }

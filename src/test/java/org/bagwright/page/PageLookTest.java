@@ -24,14 +24,16 @@ class PageLookTest {
     private static final List<String> SERIOUS = List.of("serious", "critical");
 
     /** The least contrast of text and the least target of a finger: WCAG 2.2 AA [memory], and what the design asks for. */
-    private static final String AUDIT = """
+    private static final String AUDIT =
+            """
             const done = arguments[arguments.length - 1];
             axe.run(document, {runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]})
               .then(found => done(found.passes.length < 20 ? [["serious", "the audit did not run"]] : found.violations.map(each => [each.impact, each.id + ": "
                 + each.nodes.map(node => node.html.slice(0, 120)).slice(0, 3).join(" | ")])));
             """;
 
-    private static final String SMALL_TARGETS = """
+    private static final String SMALL_TARGETS =
+            """
             return [...document.querySelectorAll("button, select, input[type=range], .todo label, summary")]
               .filter(each => each.checkVisibility())
               .map(each => [each.getBoundingClientRect(), each.outerHTML.slice(0, 90)])
@@ -66,8 +68,9 @@ class PageLookTest {
         long wide = (long) browser.run("return document.documentElement.scrollWidth");
         assertTrue(wide <= width, wide + " px wide");
         assertEquals(List.of(), browser.run(SMALL_TARGETS));
-        Map<?, ?> glance = (Map<?, ?>) browser.run("const box = document.querySelector('.story').getBoundingClientRect();"
-                + " return {top: box.top, bottom: box.bottom}");
+        Map<?, ?> glance =
+                (Map<?, ?>) browser.run("const box = document.querySelector('.story').getBoundingClientRect();"
+                        + " return {top: box.top, bottom: box.bottom}");
         double bottom = ((Number) glance.get("bottom")).doubleValue();
         assertTrue(bottom <= height, "the first screen tells the story, which ends at " + bottom);
     }

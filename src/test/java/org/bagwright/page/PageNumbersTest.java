@@ -67,8 +67,8 @@ class PageNumbersTest {
         int golfers = page.result().bags().size();
         String bags = IntStream.range(0, golfers)
                 .filter(golfer -> golfers == 1 || random.nextBoolean())
-                .mapToObj(golfer ->
-                        "&c" + golfer + "=" + any(page.result().bags().get(golfer)))
+                .mapToObj(
+                        golfer -> "&c" + golfer + "=" + any(page.result().bags().get(golfer)))
                 .collect(Collectors.joining());
         return "#b=" + digest + "&g=" + random.nextInt(golfers) + bags;
     }
@@ -83,8 +83,8 @@ class PageNumbersTest {
     /** A tap on a mark or a step, or a key on a dial or a list. */
     private void tapAnything() {
         @SuppressWarnings("unchecked")
-        List<WebElement> controls = (List<WebElement>) browser.run(
-                "return [...document.querySelectorAll('.club .mark, .club .step:enabled, .club select')]");
+        List<WebElement> controls = (List<WebElement>)
+                browser.run("return [...document.querySelectorAll('.club .mark, .club .step:enabled, .club select')]");
         WebElement control = controls.get(random.nextInt(controls.size()));
         browser.run("arguments[0].scrollIntoView({block: 'center'})", control);
         if (control.getTagName().equals("select")) {

@@ -28,7 +28,8 @@ import org.bagwright.search.BagSearch;
 record ShownNumbers(JsonNode said, BookResult result) {
     private static final double RELATIVE = 1e-9;
     private static final double HIDDEN_POINTS = 0.005;
-    private static final String SCRIPT = """
+    private static final String SCRIPT =
+            """
             document.querySelector(".ladder details").open = true;
             document.querySelector(".ladder details").dispatchEvent(new Event("toggle"));
             const all = query => [...document.querySelectorAll(query)];
@@ -120,7 +121,10 @@ record ShownNumbers(JsonNode said, BookResult result) {
     private void gaps(BagState state) {
         assertEquals(state.gaps().size(), said.get("gaps").size(), "gaps");
         for (int index = 0; index < state.gaps().size(); index++) {
-            same(state.gaps().get(index).gapM(), said.get("gaps").get(index).get(0).asDouble(), "gap");
+            same(
+                    state.gaps().get(index).gapM(),
+                    said.get("gaps").get(index).get(0).asDouble(),
+                    "gap");
             same(
                     state.gaps().get(index).penaltyPoints(),
                     said.get("gaps").get(index).get(1).asDouble(),

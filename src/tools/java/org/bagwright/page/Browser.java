@@ -131,10 +131,14 @@ public final class Browser implements AutoCloseable {
     /** The page as it is printed, a PDF. */
     public byte[] printed(boolean letter) {
         Map<String, Object> paper = Map.of(
-                "paperWidth", letter ? 8.5 : 8.27,
-                "paperHeight", letter ? 11 : 11.69,
-                "preferCSSPageSize", false,
-                "printBackground", true);
+                "paperWidth",
+                letter ? 8.5 : 8.27,
+                "paperHeight",
+                letter ? 11 : 11.69,
+                "preferCSSPageSize",
+                false,
+                "printBackground",
+                true);
         return Base64.getDecoder().decode((String)
                 driver.executeCdpCommand("Page.printToPDF", paper).get("data"));
     }
