@@ -32,7 +32,7 @@ public final class ClockChart {
     public ClockChart(XSSFSheet sheet, ChartPlace place, String title) {
         frame = new ChartFrame(sheet, place);
         frame.title(title);
-        lies = axis(AxisPosition.BOTTOM, "Gauge lie [deg], more upright to the right");
+        lies = axis(AxisPosition.BOTTOM, "Gauge lie [deg], flat to upright");
         lofts = axis(AxisPosition.LEFT, "Gauge loft [deg]");
         data = (XDDFScatterChartData) frame.chart().createData(ChartTypes.SCATTER, lies, lofts);
         data.setStyle(ScatterStyle.LINE_MARKER);

@@ -18,13 +18,16 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  */
 public record PageSetup(boolean landscape, int headingRow, int lastRow, int lastColumn) {
     /** Letters of 10 points are printed in 8 points or more. A program that rounds the scale down needs a little more. */
-    private static final double LEAST_SCALE_RATIO = 0.81;
+    private static final double LEAST_SCALE_RATIO = 0.805;
 
     /** A hidden column far from every table. */
     private static final int HIDDEN_COLUMN = 701;
 
     private static final double POINTS_PER_INCH = 72;
-    private static final double POINTS_PER_PIXEL = 0.75;
+    /** How wide a digit of 10 points is where it is widest; the widths of columns are counted in digits. */
+    private static final double DIGIT_POINTS = 5.6;
+
+    private static final double COLUMN_UNITS_PER_DIGIT = 256;
     private static final double A4_SHORT_INCHES = 8.27;
     private static final double A4_LONG_INCHES = 11.69;
     private static final double SIDE_INCHES = 0.4;
@@ -78,10 +81,21 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
         sheet.getPrintSetup().setFitHeight((short) 0);
     }
 
+    /** How many points of rows a page has room for, at the scale at which all columns fit. */
+    public double rowsPoints(XSSFSheet sheet) {
+        double paperPoints = landscape
+                ? (A4_SHORT_INCHES - TOP_INCHES - BOTTOM_INCHES) * POINTS_PER_INCH
+                : (A4_LONG_INCHES - CARD_TOP_INCHES - CARD_BOTTOM_INCHES) * POINTS_PER_INCH;
+        return paperPoints * Math.max(1, widthPoints(sheet, lastColumn + 1) / paperWidthPoints());
+    }
+
+    private double paperWidthPoints() {
+        return ((landscape ? A4_LONG_INCHES : A4_SHORT_INCHES) - 2 * sideInches()) * POINTS_PER_INCH;
+    }
+
     /** The columns that stay in view are repeated on each page. */
     private int pagesWide(XSSFSheet sheet) {
-        double pagePoints =
-                ((landscape ? A4_LONG_INCHES : A4_SHORT_INCHES) - 2 * sideInches()) * POINTS_PER_INCH / LEAST_SCALE_RATIO;
+        double pagePoints = paperWidthPoints() / LEAST_SCALE_RATIO;
         double widthPoints = widthPoints(sheet, lastColumn + 1);
         if (widthPoints <= pagePoints) {
             return 1;
@@ -98,7 +112,7 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
     private static double widthPoints(XSSFSheet sheet, int columns) {
         return IntStream.range(0, columns)
                 .filter(column -> !sheet.isColumnHidden(column))
-                .mapToDouble(column -> sheet.getColumnWidthInPixels(column) * POINTS_PER_PIXEL)
+                .mapToDouble(column -> sheet.getColumnWidth(column) / COLUMN_UNITS_PER_DIGIT * DIGIT_POINTS)
                 .sum();
     }
 

@@ -179,9 +179,14 @@ final class ClockTable {
         pen.formula(row, column, Role.NUMBER, "0.00", SheetPen.ref(fromRow, fromColumn), angleDeg);
     }
 
+    /** Some programs draw the first series over the others, some the last: the marks of the states are drawn at both ends. */
     private void chart(ChartPlace place, int first, SleeveCurve curve, List<Option> open, List<Option> closed) {
         ClockChart chart = new ClockChart(pen.sheet(), place, club.name() + (closed.isEmpty() ? "" : " (x: not allowed)"));
         window(chart, slot.optionsOf(club).stream().map(Option::pose).toList());
+        int states = first + open.size() + closed.size();
+        state(chart, "Planned", states, PlanState.PLANNED, SeriesLook.PLANNED);
+        state(chart, "Today", states, PlanState.TODAY, SeriesLook.TODAY);
+        state(chart, "Live", states, PlanState.LIVE, SeriesLook.LIVE);
         if (curve.exists()) {
             int last = first + curve.places().size();
             chart.curve(
@@ -191,10 +196,9 @@ final class ClockTable {
         }
         add(chart, "Allowed", first, open, SeriesLook.ALLOWED);
         add(chart, "Not allowed", first + open.size(), closed, SeriesLook.CLOSED);
-        int states = first + open.size() + closed.size();
-        state(chart, "Live", states + PlanState.LIVE.ordinal(), SeriesLook.LIVE);
-        state(chart, "Today", states + PlanState.TODAY.ordinal(), SeriesLook.TODAY);
-        state(chart, "Planned", states + PlanState.PLANNED.ordinal(), SeriesLook.PLANNED);
+        state(chart, "Live", states, PlanState.LIVE, SeriesLook.LIVE);
+        state(chart, "Today", states, PlanState.TODAY, SeriesLook.TODAY);
+        state(chart, "Planned", states, PlanState.PLANNED, SeriesLook.PLANNED);
         chart.plot();
     }
 
@@ -204,7 +208,8 @@ final class ClockTable {
                 poses.stream().mapToDouble(PoseNumbers::gaugeLoftDeg).summaryStatistics());
     }
 
-    private void state(ClockChart chart, String title, int row, SeriesLook look) {
+    private void state(ClockChart chart, String title, int first, PlanState state, SeriesLook look) {
+        int row = first + state.ordinal();
         chart.points(title, rows(row, row), look, List.of());
     }
 

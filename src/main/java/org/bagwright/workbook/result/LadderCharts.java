@@ -18,9 +18,11 @@ final class LadderCharts {
     static final int COLUMNS = 8;
     static final int LAST_COLUMN = FIRST_COLUMN + COLUMNS - 1;
     /** How wide each column under the charts is. */
-    static final double COLUMN_CHARS = 9;
+    static final double COLUMN_CHARS = 8.25;
 
     static final int CARRY_ROWS = 17;
+    /** How many rows of a golfer a page has room for. */
+    static final int PAGE_ROWS = 41;
 
     private final SheetPen pen;
     private final LengthUnit distance;
@@ -52,7 +54,7 @@ final class LadderCharts {
         chart.startAt(axisStart());
         List<BookChart.Series> series = new ArrayList<>();
         if (bag.outlook().isPresent()) {
-            series.add(band("8 in 10 single shots", OutlookTable.LOW_COLUMN));
+            series.add(band("8 in 10 shots", OutlookTable.LOW_COLUMN));
             series.add(band("", OutlookTable.HIGH_COLUMN));
         }
         series.add(series("Live", 2, SeriesLook.LIVE));

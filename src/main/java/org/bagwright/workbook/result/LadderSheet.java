@@ -75,7 +75,8 @@ final class LadderSheet {
         int charts = carrying.size() > 1
                 ? new LadderCharts(pen, units.distance(), bag, first, last).draw(row + 1)
                 : last + 1;
-        ClockPages clocks = new ClockPages(pen, row + 1 + LadderCharts.CARRY_ROWS, charts);
+        ClockPages clocks = new ClockPages(
+                pen, row + 1 + LadderCharts.CARRY_ROWS, Math.max(charts, row + 1 + LadderCharts.PAGE_ROWS));
         List<ClockTable.Sleeved> sleeved = sleeved(bag, planRow);
         for (int index = 0; index < sleeved.size(); index++) {
             int end = new ClockTable(pen, settings, bag, sleeved.get(index)).write(row, index, clocks.next());

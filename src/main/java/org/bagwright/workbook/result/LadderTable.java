@@ -66,7 +66,7 @@ final class LadderTable {
                 table.inDistance("Gap wish"),
                 "Gap chance [%]");
         table.headings(row, headings, 42);
-        table.widths(hasCandidates ? 22 : 18, 8, 8, 8, 27, 7.5, 7.5, 7.5, 7.5, 8);
+        table.widths(hasCandidates ? 20 : 18, 8, 8, 8, 25, 7.5, 7.5, 7.5, 7.5, 8);
     }
 
     private void slot(int row, int index, boolean last) {

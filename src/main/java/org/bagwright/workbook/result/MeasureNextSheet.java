@@ -29,6 +29,12 @@ final class MeasureNextSheet {
     static final int CHANGE_RANGE = 5;
     static final int ORIGIN = 6;
 
+    private static final double TEXT_CHARS = 28;
+    private static final double ORIGIN_CHARS = 34;
+    private static final List<String> NOTES = List.of(
+            "Likely cases: carries drawn from what is known of the golfer, each planned again.",
+            "+/-: 8 in 10 likely values are within it. Change: of the carry, compared with today.");
+
     private final SheetPen pen;
     private final TablePen table;
     private final BookResult result;
@@ -48,27 +54,34 @@ final class MeasureNextSheet {
                 TablePen.HEADING_ROW,
                 List.of("Measure next", "Worth [points]", "What it would do", "", "", "", ""),
                 32);
-        table.widths(40, 13, 40, 13, 11, 11, 40);
-        int last = table.golfers(result.bags(), this::golfer);
-        table.finish(0, last, ORIGIN);
+        table.widths(TEXT_CHARS, 8, TEXT_CHARS, 8, 8, 8, ORIGIN_CHARS);
+        int last = table.golfers(result.bags(), ORIGIN, this::golfer);
+        for (String note : NOTES) {
+            pen.text(++last, 0, Role.FAINT, note);
+        }
+        table.finishUpright(0, last, ORIGIN);
     }
 
-    private int golfer(BagResult bag, int row) {
+    private int golfer(BagResult bag, int row, PageFill page) {
         table.band(row, ORIGIN, bag.golfer().name());
         Optional<BagOutlook> outlook = bag.outlook();
         if (outlook.isEmpty()) {
             return row + 1;
         }
         int next = advice(outlook.get().next(), row + 1);
-        return choices(bag, outlook.get(), next + 1);
+        page.keepTogether(row, next);
+        int end = choices(bag, outlook.get(), next + 1);
+        page.keepTogether(next + 1, end);
+        return end;
     }
 
     private int advice(MeasureNext next, int row) {
         int free = row;
         for (MeasureNext.Advice advice : next.advice()) {
-            pen.text(free, WHAT, Role.TEXT, advice.inWords());
+            height(free, advice.inWords(), advice.worth().words());
+            pen.text(free, WHAT, Role.CELL, advice.inWords());
             pen.number(free, WORTH, Role.NUMBER, TablePen.POINTS, advice.worthPoints());
-            pen.text(free++, WORDS, Role.TEXT, advice.worth().words());
+            pen.text(free++, WORDS, Role.CELL, advice.worth().words());
         }
         if (next.enough()) {
             pen.text(free++, WHAT, Role.PLAIN, "All clubs have shots: " + MeasureNext.ENOUGH + ".");
@@ -89,16 +102,6 @@ final class MeasureNextSheet {
                             .map(CarryBand::average)
                             .findFirst());
         }
-        pen.text(
-                free++,
-                0,
-                Role.FAINT,
-                "Likely cases: carries drawn from what is known of the golfer, each planned again.");
-        pen.text(
-                free++,
-                0,
-                Role.FAINT,
-                "+/-: 8 in 10 likely values are within it. Change: of the carry, compared with today.");
         return free;
     }
 
@@ -117,16 +120,14 @@ final class MeasureNextSheet {
     private void choice(BagResult bag, ChoiceSureness choice, int row) {
         SlotOptions slot = bag.options().slots().get(choice.index());
         int planned = bag.planned().chosen().get(choice.index());
-        pen.text(row, CHOICE, Role.TEXT, text(slot, planned));
+        pen.text(row, CHOICE, Role.CELL, text(slot, planned));
         pen.number(row, CASES, Role.COUNT, "0", Math.rint(100 * choice.plannedRatio()));
         Optional<ChoiceSureness.Share> other = choice.best().stream()
                 .filter(share -> share.option() != planned)
                 .findFirst();
-        pen.text(
-                row,
-                NEXT,
-                Role.TEXT,
-                other.map(share -> text(slot, share.option())).orElse(""));
+        String next = other.map(share -> text(slot, share.option())).orElse("");
+        pen.text(row, NEXT, Role.CELL, next);
+        height(row, text(slot, planned), next);
         table.number(
                 row,
                 NEXT_CASES,
@@ -152,11 +153,16 @@ final class MeasureNextSheet {
                 Role.NUMBER,
                 rangeM(average.map(CarryBand.Average::changeSdM)
                         .flatMap(sdM -> sdM.stream().boxed().findFirst())));
-        pen.text(
+        String origin = average.map(CarryBand.Average::originInWords).orElse("");
+        pen.text(row, ORIGIN, Role.CELL, origin);
+        double heightPoints = TablePen.heightPoints(origin, ORIGIN_CHARS);
+        pen.height(row, Math.max(heightPoints, pen.sheet().getRow(row).getHeightInPoints()));
+    }
+
+    private void height(int row, String one, String other) {
+        pen.height(
                 row,
-                ORIGIN,
-                Role.TEXT,
-                average.map(CarryBand.Average::originInWords).orElse(""));
+                Math.max(TablePen.heightPoints(one, TEXT_CHARS), TablePen.heightPoints(other, TEXT_CHARS)));
     }
 
     private static OptionalDouble rangeM(Optional<Double> sdM) {

@@ -11,6 +11,8 @@ import org.bagwright.workbook.schema.ResultSheet;
 /** The sheet Messages: everything assumed, surprising or to check, with its cell. */
 final class MessagesSheet {
     static final String NAME = "Messages";
+    private static final double CELL_CHARS = 18;
+    private static final double TEXT_CHARS = 140;
     private static final String EVALUATION = "Adjustable clubs need the governing body's evaluation in every setting.";
 
     private final SheetPen pen;
@@ -25,9 +27,9 @@ final class MessagesSheet {
 
     void write() {
         table.title(NAME, "What was assumed, what may surprise, what to check. " + ResultSheet.REBUILT);
-        pen.heading(TablePen.HEADING_ROW, 0, "Cell", 18);
-        pen.heading(TablePen.HEADING_ROW, 1, "Kind", 12);
-        pen.heading(TablePen.HEADING_ROW, 2, "Message", 110);
+        pen.heading(TablePen.HEADING_ROW, 0, "Cell", CELL_CHARS);
+        pen.heading(TablePen.HEADING_ROW, 1, "Kind", 11);
+        pen.heading(TablePen.HEADING_ROW, 2, "Message", TEXT_CHARS);
         int row = TablePen.HEADING_ROW + 1;
         for (Message message : result.messages()) {
             line(row++, message.where(), message.severity().name().toLowerCase(Locale.ROOT), message.text());
@@ -43,6 +45,7 @@ final class MessagesSheet {
         pen.text(row, 0, Role.WRAPPED, cell);
         pen.text(row, 1, Role.WRAPPED, kind);
         pen.text(row, 2, Role.WRAPPED, text);
-        pen.height(row, 14.5 * (1 + Math.max(text.length() / 140, cell.length() / 20)));
+        pen.height(
+                row, Math.max(TablePen.heightPoints(text, TEXT_CHARS), TablePen.heightPoints(cell, CELL_CHARS)));
     }
 }

@@ -3,6 +3,8 @@ package org.bagwright.workbook.result;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.bagwright.domain.book.BookSettings;
 import org.bagwright.domain.option.Option;
@@ -12,10 +14,13 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.workbook.pen.SheetPen;
 
-/** On the sheet Others: one golfer's plan and the other plans, a column each; figures first, then a row a slot. */
+/**
+ * On the sheet Others: one golfer's plan and the other plans, a column each: figures first, then a row for each slot that is
+ * not the same in all of them, then the others on one line.
+ */
 final class OtherPlans {
-    static final double LABEL_CHARS = 34;
-    static final double PLAN_CHARS = 27;
+    static final double LABEL_CHARS = 20;
+    static final double PLAN_CHARS = 17;
 
     /** The sign before everything in which another plan differs from the plan. */
     private static final String DIFFERS = "* ";
@@ -25,13 +30,15 @@ final class OtherPlans {
     private final BookSettings settings;
     private final BagResult bag;
     private final List<SlotOptions> slots;
+    private final int lastColumn;
 
-    OtherPlans(SheetPen pen, TablePen table, BookSettings settings, BagResult bag) {
+    OtherPlans(SheetPen pen, TablePen table, BookSettings settings, BagResult bag, int lastColumn) {
         this.settings = settings;
         this.pen = pen;
         this.table = table;
         this.bag = bag;
         this.slots = bag.options().slots();
+        this.lastColumn = lastColumn;
     }
 
     /** Writes from a row on and gives the first free row. */
@@ -42,11 +49,49 @@ final class OtherPlans {
             plan(row, firstSlot, column++, plan);
         }
         heights(row, firstSlot);
-        int next = firstSlot + slots.size();
+        int next = firstSlot + differing().size();
+        next = same(next);
         if (bag.others().isEmpty()) {
             pen.text(next++, 0, Role.FAINT, "No other plan is listed.");
         }
         return next;
+    }
+
+    /** The places of the slots that are not the same in all plans. */
+    private List<Integer> differing() {
+        return IntStream.range(0, slots.size())
+                .filter(place -> !isSame(place))
+                .boxed()
+                .toList();
+    }
+
+    private boolean isSame(int place) {
+        return plans().stream()
+                        .map(plan -> plan.state().chosen().get(place))
+                        .distinct()
+                        .count()
+                == 1;
+    }
+
+    /** Writes what all plans have in common on one line, and gives the row below. */
+    private int same(int row) {
+        List<Option> planned = bag.optionsOf(bag.planned());
+        String text = IntStream.range(0, slots.size())
+                .filter(this::isSame)
+                .mapToObj(place -> slots.get(place).main().name() + ": "
+                        + new SlotChoice(slots.get(place), planned.get(place)).inWords())
+                .collect(Collectors.joining("; "));
+        if (text.isEmpty()) {
+            return row;
+        }
+        pen.text(row, 0, Role.TEXT, bag.others().isEmpty() ? "All slots" : "The same in all");
+        for (int column = 1; column <= lastColumn; column++) {
+            pen.blank(row, column, Role.CELL);
+        }
+        pen.text(row, 1, Role.CELL, text);
+        pen.merge(row, row, 1, lastColumn);
+        pen.height(row, TablePen.heightPoints(text, PLAN_CHARS * lastColumn));
+        return row + 1;
     }
 
     /** The plan and then the other plans, in the order of the columns. */
@@ -71,11 +116,12 @@ final class OtherPlans {
                 "Worst miss [tolerances]");
         int next = row;
         for (String figure : figures) {
-            pen.text(next++, 0, Role.TEXT, figure);
+            pen.height(next, TablePen.heightPoints(figure, LABEL_CHARS));
+            pen.text(next++, 0, Role.CELL, figure);
         }
         int firstSlot = next;
-        for (SlotOptions slot : slots) {
-            pen.text(next++, 0, Role.TEXT, label(slot));
+        for (int place : differing()) {
+            pen.text(next++, 0, Role.CELL, label(slots.get(place)));
         }
         return firstSlot;
     }
@@ -89,10 +135,11 @@ final class OtherPlans {
         figures(row + 1, column, plan.state());
         List<Option> chosen = bag.optionsOf(plan.state());
         List<Option> planned = bag.optionsOf(bag.planned());
-        for (int slot = 0; slot < chosen.size(); slot++) {
+        int next = firstSlot;
+        for (int slot : differing()) {
             boolean differs = !chosen.get(slot).key().equals(planned.get(slot).key());
             String text = new SlotChoice(slots.get(slot), chosen.get(slot)).inWords();
-            pen.text(firstSlot + slot, column, differs ? Role.MARKED : Role.CELL, differs ? DIFFERS + text : text);
+            pen.text(next++, column, differs ? Role.MARKED : Role.CELL, differs ? DIFFERS + text : text);
         }
     }
 
@@ -110,14 +157,14 @@ final class OtherPlans {
 
     private void heights(int row, int firstSlot) {
         pen.height(row, heightPoints(plans().stream().map(this::difference), PLAN_CHARS));
-        for (int index = 0; index < slots.size(); index++) {
-            int place = index;
-            SlotOptions slot = slots.get(index);
+        int next = firstSlot;
+        for (int place : differing()) {
+            SlotOptions slot = slots.get(place);
             Stream<String> choices = plans().stream()
                     .map(plan -> slot.options().get(plan.state().chosen().get(place)))
                     .map(option -> DIFFERS + new SlotChoice(slot, option).inWords());
             double labelPoints = TablePen.heightPoints(label(slot), LABEL_CHARS);
-            pen.height(firstSlot + index, Math.max(labelPoints, heightPoints(choices, PLAN_CHARS - 1)));
+            pen.height(next++, Math.max(labelPoints, heightPoints(choices, PLAN_CHARS - 1)));
         }
     }
 

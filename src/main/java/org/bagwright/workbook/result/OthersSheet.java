@@ -34,7 +34,7 @@ final class OthersSheet {
                 "Other plans",
                 "Nearly as good, but different. A star marks what differs from the plan. " + ResultSheet.REBUILT);
         headings();
-        table.finish(1, table.golfers(result.bags(), this::golfer), lastColumn);
+        table.finishUpright(1, table.golfers(result.bags(), lastColumn, this::golfer), lastColumn);
     }
 
     private void headings() {
@@ -48,13 +48,15 @@ final class OthersSheet {
         table.headings(TablePen.HEADING_ROW, headings, 18);
     }
 
-    private int golfer(BagResult bag, int row) {
+    private int golfer(BagResult bag, int row, PageFill page) {
         table.band(row, lastColumn, bag.golfer().name());
-        int next = new OtherPlans(pen, table, result.book().settings(), bag).write(row + 1);
+        int next = new OtherPlans(pen, table, result.book().settings(), bag, lastColumn).write(row + 1);
+        page.keepTogether(row, next);
         int free = new RelaxationTable(pen, table, bag.relaxations()).write(next + 1);
         for (String unsettled : bag.reasons().unsettled()) {
             pen.text(free++, 0, Role.FAINT, "Not settled in the time: " + unsettled);
         }
+        page.keepTogether(next + 1, free);
         return free;
     }
 }

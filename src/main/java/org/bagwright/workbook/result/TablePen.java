@@ -25,8 +25,11 @@ final class TablePen {
     /** As an arrow that no line ends inside. */
     private static final String ARROW = "\u2192";
 
+    /** How high title and headings are on a page. */
+    private static final double HEADING_POINTS = 60;
+
     private static final double ABOUT_POINTS = 16;
-    private static final double LINE_HEIGHT_POINTS = 13.2;
+    private static final double LINE_HEIGHT_POINTS = 12.4;
     /** Letters are narrower than the digits by which widths are counted. */
     private static final double CHARS_PER_WIDTH = 1.25;
 
@@ -75,16 +78,17 @@ final class TablePen {
 
     /** The rows of one golfer. */
     interface GolferRows {
-        /** Writes them from a row on and gives the first free row. */
-        int write(BagResult bag, int row);
+        /** Writes them from a row on, says what stays together on a page, and gives the first free row. */
+        int write(BagResult bag, int row, PageFill page);
     }
 
-    /** Writes one golfer under the other, each from a new page on, and gives the last row. */
-    int golfers(List<BagResult> bags, GolferRows rows) {
+    /** Writes one golfer under the other on upright pages, as many on a page as fit, and gives the last row. */
+    int golfers(List<BagResult> bags, int lastColumn, GolferRows rows) {
+        PageSetup setup = PageSetup.upright(HEADING_ROW, 0, lastColumn);
+        PageFill page = new PageFill(pen, setup.rowsPoints(pen.sheet()) - HEADING_POINTS);
         int row = HEADING_ROW + 1;
         for (BagResult bag : bags) {
-            row = rows.write(bag, row) + 1;
-            pen.sheet().setRowBreak(row - 1);
+            row = rows.write(bag, row, page) + 1;
         }
         return row - 2;
     }
@@ -93,6 +97,12 @@ final class TablePen {
     void finish(int fixedColumns, int lastRow, int lastColumn) {
         pen.sheet().createFreezePane(fixedColumns, HEADING_ROW + 1);
         pen.print(PageSetup.landscape(HEADING_ROW, lastRow, lastColumn));
+    }
+
+    /** As {@link #finish} on upright pages. */
+    void finishUpright(int fixedColumns, int lastRow, int lastColumn) {
+        pen.sheet().createFreezePane(fixedColumns, HEADING_ROW + 1);
+        pen.print(PageSetup.upright(HEADING_ROW, lastRow, lastColumn));
     }
 
     void number(int row, int column, Role role, String format, OptionalDouble value) {
@@ -133,6 +143,6 @@ final class TablePen {
         double lines = text.lines()
                 .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (CHARS_PER_WIDTH * (widthChars - 2)))))
                 .sum();
-        return 3 + LINE_HEIGHT_POINTS * Math.max(1, lines);
+        return 2 + LINE_HEIGHT_POINTS * Math.max(1, lines);
     }
 }

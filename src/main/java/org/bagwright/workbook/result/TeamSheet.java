@@ -35,7 +35,7 @@ final class TeamSheet {
     static final int HEAD_ROOM = 10;
     static final int GAP_CHANCE = 11;
 
-    private static final int CHART_ROWS = 20;
+    private static final int CHART_ROWS = 16;
 
     private final SheetPen pen;
     private final TablePen table;

@@ -10,7 +10,7 @@ import org.bagwright.workbook.pen.PageSetup;
 final class TemplatePrint {
     private static final double MARGIN_INCHES = 0.4;
     /** How many characters are as wide as a page across, printed in letters of 8 points or more. */
-    private static final double PAGE_CHARS = 180;
+    private static final double PAGE_CHARS = 172;
 
     private TemplatePrint() {}
 

@@ -1,0 +1,41 @@
+package org.bagwright.workbook.result;
+
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.bagwright.workbook.pen.SheetPen;
+
+/** Fills pages with blocks of rows: what does not fit on the rest of a page begins the next one. */
+final class PageFill {
+    private static final double USUAL_POINTS = 15;
+
+    private final SheetPen pen;
+    private final double pagePoints;
+    private double filledPoints;
+    private int end;
+
+    /** @param pagePoints how much of a page there is for rows */
+    PageFill(SheetPen pen, double pagePoints) {
+        this.pen = pen;
+        this.pagePoints = pagePoints;
+    }
+
+    /** Begins a page with a row, unless there is room for it and the rows before another row. Blocks come in order. */
+    void keepTogether(int first, int next) {
+        filledPoints += filledPoints > 0 ? heightPoints(end, first) : 0;
+        double heightPoints = heightPoints(first, next);
+        if (filledPoints > 0 && filledPoints + heightPoints > pagePoints) {
+            pen.sheet().setRowBreak(first - 1);
+            filledPoints = 0;
+        }
+        filledPoints += heightPoints;
+        end = next;
+    }
+
+    private double heightPoints(int first, int next) {
+        double heightPoints = 0;
+        for (int row = first; row < next; row++) {
+            XSSFRow written = pen.sheet().getRow(row);
+            heightPoints += written == null ? USUAL_POINTS : written.getHeightInPoints();
+        }
+        return heightPoints;
+    }
+}
