@@ -73,8 +73,11 @@ final class SessionsSheet {
         headings();
         List<BagResult> bags =
                 result.bags().stream().filter(bag -> !bag.sessions().isEmpty()).toList();
-        int last = table.golfers(bags, this::golfer);
-        table.finish(1, last, WORDS);
+        int row = TablePen.HEADING_ROW + 1;
+        for (BagResult bag : bags) {
+            row = golfer(bag, row) + 1;
+        }
+        table.finish(1, row - 2, WORDS);
     }
 
     private int lastColumn() {
