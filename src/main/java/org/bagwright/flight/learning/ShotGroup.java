@@ -24,8 +24,7 @@ public final class ShotGroup {
         this(club, presented, day, shots, weights, Values.of(shots));
     }
 
-    private ShotGroup(
-            int club, Presented presented, int day, List<Shot> shots, double[] weights, Values values) {
+    private ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights, Values values) {
         this.values = values;
         this.club = club;
         this.presented = presented;

@@ -79,7 +79,12 @@ public final class DateChart {
             var line = add(data, club, look, days, range(firstRow + from, firstRow + to, columns.get(1)));
             line.setLineProperties(look.line());
             ClockChart.label(line.getCTScatterSer(), to - from, List.of(SPACE + club));
-            add(data, club + ", predicted", SeriesLook.WISH, days, range(firstRow + from, firstRow + to, columns.get(2)))
+            add(
+                            data,
+                            club + ", predicted",
+                            SeriesLook.WISH,
+                            days,
+                            range(firstRow + from, firstRow + to, columns.get(2)))
                     .setLineProperties(SeriesLook.noLine());
         }
         frame.chart().plot(data);
@@ -119,19 +124,14 @@ public final class DateChart {
                 .min()
                 .orElseThrow();
         values.setMinimum(Math.max(0, Math.floor((unit.fromM(leastM) - 5) / 20) * 20));
-        XDDFScatterChartData data =
-                (XDDFScatterChartData) frame.chart().createData(ChartTypes.SCATTER, days, values);
+        XDDFScatterChartData data = (XDDFScatterChartData) frame.chart().createData(ChartTypes.SCATTER, days, values);
         data.setStyle(ScatterStyle.LINE_MARKER);
         data.setVaryColors(false);
         return data;
     }
 
     private XDDFScatterChartData.Series add(
-            XDDFScatterChartData data,
-            String title,
-            SeriesLook look,
-            CellRangeAddress days,
-            CellRangeAddress carries) {
+            XDDFScatterChartData data, String title, SeriesLook look, CellRangeAddress days, CellRangeAddress carries) {
         var drawn = (XDDFScatterChartData.Series) data.addSeries(frame.numbers(days), frame.numbers(carries));
         drawn.setTitle(title, null);
         drawn.setSmooth(false);

@@ -69,7 +69,8 @@ final class SessionsSheet {
     void write() {
         table.title(
                 NAME,
-                "What was hit on which day, and whether it came out as the days before predict. " + ResultSheet.REBUILT);
+                "What was hit on which day, and whether it came out as the days before predict. "
+                        + ResultSheet.REBUILT);
         headings();
         List<BagResult> bags =
                 result.bags().stream().filter(bag -> !bag.sessions().isEmpty()).toList();
@@ -149,15 +150,15 @@ final class SessionsSheet {
 
     private void figure(int row, int column, ShotFigure figure, ClubSession session) {
         Optional<Summary> summary = session.summary(figure);
-        OptionalDouble mean = summary.stream().mapToDouble(Summary::meanMeasureUnits).findFirst();
+        OptionalDouble mean =
+                summary.stream().mapToDouble(Summary::meanMeasureUnits).findFirst();
         OptionalDouble spread = summary.map(Summary::spreadMeasureUnits).orElse(OptionalDouble.empty());
         String format = figure == ShotFigure.SPIN ? "0" : "0.0";
         table.number(row, column, Role.NUMBER, format, figure.shown(mean, units));
         table.number(row, column + 1, Role.NUMBER, format, figure.shown(spread, units));
     }
 
-    private void forecast(
-            int row, int column, ClubSession session, Function<Forecast, Double> valueM, String format) {
+    private void forecast(int row, int column, ClubSession session, Function<Forecast, Double> valueM, String format) {
         OptionalDouble value = session.forecast().stream()
                 .mapToDouble(forecast -> units.distance().fromM(valueM.apply(forecast)))
                 .findFirst();
