@@ -1,6 +1,5 @@
 package org.bagwright.learning;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,7 +23,6 @@ public final class HiddenSessions {
     private static final double CHANGE_YD = 8;
     private static final int MOST_DAYS_BEFORE = 3;
     private static final double UNHIT_RATIO = 0.2;
-    private static final LocalDate FIRST = LocalDate.of(2026, 5, 1);
 
     /**
      * One session against what was predicted.
