@@ -79,10 +79,10 @@ public final class Planning {
                 .toList();
         PlanExplanation reasons =
                 new PlanExplanation(ready, charted.book(), charted.options().stock(), plan.proven(), work);
-        List<BagResult> bags =
-                reasons.with(planned).parallelStream().map(outlooks::with)
-                        .map(bag -> bag.withSessions(onceMore.flight(bag.golfer()).sessions()))
-                        .toList();
+        List<BagResult> bags = reasons.with(planned).parallelStream()
+                .map(outlooks::with)
+                .map(bag -> bag.withSessions(onceMore.flight(bag.golfer()).sessions()))
+                .toList();
         BookResult bare = new BookResult(
                 charted.book(),
                 bags,

@@ -105,7 +105,8 @@ final class ColumnUnits {
         }
         FileUnit unit = FileUnit.called(below, column.field().units())
                 .orElseThrow(() -> headings.wrong("the unit in the row below \""
-                        + column.heading().text() + "\" must be one of " + column.field().unitLabels() + ", found \""
+                        + column.heading().text() + "\" must be one of "
+                        + column.field().unitLabels() + ", found \""
                         + below + "\"."));
         if (byHeading.filter(other -> other.unit() != unit).isPresent()) {
             throw headings.wrong("\"" + column.heading().text() + "\" says "

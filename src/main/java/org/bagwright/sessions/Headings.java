@@ -120,7 +120,8 @@ final class Headings {
             if (!found.isGiven()
                     && found.field().isNumber()
                     && FileUnit.called(text, found.field().units()).isEmpty()) {
-                throw wrong("the unit of \"" + found.heading().text() + "\" must be one of " + found.field().unitLabels()
+                throw wrong("the unit of \"" + found.heading().text() + "\" must be one of "
+                        + found.field().unitLabels()
                         + ", found \"" + text + "\"; say what it is with --column \""
                         + found.heading().text() + "=" + found.field().column() + " (UNIT)\", or leave it out with"
                         + " \"=none\".");

@@ -1,18 +1,14 @@
 package org.bagwright.sessions;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.book.BallModelKind;
 import org.bagwright.domain.book.Book;
-import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.club.ClubKind;
 import org.bagwright.flight.BallFlight;
 import org.bagwright.flight.Launch;
 

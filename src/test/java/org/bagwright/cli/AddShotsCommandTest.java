@@ -220,9 +220,8 @@ class AddShotsCommandTest {
 
     @Test
     void checksAndColoursOfPreparedRows_reachTheNewOnes() throws Exception {
-        BookSketch sketch = SessionBook.sketch()
-                .sheet("Shots", "Golfer, Club, Carry, Date")
-                .row("Golfer A", "Driver", 221);
+        BookSketch sketch =
+                SessionBook.sketch().sheet("Shots", "Golfer, Club, Carry, Date").row("Golfer A", "Driver", 221);
         XSSFSheet sheet = sketch.workbook().getSheet("Shots");
         DataValidationHelper helper = sheet.getDataValidationHelper();
         for (String range : List.of("A2:A6", "C2:C100", "E1:E1")) {

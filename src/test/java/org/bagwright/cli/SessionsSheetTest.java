@@ -134,19 +134,23 @@ class SessionsSheetTest {
                 .json()
                 .at("/clubs/2/options/0/carry")
                 .asDouble();
-        assertEquals(ironYd, session(after, "7 iron", SEPTEMBER).get("predicted").asDouble(), 0.15);
+        assertEquals(
+                ironYd, session(after, "7 iron", SEPTEMBER).get("predicted").asDouble(), 0.15);
     }
 
     @Test
     void changeOfOneClub_isFound_andTheOthersAreAsPredicted() throws Exception {
         JsonNode sessions = sessions(september(), folder.resolve("s.xlsx"));
         JsonNode iron = session(sessions, "7 iron", SEPTEMBER);
-        assertTrue(iron.get("cameOut").asText().matches("1[1-9] yd longer than predicted: more than chance"), "" + iron);
+        assertTrue(
+                iron.get("cameOut").asText().matches("1[1-9] yd longer than predicted: more than chance"), "" + iron);
         assertTrue(iron.get("offBy").asDouble() > iron.get("range95").asDouble());
         assertEquals(
-                "as predicted", session(sessions, "Driver", SEPTEMBER).get("cameOut").asText());
+                "as predicted",
+                session(sessions, "Driver", SEPTEMBER).get("cameOut").asText());
         assertEquals(
-                "as predicted", session(sessions, "5 wood", SEPTEMBER).get("cameOut").asText());
+                "as predicted",
+                session(sessions, "5 wood", SEPTEMBER).get("cameOut").asText());
     }
 
     /** Of a club its own shots of a day say nothing of the day. */
@@ -178,12 +182,14 @@ class SessionsSheetTest {
                 assertEquals(session.get("club").asText(), cells.getCell(0).getStringCellValue());
                 assertEquals(
                         session.get("date").asText(),
-                        cells.getCell(1).getLocalDateTimeCellValue().toLocalDate().toString());
+                        cells.getCell(1)
+                                .getLocalDateTimeCellValue()
+                                .toLocalDate()
+                                .toString());
                 assertEquals(session.get("setUp").asText(), cells.getCell(2).getStringCellValue());
                 assertEquals(
                         session.at("/carry/mean").asDouble(), cells.getCell(4).getNumericCellValue(), 1e-9);
-                assertEquals(
-                        session.get("cameOut").asText(), cells.getCell(10).getStringCellValue());
+                assertEquals(session.get("cameOut").asText(), cells.getCell(10).getStringCellValue());
             }
             assertEquals("setting 1", sheet.getRow(5).getCell(2).getStringCellValue());
             assertEquals(1, sheet.getDrawingPatriarch().getCharts().size());

@@ -71,8 +71,10 @@ class ResultColumnsTest {
     void headingsOfSessions_areExplained() throws IOException {
         Path shots = Files.writeString(
                 folder.resolve("shots.csv"),
-                "Club,Date,Club speed (mph),Ball speed (mph),Launch,Spin,Carry (yd),Side\n"
-                        + "Driver,2026-05-14,96,140.5,9.5,2200,221,4 L\n");
+                """
+                Club,Date,Club speed (mph),Ball speed (mph),Launch,Spin,Carry (yd),Side
+                Driver,2026-05-14,96,140.5,9.5,2200,221,4 L
+                """);
         Path book = folder.resolve("dated.xlsx");
         Terminal added = Terminal.run("add-shots", Path.of("demo-data", "trio.xlsx"), shots, "-o", book);
         assertEquals(0, added.code(), added.err());

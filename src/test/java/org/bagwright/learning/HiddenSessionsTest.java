@@ -26,9 +26,8 @@ class HiddenSessionsTest {
 
     @Test
     void nothingChanged_isSeldomCalledMoreThanChance() {
-        List<Case> same = cases.stream()
-                .filter(one -> !one.isChanged() && !one.nextTo())
-                .toList();
+        List<Case> same =
+                cases.stream().filter(one -> !one.isChanged() && !one.nextTo()).toList();
         double share = (double) same.stream().filter(Case::isAlarm).count() / same.size();
         assertTrue(share >= 0.02 && share <= 0.085, share + " of " + same.size());
     }

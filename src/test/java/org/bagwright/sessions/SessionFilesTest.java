@@ -231,8 +231,17 @@ class SessionFilesTest {
                         "line 3: an average"),
                 Sample.read(
                         "summaries in many words, next to places called alike",
-                        "Where,Club,Carry\nRange 3,Driver,220\nSession avg,Driver,219\nDeviations,Driver,4\nRange,Driver,30\n"
-                                + "Best,Driver,230\nOverall,Driver,219\nVariance,Driver,16\nStd. Dev.,Driver,4\n",
+                        """
+                        Where,Club,Carry
+                        Range 3,Driver,220
+                        Session avg,Driver,219
+                        Deviations,Driver,4
+                        Range,Driver,30
+                        Best,Driver,230
+                        Overall,Driver,219
+                        Variance,Driver,16
+                        Std. Dev.,Driver,4
+                        """,
                         ONE_DRIVER,
                         "line 3: an average",
                         "line 4: an average",

@@ -107,9 +107,7 @@ record ManualChapter(String name, String text) {
     }
 
     private static List<Map<String, Object>> rows(String table) {
-        List<List<String>> cells = table.lines()
-                .map(ManualChapter::cells)
-                .toList();
+        List<List<String>> cells = table.lines().map(ManualChapter::cells).toList();
         List<Map<String, Object>> rows = new ArrayList<>();
         for (List<String> line : cells.subList(2, cells.size())) {
             Map<String, Object> row = new LinkedHashMap<>();

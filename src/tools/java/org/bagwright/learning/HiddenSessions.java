@@ -1,14 +1,10 @@
 package org.bagwright.learning;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.LongStream;
-import org.bagwright.domain.book.Golfer;
-import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.ClubKind;
 import org.bagwright.domain.session.ClubSession;
@@ -27,7 +23,6 @@ public final class HiddenSessions {
     private static final double CHANGE_YD = 8;
     private static final int MOST_DAYS_BEFORE = 3;
     private static final double UNHIT_RATIO = 0.2;
-    private static final LocalDate FIRST = LocalDate.of(2026, 5, 1);
 
     /**
      * One session against what was predicted.
@@ -86,7 +81,9 @@ public final class HiddenSessions {
 
     private List<Case> cases(long seed) {
         List<Case> all = new ArrayList<>(cases(seed, false));
-        cases(seed, true).stream().filter(one -> one.nextTo() || one.isChanged()).forEach(all::add);
+        cases(seed, true).stream()
+                .filter(one -> one.nextTo() || one.isChanged())
+                .forEach(all::add);
         return all;
     }
 
@@ -94,7 +91,8 @@ public final class HiddenSessions {
     private List<Case> cases(long seed, boolean changes) {
         Dice dice = new Dice(seed);
         HiddenBag bag = HiddenBag.drawn(dice);
-        HiddenTruth truth = new HiddenTruth(bag, TrueBall.ofTruth((int) Math.floorMod(seed, (long) TrueBall.BLENDS), dice), dice);
+        HiddenTruth truth =
+                new HiddenTruth(bag, TrueBall.ofTruth((int) Math.floorMod(seed, (long) TrueBall.BLENDS), dice), dice);
         Device device = Device.drawn(dice);
         Population population = Population.USUAL;
         HiddenShots shots = new HiddenShots(bag, truth, device, dice, population);
@@ -149,8 +147,10 @@ public final class HiddenSessions {
         text.append(line("all", cases, one -> !one.nextTo()));
         text.append(line("on the day of another's change", cases, Case::nextTo));
         cases = cases.stream().filter(one -> !one.nextTo()).toList();
-        text.append(line("driver and woods", cases, one -> one.kind() == ClubKind.DRIVER || one.kind() == ClubKind.WOOD));
-        text.append(line("hybrids and irons", cases, one -> one.kind() == ClubKind.HYBRID || one.kind() == ClubKind.IRON));
+        text.append(
+                line("driver and woods", cases, one -> one.kind() == ClubKind.DRIVER || one.kind() == ClubKind.WOOD));
+        text.append(
+                line("hybrids and irons", cases, one -> one.kind() == ClubKind.HYBRID || one.kind() == ClubKind.IRON));
         text.append(line("wedges", cases, one -> one.kind() == ClubKind.WEDGE));
         for (Device device : Device.values()) {
             text.append(line(device.name(), cases, one -> one.device() == device));
@@ -163,7 +163,8 @@ public final class HiddenSessions {
     }
 
     private static String line(String label, List<Case> cases, Predicate<Case> some) {
-        List<Case> same = cases.stream().filter(some).filter(one -> !one.isChanged()).toList();
+        List<Case> same =
+                cases.stream().filter(some).filter(one -> !one.isChanged()).toList();
         List<Case> changed = cases.stream().filter(some).filter(Case::isChanged).toList();
         return String.format(
                 Locale.ROOT,

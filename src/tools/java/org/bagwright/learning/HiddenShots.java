@@ -98,7 +98,12 @@ final class HiddenShots {
             shots.add(new Shot(
                     club.golfer(),
                     club.name(),
-                    measured(hit, setup, day, mishit, group.longer(Math.log(carryRatio)).ofShot(dice)),
+                    measured(
+                            hit,
+                            setup,
+                            day,
+                            mishit,
+                            group.longer(Math.log(carryRatio)).ofShot(dice)),
                     setup(club, choice),
                     new Shot.Series(day.date(), 1, OptionalDouble.empty()),
                     "Shots!B" + (shots.size() + 2)));

@@ -30,7 +30,10 @@ record SessionsJson(Units units) {
         for (ShotFigure figure : ShotFigure.values()) {
             session.summary(figure).ifPresent(summary -> {
                 ObjectNode one = node.putObject(figure.key());
-                one.put("mean", figure.shown(OptionalDouble.of(summary.meanMeasureUnits()), units).getAsDouble());
+                one.put(
+                        "mean",
+                        figure.shown(OptionalDouble.of(summary.meanMeasureUnits()), units)
+                                .getAsDouble());
                 figure.shown(summary.spreadMeasureUnits(), units).ifPresent(spread -> one.put("spread", spread));
             });
         }

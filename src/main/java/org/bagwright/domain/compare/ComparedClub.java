@@ -73,6 +73,8 @@ public record ComparedClub(
     /** Whether anything about it differs. */
     public boolean differs() {
         return !missingIn.isEmpty()
-                || Stream.of(setUp, today, planned, sessions).flatMap(List::stream).anyMatch(ComparedField::differs);
+                || Stream.of(setUp, today, planned, sessions)
+                        .flatMap(List::stream)
+                        .anyMatch(ComparedField::differs);
     }
 }

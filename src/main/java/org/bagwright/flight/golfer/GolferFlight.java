@@ -59,8 +59,7 @@ public final class GolferFlight {
         double ballShare = settings.ballModel() == BallModelKind.SMITS_SMITH ? 1 : 0;
         LearnedGolfer learned = new LearnedGolfer(air, new BagModel(input, setUps, ballShare));
         FitMessages messages = new FitMessages(words, settings.ballModel(), learned, air, input);
-        return new GolferFlight(
-                learned, messages.all(), new GolferSessions(air, words, input, setUps, ballShare));
+        return new GolferFlight(learned, messages.all(), new GolferSessions(air, words, input, setUps, ballShare));
     }
 
     /**

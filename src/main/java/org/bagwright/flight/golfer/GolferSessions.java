@@ -62,11 +62,13 @@ final class GolferSessions {
 
     private List<ClubSession> on(Optional<LocalDate> day) {
         FitInput before = input.of(words, shot -> IN_ORDER.compare(shot.series().date(), day) < 0);
-        List<List<Shot>> shots = input.of(words, shot -> shot.series().date().equals(day)).shots();
+        List<List<Shot>> shots =
+                input.of(words, shot -> shot.series().date().equals(day)).shots();
         BagModel bag = new BagModel(before, setUps, ballShare, shots);
         List<Optional<Forecast>> forecasts = bag.groups().isEmpty()
                 ? bag.asked().stream().map(any -> Optional.<Forecast>empty()).toList()
-                : new DayForecast(new Learning(air, bag.clubs(), bag.unknowns(), bag.groups()), bag.asked()).forecasts();
+                : new DayForecast(new Learning(air, bag.clubs(), bag.unknowns(), bag.groups()), bag.asked())
+                        .forecasts();
         List<ClubSession> sessions = new ArrayList<>();
         for (int index = 0; index < forecasts.size(); index++) {
             sessions.add(session(bag, bag.asked().get(index), forecasts.get(index)));

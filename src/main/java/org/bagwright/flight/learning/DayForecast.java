@@ -29,9 +29,8 @@ public final class DayForecast {
         List<ShotGroup> weighted = ShotWeights.fromMedians(shots);
         Scatter first = scatterWith(weighted);
         this.groups = weighted.stream()
-                .map(group -> group.shots().size() > Learning.FEW
-                        ? group
-                        : before.judged(group, before.posterior(), first))
+                .map(group ->
+                        group.shots().size() > Learning.FEW ? group : before.judged(group, before.posterior(), first))
                 .toList();
         this.scatter = scatterWith(groups);
     }
@@ -67,17 +66,15 @@ public final class DayForecast {
         double sd = Math.sqrt(onTheDay.variance(slopes) + ofMeans[carry][carry]);
         double expectedM = Math.exp(expected + day);
         return Optional.of(new Forecast(
-                Math.exp(expected),
-                expectedM - Math.exp(expected),
-                expectedM * Math.expm1(off),
-                expectedM * sd));
+                Math.exp(expected), expectedM - Math.exp(expected), expectedM * Math.expm1(off), expectedM * sd));
     }
 
     /** The golfer after the shots of the day with his other heads. */
     private Posterior withOthers(int head) {
         List<Residuals> all = new ArrayList<>(known);
         for (ShotGroup group : groups) {
-            if (before.clubs().get(group.club()).head() != head && !group.measured().isEmpty()) {
+            if (before.clubs().get(group.club()).head() != head
+                    && !group.measured().isEmpty()) {
                 all.add(before.residuals(group, at, scatter));
             }
         }

@@ -24,8 +24,7 @@ public final class ShotGroup {
         this(club, presented, day, shots, weights, Values.of(shots));
     }
 
-    private ShotGroup(
-            int club, Presented presented, int day, List<Shot> shots, double[] weights, Values values) {
+    private ShotGroup(int club, Presented presented, int day, List<Shot> shots, double[] weights, Values values) {
         this.values = values;
         this.club = club;
         this.presented = presented;
@@ -38,7 +37,15 @@ public final class ShotGroup {
     }
 
     /** The values of all quantities by shot, NaN where one was not measured, and the shots that have each. */
-    private record Values(double[][] of, int[][] having) {
+    private static final class Values {
+        private final double[][] of;
+        private final int[][] having;
+
+        private Values(double[][] of, int[][] having) {
+            this.of = of;
+            this.having = having;
+        }
+
         static Values of(List<Shot> shots) {
             double[][] values = new double[Quantity.COUNT][];
             int[][] having = new int[Quantity.COUNT][];
@@ -61,7 +68,7 @@ public final class ShotGroup {
         for (int shot : having(quantity)) {
             double weight = weights[shot] * count(shot);
             sums[row] += weight;
-            sum += weight * values.of()[row][shot];
+            sum += weight * values.of[row][shot];
         }
         means[row] = sum / sums[row];
     }
@@ -103,7 +110,7 @@ public final class ShotGroup {
     }
 
     OptionalDouble value(int shot, Quantity quantity) {
-        double value = values.of()[quantity.ordinal()][shot];
+        double value = values.of[quantity.ordinal()][shot];
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
@@ -113,7 +120,7 @@ public final class ShotGroup {
 
     /** The shots that a quantity was measured of. */
     int[] having(Quantity quantity) {
-        return values.having()[quantity.ordinal()];
+        return values.having[quantity.ordinal()];
     }
 
     /** The quantities that were measured, in their order. */
@@ -148,7 +155,7 @@ public final class ShotGroup {
     }
 
     private double computedShare(Quantity one, Quantity other) {
-        double[] others = values.of()[other.ordinal()];
+        double[] others = values.of[other.ordinal()];
         double sum = Arrays.stream(having(one))
                 .filter(shot -> !Double.isNaN(others[shot]))
                 .mapToDouble(shot -> weights[shot] * count(shot))

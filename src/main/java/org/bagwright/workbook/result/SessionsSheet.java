@@ -16,9 +16,7 @@ import org.bagwright.domain.session.Forecast;
 import org.bagwright.domain.session.ShotFigure;
 import org.bagwright.domain.session.Summary;
 import org.bagwright.domain.units.Units;
-import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.DateChart;
-import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.schema.ResultSheet;
 
@@ -41,8 +39,10 @@ final class SessionsSheet {
     private static final double SET_UP_CHARS = 24;
     private static final String DATE_FORMAT = "yyyy-mm-dd";
 
-    /** Clubs next to each other on the chart look different. */
-    private static final List<SeriesLook> LOOKS = List.of(SeriesLook.PLANNED, SeriesLook.ALLOWED);
+    private static final List<String> NOTES = List.of(
+            "Predicted: from the golfer's shots of earlier days alone. Shots without a date count as the first day.",
+            "Day: what his other clubs show of that day. Off by: the mean of the shots less both; strays count less in it.",
+            "+/-: 19 of 20 sessions are off by less where nothing has changed. Spread: standard deviation of single shots.");
 
     private final SheetPen pen;
     private final TablePen table;
@@ -69,7 +69,8 @@ final class SessionsSheet {
     void write() {
         table.title(
                 NAME,
-                "What was hit on which day, and whether it came out as the days before predict. " + ResultSheet.REBUILT);
+                "What was hit on which day, and whether it came out as the days before predict. "
+                        + ResultSheet.REBUILT);
         headings();
         List<BagResult> bags =
                 result.bags().stream().filter(bag -> !bag.sessions().isEmpty()).toList();
@@ -114,10 +115,7 @@ final class SessionsSheet {
         for (ClubSession session : bag.sessions()) {
             session(session, free++);
         }
-        for (String line : List.of(
-                "Predicted: from the golfer's shots of earlier days alone. Shots without a date count as the first day.",
-                "Day: what his other clubs show of that day. Off by: the mean of the shots less both; strays count less in it.",
-                "+/-: 19 of 20 sessions are off by less where nothing has changed. Spread: standard deviation of single shots.")) {
+        for (String line : NOTES) {
             pen.text(free++, 0, Role.FAINT, line);
         }
         return chart(bag, first, free);
@@ -127,7 +125,12 @@ final class SessionsSheet {
         Role role = session.isSurprise() ? Role.MARKED : Role.TEXT;
         pen.text(row, CLUB, Role.TEXT, session.club().name());
         if (session.date().isPresent()) {
-            pen.number(row, DATE, Role.COUNT, DATE_FORMAT, dayNumber(session));
+            pen.number(
+                    row,
+                    DATE,
+                    Role.COUNT,
+                    DATE_FORMAT,
+                    DateUtil.getExcelDate(session.date().orElseThrow()));
         } else {
             pen.text(row, DATE, Role.COUNT, "no date");
         }
@@ -148,21 +151,17 @@ final class SessionsSheet {
         }
     }
 
-    private static double dayNumber(ClubSession session) {
-        return DateUtil.getExcelDate(session.date().orElseThrow());
-    }
-
     private void figure(int row, int column, ShotFigure figure, ClubSession session) {
         Optional<Summary> summary = session.summary(figure);
-        OptionalDouble mean = summary.stream().mapToDouble(Summary::meanMeasureUnits).findFirst();
+        OptionalDouble mean =
+                summary.stream().mapToDouble(Summary::meanMeasureUnits).findFirst();
         OptionalDouble spread = summary.map(Summary::spreadMeasureUnits).orElse(OptionalDouble.empty());
         String format = figure == ShotFigure.SPIN ? "0" : "0.0";
         table.number(row, column, Role.NUMBER, format, figure.shown(mean, units));
         table.number(row, column + 1, Role.NUMBER, format, figure.shown(spread, units));
     }
 
-    private void forecast(
-            int row, int column, ClubSession session, Function<Forecast, Double> valueM, String format) {
+    private void forecast(int row, int column, ClubSession session, Function<Forecast, Double> valueM, String format) {
         OptionalDouble value = session.forecast().stream()
                 .mapToDouble(forecast -> units.distance().fromM(valueM.apply(forecast)))
                 .findFirst();
@@ -171,48 +170,13 @@ final class SessionsSheet {
 
     /** A chart of carry by day, where there are two days; gives the first free row. */
     private int chart(BagResult bag, int firstRow, int row) {
-        List<ClubSession> dated = bag.sessions().stream()
-                .filter(session -> session.date().isPresent())
-                .filter(session -> session.summary(ShotFigure.CARRY).isPresent())
-                .toList();
-        double first = dated.stream().mapToDouble(SessionsSheet::dayNumber).min().orElse(0);
-        double last = dated.stream().mapToDouble(SessionsSheet::dayNumber).max().orElse(0);
-        if (first == last) {
+        if (!DateChart.isWorthDrawing(bag.sessions())) {
             return row;
         }
-        double leastM = dated.stream()
-                .mapToDouble(session -> session.summary(ShotFigure.CARRY).orElseThrow().meanMeasureUnits())
-                .min()
-                .orElseThrow();
         pen.sheet().setRowBreak(row - 1);
-        DateChart chart = new DateChart(
-                pen,
-                row,
-                WORDS + 1,
-                CHART_ROWS,
-                "Carry by day, " + bag.golfer().name() + " (dash: predicted)",
-                table.inDistance("Carry"));
-        chart.window(first, last, Math.max(0, Math.floor((units.distance().fromM(leastM) - 5) / 20) * 20));
-        List<ClubSession> all = bag.sessions();
-        int clubs = 0;
-        for (int from = 0; from < all.size(); from++) {
-            boolean starts = all.get(from).date().isPresent()
-                    && (from == 0
-                            || all.get(from - 1).date().isEmpty()
-                            || !all.get(from - 1).club().equals(all.get(from).club()));
-            if (starts) {
-                int to = from;
-                while (to + 1 < all.size() && all.get(to + 1).club().equals(all.get(from).club())) {
-                    to++;
-                }
-                String club = all.get(from).club().name();
-                SeriesLook look = LOOKS.get(clubs++ % LOOKS.size());
-                chart.line(new BookChart.Series(club, firstRow + from, firstRow + to, DATE, CARRY, look));
-                chart.points(new BookChart.Series(
-                        club + ", predicted", firstRow + from, firstRow + to, DATE, PREDICTED, SeriesLook.PREDICTED));
-            }
-        }
-        chart.plot();
+        DateChart chart = new DateChart(pen, row, WORDS + 1, CHART_ROWS);
+        chart.title("Carry by day, " + bag.golfer().name() + " (dash: predicted)", table.inDistance("Carry"));
+        chart.draw(bag.sessions(), units.distance(), firstRow, List.of(DATE, CARRY, PREDICTED));
         return row + CHART_ROWS + 1;
     }
 }

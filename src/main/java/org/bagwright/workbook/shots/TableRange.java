@@ -42,8 +42,9 @@ final class TableRange {
         }
         CTWorksheet parts = sheet.getCTWorksheet();
         if (parts.isSetDataValidations()) {
-            parts.getDataValidations().getDataValidationList().forEach(rule -> rule.setSqref(
-                    prepared(rule.getSqref(), newLastRow)));
+            parts.getDataValidations()
+                    .getDataValidationList()
+                    .forEach(rule -> rule.setSqref(prepared(rule.getSqref(), newLastRow)));
         }
         parts.getConditionalFormattingList().forEach(rule -> rule.setSqref(prepared(rule.getSqref(), newLastRow)));
     }
