@@ -19,18 +19,14 @@ class SlotCard {
     this.settings = el("div", { class: "settings" });
     this.look = lookDrawing(bag.left, "iron");
     this.lookText = el("figcaption");
-    this.rows = new Map();
-    this.figures = el("tbody");
+    this.figures = new Figures(this.book, this.slot, index, bag.today[index]);
     this.sure = el("p", { class: "sure" });
     this.faults = el("ul", { class: "faults" });
-    const table = el("table", { class: "figures" },
-      el("thead", null, el("tr", null, el("td"), el("th", { scope: "col" }, "today"), el("th", { scope: "col" }, "yours"))),
-      this.figures);
     this.node = el("article", { class: "club", "aria-labelledby": "club-" + index },
       el("header", null, this.name, this.badge),
       this.candidates(),
       el("div", { class: "hands" }, this.settings, el("figure", { class: "looks" }, this.look.drawing, this.lookText)),
-      this.faults, table, this.sure);
+      this.faults, this.figures.node, this.sure);
     this.club = undefined;
     this.shown = "";
   }
@@ -137,7 +133,7 @@ class SlotCard {
       this.sleeve.show(this.club.settings.map((mark, place) => this.told(place)), cost(slot, "setting", option));
     }
     this.showLook(club);
-    this.showFigures(now, today);
+    this.figures.show(option, now, today);
     this.faults.replaceChildren(...rules.map(words => el("li", null, words)));
     write(this.sure, sureText(this.bag, index, option));
   }
@@ -169,49 +165,6 @@ class SlotCard {
     }
     const text = club ? "sits " + sitsText(sits) : "";
     write(this.lookText, text);
-  }
-
-  showFigures(now, today) {
-    const { slot, index, book } = this;
-    const was = this.bag.today[index];
-    const add = (name, words, before, after, value) => this.row(name, words, before, after, value);
-    const degrees = (name, words, column) => {
-      const number = option => figure(slot, column, option);
-      const text = value => value === null ? "" : fixed(value, 1) + "\u00b0";
-      add(name, words, text(number(was)), text(number(this.option)), number(this.option));
-    };
-    degrees("loft", "Loft", "loftDeg");
-    degrees("lie", "Lie", "lieDeg");
-    const far = valueM => valueM === null ? "" : fixed(shown(book, valueM), 1) + " " + book.distance;
-    const carry = option => figure(slot, "carryM", option);
-    add("carry", "Carry", far(carry(was)), far(carry(this.option)), carry(this.option));
-    const gap = score => {
-      const found = score.gaps.find(each => each.from === index);
-      return found ? found.gapM : null;
-    };
-    add("gap", "Gap after it", far(gap(today)), far(gap(now)), gap(now));
-    degrees("landing", "Lands at", "landingDeg");
-    const swing = option => {
-      const points = figure(slot, "swingweight", option);
-      return points === null ? "" : swingweightText(points);
-    };
-    add("swingweight", "Swingweight", swing(was), swing(this.option), null);
-  }
-
-  /** A row of the table; hidden where there is nothing in it. */
-  row(name, words, before, after, value) {
-    if (!this.rows.has(name)) {
-      const cells = [el("td"), el("td", { class: "now", "data-figure": name })];
-      const node = el("tr", null, el("th", { scope: "row" }, words), ...cells);
-      this.rows.set(name, { node, cells });
-      this.figures.append(node);
-    }
-    const { node, cells } = this.rows.get(name);
-    write(cells[0], before);
-    write(cells[1], after);
-    cells[1].dataset.value = value === null ? "" : value;
-    cells[1].classList.toggle("moved", before !== after);
-    node.hidden = before === "" && after === "";
   }
 }
 

@@ -49,7 +49,7 @@ class PageFileTest {
         String page = Files.readString(PlannedPage.demo("trio").file());
         for (Path source : sources()) {
             String text = Files.readString(source);
-            assertTrue(text.lines().count() <= 300, source + " is long");
+            assertTrue(text.lines().count() <= 220, source + " is long");
             assertTrue(page.contains(text), source + " is not in the page");
         }
     }
