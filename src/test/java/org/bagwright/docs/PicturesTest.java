@@ -56,8 +56,6 @@ class PicturesTest {
                         "ladder-2.png",
                         "others.png",
                         "plan-1.png",
-                        "plan-2.png",
-                        "plan-3.png",
                         "start.png",
                         "steps.png"),
                 drawn);

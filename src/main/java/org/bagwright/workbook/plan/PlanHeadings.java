@@ -5,6 +5,7 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
@@ -81,15 +82,15 @@ final class PlanHeadings {
                 .replace("LEN", units.length().label());
     }
 
-    /** The title of a group is in its first column that is shown, so that a hidden one does not swallow it. */
+    /** The title of a group is in its first column that is shown, if there is any: a hidden one would swallow it. */
     private void group(int first, int last) {
         List<SheetColumn> columns = layout.columns();
         String title = columns.get(first).group();
         if (!title.isEmpty()) {
-            int shown = first;
-            while (shown < last && layout.isHidden(columns.get(shown))) {
-                shown++;
-            }
+            int shown = IntStream.rangeClosed(first, last)
+                    .filter(column -> !layout.isHidden(columns.get(column)))
+                    .findFirst()
+                    .orElse(first);
             for (int column = first; column <= last; column++) {
                 pen.blank(row - 1, column, Role.GROUP);
             }
