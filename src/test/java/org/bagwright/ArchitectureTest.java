@@ -79,8 +79,9 @@ class ArchitectureTest {
                     "workbook.edits workbook.plan workbook.cells workbook.schema workbook.text files domain"),
             entry(
                     "workbook.result",
-                    "workbook.edits workbook.plan workbook.settings workbook.pen workbook.shots workbook.cells"
-                            + " workbook.schema files workbook.text domain"),
+                    "workbook.edits workbook.ladder workbook.plan workbook.settings workbook.pen workbook.shots"
+                            + " workbook.cells workbook.schema files workbook.text domain"),
+            entry("workbook.ladder", "workbook.plan workbook.settings workbook.pen workbook.schema domain"),
             entry("workbook.shots", "workbook.cells workbook.schema workbook.text files domain"),
             entry("page", "domain"),
             entry("planning.options", "geometry flight balance domain"),

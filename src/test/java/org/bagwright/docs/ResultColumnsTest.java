@@ -133,7 +133,7 @@ class ResultColumnsTest {
 
     private static boolean isHeading(XSSFCell cell) {
         XSSFColor fill = cell.getCellStyle().getFillForegroundXSSFColor();
-        return fill != null && Objects.equals("FF3D5A66", fill.getARGBHex());
+        return fill != null && Objects.equals("FF2F4A56", fill.getARGBHex());
     }
 
     private static int firstOfSums(XSSFSheet sheet) {

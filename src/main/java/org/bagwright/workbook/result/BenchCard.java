@@ -13,6 +13,7 @@ import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /** The bench card of one golfer. */
 final class BenchCard {

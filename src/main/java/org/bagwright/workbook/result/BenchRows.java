@@ -11,6 +11,7 @@ import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.GapTerm;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /** The rows of one slot on a bench card: what to do, and its figures now and then. */
 final class BenchRows {

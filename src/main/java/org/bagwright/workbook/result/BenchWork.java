@@ -14,6 +14,7 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BalanceWish;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.workbook.pen.TablePen;
 
 /**
  * What a fitter does at the bench to bring one slot from today to the plan: a few short lines, and below them whatever is

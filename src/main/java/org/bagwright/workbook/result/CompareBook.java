@@ -19,6 +19,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /** A book of its own with the sheet Compare: each golfer in several books, figures first, then what differs. */
 public final class CompareBook {

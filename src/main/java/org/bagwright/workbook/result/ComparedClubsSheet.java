@@ -13,6 +13,7 @@ import org.bagwright.domain.compare.ComparedGolfer;
 import org.bagwright.domain.compare.Comparison;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /** The sheet Side by side of compared books: a row for everything that they say, to be filtered by what differs. */
 final class ComparedClubsSheet {

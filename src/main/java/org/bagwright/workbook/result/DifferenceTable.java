@@ -6,6 +6,7 @@ import java.util.List;
 import org.bagwright.domain.compare.ComparedBook;
 import org.bagwright.domain.compare.Comparison;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /** On the sheet Compare: what differs between the books, a row for each slot and two columns for each book. */
 final class DifferenceTable {

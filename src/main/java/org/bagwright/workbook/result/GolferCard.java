@@ -17,6 +17,7 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /** The card of one golfer: a picture of his carries, a row for each club, and no word of the bench. */
 final class GolferCard {

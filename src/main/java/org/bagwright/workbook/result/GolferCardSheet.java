@@ -6,6 +6,7 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Golfer card: for each golfer a page to take home, with his carries, his gaps and what was changed. */

@@ -12,7 +12,9 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.CarryBand;
 import org.bagwright.domain.plan.ChoiceSureness;
 import org.bagwright.domain.plan.MeasureNext;
+import org.bagwright.workbook.pen.PageFill;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Measure next: golfer by golfer what to measure next, and how sure each planned choice is. */

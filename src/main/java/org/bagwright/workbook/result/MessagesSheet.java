@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Messages: everything assumed, surprising or to check, with its cell. */

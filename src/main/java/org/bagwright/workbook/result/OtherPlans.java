@@ -13,6 +13,7 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /**
  * On the sheet Others: one golfer's plan and the other plans, a column each: figures first, then a row for each slot that is

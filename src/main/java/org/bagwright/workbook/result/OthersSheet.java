@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.workbook.pen.PageFill;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Others: other good plans next to the plan, and what holds the plan back, golfer by golfer. */

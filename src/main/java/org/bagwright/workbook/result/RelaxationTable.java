@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.bagwright.domain.plan.Relaxation;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /** On the sheet Others: what holds a golfer's plan back, the greatest first. */
 final class RelaxationTable {

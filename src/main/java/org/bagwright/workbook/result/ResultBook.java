@@ -22,6 +22,7 @@ import org.bagwright.workbook.cells.SheetOrder;
 import org.bagwright.workbook.cells.SheetTraits;
 import org.bagwright.workbook.cells.UserCells;
 import org.bagwright.workbook.edits.PlanEdits;
+import org.bagwright.workbook.ladder.LadderSheet;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanSheet;

@@ -15,8 +15,10 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.OptionChange;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.BookChart;
+import org.bagwright.workbook.pen.PageFill;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Steps: what each further change brings, golfer by golfer, as a table and as a curve. */
@@ -32,7 +34,7 @@ final class StepsSheet {
     static final int FRESH = 7;
     static final int ALL = 8;
 
-    private static final double CURVE_CHARS = 36;
+    private static final double CURVE_CHARS = 34.5;
     private static final double FRESH_CHARS = 29;
     private static final double ALL_CHARS = 74;
     private static final double CHART_POINTS = 185;

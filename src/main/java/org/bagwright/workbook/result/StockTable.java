@@ -7,6 +7,7 @@ import org.bagwright.domain.option.StockLimit;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 
 /** On the sheet Team: the stock that all golfers share. */
 final class StockTable {

@@ -16,6 +16,7 @@ import org.bagwright.domain.text.ListText;
 import org.bagwright.workbook.pen.BookChart;
 import org.bagwright.workbook.pen.SeriesLook;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Team: all golfers of a book, a row each, and the stock that they share. */
@@ -35,7 +36,7 @@ final class TeamSheet {
     static final int HEAD_ROOM = 10;
     static final int GAP_CHANCE = 11;
 
-    private static final int CHART_ROWS = 16;
+    private static final int CHART_ROWS = 13;
 
     private final SheetPen pen;
     private final TablePen table;

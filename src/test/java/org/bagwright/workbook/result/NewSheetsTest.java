@@ -167,8 +167,8 @@ class NewSheetsTest {
                 sheet.getRow(driver).getCell(3).getCellStyle().getFillPattern());
         assertEquals("7 wood", Cells.text(sheet, driver + 1, 2));
         assertEquals("* left out", Cells.text(sheet, driver + 1, 3));
-        assertEquals("loft +1, lie -0.5", Cells.text(sheet, driver + 2, 1));
-        assertEquals("as it is", Cells.text(sheet, driver + 3, 1));
+        assertEquals("The same in all", Cells.text(sheet, driver + 2, 0));
+        assertEquals("7 iron: loft +1, lie -0.5; Putter: as it is", Cells.text(sheet, driver + 2, 1));
     }
 
     @Test

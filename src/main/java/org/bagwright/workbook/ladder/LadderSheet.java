@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.ladder;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -13,6 +13,7 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.plan.PlanBlock;
 import org.bagwright.workbook.plan.PlanLayout;
 import org.bagwright.workbook.plan.PlanRow;
@@ -24,8 +25,8 @@ import org.bagwright.workbook.schema.ResultSheet;
  * The sheet Ladder: for each golfer a page with a table, charts of carries and of gaps, and a chart for each sleeve. To the
  * right of what is printed: how the carries answer to changes, and the numbers of the charts of sleeves.
  */
-final class LadderSheet {
-    static final String NAME = "Ladder";
+public final class LadderSheet {
+    public static final String NAME = "Ladder";
     private static final double ROW_POINTS = 13;
     /** A golfer's rows where he has no charts. */
     private static final int LEAST_ROWS = 4;
@@ -37,7 +38,7 @@ final class LadderSheet {
     private final Units units;
     private final boolean hasCandidates;
 
-    LadderSheet(SheetPen pen, BookResult result, SettingsSheet settings) {
+    public LadderSheet(SheetPen pen, BookResult result, SettingsSheet settings) {
         this.pen = pen;
         this.result = result;
         this.settings = settings;
@@ -46,7 +47,7 @@ final class LadderSheet {
         this.hasCandidates = new PlanLayout(result).hasCandidates();
     }
 
-    void write() {
+    public void write() {
         table.title("Ladder", "Carries and gaps today, planned, and live from the sheet Plan. " + ResultSheet.REBUILT);
         int row = TablePen.HEADING_ROW;
         for (PlanBlock block : PlanBlock.all(result)) {

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.ladder;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
@@ -13,6 +13,7 @@ import org.bagwright.domain.text.Numbers;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.plan.PlanColumn;
 import org.bagwright.workbook.plan.PlanQuantity;
 import org.bagwright.workbook.plan.PlanRow;

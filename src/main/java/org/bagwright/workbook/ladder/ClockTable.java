@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.ladder;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.ladder;
 
 import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
@@ -16,7 +16,7 @@ import org.bagwright.workbook.plan.PlanState;
  * What the axis of a chart of gaps shows: the gaps of today, planned and live and their wishes, and as much of what live can
  * become as leaves a gap a fair distance from its wish. In the book's unit of distance.
  */
-record GapAxis(double least, double most, LengthUnit distance) {
+record GapAxis(double leastMeasureUnits, double mostMeasureUnits, LengthUnit distance) {
     static final double STEP = 5;
     private static final double ROOM = 0.5;
     /** A longer axis needs a higher chart: 41 m, about 45 yd. */
@@ -44,8 +44,8 @@ record GapAxis(double least, double most, LengthUnit distance) {
     }
 
     private GapAxis widened(double toLeast, double toMost) {
-        double from = least;
-        double to = most;
+        double from = leastMeasureUnits;
+        double to = mostMeasureUnits;
         while ((from > toLeast || to < toMost) && to - from + STEP <= distance.fromM(USUAL_SPAN_M)) {
             if (to < toMost && (from <= toLeast || toMost - to >= from - toLeast)) {
                 to += STEP;
@@ -58,7 +58,7 @@ record GapAxis(double least, double most, LengthUnit distance) {
 
     /** By how many rows the chart is higher than usual. */
     int moreRows() {
-        double beyond = most - least - distance.fromM(USUAL_SPAN_M);
+        double beyond = mostMeasureUnits - leastMeasureUnits - distance.fromM(USUAL_SPAN_M);
         return (int) Math.min(MOST_ROWS, Math.ceil(Math.max(0, beyond) / distance.fromM(ROW_M)));
     }
 

@@ -1,10 +1,9 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.pen;
 
 import org.apache.poi.xssf.usermodel.XSSFRow;
-import org.bagwright.workbook.pen.SheetPen;
 
 /** Fills pages with blocks of rows: what does not fit on the rest of a page begins the next one. */
-final class PageFill {
+public final class PageFill {
     private static final double USUAL_POINTS = 15;
 
     private final SheetPen pen;
@@ -19,7 +18,7 @@ final class PageFill {
     }
 
     /** Begins a page with a row, unless there is room for it and the rows before another row. Blocks come in order. */
-    void keepTogether(int first, int next) {
+    public void keepTogether(int first, int next) {
         filledPoints += filledPoints > 0 ? heightPoints(end, first) : 0;
         double heightPoints = heightPoints(first, next);
         if (filledPoints > 0 && filledPoints + heightPoints > pagePoints) {

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.ladder;
 
 import org.bagwright.workbook.pen.ChartPlace;
 import org.bagwright.workbook.pen.SheetPen;

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.ladder;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
@@ -100,7 +100,7 @@ final class GapChart {
         BookChart chart = new BookChart(pen.sheet(), 0, row, LadderCharts.FIRST_COLUMN, rows);
         chart.title("Gap to the next club, " + bag.golfer().name());
         chart.axes("", "Gap [" + distance.label() + "]");
-        chart.span(axis.least(), axis.most(), GapAxis.STEP);
+        chart.span(axis.leastMeasureUnits(), axis.mostMeasureUnits(), GapAxis.STEP);
         chart.band(
                 series("Band from", FROM_COLUMN, SeriesLook.BAND),
                 series("Wish, within its tolerance", LAST_COLUMN, SeriesLook.BAND));

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.pen;
 
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
@@ -9,16 +9,14 @@ import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.Broken;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Units;
-import org.bagwright.workbook.pen.PageSetup;
-import org.bagwright.workbook.pen.SheetPen;
 
 /** What result sheets share: a title, headings, bands with a name, numbers that may be missing, the end of the sheet. */
-final class TablePen {
+public final class TablePen {
     /** Where most sheets have their headings. */
-    static final int HEADING_ROW = 3;
+    public static final int HEADING_ROW = 3;
 
-    static final String POINTS = "0.00";
-    static final String SIGNED_POINTS = "+0.00;-0.00;0.00";
+    public static final String POINTS = "0.00";
+    public static final String SIGNED_POINTS = "+0.00;-0.00;0.00";
     /** Hard breaks in tolerances; none is a word, so that a broken must catches the eye. */
     private static final String BREAKS = "0.00;-0.00;\"none\"";
 
@@ -38,12 +36,12 @@ final class TablePen {
     private final SheetPen pen;
     private final LengthUnit distance;
 
-    TablePen(SheetPen pen, Units units) {
+    public TablePen(SheetPen pen, Units units) {
         this.pen = pen;
         this.distance = units.distance();
     }
 
-    void title(String title, String about) {
+    public void title(String title, String about) {
         pen.text(0, 0, Role.TITLE, title);
         pen.height(0, SheetPen.TITLE_ROW_POINTS);
         pen.text(1, 0, Role.FAINT, about);
@@ -51,39 +49,39 @@ final class TablePen {
     }
 
     /** A heading with the unit of distances in brackets. */
-    String inDistance(String heading) {
+    public String inDistance(String heading) {
         return heading + " [" + distance.label() + "]";
     }
 
     /** A band across a table with a name in it. */
-    void band(int row, int lastColumn, String name) {
+    public void band(int row, int lastColumn, String name) {
         for (int column = 1; column <= lastColumn; column++) {
             pen.blank(row, column, Role.GROUP);
         }
         pen.text(row, 0, Role.GROUP, name);
     }
 
-    void headings(int row, List<String> headings, double heightPoints) {
+    public void headings(int row, List<String> headings, double heightPoints) {
         for (int column = 0; column < headings.size(); column++) {
             pen.text(row, column, Role.HEADING, headings.get(column));
         }
         pen.height(row, heightPoints);
     }
 
-    void widths(double... widthsChars) {
+    public void widths(double... widthsChars) {
         for (int column = 0; column < widthsChars.length; column++) {
             pen.width(column, widthsChars[column]);
         }
     }
 
     /** The rows of one golfer. */
-    interface GolferRows {
+    public interface GolferRows {
         /** Writes them from a row on, says what stays together on a page, and gives the first free row. */
         int write(BagResult bag, int row, PageFill page);
     }
 
     /** Writes one golfer under the other on upright pages, as many on a page as fit, and gives the last row. */
-    int golfers(List<BagResult> bags, int lastColumn, GolferRows rows) {
+    public int golfers(List<BagResult> bags, int lastColumn, GolferRows rows) {
         PageSetup setup = PageSetup.upright(HEADING_ROW, 0, lastColumn);
         PageFill page = new PageFill(pen, setup.rowsPoints(pen.sheet()) - HEADING_POINTS);
         int row = HEADING_ROW + 1;
@@ -94,18 +92,18 @@ final class TablePen {
     }
 
     /** Keeps headings and first columns in view, and sets up the print down to a row. */
-    void finish(int fixedColumns, int lastRow, int lastColumn) {
+    public void finish(int fixedColumns, int lastRow, int lastColumn) {
         pen.sheet().createFreezePane(fixedColumns, HEADING_ROW + 1);
         pen.print(PageSetup.landscape(HEADING_ROW, lastRow, lastColumn));
     }
 
     /** As {@link #finish} on upright pages. */
-    void finishUpright(int fixedColumns, int lastRow, int lastColumn) {
+    public void finishUpright(int fixedColumns, int lastRow, int lastColumn) {
         pen.sheet().createFreezePane(fixedColumns, HEADING_ROW + 1);
         pen.print(PageSetup.upright(HEADING_ROW, lastRow, lastColumn));
     }
 
-    void number(int row, int column, Role role, String format, OptionalDouble value) {
+    public void number(int row, int column, Role role, String format, OptionalDouble value) {
         if (value.isPresent()) {
             pen.number(row, column, role, format, value.getAsDouble());
         } else {
@@ -113,7 +111,7 @@ final class TablePen {
         }
     }
 
-    void distance(int row, int column, Role role, OptionalDouble valueM) {
+    public void distance(int row, int column, Role role, OptionalDouble valueM) {
         number(
                 row,
                 column,
@@ -122,24 +120,24 @@ final class TablePen {
                 valueM.isPresent() ? OptionalDouble.of(distance.fromM(valueM.getAsDouble())) : OptionalDouble.empty());
     }
 
-    void breaks(int row, int column, Role role, long hardBreaks) {
+    public void breaks(int row, int column, Role role, long hardBreaks) {
         pen.number(row, column, role, BREAKS, hardBreaks / BREAK_THOUSANDTHS);
     }
 
     /** What a plan breaks, to go after its description; empty if it breaks nothing. */
-    static String missed(List<Broken> broken) {
+    public static String missed(List<Broken> broken) {
         return broken.isEmpty()
                 ? ""
                 : "; not kept: " + broken.stream().map(Broken::inWords).collect(Collectors.joining("; "));
     }
 
     /** A text with an arrow in place of {@code ->}. */
-    static String arrows(String text) {
+    public static String arrows(String text) {
         return text.replace("->", ARROW);
     }
 
     /** How high a row must be for a text that is wrapped in a width, points. */
-    static double heightPoints(String text, double widthChars) {
+    public static double heightPoints(String text, double widthChars) {
         double lines = text.lines()
                 .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (CHARS_PER_WIDTH * (widthChars - 2)))))
                 .sum();

@@ -1,4 +1,4 @@
-package org.bagwright.workbook.result;
+package org.bagwright.workbook.ladder;
 
 import java.util.ArrayList;
 import java.util.List;
