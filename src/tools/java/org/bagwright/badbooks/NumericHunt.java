@@ -6,73 +6,106 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.bagwright.domain.book.Message;
-import org.bagwright.domain.option.Option;
-import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.plan.BookResult;
-import org.bagwright.domain.text.Numbers;
 import org.bagwright.planning.Planning;
 import org.bagwright.planning.ShippedBook;
 import org.bagwright.planning.WorkbookProblems;
 
 /**
- * Changes the numbers of a demo one at a time, by 1.1, by 2 and by sign, plans each, and lists what no message says although
- * the plan changes. Not run by the tests. Arguments: a demo, a folder to work in, and the share of the cells to try.
+ * Changes the numbers of the input sheets of a demo one at a time, plans each, and finds what changes much without a word.
+ * Every result is planned as the command does.
  */
-public final class NumericHunt {
-    private static final List<String> INPUTS = List.of("Golfers", "Clubs", "Sleeves", "Shots", "Weights", "Aims");
-    private static final int FIRST_ROW = 5;
+final class NumericHunt {
+    private static final List<String> INPUTS =
+            List.of("Start", "Golfers", "Clubs", "Sleeves", "Readings", "Shots", "Weights", "Stock", "Aims");
+    private static final int HEADINGS_ROW = 3;
     private static final double MOST_S = 5;
-
-    private enum Change {
-        TENTH("x 1.1", value -> 1.1 * value),
-        DOUBLE("x 2", value -> 2 * value),
-        SIGN("sign", value -> -value);
-
-        private final String label;
-        private final DoubleUnaryOperator of;
-
-        Change(String label, DoubleUnaryOperator of) {
-            this.label = label;
-            this.of = of;
-        }
-    }
-
-    private record Outcome(List<String> choices, double points, List<String> warnings) {}
 
     private final ShippedBook demo;
     private final Path file;
-    private final Outcome untouched;
+    private final HuntPlan untouched;
 
-    private NumericHunt(ShippedBook demo, Path folder) throws IOException {
+    /** @param folder where a book may be made */
+    NumericHunt(ShippedBook demo, Path folder) throws IOException {
         this.demo = demo;
         this.file = folder.resolve("hunt.xlsx");
         this.untouched = planned(book());
     }
 
-    public static void main(String[] arguments) throws IOException {
-        NumericHunt hunt = new NumericHunt(ShippedBook.demo(arguments[0]).orElseThrow(), Path.of(arguments[1]));
-        hunt.run(Double.parseDouble(arguments[2]), new Random(17));
+    /** A number in the book. */
+    record Place(String sheet, String column, int row, int cell) {}
+
+    /**
+     * All numbers, or some of each column, spread over its rows.
+     *
+     * @param mostOfAColumn how many of a column
+     */
+    List<Place> places(int mostOfAColumn) throws IOException {
+        Map<String, List<Place>> columns = new HashMap<>();
+        List<Place> kept = new ArrayList<>();
+        for (String sheet : INPUTS) {
+            for (Place place : numbers(sheet)) {
+                columns.computeIfAbsent(sheet + "!" + place.column(), name -> new ArrayList<>())
+                        .add(place);
+            }
+        }
+        for (List<Place> column : columns.values()) {
+            int count = Math.min(mostOfAColumn, column.size());
+            for (int index = 0; index < count; index++) {
+                kept.add(column.get(index * column.size() / count));
+            }
+        }
+        return kept;
     }
 
-    private void run(double share, Random random) throws IOException {
-        for (String sheet : INPUTS) {
-            for (int[] place : numbers(sheet)) {
-                if (random.nextDouble() < share) {
-                    for (Change change : Change.values()) {
-                        tell(sheet, place, change);
+    private List<Place> numbers(String sheet) throws IOException {
+        List<Place> places = new ArrayList<>();
+        try (XSSFWorkbook book = book()) {
+            for (Row row : book.getSheet(sheet)) {
+                for (Cell cell : row) {
+                    if (cell.getCellType() == CellType.NUMERIC && row.getRowNum() > HEADINGS_ROW && !isExample(row)) {
+                        places.add(new Place(sheet, heading(cell), row.getRowNum(), cell.getColumnIndex()));
                     }
                 }
             }
         }
+        return places;
+    }
+
+    /** The heading of its column, or on the sheet Start the text to the left. */
+    private static String heading(Cell cell) {
+        Row named = cell.getSheet().getSheetName().equals("Start")
+                ? cell.getRow()
+                : cell.getSheet().getRow(HEADINGS_ROW);
+        int column = cell.getColumnIndex();
+        while (named == cell.getRow() && column > 0 && !isText(named.getCell(column))) {
+            column--;
+        }
+        return named.getCell(column).getStringCellValue();
+    }
+
+    private static boolean isText(Cell cell) {
+        return cell != null && cell.getCellType() == CellType.STRING;
+    }
+
+    private static boolean isExample(Row row) {
+        return isText(row.getCell(0)) && row.getCell(0).getStringCellValue().startsWith("Example");
+    }
+
+    /** Changes one number and plans. */
+    HuntTry run(Place place, HuntChange change) throws IOException {
+        XSSFWorkbook book = book();
+        Cell cell = book.getSheet(place.sheet()).getRow(place.row()).getCell(place.cell());
+        String where = place.sheet() + "!" + cell.getAddress() + " " + cell.getNumericCellValue() + " " + change.label();
+        change.change(cell);
+        return new HuntTry(place.sheet(), place.column(), where, change, untouched, planned(book), place.row() + 1);
     }
 
     private XSSFWorkbook book() throws IOException {
@@ -83,65 +116,30 @@ public final class NumericHunt {
         }
     }
 
-    private List<int[]> numbers(String sheet) throws IOException {
-        List<int[]> places = new ArrayList<>();
-        XSSFSheet rows = book().getSheet(sheet);
-        for (Row row : rows) {
-            for (Cell cell : row) {
-                if (row.getRowNum() >= FIRST_ROW && cell.getCellType() == CellType.NUMERIC) {
-                    places.add(new int[] {row.getRowNum(), cell.getColumnIndex()});
-                }
-            }
-        }
-        return places;
-    }
-
-    private void tell(String sheet, int[] place, Change change) throws IOException {
-        XSSFWorkbook book = book();
-        Cell cell = book.getSheet(sheet).getRow(place[0]).getCell(place[1]);
-        double before = cell.getNumericCellValue();
-        cell.setCellValue(change.of.applyAsDouble(before));
-        String where = sheet + "!" + cell.getAddress() + " " + Numbers.brief(before) + " " + change.label;
-        Outcome outcome = planned(book);
-        long moved = outcome.choices().stream()
-                .filter(choice -> !untouched.choices().contains(choice))
-                .count();
-        boolean silent = untouched.warnings().containsAll(outcome.warnings());
-        String points = Double.isNaN(outcome.points())
-                ? "refused"
-                : Numbers.signed(outcome.points() - untouched.points(), 2) + " points";
-        System.out.println(
-                (silent ? moved > 0 ? "SILENT " : "same   " : "said   ") + where + ": " + moved + " choices, "
-                        + points
-                        + (silent ? "" : ": " + outcome.warnings()));
-    }
-
-    private Outcome planned(XSSFWorkbook book) throws IOException {
-        try (OutputStream output = Files.newOutputStream(file)) {
+    private HuntPlan planned(XSSFWorkbook book) throws IOException {
+        try (book;
+                OutputStream output = Files.newOutputStream(file)) {
             book.write(output);
         }
         try {
-            return outcome(new Planning(1, MOST_S).plan(file));
+            return HuntPlan.of(new Planning(1, MOST_S).plan(file));
         } catch (WorkbookProblems problems) {
-            return new Outcome(List.of(), Double.NaN, warnings(problems.messages()));
+            return HuntPlan.refused(problems.messages());
         }
     }
 
-    private static Outcome outcome(BookResult result) {
-        List<String> choices = new ArrayList<>();
-        for (BagResult bag : result.bags()) {
-            bag.optionsOf(bag.planned()).stream()
-                    .map(Option::key)
-                    .map(key -> bag.golfer().name() + " " + key)
-                    .forEach(choices::add);
+    /** Takes the most numbers of a column to try in each demo, and the folder to work in; prints each try. */
+    public static void main(String[] arguments) throws IOException {
+        int most = Integer.parseInt(arguments[0]);
+        Path folder = Path.of(arguments[1]);
+        List<String> names = Stream.of(arguments).skip(2).toList();
+        for (String name : names) {
+            NumericHunt hunt = new NumericHunt(ShippedBook.demo(name).orElseThrow(), folder);
+            for (Place place : hunt.places(most)) {
+                for (HuntChange change : HuntChange.values()) {
+                    System.out.println(name + " " + hunt.run(place, change).line());
+                }
+            }
         }
-        return new Outcome(choices, result.plannedPoints(), warnings(result.messages()));
-    }
-
-    private static List<String> warnings(List<Message> messages) {
-        return messages.stream()
-                .filter(message -> message.severity().compareTo(Message.Severity.WARNING) <= 0)
-                .map(message -> message.where() + " " + message.text())
-                .toList();
     }
 }

@@ -94,7 +94,7 @@ public final class FaultTable {
                 # Faults while writing
 
                 `FaultTable` makes this page. It tries each fault on the demo book trio,
-                for gauge on full, and then checks the folder. A try counts as **lost** if the book is neither the old one, byte for byte,
+                for gauge with two readings added, and then checks the folder. A try counts as **lost** if the book is neither the old one, byte for byte,
                 nor a whole new one (it opens, has the sheet Plan, and every input cell is unchanged; after add-shots and gauge
                 every cell is as after a run that was not killed). It also counts
                 if a backup is incomplete, if no file holds the old book, if a stray file stays that the next run does

@@ -1,23 +1,29 @@
 package org.bagwright.faults;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A command that writes a book in place, and the demo book it is tried on. */
 enum KilledCommand {
-    PLAN("plan --in-place", "trio", "Plan"),
-    ADD_SHOTS("add-shots --in-place", "trio", "Shots"),
-    GAUGE("gauge --write --in-place", "full", "Readings");
+    PLAN("plan --in-place", "Plan"),
+    ADD_SHOTS("add-shots --in-place", "Shots"),
+    GAUGE("gauge --write --in-place", "Readings");
+
+    private static final int HEADINGS_ROW = 3;
 
     private final String label;
-    private final String demo;
     private final String sheet;
 
-    KilledCommand(String label, String demo, String sheet) {
+    KilledCommand(String label, String sheet) {
         this.label = label;
-        this.demo = demo;
         this.sheet = sheet;
     }
 
@@ -25,8 +31,35 @@ enum KilledCommand {
         return label;
     }
 
+    /** The demo book trio, with two readings of the driver where they are needed. */
     byte[] demo() throws IOException {
-        return Files.readAllBytes(Path.of("demo-data", demo + ".xlsx"));
+        byte[] trio = Files.readAllBytes(Path.of("demo-data", "trio.xlsx"));
+        return this == GAUGE ? withReadings(trio) : trio;
+    }
+
+    private static byte[] withReadings(byte[] trio) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(trio))) {
+            reading(book, HEADINGS_ROW + 2, "7", 10.4, 57.9);
+            reading(book, HEADINGS_ROW + 3, "8", 11.6, 57.6);
+            book.write(bytes);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static void reading(XSSFWorkbook book, int row, String setting, double loftDeg, double lieDeg) {
+        XSSFSheet readings = book.getSheet("Readings");
+        Row made = readings.getRow(row) == null ? readings.createRow(row) : readings.getRow(row);
+        for (Cell heading : readings.getRow(HEADINGS_ROW)) {
+            Cell cell = made.getCell(heading.getColumnIndex(), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+            switch (heading.getStringCellValue()) {
+                case "Club" -> cell.setCellValue("Driver");
+                case "Setting" -> cell.setCellValue(setting);
+                case "Loft" -> cell.setCellValue(loftDeg);
+                case "Lie" -> cell.setCellValue(lieDeg);
+                default -> cell.setBlank();
+            }
+        }
     }
 
     /** A sheet that every result has. */

@@ -89,6 +89,9 @@ final class KilledRuns {
         finish(run);
         wholeNs = System.nanoTime() - startNs;
         writingNs = System.nanoTime() - seenNs;
+        if (run.exitValue() != 0) {
+            throw new IllegalStateException(command.label() + " ends with " + run.exitValue());
+        }
         byte[] cells = command == KilledCommand.PLAN ? demo : Files.readAllBytes(book);
         whole = new Aftermath.Whole(cells, command.sheet());
     }

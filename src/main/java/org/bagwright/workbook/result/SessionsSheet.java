@@ -18,6 +18,7 @@ import org.bagwright.domain.session.Summary;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.DateChart;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.pen.TablePen;
 import org.bagwright.workbook.schema.ResultSheet;
 
 /** The sheet Sessions: what each golfer hit on which day, what was predicted of it, and how it came out. */
