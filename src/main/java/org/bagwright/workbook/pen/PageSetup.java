@@ -53,8 +53,7 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
      */
     public static void leaveOut(XSSFSheet sheet) {
         sheet.setColumnHidden(HIDDEN_COLUMN, true);
-        sheet.getWorkbook()
-                .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), HIDDEN_COLUMN, HIDDEN_COLUMN, 0, 0);
+        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), HIDDEN_COLUMN, HIDDEN_COLUMN, 0, 0);
     }
 
     void applyTo(XSSFSheet sheet) {
@@ -80,8 +79,9 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
 
     /** The columns that stay in view are repeated on each page. */
     private int pagesWide(XSSFSheet sheet) {
-        double pagePoints =
-                ((landscape ? A4_LONG_INCHES : A4_SHORT_INCHES) - 2 * sideInches()) * POINTS_PER_INCH / LEAST_SCALE_RATIO;
+        double pagePoints = ((landscape ? A4_LONG_INCHES : A4_SHORT_INCHES) - 2 * sideInches())
+                * POINTS_PER_INCH
+                / LEAST_SCALE_RATIO;
         double widthPoints = widthPoints(sheet, lastColumn + 1);
         if (widthPoints <= pagePoints) {
             return 1;

@@ -180,7 +180,8 @@ final class ClockTable {
     }
 
     private void chart(ChartPlace place, int first, SleeveCurve curve, List<Option> open, List<Option> closed) {
-        ClockChart chart = new ClockChart(pen.sheet(), place, club.name() + (closed.isEmpty() ? "" : " (x: not allowed)"));
+        ClockChart chart =
+                new ClockChart(pen.sheet(), place, club.name() + (closed.isEmpty() ? "" : " (x: not allowed)"));
         window(chart, slot.optionsOf(club).stream().map(Option::pose).toList());
         if (curve.exists()) {
             int last = first + curve.places().size();
