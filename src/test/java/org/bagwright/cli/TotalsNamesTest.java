@@ -119,7 +119,8 @@ class TotalsNamesTest {
                 "BW_today_points_Golfer_A", golfers.get(0).at("/today/penalty").asDouble(),
                 "BW_planned_points_Golfer_A", golfers.get(0).get("penalty").asDouble(),
                 "BW_live_points_Golfer_A", golfers.get(0).get("penalty").asDouble(),
-                "BW_planned_points_Zo\u00eb_O_Neill", golfers.get(1).get("penalty").asDouble(),
+                "BW_planned_points_Zo\u00eb_O_Neill",
+                        golfers.get(1).get("penalty").asDouble(),
                 "BW_live_points_Zo\u00eb_O_Neill", golfers.get(1).get("penalty").asDouble());
     }
 
@@ -152,7 +153,9 @@ class TotalsNamesTest {
             assertEquals(order, sheets(book), "run " + run);
         }
         assertTrue(
-                Math.abs(plans.get(0).get("penalty").asDouble() - plans.get(1).get("penalty").asDouble()) > 1e-6,
+                Math.abs(plans.get(0).get("penalty").asDouble()
+                                - plans.get(1).get("penalty").asDouble())
+                        > 1e-6,
                 "the club that was added must count");
         Path bare;
         try (XSSFWorkbook workbook = ResultCells.open(book)) {
@@ -181,7 +184,9 @@ class TotalsNamesTest {
                     value(live, "BW_live_points_Golfer_A") - value(live, "BW_planned_points_Golfer_A"),
                     1e-9);
             assertEquals(
-                    value(live, "BW_planned_points_Zo\u00eb_O_Neill"), value(live, "BW_live_points_Zo\u00eb_O_Neill"), 1e-9);
+                    value(live, "BW_planned_points_Zo\u00eb_O_Neill"),
+                    value(live, "BW_live_points_Zo\u00eb_O_Neill"),
+                    1e-9);
         }
     }
 

@@ -20,6 +20,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.ResultCells;
 import org.bagwright.cli.text.Terminal;
+import org.bagwright.workbook.pen.BookColour;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -133,7 +134,7 @@ class ResultColumnsTest {
 
     private static boolean isHeading(XSSFCell cell) {
         XSSFColor fill = cell.getCellStyle().getFillForegroundXSSFColor();
-        return fill != null && Objects.equals("FF2F4A56", fill.getARGBHex());
+        return fill != null && Objects.equals("FF" + BookColour.SLATE.hex(), fill.getARGBHex());
     }
 
     private static int firstOfSums(XSSFSheet sheet) {

@@ -24,8 +24,7 @@ final class LiveRow {
         Optional<Option> carried = Optional.of(option).filter(made -> !made.isEmpty());
         number(live, row, "Live loft [deg]", carried.map(made -> made.pose().gaugeLoftDeg()));
         number(live, row, "Live lie [deg]", carried.map(made -> made.pose().gaugeLieDeg()));
-        number(live, row, "Live sits [deg]", carried.map(made -> made.pose()
-                .sitsClosedDeg()));
+        number(live, row, "Live sits [deg]", carried.map(made -> made.pose().sitsClosedDeg()));
         number(live, row, "Live contact shift [mm forward]", carried.map(made -> made.pose()
                 .address()
                 .contactShiftMm()));

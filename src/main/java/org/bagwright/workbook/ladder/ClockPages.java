@@ -40,12 +40,7 @@ final class ClockPages {
         }
         return underCarries
                 ? new ChartPlace(
-                        LadderCharts.FIRST_COLUMN,
-                        row,
-                        LadderCharts.COLUMNS,
-                        ROWS,
-                        place++,
-                        A_LINE_UNDER_CARRIES)
+                        LadderCharts.FIRST_COLUMN, row, LadderCharts.COLUMNS, ROWS, place++, A_LINE_UNDER_CARRIES)
                 : new ChartPlace(0, row, LadderCharts.LAST_COLUMN + 1, ROWS, place++, A_LINE);
     }
 

@@ -181,7 +181,8 @@ final class ClockTable {
 
     /** Some programs draw the first series over the others, some the last: the marks of the states are drawn at both ends. */
     private void chart(ChartPlace place, int first, SleeveCurve curve, List<Option> open, List<Option> closed) {
-        ClockChart chart = new ClockChart(pen.sheet(), place, club.name() + (closed.isEmpty() ? "" : " (x: not allowed)"));
+        ClockChart chart =
+                new ClockChart(pen.sheet(), place, club.name() + (closed.isEmpty() ? "" : " (x: not allowed)"));
         window(chart, slot.optionsOf(club).stream().map(Option::pose).toList());
         int states = first + open.size() + closed.size();
         state(chart, "Planned", states, PlanState.PLANNED, SeriesLook.PLANNED);

@@ -78,12 +78,7 @@ final class GapChart {
     /** What is worked out from a cell if that holds a number, and another number if not. */
     private void number(int row, int column, String cell, String formula, double other, double cached) {
         pen.formula(
-                row,
-                column,
-                Role.NUMBER,
-                FORMAT,
-                "IF(ISNUMBER(" + cell + ")," + formula + "," + other + ")",
-                cached);
+                row, column, Role.NUMBER, FORMAT, "IF(ISNUMBER(" + cell + ")," + formula + "," + other + ")", cached);
     }
 
     private OptionalDouble shown(int row, int column) {

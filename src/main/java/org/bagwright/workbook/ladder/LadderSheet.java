@@ -18,8 +18,8 @@ import org.bagwright.workbook.plan.PlanBlock;
 import org.bagwright.workbook.plan.PlanLayout;
 import org.bagwright.workbook.plan.PlanRow;
 import org.bagwright.workbook.plan.PlanState;
-import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.workbook.schema.ResultSheet;
+import org.bagwright.workbook.settings.SettingsSheet;
 
 /**
  * The sheet Ladder: for each golfer a page with a table, charts of carries and of gaps, and a chart for each sleeve. To the

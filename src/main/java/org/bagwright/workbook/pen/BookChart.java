@@ -162,8 +162,7 @@ public final class BookChart {
     }
 
     private XDDFBarChartData.Series column(XDDFBarChartData data, Series series) {
-        XDDFBarChartData.Series drawn =
-                (XDDFBarChartData.Series) data.addSeries(categories(series), values(series));
+        XDDFBarChartData.Series drawn = (XDDFBarChartData.Series) data.addSeries(categories(series), values(series));
         drawn.setTitle(series.title(), null);
         number(drawn.getCTBarSer().getIdx(), drawn.getCTBarSer().getOrder());
         return drawn;

@@ -38,7 +38,10 @@ public final class BookStyles {
         WRAPPED(INK, false, CellLook::paragraph),
         FAINT(BookColour.FAINT, false, look -> {}),
         INPUT(INK, false, look -> look.filled(SAND).framed(BookColour.FAINT).open()),
-        ANSWER(INK, false, look -> look.filled(SAND).framed(BookColour.FAINT).open().centred()),
+        ANSWER(
+                INK,
+                false,
+                look -> look.filled(SAND).framed(BookColour.FAINT).open().centred()),
         CHOICE(INK, true, look -> look.filled(SAND).framedHeavily(SLATE).open().centred()),
         NUMBER(INK, false, look -> look.right().underlined(RULE)),
         COUNT(INK, false, look -> look.underlined(RULE).centred()),

@@ -56,8 +56,7 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
      */
     public static void leaveOut(XSSFSheet sheet) {
         sheet.setColumnHidden(HIDDEN_COLUMN, true);
-        sheet.getWorkbook()
-                .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), HIDDEN_COLUMN, HIDDEN_COLUMN, 0, 0);
+        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), HIDDEN_COLUMN, HIDDEN_COLUMN, 0, 0);
     }
 
     void applyTo(XSSFSheet sheet) {

@@ -44,8 +44,7 @@ final class GapMarks {
         for (PlanState state : PlanState.values()) {
             state(state);
         }
-        double tolerance =
-                pen.units().distance().fromM(values.aim(Measure.GAP).toleranceMeasureUnits());
+        double tolerance = pen.units().distance().fromM(values.aim(Measure.GAP).toleranceMeasureUnits());
         String named = PlanAims.tolerance(Measure.GAP);
         pen.number(PlanColumn.LEAST_OFF, "0.0", "-MIN(" + span + "," + named + ")", -Math.min(span, tolerance));
         pen.number(PlanColumn.MOST_OFF, "0.0", "MIN(" + span + "," + named + ")", Math.min(span, tolerance));

@@ -42,7 +42,10 @@ final class MissColours {
     void write() {
         BEYOND.forEach((column, beyond) -> colour(column, over(beyond, PlanRules.NOISE), BookColour.OFF));
         String gap = PlanColumn.LIVE_GAP.at(firstRow);
-        colour(PlanColumn.LIVE_GAP, "AND(ISNUMBER(" + slot() + "),ISNUMBER(" + gap + ")," + gap + "<=0)", BookColour.OFF);
+        colour(
+                PlanColumn.LIVE_GAP,
+                "AND(ISNUMBER(" + slot() + "),ISNUMBER(" + gap + ")," + gap + "<=0)",
+                BookColour.OFF);
         MEASURES.forEach((column, measures) -> {
             colour(column, over(measures, PlanFormulas.CLOSE), BookColour.OFF);
             colour(column, over(measures, PlanFormulas.INSIDE), BookColour.CLOSE);

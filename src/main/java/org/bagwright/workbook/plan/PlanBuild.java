@@ -3,13 +3,13 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
-import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.option.BuildNumbers;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Swingweight;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SwingweightCell;
+import org.bagwright.workbook.settings.SettingsColumn;
 
 /** What a builder does to one slot on the sheet Plan: lengths, masses and swingweight of the live choice. */
 final class PlanBuild {

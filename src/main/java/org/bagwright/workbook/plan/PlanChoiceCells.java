@@ -3,7 +3,6 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.Optional;
-import org.bagwright.workbook.settings.SettingsLists;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
@@ -14,6 +13,7 @@ import org.bagwright.domain.option.ClubSetup;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.workbook.pen.SheetPen;
+import org.bagwright.workbook.settings.SettingsLists;
 
 /** What is chosen for one slot on the sheet Plan: today, planned, and live in cells that offer lists. */
 final class PlanChoiceCells {

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import org.bagwright.workbook.settings.SheetColumn;
-import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SheetColumn;
 
 /** The columns of the sheet Plan in order, but for those with the terms of the penalty. */
 public enum PlanColumn implements SheetColumn {
@@ -15,7 +15,7 @@ public enum PlanColumn implements SheetColumn {
 
     LIVE_CLUB(PlanState.LIVE, PlanQuantity.CLUB, Group.CHOICE, "Live club", 13),
     LIVE_SETTING(PlanState.LIVE, PlanQuantity.SETTING, Group.CHOICE, "Live setting", 7.1),
-    LIVE_WEIGHTING(PlanState.LIVE, PlanQuantity.WEIGHTING, Group.CHOICE, "Live weighting", 9.7),
+    LIVE_WEIGHTING(PlanState.LIVE, PlanQuantity.WEIGHTING, Group.CHOICE, "Live weighting", 9.5),
     LIVE_LOFT_BEND(PlanState.LIVE, PlanQuantity.LOFT_BEND, Group.CHOICE, "Live loft bend [deg]", 5.8),
     LIVE_LIE_BEND(PlanState.LIVE, PlanQuantity.LIE_BEND, Group.CHOICE, "Live lie bend [deg]", 5.8),
     PIN(Group.CHOICE, "Pin", 4),
@@ -27,7 +27,7 @@ public enum PlanColumn implements SheetColumn {
     LIVE_GAP(PlanState.LIVE, PlanQuantity.GAP, Group.GIVES, "Live gap [DIST]", 5.3),
     GAP_WISH(SettingsColumn.GAP_WISH, Group.GIVES, "Gap wish [DIST]", 6),
     LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, Group.GIVES, "Live penalty", 7.3),
-    LIVE_FIT(Group.GIVES, "Live fit", 11.5),
+    LIVE_FIT(Group.GIVES, "Live fit", 11.2),
 
     TODAY_SETUP("Today", "Today set-up", 7),
     TODAY_CARRY(PlanState.TODAY, PlanQuantity.CARRY, "Today", "Today carry [DIST]", 6.6),
@@ -37,7 +37,7 @@ public enum PlanColumn implements SheetColumn {
     PLANNED_CARRY(PlanState.PLANNED, PlanQuantity.CARRY, "Plan", "Plan carry [DIST]", 6),
     PLANNED_GAP(PlanState.PLANNED, PlanQuantity.GAP, "Plan", "Plan gap [DIST]", 5.3),
 
-    CHART("", "Gap less wish [DIST] \u25CB today \u25C6 plan \u25A0 live", 11),
+    CHART("", "Gap less wish [DIST] \u25CB today \u25C6 plan \u25A0 live", 10.3),
 
     LOFT_TARGET(SettingsColumn.LOFT_TARGET, "Wanted", "Loft target [deg]", 8),
     LIE_TARGET(SettingsColumn.LIE_TARGET, "Wanted", "Lie target [deg]", 8),

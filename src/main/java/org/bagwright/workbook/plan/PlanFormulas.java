@@ -1,10 +1,10 @@
 package org.bagwright.workbook.plan;
 
-import org.bagwright.workbook.settings.SettingsColumn;
-import org.bagwright.workbook.settings.SettingsSheet;
 import java.util.List;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.Option;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 
 /** The formulas of the sheet Plan that look numbers up; a choice that is no option gives a question mark. */
 final class PlanFormulas {

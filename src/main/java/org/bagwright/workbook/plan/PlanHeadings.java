@@ -18,7 +18,7 @@ import org.bagwright.workbook.settings.SheetColumn;
 
 /** The words and headings over the slots of the sheet Plan: title, how good the plan is, what a person may do. */
 final class PlanHeadings {
-    private static final int MOST_BROKEN = 3;
+    private static final int MOST_BROKEN = 1;
     private static final int WORDS_ROW = 3;
     /** A longer title needs the room of the hint next to it. */
     private static final int LONG_TITLE = 32;
@@ -26,8 +26,8 @@ final class PlanHeadings {
     /** What a line of text holds from one side of the screen to the other. */
     private static final double LINE_CHARS = 180;
 
-    private static final double TITLE_POINTS = 22;
-    private static final double HEADING_POINTS = 53;
+    private static final double TITLE_POINTS = 20.5;
+    private static final double HEADING_POINTS = 51.5;
     private static final double GAP_POINTS = 3;
 
     private final SheetPen pen;

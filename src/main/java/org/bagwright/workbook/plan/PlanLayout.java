@@ -29,8 +29,8 @@ public final class PlanLayout {
             .sorted(Comparator.comparingInt(SheetColumn::index))
             .toList();
 
-    private static final Set<PlanColumn> OF_CANDIDATES = EnumSet.of(
-            PlanColumn.TODAY_CLUB, PlanColumn.PLANNED_CLUB, PlanColumn.LENGTH_CHANGE);
+    private static final Set<PlanColumn> OF_CANDIDATES =
+            EnumSet.of(PlanColumn.TODAY_CLUB, PlanColumn.PLANNED_CLUB, PlanColumn.LENGTH_CHANGE);
     private static final Set<PlanColumn> OF_KITS = EnumSet.of(PlanColumn.TODAY_WEIGHTING, PlanColumn.PLANNED_WEIGHTING);
     private static final Set<PlanColumn> OF_BENDS =
             EnumSet.of(PlanColumn.PLANNED_LOFT_BEND, PlanColumn.PLANNED_LIE_BEND);
@@ -96,12 +96,13 @@ public final class PlanLayout {
     }
 
     private static boolean isChosen(BookResult result, Function<Choice, Object> part) {
-        return slots(result).anyMatch(slot -> slot.options().stream()
-                        .flatMap(option -> option.setup().stream())
-                        .map(setup -> part.apply(setup.choice()))
-                        .distinct()
-                        .count()
-                > 1);
+        return slots(result)
+                .anyMatch(slot -> slot.options().stream()
+                                .flatMap(option -> option.setup().stream())
+                                .map(setup -> part.apply(setup.choice()))
+                                .distinct()
+                                .count()
+                        > 1);
     }
 
     private static Stream<SlotOptions> slots(BookResult result) {

@@ -1,8 +1,8 @@
 package org.bagwright.workbook.plan;
 
-import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
+import org.bagwright.workbook.settings.SheetColumn;
 
 /**
  * Where a slot is on the sheet Plan, and the bag around it.

@@ -1,8 +1,8 @@
 package org.bagwright.workbook.plan;
 
 import java.util.Optional;
-
 import org.bagwright.workbook.settings.SettingsColumn;
+
 /** What the sheet Plan has in a column for each state of a slot. */
 public enum PlanQuantity {
     CLUB(SettingsColumn.CLUB),

@@ -161,7 +161,8 @@ public final class PlanRow {
         choice.setting().ifPresent(parts::add);
         choice.weighting().ifPresent(parts::add);
         if (!choice.bend().equals(Bend.NONE)) {
-            parts.add(signed(choice.bend().loftDeg()) + "/" + signed(choice.bend().lieDeg()));
+            parts.add(
+                    signed(choice.bend().loftDeg()) + "/" + signed(choice.bend().lieDeg()));
         }
         return parts.isEmpty() ? "-" : String.join(", ", parts);
     }

@@ -3,11 +3,11 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
-import org.bagwright.workbook.settings.SheetColumn;
-import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.units.Units;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.pen.SwingweightCell;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SheetColumn;
 
 /**
  * Writes cells of one slot's row on the sheet Plan.

@@ -4,8 +4,6 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.bagwright.workbook.settings.SettingsColumn;
-import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClubSetup;
@@ -13,6 +11,8 @@ import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.GapTerm;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 
 /** Writes the numbers of one slot of the sheet Plan. */
 final class PlanRowWriter {
@@ -37,7 +37,13 @@ final class PlanRowWriter {
 
     void write() {
         pen.text(PlanColumn.GOLFER, Role.SHRUNK, values.golfer().name());
-        pen.pen().number(place.row(), PlanColumn.SLOT.index(), Role.COUNT, "0", values.slot().slot());
+        pen.pen()
+                .number(
+                        place.row(),
+                        PlanColumn.SLOT.index(),
+                        Role.COUNT,
+                        "0",
+                        values.slot().slot());
         if (!place.fixed()) {
             pen.number(PlanColumn.LIVE_LIST, "0", formulas.liveList(place), 1 + clubPlace());
         }

@@ -5,13 +5,13 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import org.bagwright.workbook.settings.SettingsColumn;
-import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ClosedReason;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.Broken;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SettingsSheet;
 
 /** What the live choice of one slot breaks, on the sheet Plan: limits, musts, closed options and the stock. */
 final class PlanRules {
@@ -98,7 +98,7 @@ final class PlanRules {
 
     private void limits() {
         String formula = BEYOND.stream()
-                .map(column -> "IF(" + place.at(column)+ BEYOND_NOISE + ",1,0)")
+                .map(column -> "IF(" + place.at(column) + BEYOND_NOISE + ",1,0)")
                 .collect(Collectors.joining("+"));
         pen.number(PlanColumn.LIVE_LIMITS, "0", formula, verdict.count(values, Broken.Kind.LIMIT));
     }
@@ -182,7 +182,8 @@ final class PlanRules {
     }
 
     private String limit() {
-        return "IF(" + place.at(PlanColumn.BEYOND_SITS)+ BEYOND_NOISE + ",\"sits\",IF(" + place.at(PlanColumn.BEYOND_GAP)
-               + BEYOND_NOISE + ",\"gap\",IF(" + place.at(PlanColumn.BEYOND_CARRY)+ BEYOND_NOISE + ",\"carry\",\"landing\")))";
+        return "IF(" + place.at(PlanColumn.BEYOND_SITS) + BEYOND_NOISE + ",\"sits\",IF("
+                + place.at(PlanColumn.BEYOND_GAP) + BEYOND_NOISE + ",\"gap\",IF(" + place.at(PlanColumn.BEYOND_CARRY)
+                + BEYOND_NOISE + ",\"carry\",\"landing\")))";
     }
 }

@@ -24,6 +24,7 @@ final class PlanTotals {
             Measure.SWINGWEIGHT, PlanColumn.LIVE_FIT,
             Measure.SPREAD, PlanColumn.TODAY_SETUP,
             Measure.CHANGE, PlanColumn.PLANNED_SETUP));
+
     private static final PlanColumn TOTAL = PlanColumn.LIVE_PENALTY;
     private static final PlanColumn OF_IT_MISS = PlanColumn.TODAY_CARRY;
     private static final PlanColumn OF_IT_DOUBT = PlanColumn.TODAY_GAP;
@@ -147,8 +148,8 @@ final class PlanTotals {
         Terms terms = block.bag().terms(state.of(block.bag()));
         int first = block.firstRow();
         int last = block.lastRow();
-        COLUMNS.forEach((measure, column) -> number(
-                row, column, sum(state, new TermColumn(state, measure), first, last), terms.points(measure)));
+        COLUMNS.forEach((measure, column) ->
+                number(row, column, sum(state, new TermColumn(state, measure), first, last), terms.points(measure)));
         mustAgree(block, state, terms.totalPoints());
         String total = sum(state, first, last);
         pen.formula(row, TOTAL.index(), Role.TOTAL, "0.00", total, terms.totalPoints());

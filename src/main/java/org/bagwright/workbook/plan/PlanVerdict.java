@@ -47,8 +47,15 @@ public final class PlanVerdict {
                 .count();
         return limits + musts + shortCount + closed == 0
                 ? VerdictLine.ALL_KEPT
-                : VerdictLine.LIMITS + limits + VerdictLine.MUSTS + musts + shortWords + shortCount
-                        + VerdictLine.CLOSED + closed + VerdictLine.END;
+                : VerdictLine.LIMITS
+                        + limits
+                        + VerdictLine.MUSTS
+                        + musts
+                        + shortWords
+                        + shortCount
+                        + VerdictLine.CLOSED
+                        + closed
+                        + VerdictLine.END;
     }
 
     private static int count(List<Broken> broken, Broken.Kind kind) {

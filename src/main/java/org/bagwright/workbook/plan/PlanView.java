@@ -36,7 +36,9 @@ final class PlanView {
         closeGroups();
         if (blocks.size() > 1) {
             int golfer = PlanColumn.GOLFER.index();
-            pen.sheet().setAutoFilter(new CellRangeAddress(PlanSheet.HEADING_ROW, lastBlock().endRow(), golfer, golfer));
+            pen.sheet()
+                    .setAutoFilter(new CellRangeAddress(
+                            PlanSheet.HEADING_ROW, lastBlock().endRow(), golfer, golfer));
         }
         new MissColours(pen, PlanSheet.FIRST_ROW, lastBlock().lastRow()).write();
         blocks.forEach(this::offerPins);

@@ -3,13 +3,13 @@ package org.bagwright.workbook.plan;
 import static org.bagwright.workbook.pen.BookStyles.Role;
 
 import java.util.OptionalDouble;
-import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.pen.SwingweightCell;
 import org.bagwright.workbook.schema.ClubColumn;
 import org.bagwright.workbook.schema.Column;
 import org.bagwright.workbook.schema.GolferColumn;
+import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.workbook.text.PlanMemory;
 
 /**

@@ -1,8 +1,8 @@
 package org.bagwright.workbook.plan;
 
 import java.util.Optional;
-import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.workbook.settings.SettingsColumn;
 
 /**
  * The look at address against the range that the golfer accepts.

@@ -2,8 +2,8 @@ package org.bagwright.workbook.plan;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.option.StockLimit;
+import org.bagwright.workbook.settings.SheetColumn;
 
 /**
  * A column of the sheet Plan with the pieces of one item of the stock that the live choices take, after all others.

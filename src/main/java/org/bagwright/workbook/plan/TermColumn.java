@@ -2,8 +2,8 @@ package org.bagwright.workbook.plan;
 
 import java.util.Arrays;
 import java.util.List;
-import org.bagwright.workbook.settings.SheetColumn;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.workbook.settings.SheetColumn;
 
 /**
  * A column of the sheet Plan with what one measure costs in one state.

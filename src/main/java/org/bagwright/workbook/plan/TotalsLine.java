@@ -63,8 +63,8 @@ record TotalsLine(SheetPen pen, int row) {
         for (PlanState state : PlanState.values()) {
             Name name = pen.sheet().getWorkbook().createName();
             name.setNameName(of.text(state));
-            name.setRefersToFormula(
-                    pen.sheet().getSheetName() + "!" + SheetPen.held(row, points(state).index()));
+            name.setRefersToFormula(pen.sheet().getSheetName() + "!"
+                    + SheetPen.held(row, points(state).index()));
         }
     }
 }

@@ -39,8 +39,8 @@ record VerdictLine(int firstRow, int lastRow, int ownRow, List<StockLimit> stock
         String counts = quoted(LIMITS) + "&(" + limits + ")&" + quoted(MUSTS) + "&" + musts + "&" + quoted(shortWords)
                 + "&" + shortCount + "&" + quoted(CLOSED) + "&" + closed + "&" + quoted(END);
         String none = limits + "+" + musts + "+" + shortCount + "+" + closed + "=0";
-        return "IF(COUNTIF(" + PlanColumn.LIVE_ROW.from(first, last) + ",0)>0," + quoted(NO_OPTION)
-                + ",IF(" + none + "," + quoted(ALL_KEPT) + "," + counts + "))";
+        return "IF(COUNTIF(" + PlanColumn.LIVE_ROW.from(first, last) + ",0)>0," + quoted(NO_OPTION) + ",IF(" + none
+                + "," + quoted(ALL_KEPT) + "," + counts + "))";
     }
 
     private static String sum(PlanColumn column, int first, int last) {

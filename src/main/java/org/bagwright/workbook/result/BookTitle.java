@@ -25,7 +25,8 @@ record BookTitle(Optional<String> ofStart, Path file) {
         CoreProperties core = properties.getCoreProperties();
         CustomProperties custom = properties.getCustomProperties();
         String before = text(core.getTitle());
-        boolean given = custom.contains(GIVEN) && before.equals(custom.getProperty(GIVEN).getLpwstr());
+        boolean given = custom.contains(GIVEN)
+                && before.equals(custom.getProperty(GIVEN).getLpwstr());
         if (before.isEmpty() || before.equals(OF_BLANK_BOOK) || given) {
             String title = ofStart.orElseGet(() -> file.getFileName().toString().replaceFirst(ENDING, ""));
             core.setTitle(title);

@@ -60,8 +60,7 @@ public final class CompareBook {
     }
 
     private static void sign(POIXMLProperties properties, Comparison comparison) {
-        List<String> books =
-                comparison.books().stream().map(ComparedBook::name).toList();
+        List<String> books = comparison.books().stream().map(ComparedBook::name).toList();
         properties.getCoreProperties().setCreator(BookTitle.TOOL);
         properties.getCoreProperties().setTitle("Compared: " + ListText.allOf(books));
         properties.getExtendedProperties().getUnderlyingProperties().setApplication(BookTitle.TOOL);

@@ -26,8 +26,8 @@ import org.bagwright.workbook.ladder.LadderSheet;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.plan.PlanSheet;
-import org.bagwright.workbook.settings.SettingsSheet;
 import org.bagwright.workbook.schema.ResultSheet;
+import org.bagwright.workbook.settings.SettingsSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTBookView;
 
 /**

@@ -27,9 +27,8 @@ public enum ResultSheet {
 
     public static final String NAME_PREFIX = "BW_";
     /** The names that a plan gives to cells of its own, as the formulas of the sheet Plan use them. */
-    private static final Pattern CELL_NAME =
-            Pattern.compile(NAME_PREFIX + "([a-z]+_(tolerance|importance|must|doubt|filled)"
-                    + "|(today|planned|live)_points(_[\\p{L}\\p{N}_]*)?)");
+    private static final Pattern CELL_NAME = Pattern.compile(NAME_PREFIX
+            + "([a-z]+_(tolerance|importance|must|doubt|filled)" + "|(today|planned|live)_points(_[\\p{L}\\p{N}_]*)?)");
 
     private final String sheetName;
 

@@ -30,8 +30,8 @@ import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.bagwright.ResultCells;
 import org.bagwright.BookSketch;
+import org.bagwright.ResultCells;
 import org.bagwright.workbook.RichParts;
 import org.bagwright.workbook.schema.ResultSheet;
 
@@ -127,7 +127,12 @@ public final class RichBook {
         String clubs = "Plan!$" + letters("Planned club") + "$8:$" + letters("Planned club") + "$10";
         int carryPlace = 1 + ResultCells.column(workbook.getSheet("Plan"), "Plan carry [yd]");
         formula(sums, 0, 0, "Plan!" + carry + "8");
-        formula(sums, 1, 0, "INDEX(Plan!$A$8:$" + letters("Planned club") + "$10,MATCH(\"5 wood\"," + clubs + ",0)," + carryPlace + ")");
+        formula(
+                sums,
+                1,
+                0,
+                "INDEX(Plan!$A$8:$" + letters("Planned club") + "$10,MATCH(\"5 wood\"," + clubs + ",0)," + carryPlace
+                        + ")");
         formula(sums, 2, 0, "SUM(INDEX(my_plan,0," + carryPlace + "))");
         formula(sums, 3, 0, "COUNTA(Settings!A:A)+BW_gap_tolerance");
         formula(sums, 4, 0, "A3*2");

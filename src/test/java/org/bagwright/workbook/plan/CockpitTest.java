@@ -167,7 +167,8 @@ class CockpitTest {
             for (int column = helpers; column <= lastColumn(plan); column++) {
                 assertTrue(plan.isColumnHidden(column), "helper column " + column);
             }
-            for (String closed : List.of("Live launch [deg]", "Live total mass [g]", "Today setting", "Planned setting")) {
+            for (String closed :
+                    List.of("Live launch [deg]", "Live total mass [g]", "Today setting", "Planned setting")) {
                 int column = ResultCells.column(plan, closed);
                 assertTrue(plan.isColumnHidden(column), closed);
                 assertEquals(1, plan.getColumnOutlineLevel(column), closed);
@@ -219,7 +220,8 @@ class CockpitTest {
                     boolean shown = !plan.isColumnHidden(cell.getColumnIndex())
                             && cell.getCellType() != CellType.BLANK
                             && !cell.toString().isEmpty();
-                    double letters = book.getFontAt(cell.getCellStyle().getFontIndex()).getFontHeightInPoints();
+                    double letters =
+                            book.getFontAt(cell.getCellStyle().getFontIndex()).getFontHeightInPoints();
                     assertTrue(
                             !shown || plan.getRow(row).getHeightInPoints() >= 1.25 * letters,
                             cell.getAddress() + ": " + cell);

@@ -27,9 +27,35 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatti
 @Tag("regression")
 class KnownFunctionsTest {
     private static final Set<String> ALLOWED = Set.of(
-            "ABS", "AND", "AVERAGEIF", "CODE", "COUNT", "COUNTIF", "FIND", "IF", "IFERROR", "INDEX", "ISNUMBER", "LEFT",
-            "LEN", "MATCH", "MAX", "MID", "MIN", "OR", "SEARCH", "SQRT", "SUBSTITUTE", "SUBTOTAL", "SUM", "SUMIF",
-            "SUMPRODUCT", "SUMSQ", "SUMXMY2", "UPPER", "VALUE");
+            "ABS",
+            "AND",
+            "AVERAGEIF",
+            "CODE",
+            "COUNT",
+            "COUNTIF",
+            "FIND",
+            "IF",
+            "IFERROR",
+            "INDEX",
+            "ISNUMBER",
+            "LEFT",
+            "LEN",
+            "MATCH",
+            "MAX",
+            "MID",
+            "MIN",
+            "OR",
+            "SEARCH",
+            "SQRT",
+            "SUBSTITUTE",
+            "SUBTOTAL",
+            "SUM",
+            "SUMIF",
+            "SUMPRODUCT",
+            "SUMSQ",
+            "SUMXMY2",
+            "UPPER",
+            "VALUE");
     /** For the list of a slot with several clubs no plain range serves. */
     private static final Set<String> ALLOWED_IN_LISTS = Set.of("INDEX", "OFFSET");
 
