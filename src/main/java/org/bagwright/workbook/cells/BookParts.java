@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackagePartName;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.openxml4j.opc.PackagingURIHelper;
@@ -45,7 +46,7 @@ record BookParts(OPCPackage content, Path file) {
     void checkMissing() throws UnreadableBookException, InvalidFormatException {
         for (PackageRelationship properties : content.getRelationshipsByType(PackageRelationshipTypes.CORE_PROPERTIES)) {
             if (!contains(properties)) {
-                String part = properties.getTargetURI().getPath().replaceFirst("^/", "");
+                String part = name(properties).getName().substring(1);
                 throw UnreadableBookException.damagedPart(file, part, "is missing");
             }
         }
@@ -66,6 +67,10 @@ record BookParts(OPCPackage content, Path file) {
     }
 
     private boolean contains(PackageRelationship relation) throws InvalidFormatException {
-        return content.containPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
+        return content.containPart(name(relation));
+    }
+
+    private static PackagePartName name(PackageRelationship relation) throws InvalidFormatException {
+        return PackagingURIHelper.createPartName(relation.getTargetURI());
     }
 }
