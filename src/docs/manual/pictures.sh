@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Makes the manual's pictures from the demo books: LibreOffice prints a result book, pdftoppm draws its pages, ImageMagick
-# crops them. Needs soffice, pdftoppm and pdftotext (poppler-utils) and convert (imagemagick).
+# crops them. Needs soffice, pdftoppm and pdftotext (poppler-utils), convert (imagemagick) and jar (the JDK).
 #
 #   src/docs/manual/pictures.sh                  plans the demo books with the launcher and draws every picture
 #   src/docs/manual/pictures.sh BOOKS PICTURES   draws what the result books in one folder show into another
@@ -14,6 +14,7 @@ pictures=${2:-$here/pictures}
 if [ $# -eq 0 ]; then
     "$here/../../../bagwright" demo -o "$books"
 fi
+books=$(cd "$books" && pwd)
 mkdir -p "$pictures"
 
 # The page of a result book that is the Nth (from 1) of a sheet, as its footer says.
@@ -22,13 +23,25 @@ page() {
     echo "$pages" | sed -n "$3p"
 }
 
+# printed BOOK: a copy whose input sheets are printed too: without their print areas, which are a cell out of sight.
+printed() {
+    mkdir -p "$work/parts/$1"
+    (
+        cd "$work/parts/$1"
+        jar xf "$books/$1-plan.xlsx"
+        sed -i -E "s#<definedName [^>]*name=\"_xlnm.Print_Area\"[^>]*>(Start|Clubs)![^<]*</definedName>##g" xl/workbook.xml
+        jar cfM "$work/$1-plan.xlsx" .
+    )
+}
+
 # picture BOOK SHEET NTH HEIGHT NAME: a page cut to what is on it; at most the upper HEIGHT percent of the page. Books that
 # are not there are passed over.
 picture() {
     [ -f "$books/$1-plan.xlsx" ] || return 0
     if [ ! -f "$work/$1-plan.pdf" ]; then
+        printed "$1"
         soffice "-env:UserInstallation=file://$work/profile" --headless --convert-to pdf --outdir "$work" \
-            "$books/$1-plan.xlsx" >/dev/null 2>&1
+            "$work/$1-plan.xlsx" >/dev/null 2>&1
     fi
     number=$(page "$1" "$2" "$3")
     if [ -z "$number" ]; then
@@ -45,7 +58,6 @@ picture trio Start 1 92 start
 picture trio Clubs 1 34 clubs-1
 picture trio Plan 1 92 plan-1
 picture trio Ladder 1 92 ladder-1
-picture trio Ladder 2 92 ladder-2
 picture trio Steps 1 92 steps
 picture trio Others 1 92 others
 picture full "Bench card" 1 92 bench-card

@@ -124,7 +124,7 @@ class RecalculationTest {
         Map<String, String> columns = Map.ofEntries(
                 Map.entry("Live loft [deg]", "gaugeLoftDeg"),
                 Map.entry("Live lie [deg]", "gaugeLieDeg"),
-                Map.entry("Live sits [deg closed]", "sitsClosedDeg"),
+                Map.entry("Live sits [deg]", "sitsClosedDeg"),
                 Map.entry("Live start line [deg closed]", "startClosedDeg"),
                 Map.entry("Live contact shift [mm forward]", "contactShiftMm"),
                 Map.entry("Live shaft turn [deg]", "shaftTurnDeg"),
@@ -136,15 +136,15 @@ class RecalculationTest {
         columns.forEach((heading, field) -> assertEquals(
                 option.get(field).asDouble(),
                 ResultCells.plan(plan, club, heading).getNumericCellValue(),
-                1e-6,
+                1e-9,
                 heading));
         double terms = 0;
         for (String term : new String[] {"loft", "lie", "sits", "carry", "swingweight", "change"}) {
             terms += ResultCells.plan(plan, club, "Live " + term + " points").getNumericCellValue();
         }
-        assertEquals(option.get("ownPenalty").asDouble(), terms, 1e-6);
+        assertEquals(option.get("ownPenalty").asDouble(), terms, 1e-9);
         double carry = ResultCells.plan(plan, club, "Live carry [yd]").getNumericCellValue();
         double next = ResultCells.plan(plan, club + 1, "Live carry [yd]").getNumericCellValue();
-        assertEquals(carry - next, ResultCells.plan(plan, club, "Live gap [yd]").getNumericCellValue(), 1e-6);
+        assertEquals(carry - next, ResultCells.plan(plan, club, "Live gap [yd]").getNumericCellValue(), 1e-9);
     }
 }

@@ -53,7 +53,6 @@ class PicturesTest {
                 List.of(
                         "clubs-1.png",
                         "ladder-1.png",
-                        "ladder-2.png",
                         "others.png",
                         "plan-1.png",
                         "start.png",

@@ -21,7 +21,18 @@ public interface OptionNumber {
     /** For what is no number, or is shown in another way. */
     OptionNumber NONE = (option, units) -> OptionalDouble.empty();
 
+    /** What is nearer to 0 is a rounding of the arithmetic, in any unit. */
+    double ROUNDING = 1e-9;
+
     OptionalDouble of(Option option, Units units);
+
+    /** The same number, but 0 where only rounding keeps it from that: it is shown as a word then. */
+    default OptionNumber orZero() {
+        return (option, units) -> {
+            OptionalDouble number = of(option, units);
+            return number.isPresent() && Math.abs(number.getAsDouble()) < ROUNDING ? OptionalDouble.of(0) : number;
+        };
+    }
 
     static OptionNumber setup(ToDoubleFunction<ClubSetup> number) {
         return (option, units) -> option.setup()

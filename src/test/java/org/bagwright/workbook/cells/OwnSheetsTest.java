@@ -109,7 +109,7 @@ class OwnSheetsTest {
         before.forEach((part, bytes) -> assertArrayEquals(bytes, after.get(part), part));
         try (InputStream input = Files.newInputStream(file);
                 XSSFWorkbook workbook = new XSSFWorkbook(input)) {
-            assertEquals(3 + ResultSheet.NAMES.size() - 1, workbook.getNumberOfSheets(), "all but Team");
+            assertEquals(3 + ResultSheet.NAMES.size() - 2, workbook.getNumberOfSheets(), "all but Sessions and Team");
             assertEquals(1, workbook.getNames("my_range").size());
             assertEquals(1, workbook.getNames("BW_gap_tolerance").size());
         }
