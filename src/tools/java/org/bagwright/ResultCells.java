@@ -141,7 +141,11 @@ public final class ResultCells {
         assertNotEquals(CellType.ERROR, other.getCachedFormulaResultType(), where);
         if (own.getCachedFormulaResultType() == CellType.NUMERIC) {
             assertEquals(CellType.NUMERIC, other.getCachedFormulaResultType(), where);
-            assertEquals(own.getNumericCellValue(), other.getNumericCellValue(), 1e-9 * Math.max(1, Math.abs(own.getNumericCellValue())), where);
+            assertEquals(
+                    own.getNumericCellValue(),
+                    other.getNumericCellValue(),
+                    1e-9 * Math.max(1, Math.abs(own.getNumericCellValue())),
+                    where);
         } else {
             assertEquals(own.getStringCellValue(), other.getStringCellValue(), where);
         }

@@ -128,7 +128,8 @@ final class OtherKinds {
     private static byte[] zip(Map<String, byte[]> parts) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream out = new ZipOutputStream(bytes)) {
-            for (Map.Entry<String, byte[]> part : new TreeMap<>(parts).descendingMap().entrySet()) {
+            for (Map.Entry<String, byte[]> part :
+                    new TreeMap<>(parts).descendingMap().entrySet()) {
                 out.putNextEntry(new ZipEntry(part.getKey()));
                 out.write(part.getValue());
             }

@@ -99,7 +99,8 @@ class PinsTest {
                 .row("Golfer A", 1, "Driver", "driver", 10.5, 58)
                 .row("Golfer A", 2, "5 wood", "wood", 18, 58.5, "yes", pinned, 120)
                 .write(folder.resolve("optional" + pinned + ".xlsx"));
-        return Terminal.run("plan", book, "--json", "-o", folder.resolve("of" + pinned + ".xlsx")).json();
+        return Terminal.run("plan", book, "--json", "-o", folder.resolve("of" + pinned + ".xlsx"))
+                .json();
     }
 
     @Test

@@ -50,14 +50,7 @@ class PicturesTest {
             drawn = files.map(file -> file.getFileName().toString()).sorted().toList();
         }
         assertEquals(
-                List.of(
-                        "clubs-1.png",
-                        "ladder-1.png",
-                        "others.png",
-                        "plan-1.png",
-                        "start.png",
-                        "steps.png"),
-                drawn);
+                List.of("clubs-1.png", "ladder-1.png", "others.png", "plan-1.png", "start.png", "steps.png"), drawn);
         for (String name : drawn) {
             BufferedImage picture = ImageIO.read(made.resolve(name).toFile());
             BufferedImage kept = ImageIO.read(

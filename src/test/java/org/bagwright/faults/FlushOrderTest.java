@@ -28,11 +28,12 @@ class FlushOrderTest {
     void content_isOnTheDiskBeforeItsName_andTheNameBeforeTheEnd() throws Exception {
         assumeTrue(isThere());
         Launched launched = new Launched(Files.createDirectories(folder.resolve("program")));
-        Path book = Files.write(Files.createDirectories(folder.resolve("bag")).resolve("bag.xlsx"), KilledCommand.PLAN.demo());
+        Path book = Files.write(
+                Files.createDirectories(folder.resolve("bag")).resolve("bag.xlsx"), KilledCommand.PLAN.demo());
         ProcessBuilder plan = launched.command(KilledCommand.PLAN.words(book));
         Path trace = folder.resolve("trace");
-        List<String> line = new ArrayList<>(
-                List.of("strace", "-f", "-qq", "-y", "-s", "300", "-o", trace.toString(), "-e"));
+        List<String> line =
+                new ArrayList<>(List.of("strace", "-f", "-qq", "-y", "-s", "300", "-o", trace.toString(), "-e"));
         line.add("trace=fsync,fdatasync,rename,link,write");
         line.addAll(plan.command());
         assertEquals(0, plan.command(line).start().waitFor());
@@ -51,7 +52,10 @@ class FlushOrderTest {
 
     private static boolean isThere() throws InterruptedException {
         try {
-            return new ProcessBuilder("strace", "-o", "/dev/null", "true").start().waitFor() == 0;
+            return new ProcessBuilder("strace", "-o", "/dev/null", "true")
+                            .start()
+                            .waitFor()
+                    == 0;
         } catch (IOException missing) {
             return false;
         }

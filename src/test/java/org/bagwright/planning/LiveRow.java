@@ -80,6 +80,7 @@ final class LiveRow {
                                 && cell.getCachedFormulaResultType() == CellType.NUMERIC));
         String where = heading + " of row " + row;
         assertEquals(expected.isPresent(), numeric, where + ": " + cell);
-        expected.ifPresent(value -> assertEquals(value, cell.getNumericCellValue(), 1e-9 * Math.max(1, Math.abs(value)), where));
+        expected.ifPresent(
+                value -> assertEquals(value, cell.getNumericCellValue(), 1e-9 * Math.max(1, Math.abs(value)), where));
     }
 }

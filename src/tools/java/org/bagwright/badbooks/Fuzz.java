@@ -31,6 +31,7 @@ public final class Fuzz {
 
     /** On a busy machine a second on the processor may take a minute. */
     private static final long MOST_WAIT_S = 600;
+
     private static final int REPORT_EVERY = 100;
 
     private final long seed;

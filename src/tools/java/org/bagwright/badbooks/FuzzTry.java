@@ -73,7 +73,8 @@ final class FuzzTry {
             Path shots = folder.resolve(files.shots());
             Files.write(shots, book ? spoilt(books, random, changes, 3) : new ShotFiles(random, changes).bytes());
         }
-        boolean formulas = changes.stream().anyMatch(change -> change.contains("formula") || change.contains("refers to"));
+        boolean formulas =
+                changes.stream().anyMatch(change -> change.contains("formula") || change.contains("refers to"));
         FuzzTry tried = new FuzzTry(files, formulas);
         long startNs = cpuNs();
         boolean sound = tried.judge(command);
@@ -93,7 +94,9 @@ final class FuzzTry {
                 changes.addAll(new CellMutations(book, random).apply());
             }
             book.write(bytes);
-            return left || !parts ? bytes.toByteArray() : new PartMutations(bytes.toByteArray(), random, changes).apply();
+            return left || !parts
+                    ? bytes.toByteArray()
+                    : new PartMutations(bytes.toByteArray(), random, changes).apply();
         }
     }
 

@@ -18,8 +18,7 @@ import org.bagwright.domain.plan.BookResult;
  * @param points penalty of the plan; NaN where the book is refused
  * @param messages what is told
  */
-record HuntPlan(
-        Map<String, String> choices, Map<String, Double> carriesM, double points, List<Message> messages) {
+record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, double points, List<Message> messages) {
 
     static HuntPlan of(BookResult result) {
         Map<String, String> choices = new HashMap<>();
@@ -27,7 +26,10 @@ record HuntPlan(
         for (BagResult bag : result.bags()) {
             String golfer = bag.golfer().name();
             bag.optionsOf(bag.planned())
-                    .forEach(option -> choices.put(golfer + " " + (option.isEmpty() ? "" : option.club().name()), option.key()));
+                    .forEach(option -> choices.put(
+                            golfer + " "
+                                    + (option.isEmpty() ? "" : option.club().name()),
+                            option.key()));
             for (Option option : bag.optionsOf(bag.today())) {
                 option.carryM().ifPresent(carryM -> carriesM.put("today " + golfer + " " + option.clubText(), carryM));
             }

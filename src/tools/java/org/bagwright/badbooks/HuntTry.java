@@ -14,8 +14,7 @@ import org.bagwright.domain.book.Message;
  * @param after the plan with the change
  * @param row the row of the cell, counted from 1
  */
-record HuntTry(
-        String sheet, String column, String where, HuntChange change, HuntPlan before, HuntPlan after, int row) {
+record HuntTry(String sheet, String column, String where, HuntChange change, HuntPlan before, HuntPlan after, int row) {
     /** What a fitter would see on the course: our own figure. */
     static final double LARGE_YD = 5;
 

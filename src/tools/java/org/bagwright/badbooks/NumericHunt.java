@@ -103,7 +103,8 @@ final class NumericHunt {
     HuntTry run(Place place, HuntChange change) throws IOException {
         XSSFWorkbook book = book();
         Cell cell = book.getSheet(place.sheet()).getRow(place.row()).getCell(place.cell());
-        String where = place.sheet() + "!" + cell.getAddress() + " " + cell.getNumericCellValue() + " " + change.label();
+        String where =
+                place.sheet() + "!" + cell.getAddress() + " " + cell.getNumericCellValue() + " " + change.label();
         change.change(cell);
         return new HuntTry(place.sheet(), place.column(), where, change, untouched, planned(book), place.row() + 1);
     }

@@ -23,12 +23,51 @@ final class PartMutations {
     private static final Pattern ATTRIBUTE = Pattern.compile(" [\\w:]+=\"[^\"]*\"");
     private static final Pattern CONTENT = Pattern.compile(">([^<]+)<");
     private static final String[] VALUES = {
-        "", "0", "-1", "1", "99999", "2147483648", "4294967296", "1.5", "x", "true", "A1", "XFE1", "A1:B2", "rId1", "rId99",
-        "../x", "/xl/workbook.xml", "#REF!", "n", "s", "e", "str", "inlineStr", "1e999", "NaN", "&#65;", "http://x", "yyyy"
+        "",
+        "0",
+        "-1",
+        "1",
+        "99999",
+        "2147483648",
+        "4294967296",
+        "1.5",
+        "x",
+        "true",
+        "A1",
+        "XFE1",
+        "A1:B2",
+        "rId1",
+        "rId99",
+        "../x",
+        "/xl/workbook.xml",
+        "#REF!",
+        "n",
+        "s",
+        "e",
+        "str",
+        "inlineStr",
+        "1e999",
+        "NaN",
+        "&#65;",
+        "http://x",
+        "yyyy"
     };
     private static final String[] INSERTS = {
-        "<!-- x -->", "<?x y?>", "<![CDATA[1]]>", "<x/>", "<v>7</v>", "<f>1+1</f>", "<c/>", "<row/>", "&lt;", "&#0;", "&x;",
-        "\u0001", "<mc:AlternateContent xmlns:mc=\"x\"/>", " xml:space=\"preserve\"", "<extLst/>"
+        "<!-- x -->",
+        "<?x y?>",
+        "<![CDATA[1]]>",
+        "<x/>",
+        "<v>7</v>",
+        "<f>1+1</f>",
+        "<c/>",
+        "<row/>",
+        "&lt;",
+        "&#0;",
+        "&x;",
+        "\u0001",
+        "<mc:AlternateContent xmlns:mc=\"x\"/>",
+        " xml:space=\"preserve\"",
+        "<extLst/>"
     };
 
     private final Random random;
@@ -99,7 +138,9 @@ final class PartMutations {
         int first = random.nextInt(tags.size());
         int last = Math.min(tags.size() - 1, first + random.nextInt(10));
         String piece = text.substring(tags.get(first).start(), tags.get(last).end());
-        return text.substring(0, tags.get(last).end()) + piece + text.substring(tags.get(last).end());
+        return text.substring(0, tags.get(last).end())
+                + piece
+                + text.substring(tags.get(last).end());
     }
 
     private String inserted(String text) {

@@ -146,7 +146,8 @@ final class ShotFiles {
             case 2 -> noise(new byte[random.nextInt(3000)], 3000);
             case 3 -> "PK\u0003\u0004 and no more".getBytes(StandardCharsets.ISO_8859_1);
             case 4 -> "x,".repeat(50_000).getBytes(StandardCharsets.UTF_8);
-            default -> "Club,Carry\n\"Driver,200\n".repeat(1 + random.nextInt(2000)).getBytes(StandardCharsets.UTF_8);
+            default ->
+                "Club,Carry\n\"Driver,200\n".repeat(1 + random.nextInt(2000)).getBytes(StandardCharsets.UTF_8);
         };
     }
 

@@ -64,8 +64,7 @@ public final class FaultTable {
     }
 
     /** Seven of ten kills wait for the first byte, the others for each of the other moments. */
-    private static List<FaultRow> killed(
-            Path root, Launched launched, KilledCommand command, Duration most, int kills)
+    private static List<FaultRow> killed(Path root, Launched launched, KilledCommand command, Duration most, int kills)
             throws IOException, InterruptedException {
         KilledRuns runs =
                 new KilledRuns(Files.createDirectories(root.resolve(command.name())), launched, command, most);

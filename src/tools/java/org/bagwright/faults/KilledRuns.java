@@ -121,8 +121,8 @@ final class KilledRuns {
             System.out.println(command + " " + from + " " + (index + 1) + "/" + kills + " "
                     + row.outcomes().get(index) + " lost " + row.losses().size());
         }
-        return row.note(hits + " fell between the first byte and the rename; a temporary file was left after " + temporaryThere + " of them, and the next run removed it"
-                + " after " + cleaned);
+        return row.note(hits + " fell between the first byte and the rename; a temporary file was left after "
+                + temporaryThere + " of them, and the next run removed it" + " after " + cleaned);
     }
 
     private void one(FaultRow row, From from, double part, int index) throws IOException, InterruptedException {

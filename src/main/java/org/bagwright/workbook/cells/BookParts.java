@@ -44,7 +44,8 @@ record BookParts(OPCPackage content, Path file) {
      * properties are missing, it writes them with a second link to them, and nothing opens the result.
      */
     void checkMissing() throws UnreadableBookException, InvalidFormatException {
-        for (PackageRelationship properties : content.getRelationshipsByType(PackageRelationshipTypes.CORE_PROPERTIES)) {
+        for (PackageRelationship properties :
+                content.getRelationshipsByType(PackageRelationshipTypes.CORE_PROPERTIES)) {
             if (!contains(properties)) {
                 String part = name(properties).getName().substring(1);
                 throw UnreadableBookException.damagedPart(file, part, "is missing");

@@ -162,9 +162,7 @@ final class MeasureNextSheet {
     }
 
     private void height(int row, String one, String other) {
-        pen.height(
-                row,
-                Math.max(TablePen.heightPoints(one, TEXT_CHARS), TablePen.heightPoints(other, TEXT_CHARS)));
+        pen.height(row, Math.max(TablePen.heightPoints(one, TEXT_CHARS), TablePen.heightPoints(other, TEXT_CHARS)));
     }
 
     private static OptionalDouble rangeM(Optional<Double> sdM) {

@@ -46,7 +46,6 @@ final class MessagesSheet {
         pen.text(row, 0, Role.WRAPPED, cell);
         pen.text(row, 1, Role.WRAPPED, kind);
         pen.text(row, 2, Role.WRAPPED, text);
-        pen.height(
-                row, Math.max(TablePen.heightPoints(text, TEXT_CHARS), TablePen.heightPoints(cell, CELL_CHARS)));
+        pen.height(row, Math.max(TablePen.heightPoints(text, TEXT_CHARS), TablePen.heightPoints(cell, CELL_CHARS)));
     }
 }

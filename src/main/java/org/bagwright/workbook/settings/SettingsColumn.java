@@ -37,7 +37,11 @@ public enum SettingsColumn implements SheetColumn {
             "Toe up [deg]", 9, "0.00", OptionNumber.pose(pose -> pose.address().soleTiltDeg())),
     TOE_GAP("Gap at the toe [mm]", 9, "0.0", OptionNumber.pose(pose -> pose.address()
             .toeGapMm())),
-    SITS("Sits closed [deg]", 9, "0.00", OptionNumber.pose(PoseNumbers::sitsClosedDeg).orZero()),
+    SITS(
+            "Sits closed [deg]",
+            9,
+            "0.00",
+            OptionNumber.pose(PoseNumbers::sitsClosedDeg).orZero()),
     LOFT_SITS("Loft as it sits [deg]", 9, "0.00", OptionNumber.pose(pose -> pose.resting()
             .loftDeg())),
     CONTACT("Contact shift [mm forward]", 10, "0.0", OptionNumber.pose(pose -> pose.address()

@@ -66,9 +66,7 @@ class ProgressLineTest {
         line.at(Stage.SEARCH, 0, 0);
         line.report(500, 3.25, 0, 0.1);
         tickAtS(2);
-        assertEquals(
-                "2 s  Searching: best 3.25 points and 0.50 of musts broken, none below 0.00 (hi",
-                lastLine());
+        assertEquals("2 s  Searching: best 3.25 points and 0.50 of musts broken, none below 0.00 (hi", lastLine());
     }
 
     @Test

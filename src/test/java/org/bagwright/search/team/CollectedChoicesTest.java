@@ -82,7 +82,8 @@ class CollectedChoicesTest {
 
     private static int assertCollected(String name, ExactBag bag, List<Integer> available, Random random) {
         BagLimits limits = new BagLimits(bag.changesLimit(), bag.slots().size(), available);
-        double[] pieces = random.doubles(available.size(), 0, MOST_PRICE_MICROPOINTS).toArray();
+        double[] pieces =
+                random.doubles(available.size(), 0, MOST_PRICE_MICROPOINTS).toArray();
         Prices prices = Prices.none(available.size()).with(false, pieces);
         Every every = new Every(prices.priced(bag), limits);
         if (every.cheapest.isEmpty()) {

@@ -203,6 +203,8 @@ class GolferReaderTest {
         "L, LEFT", "LEFT, LEFT", "LH, LEFT", "left-handed, LEFT"
     })
     void everyWordForAHand_meansThatHand(String word, Hand hand) {
-        assertEquals(hand, golfers(HEADINGS, row("Ann", word)).book().golfers().get(0).hand());
+        assertEquals(
+                hand,
+                golfers(HEADINGS, row("Ann", word)).book().golfers().get(0).hand());
     }
 }
