@@ -50,7 +50,7 @@ public final class PlanSheet {
         PlanVerdict verdict = new PlanVerdict(result);
         VerdictLine line = new VerdictLine(FIRST_ROW, lastRow, BOOK_ROW, result.stock());
         rows(line, verdict);
-        new PlanTotals(pen, result, blocks, line, verdict).write();
+        new PlanTotals(pen, blocks, line, verdict).write();
         missing(line);
         int lastAim = new PlanAims(pen, result.book().settings())
                 .write(result.book().aims(), blocks.get(blocks.size() - 1).endRow() + 1);

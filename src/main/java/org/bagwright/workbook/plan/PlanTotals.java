@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.Terms;
-import org.bagwright.domain.plan.BookResult;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.settings.SheetColumn;
 
@@ -34,14 +33,12 @@ final class PlanTotals {
     static final String NARROW = "[>=1000]0;[>=100]0.0;0.00";
 
     private final SheetPen pen;
-    private final BookResult result;
     private final List<PlanBlock> blocks;
     private final VerdictLine line;
     private final PlanVerdict verdict;
 
-    PlanTotals(SheetPen pen, BookResult result, List<PlanBlock> blocks, VerdictLine line, PlanVerdict verdict) {
+    PlanTotals(SheetPen pen, List<PlanBlock> blocks, VerdictLine line, PlanVerdict verdict) {
         this.pen = pen;
-        this.result = result;
         this.blocks = blocks;
         this.line = line;
         this.verdict = verdict;
