@@ -27,9 +27,6 @@ public final class TablePen {
     private static final double HEADING_POINTS = 60;
 
     private static final double ABOUT_POINTS = 16;
-    private static final double LINE_HEIGHT_POINTS = 12.4;
-    /** Letters are narrower than the digits by which widths are counted. */
-    private static final double CHARS_PER_WIDTH = 1.25;
 
     private static final double BREAK_THOUSANDTHS = 1000;
 
@@ -138,9 +135,6 @@ public final class TablePen {
 
     /** How high a row must be for a text that is wrapped in a width, points. */
     public static double heightPoints(String text, double widthChars) {
-        double lines = text.lines()
-                .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (CHARS_PER_WIDTH * (widthChars - 2)))))
-                .sum();
-        return 2 + LINE_HEIGHT_POINTS * Math.max(1, lines);
+        return new CellText(text).heightPoints(widthChars);
     }
 }

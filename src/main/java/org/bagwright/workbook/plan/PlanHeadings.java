@@ -27,7 +27,7 @@ final class PlanHeadings {
     private static final double LINE_CHARS = 180;
 
     private static final double TITLE_POINTS = 22;
-    private static final double HEADING_POINTS = 53;
+    static final double HEADING_POINTS = 53;
     private static final double GAP_POINTS = 3;
 
     private final SheetPen pen;
