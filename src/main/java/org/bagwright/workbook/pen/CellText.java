@@ -7,12 +7,15 @@ package org.bagwright.workbook.pen;
  */
 public record CellText(String text) {
     private static final double LINE_HEIGHT_POINTS = 12.4;
+    /** What a row has besides its lines. */
+    private static final double ROW_POINTS = 0.8;
+
     /** Between the widths of a digit in the programs that draw it narrowest and widest, letters of 10 points. */
     private static final double DIGIT_POINTS = 5.5;
     /** The indent and what is kept free at the edges of a cell. */
     private static final double EDGE_CHARS = 2.3;
 
-    private static final double LINE_EDGE_CHARS = 0.6;
+    private static final double LINE_EDGE_CHARS = 0.9;
 
     private static final String NARROW = " .,:;'!|()[]/-fijlrtI";
     private static final String WIDE = "mwMWABCDEGHKNOPQRSUVXY+";
@@ -30,7 +33,7 @@ public record CellText(String text) {
     /** How high the row must be in a column that wraps the text between words. */
     public double heightPoints(double widthChars) {
         int lines = text.lines().mapToInt(line -> lines(line, widthChars)).sum();
-        return 2 + LINE_HEIGHT_POINTS * Math.max(1, lines);
+        return ROW_POINTS + LINE_HEIGHT_POINTS * Math.max(1, lines);
     }
 
     private static int lines(String paragraph, double widthChars) {

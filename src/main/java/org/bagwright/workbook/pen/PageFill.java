@@ -29,6 +29,22 @@ public final class PageFill {
         end = next;
     }
 
+    /**
+     * Keeps only the first rows of a table together, and its last two; the rows between may be on two pages.
+     *
+     * @param middle the first row that may be on the next page
+     */
+    public void mayDivide(int first, int middle, int next) {
+        int tail = Math.max(middle, next - 2);
+        keepTogether(first, Math.min(middle, next));
+        for (int row = middle; row < tail; row++) {
+            keepTogether(row, row + 1);
+        }
+        if (tail < next) {
+            keepTogether(tail, next);
+        }
+    }
+
     private double heightPoints(int first, int next) {
         double heightPoints = 0;
         for (int row = first; row < next; row++) {

@@ -23,9 +23,7 @@ public final class TablePen {
     /** As an arrow that no line ends inside. */
     private static final String ARROW = "\u2192";
 
-    /** How high title and headings are on a page. */
-    private static final double HEADING_POINTS = 60;
-
+    private static final double BETWEEN_POINTS = 7;
     private static final double ABOUT_POINTS = 16;
 
     private static final double BREAK_THOUSANDTHS = 1000;
@@ -80,12 +78,20 @@ public final class TablePen {
     /** Writes one golfer under the other on upright pages, as many on a page as fit, and gives the last row. */
     public int golfers(List<BagResult> bags, int lastColumn, GolferRows rows) {
         PageSetup setup = PageSetup.upright(HEADING_ROW, 0, lastColumn);
-        PageFill page = new PageFill(pen, setup.rowsPoints(pen.sheet()) - HEADING_POINTS);
+        double headingPoints = pen.sheet().getRow(HEADING_ROW).getHeightInPoints();
+        PageFill page = new PageFill(pen, setup.rowsPoints(pen.sheet()) - headingPoints);
+        page.keepTogether(0, HEADING_ROW);
         int row = HEADING_ROW + 1;
         for (BagResult bag : bags) {
-            row = rows.write(bag, row, page) + 1;
+            row = rows.write(bag, row, page);
+            between(row++);
         }
         return row - 2;
+    }
+
+    /** A low row between two tables. */
+    public void between(int row) {
+        pen.height(row, BETWEEN_POINTS);
     }
 
     /** Keeps headings and first columns in view, and sets up the print down to a row. */

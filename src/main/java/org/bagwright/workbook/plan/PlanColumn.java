@@ -27,7 +27,7 @@ public enum PlanColumn implements SheetColumn {
     LIVE_GAP(PlanState.LIVE, PlanQuantity.GAP, Group.GIVES, "Live gap [DIST]", 5.3),
     GAP_WISH(SettingsColumn.GAP_WISH, Group.GIVES, "Gap wish [DIST]", 5.3),
     LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, Group.GIVES, "Live penalty", 7.3),
-    LIVE_FIT(Group.GIVES, "Live fit", 14.7),
+    LIVE_FIT(Group.GIVES, "Live fit", 15.2),
 
     TODAY_SETUP("Today", "Today set-up", 7),
     TODAY_CARRY(PlanState.TODAY, PlanQuantity.CARRY, "Today", "Today carry [DIST]", 6.2),

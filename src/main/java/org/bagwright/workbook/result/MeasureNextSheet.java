@@ -33,6 +33,9 @@ final class MeasureNextSheet {
 
     private static final double TEXT_CHARS = 28.75;
     private static final double ORIGIN_CHARS = 33.5;
+    /** Rows that are not divided by the end of a page: headings and two choices. */
+    private static final int ROWS_TOGETHER = 3;
+
     private static final List<String> NOTES = List.of(
             "Likely cases: carries drawn from what is known of the golfer, each planned again.",
             "+/-: 8 in 10 likely values are within it. Change: of the carry, compared with today.");
@@ -72,8 +75,9 @@ final class MeasureNextSheet {
         }
         int next = advice(outlook.get().next(), row + 1);
         page.keepTogether(row, next);
+        table.between(next);
         int end = choices(bag, outlook.get(), next + 1);
-        page.keepTogether(next + 1, end);
+        page.mayDivide(next + 1, next + 1 + ROWS_TOGETHER, end);
         return end;
     }
 
