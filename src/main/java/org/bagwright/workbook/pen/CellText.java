@@ -15,10 +15,11 @@ public record CellText(String text) {
     /** The indent and what is kept free at the edges of a cell. */
     private static final double EDGE_CHARS = 2.3;
 
-    private static final double LINE_EDGE_CHARS = 0.9;
+    private static final double LINE_EDGE_CHARS = 0.7;
+    private static final double WIDEST_DIGIT_POINTS = 5.85;
 
     private static final String NARROW = " .,:;'!|()[]/-fijlrtI";
-    private static final String WIDE = "mwMWABCDEGHKNOPQRSUVXY+";
+    private static final String WIDE = "mwMWABCDEGHKNOPQRSUVXY";
     private static final double NARROW_POINTS = 2.8;
     private static final double USUAL_POINTS = 5.6;
     private static final double WIDE_POINTS = 7.2;
@@ -27,7 +28,7 @@ public record CellText(String text) {
 
     /** How wide the column must be for the text on one line, without an indent. */
     public double widthChars() {
-        return text.chars().mapToDouble(CellText::points).sum() / DIGIT_POINTS + LINE_EDGE_CHARS;
+        return text.chars().mapToDouble(CellText::points).sum() / WIDEST_DIGIT_POINTS + LINE_EDGE_CHARS;
     }
 
     /** How high the row must be in a column that wraps the text between words. */

@@ -10,7 +10,7 @@ import org.bagwright.domain.book.Measure;
 
 /** The columns of the sheet Plan in order, but for those with the terms of the penalty. */
 public enum PlanColumn implements SheetColumn {
-    GOLFER("", "Golfer", 7),
+    GOLFER("", "Golfer", 7.2),
     SLOT("", "Slot", 4.2),
 
     LIVE_CLUB(PlanState.LIVE, PlanQuantity.CLUB, Group.CHOICE, "Live club", 13),
@@ -22,12 +22,12 @@ public enum PlanColumn implements SheetColumn {
 
     LIVE_LOFT(PlanState.LIVE, PlanQuantity.LOFT, Group.GIVES, "Live loft [deg]", 5.6),
     LIVE_LIE(SettingsColumn.LIE, Group.GIVES, "Live lie [deg]", 5.6),
-    LIVE_SITS(SettingsColumn.SITS, Group.GIVES, "Live sits [deg]", 9.8),
+    LIVE_SITS(SettingsColumn.SITS, Group.GIVES, "Live sits [deg]", 9.6),
     LIVE_CARRY(PlanState.LIVE, PlanQuantity.CARRY, Group.GIVES, "Live carry [DIST]", 5.8),
     LIVE_GAP(PlanState.LIVE, PlanQuantity.GAP, Group.GIVES, "Live gap [DIST]", 5.3),
     GAP_WISH(SettingsColumn.GAP_WISH, Group.GIVES, "Gap wish [DIST]", 5.3),
     LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, Group.GIVES, "Live penalty", 7.3),
-    LIVE_FIT(Group.GIVES, "Live fit", 15.2),
+    LIVE_FIT(Group.GIVES, "Live fit", 14.9),
 
     TODAY_SETUP("Today", "Today set-up", 7),
     TODAY_CARRY(PlanState.TODAY, PlanQuantity.CARRY, "Today", "Today carry [DIST]", 6.2),

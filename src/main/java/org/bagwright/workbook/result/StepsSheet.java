@@ -34,11 +34,8 @@ final class StepsSheet {
     static final int FRESH = 7;
     static final int ALL = 8;
 
-    /** The colour marks the plan; the column says whose points they are. */
-    private static final String PLAN_POINTS = "0.00";
-
     private static final double CURVE_CHARS = 31;
-    private static final double FRESH_CHARS = 34.5;
+    private static final double FRESH_CHARS = 33;
     private static final double ALL_CHARS = 74;
     private static final double CHART_POINTS = 140;
     private static final double ROW_POINTS = 13;
@@ -75,7 +72,7 @@ final class StepsSheet {
                 "New against the step before",
                 "All that is done, compared with today");
         table.headings(TablePen.HEADING_ROW, headings, 54);
-        table.widths(CURVE_CHARS, 8.5, 8, 8, 11, 11.5, 9.5, FRESH_CHARS, ALL_CHARS);
+        table.widths(CURVE_CHARS, 8.5, 8, 8, 10.5, 11.5, 11.5, FRESH_CHARS, ALL_CHARS);
     }
 
     private int golfer(BagResult bag, int row, PageFill page) {
@@ -153,7 +150,7 @@ final class StepsSheet {
         table.distance(row, UNEVENNESS, Role.NUMBER, state.unevennessM());
         table.breaks(row, BREAKS, Role.COUNT, state.score().hardBreaks());
         if (run.last() == planned(bag)) {
-            pen.number(row, PLAN, Role.MARKED, PLAN_POINTS, points);
+            pen.number(row, PLAN, Role.MARKED, "\"plan \"0.00", points);
         } else {
             pen.blank(row, PLAN, Role.CELL);
         }
