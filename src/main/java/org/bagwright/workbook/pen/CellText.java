@@ -15,7 +15,7 @@ public record CellText(String text) {
     /** The indent and what is kept free at the edges of a cell. */
     private static final double EDGE_CHARS = 2.3;
 
-    private static final double LINE_EDGE_CHARS = 0.7;
+    private static final double LINE_EDGE_CHARS = 0.95;
     private static final double WIDEST_DIGIT_POINTS = 5.85;
 
     private static final String NARROW = " .,:;'!|()[]/-fijlrtI";

@@ -23,8 +23,8 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
     /** A hidden column far from every table. */
     private static final int HIDDEN_COLUMN = 701;
 
-    /** The same in the whole percents of a page's fixed scale. */
-    private static final short LEAST_SCALE_PERCENT = 81;
+    /** About the same in the whole percents of a page's fixed scale; it leaves a little for letters that are made to fit. */
+    private static final short LEAST_SCALE_PERCENT = 82;
 
     private static final double POINTS_PER_INCH = 72;
     /** How wide a digit of 10 points is where it is widest; the widths of columns are counted in digits. */
@@ -33,7 +33,7 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
     private static final double COLUMN_UNITS_PER_DIGIT = 256;
     private static final double A4_SHORT_INCHES = 8.27;
     private static final double A4_LONG_INCHES = 11.69;
-    private static final double SIDE_INCHES = 0.4;
+    private static final double SIDE_INCHES = 0.3;
     private static final double CARD_SIDE_INCHES = 0.3;
     private static final double CARD_BOTTOM_INCHES = 0.55;
     private static final double CARD_TOP_INCHES = 0.35;

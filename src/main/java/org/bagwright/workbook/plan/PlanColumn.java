@@ -15,19 +15,19 @@ public enum PlanColumn implements SheetColumn {
 
     LIVE_CLUB(PlanState.LIVE, PlanQuantity.CLUB, Group.CHOICE, "Live club", 13),
     LIVE_SETTING(PlanState.LIVE, PlanQuantity.SETTING, Group.CHOICE, "Live setting", 7),
-    LIVE_WEIGHTING(PlanState.LIVE, PlanQuantity.WEIGHTING, Group.CHOICE, "Live weighting", 9.7),
+    LIVE_WEIGHTING(PlanState.LIVE, PlanQuantity.WEIGHTING, Group.CHOICE, "Live weighting", 9.3),
     LIVE_LOFT_BEND(PlanState.LIVE, PlanQuantity.LOFT_BEND, Group.CHOICE, "Live loft bend [deg]", 5.6),
     LIVE_LIE_BEND(PlanState.LIVE, PlanQuantity.LIE_BEND, Group.CHOICE, "Live lie bend [deg]", 5.6),
     PIN(Group.CHOICE, "Pin", 4),
 
     LIVE_LOFT(PlanState.LIVE, PlanQuantity.LOFT, Group.GIVES, "Live loft [deg]", 5.6),
     LIVE_LIE(SettingsColumn.LIE, Group.GIVES, "Live lie [deg]", 5.6),
-    LIVE_SITS(SettingsColumn.SITS, Group.GIVES, "Live sits [deg]", 9.6),
+    LIVE_SITS(SettingsColumn.SITS, Group.GIVES, "Live sits [deg]", 9.1),
     LIVE_CARRY(PlanState.LIVE, PlanQuantity.CARRY, Group.GIVES, "Live carry [DIST]", 5.8),
     LIVE_GAP(PlanState.LIVE, PlanQuantity.GAP, Group.GIVES, "Live gap [DIST]", 5.3),
     GAP_WISH(SettingsColumn.GAP_WISH, Group.GIVES, "Gap wish [DIST]", 5.3),
     LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, Group.GIVES, "Live penalty", 7.3),
-    LIVE_FIT(Group.GIVES, "Live fit", 14.9),
+    LIVE_FIT(Group.GIVES, "Live fit", 15.35),
 
     TODAY_SETUP("Today", "Today set-up", 7),
     TODAY_CARRY(PlanState.TODAY, PlanQuantity.CARRY, "Today", "Today carry [DIST]", 6.2),
@@ -37,7 +37,7 @@ public enum PlanColumn implements SheetColumn {
     PLANNED_CARRY(PlanState.PLANNED, PlanQuantity.CARRY, "Plan", "Plan carry [DIST]", 5.8),
     PLANNED_GAP(PlanState.PLANNED, PlanQuantity.GAP, "Plan", "Plan gap [DIST]", 5.3),
 
-    CHART("", "Gap less wish [DIST] \u25CB today \u25C6 plan \u25A0 live", 10.2),
+    CHART("", "Gap less wish [DIST] \u25CB today \u25C6 plan \u25A0 live", 10.15),
 
     LOFT_TARGET(SettingsColumn.LOFT_TARGET, "Wanted", "Loft target [deg]", 8),
     LIE_TARGET(SettingsColumn.LIE_TARGET, "Wanted", "Lie target [deg]", 8),
