@@ -95,13 +95,13 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
      *
      * @param headingPoints how high the rows are that every page repeats
      */
-    public PageFill fillSmall(SheetPen pen, double headingPoints) {
-        if (pagesWide(pen.sheet()) > 1) {
-            return new PageFill(pen, rowsPoints(pen.sheet()) - headingPoints);
+    public PageFill fillSmall(XSSFSheet sheet, double headingPoints) {
+        if (pagesWide(sheet) > 1) {
+            return new PageFill(sheet, rowsPoints(sheet) - headingPoints);
         }
-        pen.sheet().setFitToPage(false);
-        pen.sheet().getPrintSetup().setScale(LEAST_SCALE_PERCENT);
-        return new PageFill(pen, paperHeightPoints() * 100 / LEAST_SCALE_PERCENT - headingPoints);
+        sheet.setFitToPage(false);
+        sheet.getPrintSetup().setScale(LEAST_SCALE_PERCENT);
+        return new PageFill(sheet, paperHeightPoints() * 100 / LEAST_SCALE_PERCENT - headingPoints);
     }
 
     private double paperHeightPoints() {

@@ -79,7 +79,7 @@ public final class TablePen {
     public int golfers(List<BagResult> bags, int lastColumn, GolferRows rows) {
         PageSetup setup = PageSetup.upright(HEADING_ROW, 0, lastColumn);
         double headingPoints = pen.sheet().getRow(HEADING_ROW).getHeightInPoints();
-        PageFill page = new PageFill(pen, setup.rowsPoints(pen.sheet()) - headingPoints);
+        PageFill page = new PageFill(pen.sheet(), setup.rowsPoints(pen.sheet()) - headingPoints);
         page.keepTogether(0, HEADING_ROW);
         int row = HEADING_ROW + 1;
         for (BagResult bag : bags) {

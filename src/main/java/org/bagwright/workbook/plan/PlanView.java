@@ -124,7 +124,7 @@ final class PlanView {
         if (blocks.size() == 1) {
             return;
         }
-        PageFill page = setup.fillSmall(pen, PlanHeadings.HEADING_POINTS);
+        PageFill page = setup.fillSmall(pen.sheet(), PlanHeadings.HEADING_POINTS);
         int from = 0;
         for (PlanBlock block : blocks) {
             pen.height(block.endRow(), BETWEEN_POINTS);
