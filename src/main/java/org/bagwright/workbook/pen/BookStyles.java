@@ -47,7 +47,7 @@ public final class BookStyles {
         COUNT(INK, false, look -> look.underlined(RULE).centred()),
         TOTAL(INK, true, look -> look.filled(BAND).lineAbove(SLATE)),
         IDLE(BookColour.FAINT, false, look -> look.underlined(RULE).centred()),
-        SHRUNK(INK, false, look -> look.underlined(RULE).indented().shrunk()),
+        SHRUNK(INK, false, look -> look.underlined(RULE).shrunk()),
         SHRUNK_COUNT(INK, false, look -> look.underlined(RULE).centred().shrunk()),
         CELL(INK, false, look -> look.underlined(RULE).wrapped().indented()),
         MARKED(INK, true, look -> look.underlined(RULE).wrapped().indented().filled(BAND)),

@@ -23,6 +23,9 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
     /** A hidden column far from every table. */
     private static final int HIDDEN_COLUMN = 701;
 
+    /** About the same in the whole percents of a page's fixed scale; it leaves a little for letters that are made to fit. */
+    private static final short LEAST_SCALE_PERCENT = 82;
+
     private static final double POINTS_PER_INCH = 72;
     /** How wide a digit of 10 points is where it is widest; the widths of columns are counted in digits. */
     private static final double DIGIT_POINTS = 5.6;
@@ -30,12 +33,12 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
     private static final double COLUMN_UNITS_PER_DIGIT = 256;
     private static final double A4_SHORT_INCHES = 8.27;
     private static final double A4_LONG_INCHES = 11.69;
-    private static final double SIDE_INCHES = 0.4;
+    private static final double SIDE_INCHES = 0.3;
     private static final double CARD_SIDE_INCHES = 0.3;
     private static final double CARD_BOTTOM_INCHES = 0.55;
     private static final double CARD_TOP_INCHES = 0.35;
-    private static final double TOP_INCHES = 0.5;
-    private static final double BOTTOM_INCHES = 0.6;
+    private static final double TOP_INCHES = 0.4;
+    private static final double BOTTOM_INCHES = 0.55;
 
     public static PageSetup landscape(int headingRow, int lastRow, int lastColumn) {
         return new PageSetup(true, headingRow, lastRow, lastColumn);
@@ -82,10 +85,28 @@ public record PageSetup(boolean landscape, int headingRow, int lastRow, int last
 
     /** How many points of rows a page has room for, at the scale at which all columns fit. */
     public double rowsPoints(XSSFSheet sheet) {
-        double paperPoints = landscape
+        return paperHeightPoints() * Math.max(1, widthPoints(sheet, lastColumn + 1) / paperWidthPoints());
+    }
+
+    /**
+     * Prints a sheet at the smallest scale at which its letters can be read, so that a page has as many rows as it can, and
+     * gives a page to fill with them. A sheet that is too wide for it keeps its scale.
+     *
+     * @param headingPoints how high the rows are that every page repeats
+     */
+    public PageFill fillSmall(XSSFSheet sheet, double headingPoints) {
+        if (pagesWide(sheet) > 1) {
+            return new PageFill(sheet, rowsPoints(sheet) - headingPoints);
+        }
+        sheet.setFitToPage(false);
+        sheet.getPrintSetup().setScale(LEAST_SCALE_PERCENT);
+        return new PageFill(sheet, paperHeightPoints() * 100 / LEAST_SCALE_PERCENT - headingPoints);
+    }
+
+    private double paperHeightPoints() {
+        return landscape
                 ? (A4_SHORT_INCHES - TOP_INCHES - BOTTOM_INCHES) * POINTS_PER_INCH
                 : (A4_LONG_INCHES - CARD_TOP_INCHES - CARD_BOTTOM_INCHES) * POINTS_PER_INCH;
-        return paperPoints * Math.max(1, widthPoints(sheet, lastColumn + 1) / paperWidthPoints());
     }
 
     private double paperWidthPoints() {

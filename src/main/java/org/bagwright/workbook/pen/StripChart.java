@@ -20,6 +20,9 @@ public final class StripChart {
     /** The height of the lower edge; 0 is out of sight, for a mark that is not there. */
     public static final double BOTTOM = 100;
 
+    /** Some programs print a chart a little smaller than the table next to it. */
+    private static final double LETTERS_POINTS = 11;
+
     private static final double BAND_POINTS = 0.75;
     private static final double SIDE_RATIO = 0.06;
 
@@ -87,6 +90,7 @@ public final class StripChart {
         across.setMaximum(span);
         across.setMajorUnit(span);
         across.setTickLabelPosition(AxisTickLabelPosition.LOW);
+        across.getOrAddTextProperties().setFontSize(LETTERS_POINTS);
         XDDFValueAxis lines = frame.valueAxis(AxisPosition.LEFT, "", "0", BookColour.GRID);
         lines.setMinimum(BOTTOM);
         lines.setMaximum(BOTTOM + rows);

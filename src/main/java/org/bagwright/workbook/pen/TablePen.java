@@ -23,13 +23,8 @@ public final class TablePen {
     /** As an arrow that no line ends inside. */
     private static final String ARROW = "\u2192";
 
-    /** How high title and headings are on a page. */
-    private static final double HEADING_POINTS = 60;
-
+    private static final double BETWEEN_POINTS = 7;
     private static final double ABOUT_POINTS = 16;
-    private static final double LINE_HEIGHT_POINTS = 12.4;
-    /** Letters are narrower than the digits by which widths are counted. */
-    private static final double CHARS_PER_WIDTH = 1.25;
 
     private static final double BREAK_THOUSANDTHS = 1000;
 
@@ -83,12 +78,20 @@ public final class TablePen {
     /** Writes one golfer under the other on upright pages, as many on a page as fit, and gives the last row. */
     public int golfers(List<BagResult> bags, int lastColumn, GolferRows rows) {
         PageSetup setup = PageSetup.upright(HEADING_ROW, 0, lastColumn);
-        PageFill page = new PageFill(pen, setup.rowsPoints(pen.sheet()) - HEADING_POINTS);
+        double headingPoints = pen.sheet().getRow(HEADING_ROW).getHeightInPoints();
+        PageFill page = new PageFill(pen.sheet(), setup.rowsPoints(pen.sheet()) - headingPoints);
+        page.keepTogether(0, HEADING_ROW);
         int row = HEADING_ROW + 1;
         for (BagResult bag : bags) {
-            row = rows.write(bag, row, page) + 1;
+            row = rows.write(bag, row, page);
+            between(row++);
         }
         return row - 2;
+    }
+
+    /** A low row between two tables. */
+    public void between(int row) {
+        pen.height(row, BETWEEN_POINTS);
     }
 
     /** Keeps headings and first columns in view, and sets up the print down to a row. */
@@ -138,9 +141,6 @@ public final class TablePen {
 
     /** How high a row must be for a text that is wrapped in a width, points. */
     public static double heightPoints(String text, double widthChars) {
-        double lines = text.lines()
-                .mapToDouble(line -> Math.max(1, Math.ceil(line.length() / (CHARS_PER_WIDTH * (widthChars - 2)))))
-                .sum();
-        return 2 + LINE_HEIGHT_POINTS * Math.max(1, lines);
+        return new CellText(text).heightPoints(widthChars);
     }
 }

@@ -4,40 +4,40 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import org.bagwright.domain.book.Measure;
-import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.workbook.settings.SheetColumn;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.domain.book.Measure;
 
 /** The columns of the sheet Plan in order, but for those with the terms of the penalty. */
 public enum PlanColumn implements SheetColumn {
-    GOLFER("", "Golfer", 7),
-    SLOT("", "Slot", 4.5),
+    GOLFER("", "Golfer", 7.2),
+    SLOT("", "Slot", 4.2),
 
     LIVE_CLUB(PlanState.LIVE, PlanQuantity.CLUB, Group.CHOICE, "Live club", 13),
-    LIVE_SETTING(PlanState.LIVE, PlanQuantity.SETTING, Group.CHOICE, "Live setting", 7.1),
-    LIVE_WEIGHTING(PlanState.LIVE, PlanQuantity.WEIGHTING, Group.CHOICE, "Live weighting", 9.5),
-    LIVE_LOFT_BEND(PlanState.LIVE, PlanQuantity.LOFT_BEND, Group.CHOICE, "Live loft bend [deg]", 5.8),
-    LIVE_LIE_BEND(PlanState.LIVE, PlanQuantity.LIE_BEND, Group.CHOICE, "Live lie bend [deg]", 5.8),
+    LIVE_SETTING(PlanState.LIVE, PlanQuantity.SETTING, Group.CHOICE, "Live setting", 7),
+    LIVE_WEIGHTING(PlanState.LIVE, PlanQuantity.WEIGHTING, Group.CHOICE, "Live weighting", 9.3),
+    LIVE_LOFT_BEND(PlanState.LIVE, PlanQuantity.LOFT_BEND, Group.CHOICE, "Live loft bend [deg]", 5.6),
+    LIVE_LIE_BEND(PlanState.LIVE, PlanQuantity.LIE_BEND, Group.CHOICE, "Live lie bend [deg]", 5.6),
     PIN(Group.CHOICE, "Pin", 4),
 
-    LIVE_LOFT(PlanState.LIVE, PlanQuantity.LOFT, Group.GIVES, "Live loft [deg]", 5.8),
-    LIVE_LIE(SettingsColumn.LIE, Group.GIVES, "Live lie [deg]", 6),
-    LIVE_SITS(SettingsColumn.SITS, Group.GIVES, "Live sits [deg]", 9),
-    LIVE_CARRY(PlanState.LIVE, PlanQuantity.CARRY, Group.GIVES, "Live carry [DIST]", 6),
+    LIVE_LOFT(PlanState.LIVE, PlanQuantity.LOFT, Group.GIVES, "Live loft [deg]", 5.6),
+    LIVE_LIE(SettingsColumn.LIE, Group.GIVES, "Live lie [deg]", 5.6),
+    LIVE_SITS(SettingsColumn.SITS, Group.GIVES, "Live sits [deg]", 9.1),
+    LIVE_CARRY(PlanState.LIVE, PlanQuantity.CARRY, Group.GIVES, "Live carry [DIST]", 5.8),
     LIVE_GAP(PlanState.LIVE, PlanQuantity.GAP, Group.GIVES, "Live gap [DIST]", 5.3),
-    GAP_WISH(SettingsColumn.GAP_WISH, Group.GIVES, "Gap wish [DIST]", 6),
+    GAP_WISH(SettingsColumn.GAP_WISH, Group.GIVES, "Gap wish [DIST]", 5.3),
     LIVE_PENALTY(PlanState.LIVE, PlanQuantity.PENALTY, Group.GIVES, "Live penalty", 7.3),
-    LIVE_FIT(Group.GIVES, "Live fit", 11.2),
+    LIVE_FIT(Group.GIVES, "Live fit", 15.35),
 
     TODAY_SETUP("Today", "Today set-up", 7),
-    TODAY_CARRY(PlanState.TODAY, PlanQuantity.CARRY, "Today", "Today carry [DIST]", 6.6),
-    TODAY_GAP(PlanState.TODAY, PlanQuantity.GAP, "Today", "Today gap [DIST]", 6.6),
+    TODAY_CARRY(PlanState.TODAY, PlanQuantity.CARRY, "Today", "Today carry [DIST]", 6.2),
+    TODAY_GAP(PlanState.TODAY, PlanQuantity.GAP, "Today", "Today gap [DIST]", 6.2),
 
     PLANNED_SETUP("Plan", "Plan set-up", 7),
-    PLANNED_CARRY(PlanState.PLANNED, PlanQuantity.CARRY, "Plan", "Plan carry [DIST]", 6),
+    PLANNED_CARRY(PlanState.PLANNED, PlanQuantity.CARRY, "Plan", "Plan carry [DIST]", 5.8),
     PLANNED_GAP(PlanState.PLANNED, PlanQuantity.GAP, "Plan", "Plan gap [DIST]", 5.3),
 
-    CHART("", "Gap less wish [DIST] \u25CB today \u25C6 plan \u25A0 live", 10.3),
+    CHART("", "Gap less wish [DIST] \u25CB today \u25C6 plan \u25A0 live", 10.15),
 
     LOFT_TARGET(SettingsColumn.LOFT_TARGET, "Wanted", "Loft target [deg]", 8),
     LIE_TARGET(SettingsColumn.LIE_TARGET, "Wanted", "Lie target [deg]", 8),

@@ -18,7 +18,9 @@ import org.bagwright.workbook.settings.SheetColumn;
 
 /** The words and headings over the slots of the sheet Plan: title, how good the plan is, what a person may do. */
 final class PlanHeadings {
-    private static final int MOST_BROKEN = 1;
+    private static final int MOST_BROKEN = 3;
+    /** With several golfers, whose own lines of totals say more. */
+    private static final int MOST_BROKEN_OF_SEVERAL = 1;
     private static final int WORDS_ROW = 3;
     /** A longer title needs the room of the hint next to it. */
     private static final int LONG_TITLE = 32;
@@ -26,8 +28,8 @@ final class PlanHeadings {
     /** What a line of text holds from one side of the screen to the other. */
     private static final double LINE_CHARS = 180;
 
-    private static final double TITLE_POINTS = 20.5;
-    private static final double HEADING_POINTS = 51.5;
+    private static final double TITLE_POINTS = 20;
+    static final double HEADING_POINTS = 52;
     private static final double GAP_POINTS = 3;
 
     private final SheetPen pen;
@@ -103,8 +105,9 @@ final class PlanHeadings {
         if (broken.isEmpty()) {
             return VerdictLine.ALL_KEPT;
         }
-        String first = broken.stream().limit(MOST_BROKEN).map(Broken::inWords).collect(Collectors.joining("; "));
-        int more = broken.size() - MOST_BROKEN;
+        int most = result.bags().size() > 1 ? MOST_BROKEN_OF_SEVERAL : MOST_BROKEN;
+        String first = broken.stream().limit(most).map(Broken::inWords).collect(Collectors.joining("; "));
+        int more = broken.size() - most;
         return first + (more > 0 ? "; and " + more + " more." : ".");
     }
 

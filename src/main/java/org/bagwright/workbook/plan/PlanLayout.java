@@ -1,18 +1,21 @@
 package org.bagwright.workbook.plan;
 
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.bagwright.domain.club.Choice;
 import org.bagwright.domain.club.Club;
 import org.bagwright.domain.club.LimitKind;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.workbook.pen.CellText;
 import org.bagwright.workbook.settings.SheetColumn;
 
 /** The columns of the sheet Plan, and which of them a book needs: the others stay, so that no address moves, but hidden. */
@@ -21,6 +24,8 @@ public final class PlanLayout {
     private static final double SCREEN_CHARS = 160;
 
     private static final double WIDEST_CHART_CHARS = 44;
+    /** A club or a set-up in longer words gets smaller letters. */
+    private static final double WIDEST_TEXT_CHARS = 18;
 
     private static final List<SheetColumn> COLUMNS = Stream.of(
                     Stream.of(PlanColumn.values()), TermColumn.all().stream(), MissColumn.all().stream())
@@ -44,6 +49,7 @@ public final class PlanLayout {
 
     private final List<SheetColumn> columns;
     private final Set<LimitKind> limits;
+    private final Map<PlanColumn, Double> textChars = new EnumMap<>(PlanColumn.class);
     private final Set<PlanColumn> unused = EnumSet.noneOf(PlanColumn.class);
 
     public PlanLayout(BookResult result) {
@@ -62,6 +68,20 @@ public final class PlanLayout {
             unused.add(PlanColumn.GOLFER);
         }
         choices(result, kits);
+        texts(PlanColumn.LIVE_CLUB, slots(result).flatMap(slot -> slot.clubs().stream()).map(Club::name));
+        texts(PlanColumn.TODAY_SETUP, setups(result, PlanState.TODAY));
+        texts(PlanColumn.PLANNED_SETUP, setups(result, PlanState.PLANNED));
+    }
+
+    private void texts(PlanColumn column, Stream<String> texts) {
+        double needed = texts.mapToDouble(text -> new CellText(text).widthChars()).max().orElse(0);
+        textChars.put(column, Math.min(WIDEST_TEXT_CHARS, needed));
+    }
+
+    private static Stream<String> setups(BookResult result, PlanState state) {
+        return result.bags().stream()
+                .flatMap(bag -> IntStream.range(0, bag.options().slots().size())
+                        .mapToObj(index -> new PlanRow(bag, index).setupInShort(state)));
     }
 
     /** Leaves out the columns that hold no choice in any slot, and what belongs to them. */
@@ -134,11 +154,11 @@ public final class PlanLayout {
     /** Its width; the chart has what the rest of the first screen leaves. */
     double widthChars(SheetColumn column) {
         if (column != PlanColumn.CHART) {
-            return column.widthChars();
+            return Math.max(column.widthChars(), textChars.getOrDefault(column, 0.0));
         }
         double takenChars = columns.stream()
                 .filter(other -> other.index() < column.index() && !isHidden(other))
-                .mapToDouble(SheetColumn::widthChars)
+                .mapToDouble(this::widthChars)
                 .sum();
         return Math.max(column.widthChars(), Math.min(WIDEST_CHART_CHARS, SCREEN_CHARS - takenChars));
     }

@@ -51,7 +51,7 @@ final class PlanRules {
         closed();
         stock();
         bag();
-        pen.text(PlanColumn.LIVE_FIT, Role.SHRUNK, fit(), verdict.word(values));
+        pen.text(PlanColumn.LIVE_FIT, Role.SHRUNK_COUNT, fit(), verdict.word(values));
     }
 
     /** A look that a person may write as a number, which means the side of its column, or in words. */

@@ -6,6 +6,7 @@ import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
+import org.bagwright.workbook.pen.PageFill;
 import org.bagwright.workbook.pen.PageSetup;
 import org.bagwright.workbook.pen.SheetPen;
 import org.bagwright.workbook.settings.SheetColumn;
@@ -19,6 +20,8 @@ final class PlanView {
     /** What a pin does; a message at a cell can have 255 characters. */
     private static final String PIN = "yes: the next plan of this book keeps your choice in this row (club, setting,"
             + " weighting and bends) and plans the rest around it. Blank: the next plan is free to choose.";
+
+    private static final double BETWEEN_POINTS = 6;
 
     private final SheetPen pen;
     private final PlanLayout layout;
@@ -113,11 +116,23 @@ final class PlanView {
         }
     }
 
-    /** One page wide: everything up to the chart; what is in groups prints only after they are opened. */
+    /**
+     * One page wide: everything up to the chart; what is in groups prints only after they are opened. A golfer's rows are on
+     * one page.
+     */
     private void print(int lastRow) {
-        pen.print(PageSetup.landscape(PlanSheet.HEADING_ROW, lastRow, PlanColumn.CHART.index()));
-        for (int index = 1; index < blocks.size(); index++) {
-            pen.sheet().setRowBreak(blocks.get(index).totalsRow() - 1);
+        PageSetup setup = PageSetup.landscape(PlanSheet.HEADING_ROW, lastRow, PlanColumn.CHART.index());
+        pen.print(setup);
+        if (blocks.size() == 1) {
+            return;
         }
+        PageFill page = setup.fillSmall(pen.sheet(), PlanHeadings.HEADING_POINTS);
+        int from = 0;
+        for (PlanBlock block : blocks) {
+            pen.height(block.endRow(), BETWEEN_POINTS);
+            page.keepTogether(from, block.endRow() + 1);
+            from = block.endRow() + 1;
+        }
+        page.keepTogether(from, lastRow + 1);
     }
 }

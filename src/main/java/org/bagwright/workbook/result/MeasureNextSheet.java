@@ -31,8 +31,11 @@ final class MeasureNextSheet {
     static final int CHANGE_RANGE = 5;
     static final int ORIGIN = 6;
 
-    private static final double TEXT_CHARS = 28;
-    private static final double ORIGIN_CHARS = 34;
+    private static final double TEXT_CHARS = 28.75;
+    private static final double ORIGIN_CHARS = 33.5;
+    /** Rows that are not divided by the end of a page: headings and two choices. */
+    private static final int ROWS_TOGETHER = 3;
+
     private static final List<String> NOTES = List.of(
             "Likely cases: carries drawn from what is known of the golfer, each planned again.",
             "+/-: 8 in 10 likely values are within it. Change: of the carry, compared with today.");
@@ -56,7 +59,7 @@ final class MeasureNextSheet {
                 TablePen.HEADING_ROW,
                 List.of("Measure next", "Worth [points]", "What it would do", "", "", "", ""),
                 32);
-        table.widths(TEXT_CHARS, 8, TEXT_CHARS, 8, 8, 8, ORIGIN_CHARS);
+        table.widths(TEXT_CHARS, 9, TEXT_CHARS, 7, 7.5, 7.5, ORIGIN_CHARS);
         int last = table.golfers(result.bags(), ORIGIN, this::golfer);
         for (String note : NOTES) {
             pen.text(++last, 0, Role.FAINT, note);
@@ -72,8 +75,9 @@ final class MeasureNextSheet {
         }
         int next = advice(outlook.get().next(), row + 1);
         page.keepTogether(row, next);
+        table.between(next);
         int end = choices(bag, outlook.get(), next + 1);
-        page.keepTogether(next + 1, end);
+        page.mayDivide(next + 1, next + 1 + ROWS_TOGETHER, end);
         return end;
     }
 

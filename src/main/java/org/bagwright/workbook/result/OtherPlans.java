@@ -20,11 +20,13 @@ import org.bagwright.workbook.pen.TablePen;
  * not the same in all of them, then the others on one line.
  */
 final class OtherPlans {
-    static final double LABEL_CHARS = 20;
-    static final double PLAN_CHARS = 17;
+    static final double LABEL_CHARS = 22;
+    static final double PLAN_CHARS = 16.6;
 
     /** The sign before everything in which another plan differs from the plan. */
     private static final String DIFFERS = "* ";
+    /** The star, and about what bold letters take more. */
+    private static final String WIDER = DIFFERS + "\u00a0";
 
     private final SheetPen pen;
     private final TablePen table;
@@ -162,10 +164,11 @@ final class OtherPlans {
         for (int place : differing()) {
             SlotOptions slot = slots.get(place);
             Stream<String> choices = plans().stream()
-                    .map(plan -> slot.options().get(plan.state().chosen().get(place)))
-                    .map(option -> DIFFERS + new SlotChoice(slot, option).inWords());
+                    .map(plan -> plan.state().chosen().get(place))
+                    .map(option -> (option.equals(bag.planned().chosen().get(place)) ? "" : WIDER)
+                            + new SlotChoice(slot, slot.options().get(option)).inWords());
             double labelPoints = TablePen.heightPoints(label(slot), LABEL_CHARS);
-            pen.height(next++, Math.max(labelPoints, heightPoints(choices, PLAN_CHARS - 1)));
+            pen.height(next++, Math.max(labelPoints, heightPoints(choices, PLAN_CHARS)));
         }
     }
 

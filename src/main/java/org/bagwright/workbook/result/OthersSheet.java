@@ -15,6 +15,9 @@ import org.bagwright.workbook.schema.ResultSheet;
 final class OthersSheet {
     static final String NAME = "Others";
 
+    /** Rows that are not divided by the end of a page: the figures of a golfer's plans, and a slot. */
+    private static final int ROWS_TOGETHER = 9;
+
     private final SheetPen pen;
     private final TablePen table;
     private final BookResult result;
@@ -53,7 +56,8 @@ final class OthersSheet {
     private int golfer(BagResult bag, int row, PageFill page) {
         table.band(row, lastColumn, bag.golfer().name());
         int next = new OtherPlans(pen, table, result.book().settings(), bag, lastColumn).write(row + 1);
-        page.keepTogether(row, next);
+        page.mayDivide(row, row + ROWS_TOGETHER, next);
+        table.between(next);
         int free = new RelaxationTable(pen, table, bag.relaxations()).write(next + 1);
         for (String unsettled : bag.reasons().unsettled()) {
             pen.text(free++, 0, Role.FAINT, "Not settled in the time: " + unsettled);

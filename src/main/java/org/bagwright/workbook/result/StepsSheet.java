@@ -34,10 +34,10 @@ final class StepsSheet {
     static final int FRESH = 7;
     static final int ALL = 8;
 
-    private static final double CURVE_CHARS = 34.5;
-    private static final double FRESH_CHARS = 29;
+    private static final double CURVE_CHARS = 31;
+    private static final double FRESH_CHARS = 33;
     private static final double ALL_CHARS = 74;
-    private static final double CHART_POINTS = 185;
+    private static final double CHART_POINTS = 140;
     private static final double ROW_POINTS = 13;
     /** Steps that bring less are shown together. */
     private static final double LITTLE_POINTS = 0.01;
@@ -72,7 +72,7 @@ final class StepsSheet {
                 "New against the step before",
                 "All that is done, compared with today");
         table.headings(TablePen.HEADING_ROW, headings, 54);
-        table.widths(CURVE_CHARS, 8.5, 8, 8, 11.5, 12, 10.5, FRESH_CHARS, ALL_CHARS);
+        table.widths(CURVE_CHARS, 8.5, 8, 8, 10.5, 11.5, 11.5, FRESH_CHARS, ALL_CHARS);
     }
 
     private int golfer(BagResult bag, int row, PageFill page) {
@@ -90,8 +90,9 @@ final class StepsSheet {
         if (planned(bag) < 0) {
             pen.text(next++, CHANGES, Role.FAINT, apart(bag));
         }
-        int end = last > first ? chart(bag, first, last, next) : next;
-        page.keepTogether(row, end);
+        int charted = last > first ? chart(bag, first, last) : next;
+        int end = Math.max(next, charted);
+        page.mayDivide(row, charted, end);
         return end;
     }
 
@@ -191,8 +192,8 @@ final class StepsSheet {
         return done.isEmpty() ? "nothing" : TablePen.arrows(done);
     }
 
-    /** Draws the curve of steps to the left of them, and gives the first row below both. */
-    private int chart(BagResult bag, int first, int last, int next) {
+    /** Draws the curve of steps to the left of them, and gives the first row below the curve. */
+    private int chart(BagResult bag, int first, int last) {
         int end = first;
         for (double heightPoints = 0; heightPoints < CHART_POINTS; end++) {
             pen.usualHeight(end, ROW_POINTS);
@@ -208,8 +209,8 @@ final class StepsSheet {
         chart.valueFormat(most < 10 ? "0.0" : "0");
         chart.startAt(0);
         chart.lines(List.of(
-                new BookChart.Series("Best for so many changes", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
+                new BookChart.Series("Best", first, last, CHANGES, PENALTY, SeriesLook.ALLOWED),
                 new BookChart.Series("The plan", first, last, CHANGES, PLAN, SeriesLook.PLANNED)));
-        return Math.max(next, end);
+        return end;
     }
 }

@@ -36,7 +36,7 @@ final class TeamSheet {
     static final int HEAD_ROOM = 10;
     static final int GAP_CHANCE = 11;
 
-    private static final int CHART_ROWS = 13;
+    private static final int CHART_ROWS = 9;
 
     private final SheetPen pen;
     private final TablePen table;

@@ -1,0 +1,92 @@
+package org.bagwright.workbook.ladder;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.ResultCells;
+import org.bagwright.cli.text.Terminal;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
+
+/** The charts of the sheet Ladder of each demo, as they are in the file. */
+@Tag("regression")
+class LadderChartsTest {
+    @TempDir
+    Path folder;
+
+    private List<XSSFChart> charts(XSSFWorkbook book) {
+        return book.getSheet(LadderSheet.NAME).createDrawingPatriarch().getCharts();
+    }
+
+    private XSSFWorkbook planned(String demo) throws Exception {
+        Path result = folder.resolve(demo + "-plan.xlsx");
+        Terminal run = Terminal.run("plan", Path.of("demo-data", demo + ".xlsx"), "--seconds", "1", "-o", result);
+        assertTrue(run.code() == 0 || run.code() == 4, run.err());
+        return ResultCells.open(result);
+    }
+
+    private static Stream<CTMarker> markers(XSSFChart chart) {
+        var plot = chart.getCTChart().getPlotArea();
+        return Stream.concat(
+                        plot.getLineChartList().stream()
+                                .flatMap(lines -> lines.getSerList().stream())
+                                .filter(series -> series.isSetTx())
+                                .map(series -> series.getMarker()),
+                        plot.getScatterChartList().stream()
+                                .flatMap(points -> points.getSerList().stream())
+                                .filter(series -> series.isSetTx())
+                                .map(series -> series.getMarker()))
+                .filter(marker -> marker != null && marker.isSetSymbol());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"trio", "full"})
+    void todayPlannedAndLive_differByShape(String demo) throws Exception {
+        try (XSSFWorkbook book = planned(demo)) {
+            assertTrue(charts(book).size() >= 2, "charts");
+            for (XSSFChart chart : charts(book)) {
+                Set<String> shapes = markers(chart)
+                        .map(marker -> marker.getSymbol().getVal().toString())
+                        .collect(Collectors.toSet());
+                assertTrue(shapes.containsAll(Set.of("square", "circle", "diamond")), chart.getTitleText() + ": " + shapes);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"trio", "full"})
+    void curveOfASleeve_isClosed(String demo) throws Exception {
+        try (XSSFWorkbook book = planned(demo)) {
+            long curves = charts(book).stream()
+                    .flatMap(chart -> chart.getCTChart().getPlotArea().getScatterChartList().stream())
+                    .flatMap(points -> points.getSerList().stream())
+                    .filter(LadderChartsTest::isCurve)
+                    .peek(LadderChartsTest::checkClosed)
+                    .count();
+            assertTrue(curves > 0, "curves");
+        }
+    }
+
+    /** Joined by a line: its line has a colour. */
+    private static boolean isCurve(CTScatterSer series) {
+        return series.isSetSpPr() && series.getSpPr().isSetLn() && series.getSpPr().getLn().isSetSolidFill();
+    }
+
+    private static void checkClosed(CTScatterSer series) {
+        var across = series.getXVal().getNumRef().getNumCache().getPtList();
+        var up = series.getYVal().getNumRef().getNumCache().getPtList();
+        assertEquals(across.get(0).getV(), across.get(across.size() - 1).getV());
+        assertEquals(up.get(0).getV(), up.get(up.size() - 1).getV());
+    }
+}
