@@ -41,7 +41,7 @@ final class ClockPicture {
         new ClockPicture(pen).draw();
         pen.dispose();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.write(image, "png", bytes);
+        ImageIO.write(new FewColours(image).image(), "png", bytes);
         return bytes.toByteArray();
     }
 
