@@ -27,13 +27,16 @@ final class Aftermath {
         this.files = files;
     }
 
-    /**
-     * What a whole new book is known by.
-     *
-     * @param cells a book whose cells it has
-     * @param sheet a sheet that it has
-     */
-    record Whole(byte[] cells, String sheet) {}
+    /** What a whole new book is known by: another book whose cells it has, and a sheet that it has. */
+    static final class Whole {
+        private final byte[] cells;
+        private final String sheet;
+
+        Whole(byte[] cells, String sheet) {
+            this.cells = cells.clone();
+            this.sheet = sheet;
+        }
+    }
 
     /** After a plan, which changes no cell of the old book. */
     static Aftermath of(Path book, byte[] before) throws IOException {
@@ -95,13 +98,13 @@ final class Aftermath {
     /** Whether a file opens, has the sheet, and has every cell that a whole new book has. */
     private boolean isWholeResult(Path file) {
         try (XSSFWorkbook fresh = new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(file)));
-                XSSFWorkbook old = new XSSFWorkbook(new ByteArrayInputStream(whole.cells()))) {
+                XSSFWorkbook old = new XSSFWorkbook(new ByteArrayInputStream(whole.cells))) {
             for (Sheet sheet : old) {
                 if (!texts(sheet).equals(texts(fresh.getSheet(sheet.getSheetName())))) {
                     return false;
                 }
             }
-            return fresh.getSheet(whole.sheet()) != null;
+            return fresh.getSheet(whole.sheet) != null;
         } catch (IOException | RuntimeException broken) {
             return false;
         }
