@@ -26,7 +26,7 @@ class FlushOrderTest {
 
     @Test
     void content_isOnTheDiskBeforeItsName_andTheNameBeforeTheEnd() throws Exception {
-        assumeTrue(isThere());
+        assumeTrue(isThere() || System.getenv("CI") != null, "strace is not installed");
         Launched launched = new Launched(Files.createDirectories(folder.resolve("program")));
         Path book = Files.write(
                 Files.createDirectories(folder.resolve("bag")).resolve("bag.xlsx"), KilledCommand.PLAN.demo());
