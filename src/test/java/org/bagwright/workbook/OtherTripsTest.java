@@ -180,7 +180,10 @@ class OtherTripsTest {
         try (XSSFWorkbook is = ResultCells.open(two)) {
             assertEquals(is.getSheetIndex("Ladder") + 1, is.getSheetIndex("Steps"), "a new one where it belongs");
             assertEquals(is.getNumberOfSheets() - 1, is.getSheetIndex("Others (2)"), "a copy where it was");
-            assertEquals(List.of("Plan", "Notes first"), List.of(is.getSheetName(0), is.getSheetName(1)), "where he put them");
+            assertEquals(
+                    List.of("Plan", "Notes first"),
+                    List.of(is.getSheetName(0), is.getSheetName(1)),
+                    "where he put them");
         }
         assertEquals(List.of(), PackageCheck.problems(two));
         RoundTripTest.done("plan", two, "--in-place");

@@ -117,7 +117,7 @@ final class KilledRuns {
                 break;
             }
             double part = (offset + index * GOLDEN) % 1;
-            one(row, from, part, index);
+            one(row, from, part);
             System.out.println(command + " " + from + " " + (index + 1) + "/" + kills + " "
                     + row.outcomes().get(index) + " lost " + row.losses().size());
         }
@@ -125,7 +125,7 @@ final class KilledRuns {
                 + temporaryThere + " of them, and the next run removed it" + " after " + cleaned);
     }
 
-    private void one(FaultRow row, From from, double part, int index) throws IOException, InterruptedException {
+    private void one(FaultRow row, From from, double part) throws IOException, InterruptedException {
         Path book = fresh(from.name() + folders++);
         Process run = launched.command(command.words(book)).start();
         await(run, book, from);

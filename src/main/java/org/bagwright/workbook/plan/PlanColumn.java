@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import org.bagwright.workbook.settings.SheetColumn;
-import org.bagwright.workbook.settings.SettingsColumn;
 import org.bagwright.domain.book.Measure;
+import org.bagwright.workbook.settings.SettingsColumn;
+import org.bagwright.workbook.settings.SheetColumn;
 
 /** The columns of the sheet Plan in order, but for those with the terms of the penalty. */
 public enum PlanColumn implements SheetColumn {

@@ -21,6 +21,7 @@ final class PlanHeadings {
     private static final int MOST_BROKEN = 3;
     /** With several golfers, whose own lines of totals say more. */
     private static final int MOST_BROKEN_OF_SEVERAL = 1;
+
     private static final int WORDS_ROW = 3;
     /** A longer title needs the room of the hint next to it. */
     private static final int LONG_TITLE = 32;

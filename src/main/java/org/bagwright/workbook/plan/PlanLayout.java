@@ -68,13 +68,16 @@ public final class PlanLayout {
             unused.add(PlanColumn.GOLFER);
         }
         choices(result, kits);
-        texts(PlanColumn.LIVE_CLUB, slots(result).flatMap(slot -> slot.clubs().stream()).map(Club::name));
+        texts(
+                PlanColumn.LIVE_CLUB,
+                slots(result).flatMap(slot -> slot.clubs().stream()).map(Club::name));
         texts(PlanColumn.TODAY_SETUP, setups(result, PlanState.TODAY));
         texts(PlanColumn.PLANNED_SETUP, setups(result, PlanState.PLANNED));
     }
 
     private void texts(PlanColumn column, Stream<String> texts) {
-        double needed = texts.mapToDouble(text -> new CellText(text).widthChars()).max().orElse(0);
+        double needed =
+                texts.mapToDouble(text -> new CellText(text).widthChars()).max().orElse(0);
         textChars.put(column, Math.min(WIDEST_TEXT_CHARS, needed));
     }
 

@@ -59,7 +59,9 @@ class LadderChartsTest {
                 Set<String> shapes = markers(chart)
                         .map(marker -> marker.getSymbol().getVal().toString())
                         .collect(Collectors.toSet());
-                assertTrue(shapes.containsAll(Set.of("square", "circle", "diamond")), chart.getTitleText() + ": " + shapes);
+                assertTrue(
+                        shapes.containsAll(Set.of("square", "circle", "diamond")),
+                        chart.getTitleText() + ": " + shapes);
             }
         }
     }
@@ -80,7 +82,9 @@ class LadderChartsTest {
 
     /** Joined by a line: its line has a colour. */
     private static boolean isCurve(CTScatterSer series) {
-        return series.isSetSpPr() && series.getSpPr().isSetLn() && series.getSpPr().getLn().isSetSolidFill();
+        return series.isSetSpPr()
+                && series.getSpPr().isSetLn()
+                && series.getSpPr().getLn().isSetSolidFill();
     }
 
     private static void checkClosed(CTScatterSer series) {
