@@ -10,8 +10,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
@@ -224,18 +226,21 @@ class OutlookTest {
             double chance =
                     golfer.get("sureness").get("gaps").get(0).get("chance").asDouble();
             assertEquals(chance, ladder.getRow(5).getCell(9).getNumericCellValue(), 0.5);
-            int first = 5 + 3 + 3;
+            int first = 5;
+            int club = CellReference.convertColStringToIndex("T");
+            int low = CellReference.convertColStringToIndex("Z");
             for (int index = 0; index < 3; index++) {
                 Row row = ladder.getRow(first + index);
                 JsonNode band = bands.get(index);
-                assertEquals(band.get("club").asText(), row.getCell(0).getStringCellValue());
-                assertEquals(band.get("carryLow").asDouble(), row.getCell(6).getNumericCellValue(), 1e-9);
-                assertEquals(band.get("carryHigh").asDouble(), row.getCell(7).getNumericCellValue(), 1e-9);
+                assertEquals(band.get("club").asText(), row.getCell(club).getStringCellValue());
+                assertEquals(band.get("carryLow").asDouble(), row.getCell(low).getNumericCellValue(), 1e-9);
+                assertEquals(band.get("carryHigh").asDouble(), row.getCell(low + 1).getNumericCellValue(), 1e-9);
             }
-            String chart =
-                    ladder.getDrawingPatriarch().getCharts().get(0).getCTChart().xmlText();
-            assertTrue(chart.contains("Ladder!$G$12:$G$14"), chart);
-            assertTrue(chart.contains("Ladder!$H$12:$H$14"), chart);
+            String charts = ladder.getDrawingPatriarch().getCharts().stream()
+                    .map(chart -> chart.getCTChart().xmlText())
+                    .collect(Collectors.joining());
+            assertTrue(charts.contains("Ladder!$Z$6:$Z$8"), charts);
+            assertTrue(charts.contains("Ladder!$AA$6:$AA$8"), charts);
         }
     }
 }
