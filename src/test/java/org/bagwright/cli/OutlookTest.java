@@ -234,7 +234,8 @@ class OutlookTest {
                 JsonNode band = bands.get(index);
                 assertEquals(band.get("club").asText(), row.getCell(club).getStringCellValue());
                 assertEquals(band.get("carryLow").asDouble(), row.getCell(low).getNumericCellValue(), 1e-9);
-                assertEquals(band.get("carryHigh").asDouble(), row.getCell(low + 1).getNumericCellValue(), 1e-9);
+                assertEquals(
+                        band.get("carryHigh").asDouble(), row.getCell(low + 1).getNumericCellValue(), 1e-9);
             }
             String charts = ladder.getDrawingPatriarch().getCharts().stream()
                     .map(chart -> chart.getCTChart().xmlText())
