@@ -59,7 +59,7 @@ function sleeveControl(book, club, left, choose) {
   return { node: group, show };
 }
 
-/** What is told of one setting: words for it, what it is in today's bag and in the plan, and a small text. */
+/** What one setting shows: words for it, what it is in today's bag and in the plan, and a small text. */
 function showMark(node, told, chosen) {
   node.setAttribute("aria-checked", chosen);
   node.tabIndex = chosen ? 0 : -1;

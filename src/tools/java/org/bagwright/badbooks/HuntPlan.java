@@ -16,7 +16,7 @@ import org.bagwright.domain.plan.BookResult;
  * @param choices the option of each slot, by golfer and slot
  * @param carriesM carry of each club today and as planned, metres
  * @param points penalty of the plan; NaN where the book is refused
- * @param messages what is told
+ * @param messages what the command says
  */
 record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, double points, List<Message> messages) {
 

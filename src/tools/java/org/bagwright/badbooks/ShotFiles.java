@@ -8,7 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 
-/** Files of shots in random dialects, most of them spoilt; each is told in words. */
+/** Files of shots in random dialects, most of them spoilt; each message is in words. */
 final class ShotFiles {
     private static final List<String> HEADINGS = List.of(
             "Golfer",

@@ -16,7 +16,7 @@ import org.bagwright.planning.WorkbookProblems;
 
 /**
  * Sizes and times of the pages of the demo books, on a processor that the browser slows down: {@code PageTimes [TIMES]},
- * where 4 stands for a slow tablet.
+ * where 4 is a slow tablet.
  */
 public final class PageTimes {
     private static final int OPENED = 5;

@@ -9,7 +9,7 @@ import org.bagwright.flight.learning.Posterior.Residuals;
 
 /**
  * The shots of one day against what was expected of them by the golfer's earlier shots. Whether he swung quicker or slower on
- * that day is told by the shots of that day with his other heads; those with the same head do not speak for themselves.
+ * the day is known from that day's shots with his other heads; those with the same head do not speak for themselves.
  */
 public final class DayForecast {
     private final Learning before;

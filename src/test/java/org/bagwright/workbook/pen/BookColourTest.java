@@ -3,6 +3,7 @@ package org.bagwright.workbook.pen;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.bagwright.workbook.Contrast;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -41,22 +42,7 @@ class BookColourTest {
     }
 
     private static double contrast(BookColour one, BookColour other, boolean grey) {
-        double first = luminance(one, grey);
-        double second = luminance(other, grey);
-        return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
-    }
-
-    private static double luminance(BookColour colour, boolean grey) {
-        byte[] rgb = colour.rgb().bytes();
-        double red = (rgb[0] & 0xFF) / 255.0;
-        double green = (rgb[1] & 0xFF) / 255.0;
-        double blue = (rgb[2] & 0xFF) / 255.0;
-        return grey
-                ? linear(0.299 * red + 0.587 * green + 0.114 * blue)
-                : 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
-    }
-
-    private static double linear(double part) {
-        return part <= 0.03928 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4);
+        Contrast contrast = new Contrast(one.hex(), other.hex());
+        return grey ? contrast.inGrey() : contrast.inColour();
     }
 }

@@ -23,6 +23,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.DemoBooks;
 import org.bagwright.ResultCells;
 import org.bagwright.cli.text.Terminal;
+import org.bagwright.workbook.Contrast;
 import org.bagwright.workbook.schema.ResultSheet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +35,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SheetColoursTest {
     private static final double LETTERS = 4.5;
     private static final double FILLS = 1.5;
+    /** Lines of a frame against the fill inside: contrast of graphical objects. */
+    private static final double FRAMES = 3;
+
     private static final String WHITE = "FFFFFFFF";
     private static final String BLACK = "FF000000";
 
@@ -107,15 +111,17 @@ class SheetColoursTest {
         }
         String one = fill((XSSFCellStyle) cell.getCellStyle());
         String two = fill((XSSFCellStyle) other.getCellStyle());
-        if (!one.equals(two) && (contrast(one, two, false) < FILLS || contrast(one, two, true) < FILLS)) {
+        if (!one.equals(two) && !differ(one, two, FILLS)) {
             alike.putIfAbsent(
                     one + " " + two, sheet.getSheetName() + "!" + cell.getAddress() + " and " + other.getAddress());
         }
     }
 
-    /** A cell to choose in has a dark frame, which keeps it apart from any neighbour. */
+    /** A cell to choose or fill in has a dark frame, which keeps it apart from any neighbour. */
     private static boolean isFramed(Cell cell) {
-        return cell.getCellStyle().getBorderTop() == BorderStyle.MEDIUM;
+        XSSFCellStyle style = (XSSFCellStyle) cell.getCellStyle();
+        boolean line = style.getBorderTop() == BorderStyle.MEDIUM || style.getBorderTop() == BorderStyle.THIN;
+        return line && differ(hex(style.getTopBorderXSSFColor(), BLACK), fill(style), FRAMES);
     }
 
     private int rules(XSSFSheetConditionalFormatting formats, String name) {
@@ -138,28 +144,13 @@ class SheetColoursTest {
     }
 
     private void readable(String letters, String ground, String where) {
-        if (contrast(letters, ground, false) < LETTERS || contrast(letters, ground, true) < LETTERS) {
+        if (!differ(letters, ground, LETTERS)) {
             pale.add(letters + " on " + ground + " at " + where);
         }
     }
 
-    private static double contrast(String one, String other, boolean grey) {
-        double first = luminance(one, grey);
-        double second = luminance(other, grey);
-        return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
-    }
-
-    private static double luminance(String argb, boolean grey) {
-        int rgb = Integer.parseInt(argb.substring(2), 16);
-        double red = (rgb >> 16) / 255.0;
-        double green = (rgb >> 8 & 0xFF) / 255.0;
-        double blue = (rgb & 0xFF) / 255.0;
-        return grey
-                ? linear(0.299 * red + 0.587 * green + 0.114 * blue)
-                : 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
-    }
-
-    private static double linear(double part) {
-        return part <= 0.03928 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4);
+    private static boolean differ(String one, String other, double least) {
+        Contrast contrast = new Contrast(one.substring(2), other.substring(2));
+        return contrast.inColour() >= least && contrast.inGrey() >= least;
     }
 }

@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.ResultCells;
 import org.bagwright.cli.text.Terminal;
+import org.bagwright.workbook.Contrast;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -51,21 +52,8 @@ class MissColoursTest {
         book.close();
     }
 
-    /** The relative luminance of a colour. */
-    private static double luminance(String hex) {
-        double[] weights = {0.2126, 0.7152, 0.0722};
-        double sum = 0;
-        for (int part = 0; part < 3; part++) {
-            double value = Integer.parseInt(hex.substring(2 * part, 2 * part + 2), 16) / 255.0;
-            sum += weights[part] * (value <= 0.03928 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4));
-        }
-        return sum;
-    }
-
-    static double contrast(String one, String other) {
-        double first = luminance(one);
-        double second = luminance(other);
-        return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
+    private static double contrast(String one, String other) {
+        return new Contrast(one, other).inColour();
     }
 
     private static Map<String, String> lettersByFill() {
