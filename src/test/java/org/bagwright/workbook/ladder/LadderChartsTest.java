@@ -3,7 +3,6 @@ package org.bagwright.workbook.ladder;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -14,11 +13,9 @@ import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.bagwright.ResultCells;
-import org.bagwright.cli.text.Terminal;
+import org.bagwright.PlannedDemos;
 import org.bagwright.domain.units.LengthUnit;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
@@ -28,18 +25,8 @@ import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.CTTwoCellAn
 /** The charts of the sheet Ladder of each demo, as they are in the file. */
 @Tag("regression")
 class LadderChartsTest {
-    @TempDir
-    Path folder;
-
     private List<XSSFChart> charts(XSSFWorkbook book) {
         return book.getSheet(LadderSheet.NAME).createDrawingPatriarch().getCharts();
-    }
-
-    private XSSFWorkbook planned(String demo) throws Exception {
-        Path result = folder.resolve(demo + "-plan.xlsx");
-        Terminal run = Terminal.run("plan", Path.of("demo-data", demo + ".xlsx"), "--seconds", "1", "-o", result);
-        assertTrue(run.code() == 0 || run.code() == 4, run.err());
-        return ResultCells.open(result);
     }
 
     private static Stream<CTMarker> markers(XSSFChart chart) {
@@ -59,7 +46,7 @@ class LadderChartsTest {
     @ParameterizedTest
     @ValueSource(strings = {"trio", "full"})
     void todayPlannedAndLive_differByShape(String demo) throws Exception {
-        try (XSSFWorkbook book = planned(demo)) {
+        try (XSSFWorkbook book = PlannedDemos.open(demo)) {
             assertTrue(charts(book).size() >= 2, "charts");
             for (XSSFChart chart : charts(book)) {
                 Set<String> shapes = markers(chart)
@@ -75,7 +62,7 @@ class LadderChartsTest {
     @ParameterizedTest
     @ValueSource(strings = {"trio", "full"})
     void curveOfASleeve_isClosed(String demo) throws Exception {
-        try (XSSFWorkbook book = planned(demo)) {
+        try (XSSFWorkbook book = PlannedDemos.open(demo)) {
             long curves = charts(book).stream()
                     .flatMap(chart -> chart.getCTChart().getPlotArea().getScatterChartList().stream())
                     .flatMap(points -> points.getSerList().stream())
@@ -103,7 +90,7 @@ class LadderChartsTest {
     @ParameterizedTest
     @ValueSource(strings = {"trio", "full", "team"})
     void threeYardsOffTheWish_are20PixelsOff(String demo) throws Exception {
-        try (XSSFWorkbook book = planned(demo)) {
+        try (XSSFWorkbook book = PlannedDemos.open(demo)) {
             List<XSSFChart> ofGaps = charts(book).stream()
                     .filter(chart -> chart.getTitleText().getString().startsWith("Gap to"))
                     .toList();

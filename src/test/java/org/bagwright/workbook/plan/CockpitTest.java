@@ -5,12 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Cell;
@@ -20,10 +18,9 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFShape;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.PlannedDemos;
 import org.bagwright.ResultCells;
-import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -58,19 +55,8 @@ class CockpitTest {
             "Plan carry [yd]",
             "Plan gap [yd]");
 
-    @TempDir
-    static Path folder;
-
-    private static final TreeMap<String, Path> PLANNED = new TreeMap<>();
-
     private static XSSFWorkbook planned(String demo) throws Exception {
-        if (!PLANNED.containsKey(demo)) {
-            Path result = folder.resolve(demo + "-plan.xlsx");
-            Terminal run = Terminal.run("plan", Path.of("demo-data", demo + ".xlsx"), "--seconds", "1", "-o", result);
-            assertTrue(run.code() == 0 || run.code() == 4, run.err());
-            PLANNED.put(demo, result);
-        }
-        return ResultCells.open(PLANNED.get(demo));
+        return PlannedDemos.open(demo);
     }
 
     private static double pixels(XSSFSheet plan, int firstColumn, int endColumn) {

@@ -3,7 +3,6 @@ package org.bagwright.workbook.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -12,14 +11,13 @@ import java.util.Set;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.PlannedDemos;
 import org.bagwright.ResultCells;
-import org.bagwright.cli.text.Terminal;
 import org.bagwright.workbook.Contrast;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCfRule;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
@@ -34,17 +32,11 @@ class MissColoursTest {
     private static final double FILLS = 1.5;
     private static final String PAPER = "FFFFFF";
 
-    @TempDir
-    static Path folder;
-
     private static XSSFWorkbook book;
 
     @BeforeAll
     static void plan() throws Exception {
-        Path result = folder.resolve("full-plan.xlsx");
-        Terminal run = Terminal.run("plan", Path.of("demo-data", "full.xlsx"), "--seconds", "1", "-o", result);
-        assertTrue(run.code() == 0 || run.code() == 4, run.err());
-        book = ResultCells.open(result);
+        book = PlannedDemos.open("full");
     }
 
     @AfterAll
