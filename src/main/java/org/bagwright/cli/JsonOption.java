@@ -3,6 +3,7 @@ package org.bagwright.cli;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.util.function.Supplier;
+import org.bagwright.cli.json.PrintedJson;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
@@ -18,7 +19,7 @@ final class JsonOption {
     /** Prints a document where one is wanted; it is made only then. */
     void print(CommandLine command, Supplier<ObjectNode> document) {
         if (json) {
-            command.getOut().println(document.get().toPrettyString());
+            command.getOut().println(new PrintedJson(document.get()).text());
         }
     }
 

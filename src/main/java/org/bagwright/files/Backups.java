@@ -31,6 +31,7 @@ final class Backups {
     private static final int MOST_A_SECOND = 100;
 
     private final Path file;
+    private final DiskCalls disk;
     private final String start;
     private final String end;
     private final Pattern pattern;
@@ -38,8 +39,9 @@ final class Backups {
     /** What the name of a backup says. */
     private record Backup(Path path, LocalDateTime when, int copy) {}
 
-    Backups(Path file) {
+    Backups(Path file, DiskCalls disk) {
         this.file = file;
+        this.disk = disk;
         String name = file.getFileName().toString();
         int dot = name.lastIndexOf('.');
         int stem = dot > 0 ? dot : name.length();
@@ -57,7 +59,7 @@ final class Backups {
      * @throws IOException if there is no such file or it cannot be copied
      */
     Path make(LocalDateTime when) throws IOException {
-        try (TemporaryFile copy = TemporaryFile.in(file.getParent())) {
+        try (TemporaryFile copy = TemporaryFile.in(file.getParent(), disk)) {
             FileMark before = FileMark.of(file);
             copy.write(out -> Files.copy(file, out));
             before.requireSame(file);

@@ -1,12 +1,10 @@
 package org.bagwright.files;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
@@ -14,9 +12,15 @@ import java.util.Optional;
 /** A file to write so that a reader sees the old one or the new one whole, whatever happens in between. */
 public final class SafeFile {
     private final Path target;
+    private final DiskCalls disk;
 
     public SafeFile(Path target) {
+        this(target, new DiskCalls());
+    }
+
+    SafeFile(Path target, DiskCalls disk) {
         this.target = target;
+        this.disk = disk;
     }
 
     /**
@@ -66,11 +70,11 @@ public final class SafeFile {
             new OtherProgram(target).refuse();
             backup = inWords(() -> put(fresh, real, keep, source));
         }
-        forceFolder(real.getParent());
-        return backup.map(kept -> new KeptFile(kept, new Backups(real).removeOlder()));
+        disk.forceFolder(real.getParent());
+        return backup.map(kept -> new KeptFile(kept, new Backups(real, disk).removeOlder()));
     }
 
-    private static Optional<Path> put(TemporaryFile fresh, Path real, boolean keep, Check source) throws IOException {
+    private Optional<Path> put(TemporaryFile fresh, Path real, boolean keep, Check source) throws IOException {
         FileMark before = FileMark.of(real);
         source.run();
         Optional<Path> backup = Optional.empty();
@@ -79,8 +83,8 @@ public final class SafeFile {
             FileRights.of(real).giveTo(fresh.path());
         }
         if (!before.isNone() && keep) {
-            backup = Optional.of(new Backups(real).make(LocalDateTime.now(ZoneId.systemDefault())));
-            forceFolder(real.getParent());
+            backup = Optional.of(new Backups(real, disk).make(LocalDateTime.now(ZoneId.systemDefault())));
+            disk.forceFolder(real.getParent());
         }
         before.requireSame(real);
         fresh.replace(real);
@@ -102,7 +106,7 @@ public final class SafeFile {
                 return real;
             });
         }
-        forceFolder(real.getParent());
+        disk.forceFolder(real.getParent());
     }
 
     /**
@@ -143,7 +147,7 @@ public final class SafeFile {
     }
 
     private TemporaryFile temporary(Path real) throws IOException {
-        return inWords(() -> TemporaryFile.in(real.getParent()));
+        return inWords(() -> TemporaryFile.in(real.getParent(), disk));
     }
 
     /** A fault of the disk is put into words; what else the writer throws is its own. */
@@ -172,15 +176,6 @@ public final class SafeFile {
         } catch (IOException fault) {
             Optional<OpenElsewhereException> open = new OtherProgram(target).from(fault);
             throw open.isPresent() ? open.get() : NotWrittenException.of(target, fault);
-        }
-    }
-
-    /** Forces the new name to the disk where the system lets a folder be opened, as Windows does not. */
-    private static void forceFolder(Path folder) {
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        } catch (IOException notPossible) {
-            // The content itself is already on the disk; only the renaming may be lost with the power.
         }
     }
 }

@@ -10,7 +10,6 @@ import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /**
@@ -22,19 +21,21 @@ final class TemporaryFile implements Closeable {
 
     private final Path path;
     private final FileChannel channel;
+    private final DiskCalls disk;
 
-    private TemporaryFile(Path path, FileChannel channel) {
+    private TemporaryFile(Path path, FileChannel channel, DiskCalls disk) {
         this.path = path;
         this.channel = channel;
+        this.disk = disk;
     }
 
     /** Makes an empty one. */
-    static TemporaryFile in(Path folder) throws IOException {
+    static TemporaryFile in(Path folder, DiskCalls disk) throws IOException {
         Path path = Files.createTempFile(folder, LeftBehind.START, LeftBehind.END);
         path.toFile().deleteOnExit();
         FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE);
         lock(channel);
-        return new TemporaryFile(path, channel);
+        return new TemporaryFile(path, channel, disk);
     }
 
     /** Where the disk knows no locks, no other run can get one either, and so none removes this file. */
@@ -53,14 +54,14 @@ final class TemporaryFile implements Closeable {
 
     /** Writes everything and forces it to the disk; a fault of the disk is a {@link DiskFault}, however a library wraps it. */
     void write(ContentWriter writer) throws IOException {
-        Disk disk = new Disk(Channels.newOutputStream(channel));
+        Disk watched = new Disk(Channels.newOutputStream(channel));
         try {
-            BufferedOutputStream out = new BufferedOutputStream(disk, BUFFER_BYTES);
+            BufferedOutputStream out = new BufferedOutputStream(watched, BUFFER_BYTES);
             writer.writeTo(out);
             out.flush();
         } catch (IOException | RuntimeException failed) {
-            if (disk.fault != null) {
-                throw new DiskFault(disk.fault);
+            if (watched.fault != null) {
+                throw new DiskFault(watched.fault);
             }
             throw failed;
         }
@@ -69,7 +70,7 @@ final class TemporaryFile implements Closeable {
 
     private void force() throws DiskFault {
         try {
-            channel.force(true);
+            disk.force(channel);
         } catch (IOException failed) {
             throw new DiskFault(failed);
         }
@@ -78,7 +79,7 @@ final class TemporaryFile implements Closeable {
     /** Takes the place of a file in the same folder, in one step. */
     void replace(Path target) throws IOException {
         channel.close();
-        Files.move(path, target, StandardCopyOption.ATOMIC_MOVE);
+        disk.replace(path, target);
     }
 
     /**
@@ -89,7 +90,7 @@ final class TemporaryFile implements Closeable {
     void become(Path target) throws IOException {
         channel.close();
         try {
-            Files.createLink(target, path);
+            disk.link(target, path);
         } catch (FileAlreadyExistsException taken) {
             throw taken;
         } catch (IOException | UnsupportedOperationException noLinks) {

@@ -3,7 +3,6 @@ package org.bagwright.badbooks;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -16,6 +15,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.Needed;
 import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,7 +44,7 @@ class MarkedFileTest {
             })
     void bookKeepsItsAttribute_andItsSecondNameTheOldContent(String words) throws Exception {
         Path book = Files.write(folder.resolve("bag.xlsx"), bookWithReadings());
-        assumeTrue(Files.getFileStore(book).supportsFileAttributeView("user"));
+        Needed.labels(book);
         labels(book).write(TAG, ByteBuffer.wrap("club".getBytes(StandardCharsets.UTF_8)));
         byte[] before = Files.readAllBytes(book);
         Path second = Files.createLink(folder.resolve("second.xlsx"), book);

@@ -16,16 +16,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.bagwright.Needed;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The shell launcher where no language is set, as in a job of the system, and where the output cannot be written. */
 @Tag("analytic")
-@DisabledOnOs(OS.WINDOWS)
 class BareEnvironmentTest {
     @TempDir
     Path folder;
@@ -33,6 +31,7 @@ class BareEnvironmentTest {
     /** A launcher next to an empty jar: a script in the place of Java runs the classes of this test. */
     @BeforeEach
     void install() throws IOException {
+        Needed.notWindows();
         Files.copy(Path.of("bagwright"), folder.resolve("bagwright"));
         Files.createDirectories(folder.resolve("target/lib"));
         Files.createFile(folder.resolve("target/bagwright.jar"));

@@ -2,8 +2,6 @@ package org.bagwright.docs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.File;
@@ -15,6 +13,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.bagwright.Needed;
 import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -62,10 +61,7 @@ class PicturesTest {
 
     private static void needPrograms() {
         List<String> missing = NEEDED.stream().filter(name -> !isOnPath(name)).toList();
-        if (System.getenv("CI") != null && !missing.isEmpty()) {
-            fail("needed in CI: " + missing);
-        }
-        assumeTrue(missing.isEmpty(), "not installed: " + missing);
+        Needed.here(missing.isEmpty(), "programs " + missing);
     }
 
     private static boolean isOnPath(String name) {

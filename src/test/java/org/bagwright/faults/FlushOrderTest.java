@@ -2,7 +2,6 @@ package org.bagwright.faults;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.bagwright.Needed;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +26,7 @@ class FlushOrderTest {
 
     @Test
     void content_isOnTheDiskBeforeItsName_andTheNameBeforeTheEnd() throws Exception {
-        assumeTrue(isThere() || System.getenv("CI") != null, "strace is not installed");
+        Needed.here(isThere(), "strace, and the right to trace");
         Launched launched = new Launched(Files.createDirectories(folder.resolve("program")));
         Path book = Files.write(
                 Files.createDirectories(folder.resolve("bag")).resolve("bag.xlsx"), KilledCommand.PLAN.demo());

@@ -3,11 +3,9 @@ package org.bagwright.files;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -18,6 +16,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.bagwright.Needed;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -42,9 +41,9 @@ class BackupsTest {
     @Test
     void make_standsBesideTheFileWithItsTimeBeforeTheExtension() throws IOException {
         LocalDateTime when = LocalDateTime.of(2026, 1, 31, 12, 0, 5);
-        Path first = new Backups(file).make(when);
+        Path first = new Backups(file, new DiskCalls()).make(when);
         Files.writeString(file, "newer");
-        Path second = new Backups(file).make(when);
+        Path second = new Backups(file, new DiskCalls()).make(when);
         assertEquals("my.bag.backup-20260131-120005.xlsx", first.getFileName().toString());
         assertEquals(
                 "my.bag.backup-20260131-120005-2.xlsx", second.getFileName().toString());
@@ -55,9 +54,9 @@ class BackupsTest {
 
     @Test
     void make_keepsTheFilesRightsAndTime() throws IOException {
-        assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+        Needed.posix(folder);
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
-        Path backup = new Backups(file).make(FIRST_DAY);
+        Path backup = new Backups(file, new DiskCalls()).make(FIRST_DAY);
         assertEquals("rw-r-----", PosixFilePermissions.toString(Files.getPosixFilePermissions(backup)));
         assertEquals(Files.getLastModifiedTime(file), Files.getLastModifiedTime(backup));
     }
@@ -65,7 +64,7 @@ class BackupsTest {
     @Test
     void make_noSuchFile_throwsAndLeavesNothing() throws IOException {
         Files.delete(file);
-        assertThrows(NoSuchFileException.class, () -> new Backups(file).make(FIRST_DAY));
+        assertThrows(NoSuchFileException.class, () -> new Backups(file, new DiskCalls()).make(FIRST_DAY));
         assertEquals(List.of(), names());
     }
 
@@ -77,7 +76,7 @@ class BackupsTest {
             Files.writeString(folder.resolve("my.bag.backup-20260130-090000" + again + ".xlsx"), "taken " + copy);
         }
         List<String> before = names();
-        assertThrows(FileAlreadyExistsException.class, () -> new Backups(file).make(FIRST_DAY));
+        assertThrows(FileAlreadyExistsException.class, () -> new Backups(file, new DiskCalls()).make(FIRST_DAY));
         assertEquals(before, names());
         assertEquals("taken 1", Files.readString(folder.resolve("my.bag.backup-20260130-090000.xlsx")));
     }
@@ -87,28 +86,28 @@ class BackupsTest {
     void removeOlder_keepsTheTenNewestAndTheFirstOfEachDay() throws IOException {
         List<String> expected = new ArrayList<>(List.of("my.bag.xlsx"));
         for (int minute = 0; minute < 20; minute++) {
-            Path made = new Backups(file).make(FIRST_DAY.plusMinutes(minute));
+            Path made = new Backups(file, new DiskCalls()).make(FIRST_DAY.plusMinutes(minute));
             if (minute == 0) {
                 expected.add(made.getFileName().toString());
             }
         }
         for (int minute = 0; minute < 15; minute++) {
-            Path made = new Backups(file).make(FIRST_DAY.plusDays(1).plusMinutes(minute));
+            Path made = new Backups(file, new DiskCalls()).make(FIRST_DAY.plusDays(1).plusMinutes(minute));
             if (minute == 0 || minute >= 5) {
                 expected.add(made.getFileName().toString());
             }
         }
-        assertEquals(19 + 4, new Backups(file).removeOlder());
+        assertEquals(19 + 4, new Backups(file, new DiskCalls()).removeOlder());
         assertEquals(expected.stream().sorted().toList(), names());
-        assertEquals(0, new Backups(file).removeOlder());
+        assertEquals(0, new Backups(file, new DiskCalls()).removeOlder());
     }
 
     @Test
     void removeOlder_ofOneSecond_goesByTheNumberAsANumber() throws IOException {
         for (int copy = 0; copy < 13; copy++) {
-            new Backups(file).make(FIRST_DAY);
+            new Backups(file, new DiskCalls()).make(FIRST_DAY);
         }
-        assertEquals(2, new Backups(file).removeOlder());
+        assertEquals(2, new Backups(file, new DiskCalls()).removeOlder());
         assertTrue(names().contains("my.bag.backup-20260130-090000.xlsx"), "the first of the day");
         assertTrue(names().contains("my.bag.backup-20260130-090000-13.xlsx"), "the newest");
         assertEquals(
@@ -121,7 +120,7 @@ class BackupsTest {
     @Test
     void removeOlder_leavesWhatAPersonWorkedInOrHasOpenAndOtherFiles() throws IOException {
         for (int minute = 0; minute < 14; minute++) {
-            new Backups(file).make(FIRST_DAY.plusMinutes(minute));
+            new Backups(file, new DiskCalls()).make(FIRST_DAY.plusMinutes(minute));
         }
         Path edited = folder.resolve("my.bag.backup-20260130-090100.xlsx");
         Files.setLastModifiedTime(edited, FileTime.from(Instant.now()));
@@ -135,7 +134,7 @@ class BackupsTest {
         for (String other : others) {
             Files.writeString(folder.resolve(other), "a fitter's own");
         }
-        assertEquals(1, new Backups(file).removeOlder());
+        assertEquals(1, new Backups(file, new DiskCalls()).removeOlder());
         assertTrue(Files.exists(edited) && Files.exists(open));
         assertTrue(names().containsAll(others), names().toString());
     }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -13,7 +12,6 @@ import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -22,11 +20,10 @@ import java.nio.file.attribute.UserDefinedFileAttributeView;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.bagwright.Needed;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever goes wrong, the old file stays whole, nothing is left, and the words say what to do. */
@@ -52,7 +49,7 @@ class SafeFileFaultsTest {
 
     @Test
     void writeProtected_isRefusedWhoeverAsks() throws IOException {
-        assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+        Needed.posix(folder);
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
         assertTrue(refused(NotWrittenException.class, file).contains("write-protected"));
     }
@@ -86,8 +83,8 @@ class SafeFileFaultsTest {
     }
 
     @Test
-    @EnabledOnOs(OS.LINUX)
     void folderOfTheSystem_takesNoFiles() {
+        Needed.linux();
         String said = assertThrows(NotWrittenException.class, () -> new SafeFile(Path.of("/proc/x.xlsx"))
                         .replace(out -> out.write(bytes("new"))))
                 .getMessage();
@@ -98,7 +95,7 @@ class SafeFileFaultsTest {
     void extendedAttributes_areKept() throws IOException {
         Path file = Files.write(folder.resolve("labelled.xlsx"), bytes("old"));
         UserDefinedFileAttributeView labels = Files.getFileAttributeView(file, UserDefinedFileAttributeView.class);
-        assumeTrue(labels != null && Files.getFileStore(file).supportsFileAttributeView("user"));
+        Needed.labels(file);
         labels.write("tag", ByteBuffer.wrap(bytes("club")));
         new SafeFile(file).replace(out -> out.write(bytes("new")));
         ByteBuffer value = ByteBuffer.allocate(labels.size("tag"));
@@ -183,7 +180,7 @@ class SafeFileFaultsTest {
     @Test
     @SuppressWarnings("try")
     void faultOfTheDisk_isToldApartHoweverItIsWrapped() throws IOException {
-        try (TemporaryFile temporary = TemporaryFile.in(folder)) {
+        try (TemporaryFile temporary = TemporaryFile.in(folder, new DiskCalls())) {
             DiskFault fault = assertThrows(
                     DiskFault.class,
                     () -> temporary.write(out -> {

@@ -3,17 +3,16 @@ package org.bagwright.files;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.bagwright.Needed;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,7 +55,7 @@ class SafeFileTest {
 
     @Test
     void replace_whileWriting_onlyTheOwnerMayReadTheTemporaryFile() throws IOException {
-        assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+        Needed.posix(folder);
         new SafeFile(folder.resolve("bag.xlsx")).replace(out -> {
             Path temporary;
             try (Stream<Path> files = Files.list(folder)) {
@@ -69,7 +68,7 @@ class SafeFileTest {
 
     @Test
     void replace_existingFile_keepsItsAccessRights() throws IOException {
-        assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+        Needed.posix(folder);
         Path file = Files.writeString(folder.resolve("bag.xlsx"), "old");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
         new SafeFile(file).replace(out -> out.write(bytes("new")));
@@ -83,7 +82,7 @@ class SafeFileTest {
         try {
             Files.createSymbolicLink(link, file);
         } catch (IOException | UnsupportedOperationException noLinks) {
-            assumeTrue(false, "no links here");
+            Needed.here(false, "links");
         }
         new SafeFile(link).replace(out -> out.write(bytes("new")));
         assertTrue(Files.isSymbolicLink(link));

@@ -89,7 +89,7 @@ class TemporaryFileTest {
     @Test
     void become_nameTaken_throwsAndTheOtherFileStays() throws IOException {
         Path taken = Files.writeString(folder.resolve("taken.xlsx"), "theirs");
-        try (TemporaryFile file = TemporaryFile.in(folder)) {
+        try (TemporaryFile file = TemporaryFile.in(folder, new DiskCalls())) {
             file.write(out -> out.write(bytes("ours")));
             assertThrows(FileAlreadyExistsException.class, () -> file.become(taken));
         }

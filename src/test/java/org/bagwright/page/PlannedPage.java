@@ -1,8 +1,5 @@
 package org.bagwright.page;
 
-import static org.junit.jupiter.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.abort;
-
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -11,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.bagwright.Needed;
 import org.bagwright.domain.plan.BookResult;
 import org.bagwright.planning.Planning;
 import org.bagwright.planning.WorkbookProblems;
@@ -56,9 +54,7 @@ record PlannedPage(BookResult result, Path file) {
     /** A browser. Without one on this machine: aborts, and fails in CI. */
     static Browser browser() throws IOException {
         List<String> missing = Browser.missing();
-        if (!missing.isEmpty() && System.getenv("CI") != null) {
-            fail("needed in CI: " + missing);
-        }
-        return missing.isEmpty() ? new Browser() : abort(missing + " not installed");
+        Needed.here(missing.isEmpty(), "programs " + missing);
+        return new Browser();
     }
 }

@@ -13,12 +13,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.StreamSupport;
+import org.bagwright.Needed;
 import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -104,8 +103,8 @@ class CutShortTest {
     }
 
     @Test
-    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "no signals")
     void ctrlC_writesTheBestPlanSoFar() throws IOException, InterruptedException {
+        Needed.notWindows();
         Process process = started();
         interrupt(process);
         String said = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -116,8 +115,8 @@ class CutShortTest {
     }
 
     @Test
-    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "no signals")
     void secondCtrlC_endsAtOnceAndWritesNothing() throws IOException, InterruptedException {
+        Needed.notWindows();
         Process process = started();
         interrupt(process);
         BufferedReader said = process.errorReader(StandardCharsets.UTF_8);

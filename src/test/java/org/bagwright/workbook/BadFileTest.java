@@ -23,12 +23,11 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
+import org.bagwright.Needed;
 import org.bagwright.domain.book.Message;
 import org.bagwright.workbook.read.BookReader;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 @Tag("analytic")
@@ -48,8 +47,8 @@ class BadFileTest {
 
     /** Reading it would never end. */
     @Test
-    @EnabledOnOs(OS.LINUX)
     void device_isOneProblem() throws IOException {
+        Needed.linux();
         assertProblem(Files.createSymbolicLink(folder.resolve("bag.xlsx"), Path.of("/dev/zero")), "a device or a pipe");
     }
 

@@ -1,14 +1,20 @@
 package org.bagwright.badbooks;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.option.BagOptions;
+import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.plan.BagResult;
-import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.BookPlan;
+import org.bagwright.search.BagSearch;
 
 /**
  * What a plan says that a fitter acts on.
@@ -20,24 +26,42 @@ import org.bagwright.domain.plan.BookResult;
  */
 record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, double points, List<Message> messages) {
 
-    static HuntPlan of(BookResult result) {
+    static HuntPlan of(ChartedBook charted, BookPlan plan) {
         Map<String, String> choices = new HashMap<>();
         Map<String, Double> carriesM = new HashMap<>();
-        for (BagResult bag : result.bags()) {
-            String golfer = bag.golfer().name();
-            bag.optionsOf(bag.planned())
-                    .forEach(option -> choices.put(
-                            golfer + " "
-                                    + (option.isEmpty() ? "" : option.club().name()),
-                            option.key()));
-            for (Option option : bag.optionsOf(bag.today())) {
-                option.carryM().ifPresent(carryM -> carriesM.put("today " + golfer + " " + option.clubText(), carryM));
+        List<Message> messages = new ArrayList<>(charted.messages());
+        double points = 0;
+        for (int bag = 0; bag < charted.bags().size(); bag++) {
+            BagResult result = result(
+                    charted.bags().get(bag), plan.bags().get(bag).chosen());
+            String golfer = result.golfer().name() + " ";
+            List<Option> planned = result.optionsOf(result.planned());
+            for (int slot = 0; slot < planned.size(); slot++) {
+                choices.put(golfer + slot, choice(planned.get(slot)));
             }
-            for (Option option : bag.optionsOf(bag.planned())) {
-                option.carryM().ifPresent(carryM -> carriesM.put("plan " + golfer + " " + option.clubText(), carryM));
-            }
+            addCarries("today " + golfer, result.optionsOf(result.today()), carriesM);
+            addCarries("plan " + golfer, planned, carriesM);
+            result.broken(result.planned(), charted.book().settings())
+                    .forEach(broken -> messages.add(Message.warning(broken.cell(), broken.words())));
+            points += plan.bags().get(bag).score().penaltyPoints();
         }
-        return new HuntPlan(choices, carriesM, result.plannedPoints(), result.messages());
+        return new HuntPlan(choices, carriesM, points, messages);
+    }
+
+    private static BagResult result(BagOptions bag, List<Integer> chosen) {
+        return BagResult.of(bag, BagSearch.state(bag, bag.today()), BagSearch.state(bag, chosen));
+    }
+
+    private static String choice(Option option) {
+        return option.isEmpty() ? "" : option.club().name() + " " + option.choice();
+    }
+
+    private static void addCarries(String whose, List<Option> options, Map<String, Double> carriesM) {
+        for (Option option : options) {
+            option.carryM()
+                    .ifPresent(
+                            carryM -> carriesM.put(whose + option.clubText(), carryM));
+        }
     }
 
     static HuntPlan refused(List<Message> problems) {
@@ -48,7 +72,7 @@ record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, doubl
         return Double.isNaN(points);
     }
 
-    /** How many slots are set otherwise than in another plan. */
+    /** How many slots are set differently from another plan. */
     long moved(HuntPlan other) {
         return choices.entrySet().stream()
                 .filter(choice -> !choice.getValue().equals(other.choices.get(choice.getKey())))
@@ -64,26 +88,24 @@ record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, doubl
                 .orElse(0);
     }
 
-    /** What this plan tells of a row and another does not; first what asks for a look. */
-    Optional<Message> told(HuntPlan other, String sheet, int row) {
-        return fresh(other)
-                .filter(message -> message.cells().stream().anyMatch(cell -> isIn(cell, sheet, row)))
-                .min((one, two) -> one.severity().compareTo(two.severity()));
+    /** What this plan says and another does not; first what asks for a look. */
+    Stream<Message> fresh(HuntPlan other) {
+        Set<String> before =
+                other.messages.stream().map(Message::text).collect(Collectors.toSet());
+        return messages.stream()
+                .filter(message -> !before.contains(message.text()))
+                .sorted((one, two) -> one.severity().compareTo(two.severity()));
     }
 
-    /** A warning of another place that the change brings. */
-    Optional<Message> toldElsewhere(HuntPlan other) {
+    /** What this plan says of a row and another does not, at least as severe as this. */
+    Optional<Message> told(HuntPlan other, HuntBook.Place place, Message.Severity least) {
         return fresh(other)
-                .filter(message -> message.severity().compareTo(Message.Severity.WARNING) <= 0)
+                .filter(message -> message.severity().compareTo(least) <= 0)
+                .filter(message -> message.cells().stream().anyMatch(cell -> isIn(cell, place)))
                 .findFirst();
     }
 
-    private Stream<Message> fresh(HuntPlan other) {
-        List<String> before = other.messages.stream().map(Message::text).toList();
-        return messages.stream().filter(message -> !before.contains(message.text()));
-    }
-
-    private static boolean isIn(String cell, String sheet, int row) {
-        return cell.startsWith(sheet + "!") && cell.matches(".*[A-Z]" + row + "|.* [A-Z]+" + row);
+    private static boolean isIn(String cell, HuntBook.Place place) {
+        return cell.matches("'?" + place.sheet() + "'?!.*\\D" + (place.row() + 1)) || cell.equals(place.sheet());
     }
 }

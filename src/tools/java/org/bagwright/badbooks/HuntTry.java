@@ -1,24 +1,23 @@
 package org.bagwright.badbooks;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.bagwright.domain.book.Message;
 
 /**
  * One number changed, and what became of the plan.
  *
- * @param sheet the sheet of the cell
- * @param column the heading of the cell
- * @param where the cell and its change
+ * @param place the cell
+ * @param number what is in it
  * @param change how it was changed
  * @param before the plan of the book as it was
  * @param after the plan with the change
- * @param row the row of the cell, counted from 1
  */
-record HuntTry(String sheet, String column, String where, HuntChange change, HuntPlan before, HuntPlan after, int row) {
+record HuntTry(HuntBook.Place place, double number, HuntChange change, HuntPlan before, HuntPlan after) {
     /** What a fitter would see on the course: our own figure. */
     static final double LARGE_YD = 5;
 
-    /** Ten misses of one tolerance each, such as ten gaps 3 yd off: our own figure. */
+    /** One miss of three tolerances, such as a gap 9 yd off: our own figure. */
     static final double LARGE_POINTS = 10;
 
     private static final double YARD_M = 0.9144;
@@ -39,18 +38,20 @@ record HuntTry(String sheet, String column, String where, HuntChange change, Hun
         return after.isRefused() ? 0 : after.points() - before.points();
     }
 
+    /** Whether a fitter would set a club differently, or see it on the course. */
     boolean isLarge() {
-        return carryYd() > LARGE_YD || Math.abs(points()) > LARGE_POINTS;
+        return !after.isRefused()
+                && (after.moved(before) > 0 || carryYd() > LARGE_YD || Math.abs(points()) > LARGE_POINTS);
     }
 
     Told told() {
         if (after.isRefused()) {
             return Told.REFUSED;
         }
-        if (after.told(before, sheet, row).isPresent()) {
+        if (message(true).isPresent()) {
             return Told.AT_ITS_ROW;
         }
-        return after.toldElsewhere(before).isPresent() ? Told.ELSEWHERE : Told.NOT;
+        return message(false).isPresent() ? Told.ELSEWHERE : Told.NOT;
     }
 
     /** A large change that nothing tells. */
@@ -58,20 +59,34 @@ record HuntTry(String sheet, String column, String where, HuntChange change, Hun
         return isLarge() && told() == Told.NOT;
     }
 
+    /** A blank cell is told where its value is said to be assumed; a number where a warning or a check is new. */
+    private Optional<Message> message(boolean atItsRow) {
+        Message.Severity least = change == HuntChange.BLANK ? Message.Severity.ASSUMED : Message.Severity.WARNING;
+        return atItsRow
+                ? after.told(before, place, least)
+                        .or(() -> after.told(before, place, Message.Severity.CHECK)
+                                .filter(message -> message.severity() == Message.Severity.CHECK))
+                : after.fresh(before)
+                        .filter(message -> message.severity().compareTo(least) <= 0)
+                        .findFirst();
+    }
+
     String line() {
-        String words = after.told(before, sheet, row)
-                .or(() -> after.toldElsewhere(before))
-                .map(Message::text)
+        String words = message(true)
+                .or(() -> message(false))
+                .map(message -> message.cell() + " " + message.text())
                 .orElse("");
         return String.format(
                 Locale.ROOT,
-                "%s %s %s: carry %.1f yd, %+.1f points, %d choices, %s %s",
+                "%s %s %s %s %s: carry %.1f yd, %+.1f points, %d choices, %s %s",
                 isSilent() ? "SILENT" : isLarge() ? "large " : "small ",
-                where,
-                column,
+                place.address(),
+                number,
+                change.label(),
+                place.column(),
                 carryYd(),
                 points(),
-                after.moved(before),
+                after.isRefused() ? 0 : after.moved(before),
                 told(),
                 words);
     }

@@ -14,10 +14,10 @@ import org.bagwright.domain.plan.Step;
 /** Steps, other plans, what holds the plans back, and the stock, for programs. */
 final class ExplanationJson {
     private final BookResult result;
-    private final Choices choices;
+    private final ChoicesJson choices;
 
     /** @param choices writes what is chosen in a state of a bag */
-    ExplanationJson(BookResult result, Choices choices) {
+    ExplanationJson(BookResult result, ChoicesJson choices) {
         this.result = result;
         this.choices = choices;
     }
@@ -40,18 +40,12 @@ final class ExplanationJson {
         putStock(document.putArray("stock"));
     }
 
-    /** Writes what is chosen in a state of a bag. */
-    @FunctionalInterface
-    interface Choices {
-        ArrayNode of(BagResult bag, BagState state);
-    }
-
     private ObjectNode step(ObjectNode nodes, BagResult bag, Step step) {
         ObjectNode node = nodes.objectNode();
         node.put("golfer", bag.golfer().name());
         node.put("changes", step.changes());
         score(node, bag, step.state());
-        node.set("choices", choices.of(bag, step.state()));
+        node.set("choices", choices.array(bag, step.state()));
         return node;
     }
 
@@ -61,7 +55,7 @@ final class ExplanationJson {
         node.put("difference", other.difference());
         score(node, bag, other.state());
         node.put("changes", bag.changesOf(other.state()));
-        node.set("choices", choices.of(bag, other.state()));
+        node.set("choices", choices.array(bag, other.state()));
         return node;
     }
 

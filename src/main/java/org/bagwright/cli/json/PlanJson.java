@@ -5,10 +5,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.Terms;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookResult;
@@ -23,10 +21,12 @@ public final class PlanJson {
 
     private final BookResult result;
     private final Units units;
+    private final ChoicesJson choices;
 
     public PlanJson(BookResult result) {
         this.result = result;
         this.units = result.book().settings().units();
+        this.choices = new ChoicesJson(units);
     }
 
     public ObjectNode document() {
@@ -52,7 +52,7 @@ public final class PlanJson {
         document.put("seconds", result.searchS());
         ArrayNode golfers = document.putArray("golfers");
         result.bags().forEach(bag -> golfers.add(golfer(bag)));
-        new ExplanationJson(result, this::choices).put(document);
+        new ExplanationJson(result, choices).put(document);
         document.set("messages", new MessagesJson(result.messages()).array());
         return document;
     }
@@ -79,7 +79,7 @@ public final class PlanJson {
         today.put("brokenMusts", bag.today().score().hardBreaks());
         today.set("gaps", gaps(bag, bag.today()));
         today.set("reach", reach(bag.today()));
-        node.set("choices", choices(bag, bag.planned()));
+        node.set("choices", choices.array(bag, bag.planned()));
         node.set("gaps", gaps(bag, bag.planned()));
         node.set("reach", reach(bag.planned()));
         new OutlookJson(units).put(node, bag);
@@ -97,34 +97,6 @@ public final class PlanJson {
         node.put("carry", units.distance().fromM(reach.carryM()));
         node.put("short", units.distance().fromM(reach.shortM()));
         node.put("penalty", reach.terms().points(Measure.REACH));
-        return node;
-    }
-
-    private ArrayNode choices(BagResult bag, BagState state) {
-        ArrayNode choices = NODES.arrayNode();
-        List<Option> options = bag.optionsOf(state);
-        for (int index : IntStream.range(0, options.size()).toArray()) {
-            ObjectNode choice = choices.addObject();
-            choice.put("slot", bag.options().slots().get(index).slot());
-            choice.put("club", options.get(index).clubText());
-            choice.put("option", options.get(index).key());
-            choice.put("changes", options.get(index).changes());
-            new ExpectedJson(units).put(choice, bag.options().slots().get(index), options.get(index));
-            choice.set("penalty", penalty(options.get(index), state, index));
-        }
-        return choices;
-    }
-
-    /** What a club costs by measure, and the musts that it breaks by itself; gaps have their own cost with them. */
-    private static ObjectNode penalty(Option option, BagState state, int index) {
-        Terms terms = option.terms().plus(state.termsWithOthers(index));
-        ObjectNode node = NODES.objectNode();
-        for (Measure measure : Measure.values()) {
-            if (measure.scope() != Measure.Scope.NEIGHBOURS) {
-                node.put(measure.label(), terms.points(measure));
-            }
-        }
-        node.put("brokenMusts", option.terms().totalBreaks());
         return node;
     }
 

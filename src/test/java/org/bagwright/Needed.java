@@ -1,0 +1,46 @@
+package org.bagwright;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.condition.OS;
+
+/** What a test needs of the machine. Without it the test is skipped, but in CI it fails: there nothing may be left out. */
+public final class Needed {
+    private Needed() {}
+
+    /** Goes on only where something is there. */
+    public static void here(boolean there, String what) {
+        here(there, what, System.getenv("CI") != null);
+    }
+
+    static void here(boolean there, String what, boolean ci) {
+        if (ci) {
+            assertTrue(there, "needed in CI: " + what);
+        }
+        assumeTrue(there, "not on this machine: " + what);
+    }
+
+    /** Goes on only where files have access rights and links as on Linux. */
+    public static void posix(Path folder) throws IOException {
+        here(Files.getFileStore(folder).supportsFileAttributeView("posix"), "access rights of files");
+    }
+
+    /** Goes on only where files may have attributes of their own. */
+    public static void labels(Path folder) throws IOException {
+        here(Files.getFileStore(folder).supportsFileAttributeView("user"), "extended attributes of files");
+    }
+
+    /** Goes on only on Linux. */
+    public static void linux() {
+        here(OS.LINUX.isCurrentOs(), "Linux");
+    }
+
+    /** Goes on everywhere but on Windows. */
+    public static void notWindows() {
+        here(!OS.WINDOWS.isCurrentOs(), "another system than Windows");
+    }
+}
