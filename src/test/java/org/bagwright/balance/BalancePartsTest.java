@@ -19,7 +19,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-@Tag("analytic")
 class BalancePartsTest {
     private static final double BLANK = Double.NaN;
 
@@ -28,11 +27,13 @@ class BalancePartsTest {
                 kind, loftDeg, 60, BLANK, BLANK, BLANK, BLANK, BLANK, BLANK, Optional.empty(), List.of());
     }
 
+    @Tag("analytic")
     @Test
     void fullyStatedClub_assumesNothing() {
         assertEquals(Set.of(), BalanceParts.of(DRIVER.club()).assumed());
     }
 
+    @Tag("analytic")
     @Test
     void blankClub_assumesEverything_inWords() {
         assertEquals(
@@ -54,6 +55,7 @@ class BalancePartsTest {
     }
 
     /** Common practice: shafts in proportion to their length, a putter's 115 g at 34 in. */
+    @Tag("analytic")
     @Test
     void putterShaft_isInProportionToItsLength() {
         BalanceBench putter = blank(ClubKind.PUTTER, 3);
@@ -61,6 +63,7 @@ class BalancePartsTest {
         assertEquals(0.0575, BalanceParts.of(putter.withLengthIn(17).club()).shaftMassKg(), 1e-12);
     }
 
+    @Tag("analytic")
     @Test
     void oneBlankCell_isTheOneAssumed() {
         assertEquals(
@@ -73,6 +76,7 @@ class BalancePartsTest {
     }
 
     /** Common practice: clubs are built between C7 and D5, men's nearly all between C9 and D4. */
+    @Tag("analytic")
     @ParameterizedTest
     @CsvSource({
         "DRIVER, 10",
@@ -90,7 +94,7 @@ class BalancePartsTest {
         assertTrue(points > 27 && points < 35, kind + " " + loftDeg + ": " + points);
     }
 
-    /** A handbook's generic iron set (head g / length in) with the assumed shaft and grip comes out near D0, and even. */
+    /** A handbook's generic iron set (head g / length in) [read in a handbook] with the assumed shaft and grip comes out near D0, and even. */
     @Tag("published")
     @ParameterizedTest
     @CsvSource({"249, 38.5", "256, 38", "263, 37.5", "270, 37", "277, 36.5", "284, 36", "291, 35.5"})
@@ -103,6 +107,7 @@ class BalancePartsTest {
     }
 
     /** The least and most that a head of its mass can have, see {@link ClubKind}, and below the limit for woods. */
+    @Tag("analytic")
     @ParameterizedTest
     @EnumSource(ClubKind.class)
     void assumedHeadInertia_isPossible(ClubKind kind) {

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-@Tag("published")
 class HeadInertiaCheckTest {
     /** 5900 g cm2 + 100 about the vertical axis for woods, the governing bodies' equipment rules [read]. */
+    @Tag("published")
     @ParameterizedTest
     @CsvSource({
         "5899.9, false, false",
@@ -36,6 +36,7 @@ class HeadInertiaCheckTest {
     }
 
     /** 20 g 60 mm from the centre of a 200 g head add 200 x 20 / 220 x 6^2 = 654.5 g cm2 to 5500. */
+    @Tag("analytic")
     @Test
     void pieces_canTakeAHeadOverTheLimit() {
         BuildNumbers build = DRIVER.withHeadInertiaGCm2(5500).balance().build(pieces(piece(20, 0, -60, 0)));
@@ -44,6 +45,8 @@ class HeadInertiaCheckTest {
         assertTrue(check.overTolerance());
     }
 
+    /** The governing bodies' equipment rules limit woods alone [read]. */
+    @Tag("published")
     @ParameterizedTest
     @EnumSource(ClubKind.class)
     void inertia_isLimitedForWoodsOnly(ClubKind kind) {

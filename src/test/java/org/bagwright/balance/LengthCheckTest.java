@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@Tag("published")
 class LengthCheckTest {
-    /** 18 to 48 in, 46 in under a local rule [read]. */
+    /** The governing bodies' equipment rules [read]: 18 to 48 in, 46 in under a local rule. */
+    @Tag("published")
     @ParameterizedTest
     @CsvSource({
         "18, 48, false, false",
@@ -37,6 +37,8 @@ class LengthCheckTest {
         assertEquals(tooLong, check.tooLong());
     }
 
+    /** Putters are exempt from the greatest length, not from the least [read]. */
+    @Tag("published")
     @Test
     void putter_hasAShortestLengthButNoLongest() {
         LengthCheck check =

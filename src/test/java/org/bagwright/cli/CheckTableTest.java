@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * mm, centre of gravity 30 mm above the sole. The table prints four decimals of a degree; the seat is a minimum found
  * numerically and is held to 0.01 degrees, the contact shift is printed to 0.01 mm and held to 0.02.
  */
-@Tag("published")
+@Tag("analytic")
 class CheckTableTest {
     private static final Map<String, String> HOURS =
             Map.of("a", "12", "b", "1:30", "c", "3", "d", "4:30", "e", "6", "f", "7:30", "g", "9", "h", "10:30");

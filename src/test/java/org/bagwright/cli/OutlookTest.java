@@ -23,7 +23,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a plan tells about small changes and about how sure it is. */
-@Tag("analytic")
 class OutlookTest {
     private static final String SHOTS = "Golfer, Club, Head speed, Ball speed, Launch, Spin, Carry";
 
@@ -55,6 +54,7 @@ class OutlookTest {
         throw new AssertionError("no " + name + " in " + array);
     }
 
+    @Tag("analytic")
     @Test
     void carryPerDegree_isTheDifferenceOfTwoBends() throws Exception {
         BookSketch sketch = sketch("", "Golfer A", 95, 80);
@@ -85,6 +85,7 @@ class OutlookTest {
     }
 
     /** Common practice, no source: a driver gains two and a half to three yards for each mph. */
+    @Tag("analytic")
     @Test
     void driverCarryPerSpeed_isTheUsual() throws Exception {
         JsonNode golfer = plan(sketch("", "Golfer A", 95, 80), "bag.xlsx");
@@ -95,6 +96,7 @@ class OutlookTest {
     }
 
     /** Turned by 1 degree of lie, leading edge square, a face of loft L points atan(tan L sin 1) off: 0.353 at 10 for 2. */
+    @Tag("analytic")
     @Test
     void facePerLie_isTheClosedForm() throws Exception {
         JsonNode club = named(
@@ -108,6 +110,7 @@ class OutlookTest {
         assertEquals(expected, club.get("facePerLieDeg").asDouble(), 1e-12);
     }
 
+    @Tag("analytic")
     @Test
     void lowLoftDriver_isToldOfItsBestLoft() throws Exception {
         Path book = sketch("", "Golfer A", 85, 70).write(folder.resolve("low.xlsx"));
@@ -116,6 +119,7 @@ class OutlookTest {
         assertTrue(run.out().contains("Least certain gap: "), run.out());
     }
 
+    @Tag("analytic")
     @Test
     void ownShots_narrowTheBandAndReplaceTheAssumedSpread() throws Exception {
         JsonNode without = plan(sketch("", "Golfer A", 95, 80), "without.xlsx");
@@ -143,6 +147,7 @@ class OutlookTest {
         return band.get("carryHigh").asDouble() - band.get("carryLow").asDouble();
     }
 
+    @Tag("analytic")
     @Test
     void statedGapLimits_replaceWishAndTolerance() throws Exception {
         JsonNode free = plan(sketch("", "Golfer A", 95, 80), "free.xlsx");
@@ -155,6 +160,7 @@ class OutlookTest {
         assertTrue(narrow.get("chance").asDouble() < 60, narrow.toString());
     }
 
+    @Tag("regression")
     @Test
     void sameSeed_givesTheSameShares() throws Exception {
         Path book = sketch("", "Golfer A", 95, 80).write(folder.resolve("bag.xlsx"));
@@ -169,6 +175,7 @@ class OutlookTest {
                 .get("sureness");
     }
 
+    @Tag("analytic")
     @Test
     void assumedSpreads_areNamedInAMessage() throws Exception {
         Path book = sketch("", "Golfer A", 95, 80).write(folder.resolve("bag.xlsx"));
@@ -179,6 +186,7 @@ class OutlookTest {
     }
 
     /** A spread of a club's shots that is its own does not say how well its average is known: each has its own field. */
+    @Tag("analytic")
     @Test
     void sureness_tellsSpreadsAndWhereCarriesComeFrom() throws Exception {
         JsonNode golfer = plan(sketch("", "Golfer A", 95, 80), "bag.xlsx");
@@ -197,6 +205,7 @@ class OutlookTest {
         }
     }
 
+    @Tag("analytic")
     @Test
     void measureNext_isTheLastLineAndInTheDocument() throws Exception {
         Path book = sketch("", "Golfer A", 95, 80).write(folder.resolve("bag.xlsx"));
@@ -216,6 +225,7 @@ class OutlookTest {
                 last);
     }
 
+    @Tag("analytic")
     @Test
     void ladder_showsTheSameNumbersAndDrawsTheBand() throws Exception {
         JsonNode golfer = plan(sketch("", "Golfer A", 95, 80), "bag.xlsx");

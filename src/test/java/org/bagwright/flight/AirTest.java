@@ -31,7 +31,7 @@ class AirTest {
     }
 
     /** CIPM-2007, Picard et al. 2008, Metrologia 45, 149, at 20 C and 101325 Pa [own from the published formula]. */
-    @Tag("published")
+    @Tag("analytic")
     @ParameterizedTest
     @CsvSource({"0, 1.20456", "0.5, 1.19931", "1, 1.19409"})
     void moistAirDensity_isThatOfTheFormula(double humidityRatio, double expectedKgPerM3) {

@@ -30,7 +30,7 @@ class BallFlightTest {
     }
 
     /** Carries by an independent program from the formulas of Smits and Smith 1994 [own], to be met within 0.3 yd. */
-    @Tag("published")
+    @Tag("analytic")
     @ParameterizedTest
     @CsvSource({
         "176,   10,   2520, 261.68",
@@ -44,7 +44,7 @@ class BallFlightTest {
     }
 
     /** The same program's apex, landing angle and time [own]. */
-    @Tag("published")
+    @Tag("analytic")
     @Test
     void smitsSmithShape_isThatOfTheIndependentProgram() {
         Flight flight = check(BallModelKind.SMITS_SMITH).fly(launch(176, 10, 2520), 1);
@@ -57,7 +57,7 @@ class BallFlightTest {
      * Carries by an independent program from a table of Bearman and Harvey 1976 with 21 rows [own]. That program joins the
      * points in speed by straight chords, which costs most of the difference: allowed 1 yd.
      */
-    @Tag("published")
+    @Tag("analytic")
     @ParameterizedTest
     @CsvSource({"176, 10, 2520, 274.00", "183, 11, 2220, 287.70", "167.7, 10.8, 2599, 262.24"})
     void bearmanHarveyCarry_isThatOfTheIndependentProgram(double mph, double deg, double rpm, double yd) {
@@ -66,7 +66,7 @@ class BallFlightTest {
     }
 
     /** The same program's apex, landing angle and time [own]; allowed what goes with 1 yd of carry. */
-    @Tag("published")
+    @Tag("analytic")
     @Test
     void bearmanHarveyShape_isThatOfTheIndependentProgram() {
         Flight flight = check(BallModelKind.BEARMAN_HARVEY).fly(launch(176, 10, 2520), 1);
@@ -118,7 +118,7 @@ class BallFlightTest {
     }
 
     /** Normal gravity WGS84: 9.780325, 9.806198, 9.832185 m/s2 at 0, 45, 90 degrees [own from the published formula]. */
-    @Tag("published")
+    @Tag("analytic")
     @ParameterizedTest
     @CsvSource({"0, 9.780325", "45, 9.806198", "90, 9.832185"})
     void normalGravity_isNearTheGravityOfTheFlights(double latitudeDeg, double expectedMps2) {
@@ -130,7 +130,7 @@ class BallFlightTest {
     }
 
     /** Normal gravity WGS84 at equator and pole: 9.780325, 9.832185 m/s2 [own from the published formula]. */
-    @Tag("published")
+    @Tag("analytic")
     @Test
     void gravityFromEquatorToPole_movesTheCarryByLessThanOneYard() {
         Launch drive = launch(167.7, 10.8, 2599);

@@ -123,7 +123,10 @@ class BallModelTest {
         assertEquals(0, SmitsSmith.MODEL.lift(0, 150000));
     }
 
-    /** The formula of Smits and Smith 1994 by hand at S = 0.1, Re = 190000: CD = 0.24 + 0.018 + 0.06, CL = 0.54 x 0.3981. */
+    /**
+     * The formula of Smits and Smith 1994 [quoted] by hand at S = 0.1, Re = 190000: CD = 0.24 + 0.018 + 0.06,
+     * CL = 0.54 x 0.3981.
+     */
     @Tag("published")
     @Test
     void smitsSmith_isTheFormula() {

@@ -23,7 +23,7 @@ class PointHeadTest {
     }
 
     /** Closed form, 200 g head, 45.9 g ball of 21.35 mm, Penner's restitution [own]. */
-    @Tag("published")
+    @Tag("analytic")
     @ParameterizedTest
     @CsvSource({
         "45, 10, 62.45, 8.08,  2343",
@@ -39,7 +39,7 @@ class PointHeadTest {
     }
 
     /** Zero loft: ball over head speed is (1 + e) / (1 + m / M), 1.488 at e 0.83 and 200 g [own]. */
-    @Tag("published")
+    @Tag("analytic")
     @Test
     void straightBlow_givesTheSmashOfTheClosedForm() {
         Rebound rebound = new PointHead(50, 0.2, normalMps -> 0.83).strike(BALL, 0);

@@ -28,6 +28,7 @@ class UnfinishedSearchTest {
     private int worse;
     private int impossible;
     private int unsettled;
+    private int open;
 
     private static BagSearch any(long seed, double mostS, Random random) {
         SearchLimits usual = new SearchLimits(seed, mostS);
@@ -67,6 +68,7 @@ class UnfinishedSearchTest {
         assertTrue(!plan.proven() || best.equals(cost), name + ": proven");
         assertEquals(cost.micropoints() / 1e6, points, ROUNDING_POINTS, name + ": points");
         unproven += plan.proven() ? 0 : 1;
+        open += plan.bounds().penaltyPoints() < points - ROUNDING_POINTS ? 1 : 0;
         worse += best.equals(cost) ? 0 : 1;
     }
 
@@ -76,6 +78,7 @@ class UnfinishedSearchTest {
         for (long seed = 0; seed < BOOKS; seed++) {
             assertTrueStatements("book " + seed, TestBooks.small(seed), any(seed, LONG_S, random));
         }
+        System.out.println("steps " + unproven + " " + open + " " + worse);
         assertTrue(unproven > 10, "unproven " + unproven);
         assertTrue(unproven < BOOKS - 10, "unproven " + unproven);
         assertTrue(worse > 1, "not the best " + worse);
@@ -90,6 +93,7 @@ class UnfinishedSearchTest {
             double mostS = 1e-6 * (1 + upTo(random, 30_000));
             assertTrueStatements("book " + seed, TestBooks.rich(seed), any(seed, mostS, random));
         }
+        System.out.println("caps " + unproven + " " + open + " " + worse);
     }
 
     @Test
@@ -106,5 +110,6 @@ class UnfinishedSearchTest {
             assertTrueStatements("book " + seed, TestBooks.small(seed), search);
             stopping.join();
         }
+        System.out.println("stops " + unproven + " " + open + " " + worse);
     }
 }

@@ -7,7 +7,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** One line a cause with every cell it holds for, what decides first. */
-@Tag("analytic")
 class MessagesTest {
     private static Message assumed(int row, String golfer, String club, String detail) {
         return Message.assumed("Clubs!C" + row, Wording.ofClub("Assumed: ", golfer, club, detail, "."));
@@ -20,6 +19,7 @@ class MessagesTest {
                         .toList();
     }
 
+    @Tag("analytic")
     @Test
     void oneCause_isOneLineWithItsCells() {
         assertEquals(
@@ -31,6 +31,7 @@ class MessagesTest {
                         assumed(11, "Ann", "7 iron", "")));
     }
 
+    @Tag("analytic")
     @Test
     void severalGolfers_areNamed() {
         assertEquals(
@@ -38,6 +39,7 @@ class MessagesTest {
                 lines(assumed(6, "Ann", "Driver", ""), assumed(9, "Bob", "Driver", "")));
     }
 
+    @Tag("analytic")
     @Test
     void manyPlaces_areCounted() {
         Message[] many = new Message[12];
@@ -50,6 +52,7 @@ class MessagesTest {
                 lines(many));
     }
 
+    @Tag("analytic")
     @Test
     void problems_keepALineEachAndComeFirst() {
         assertEquals(
@@ -62,6 +65,7 @@ class MessagesTest {
                         Message.problem("A!A2", "wrong")));
     }
 
+    @Tag("regression")
     @Test
     void order_isTheSameAgain() {
         List<Message> once = new Messages(List.of(

@@ -46,6 +46,10 @@ class LengthTest {
         return flight.predict(club, club.head().loftDeg());
     }
 
+    /**
+     * Kenny, Wallace and Otto 2008 [read], for any club and speed within 0.01 m/s: the head speed is stepped until the ball has
+     * it.
+     */
     @Tag("published")
     @ParameterizedTest
     @CsvSource({
@@ -74,7 +78,7 @@ class LengthTest {
         assertEquals(now.launchDeg(), then.launchDeg(), 0.05);
     }
 
-    /** The same figure in the unit of the trade: 1.0 mph of ball speed an inch. */
+    /** The same figure [read] in the unit of the trade: 1.0 mph of ball speed an inch, to half its last digit less a rounding. */
     @Tag("published")
     @Test
     void aLongerDriver_isOneMilePerHourFaster() {

@@ -147,7 +147,7 @@ class SharedLearningTest {
         assertEquals(39, speeds.atMps(ClubToday.of(tiny, 60)) / MPS_PER_MPH, 1e-9);
     }
 
-    /** The handbook's generic iron set: loft, head mass, length. */
+    /** The generic iron set [read in a handbook], loft, head mass, length: at its own lofts it is met exactly. */
     @Tag("published")
     @ParameterizedTest
     @CsvSource({

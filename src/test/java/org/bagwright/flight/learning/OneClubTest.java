@@ -48,7 +48,7 @@ class OneClubTest {
     }
 
     /** Of the prior for his whole bag (1.5 %), for its slope (1 % for each 4 in from 39 in) and for the club (0.8 %). */
-    @Tag("published")
+    @Tag("analytic")
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 6, 10, 40, 400})
     void headSpeed_isTheNormalModelOfTheTextbook(int shots) {
@@ -101,7 +101,7 @@ class OneClubTest {
     }
 
     /** An attack of a driver: 2 degrees before any shot; scatter 1 degree, device 0.5 and 0.5 that no shots take away. */
-    @Tag("published")
+    @Tag("analytic")
     @ParameterizedTest
     @ValueSource(ints = {1, 4, 25})
     void attack_isTheNormalModelOfTheTextbook(int shots) {

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
  * for Machine Learning, section 2.1 [memory]: mean {@code K y}, covariance {@code I - K J}, gain
  * {@code K = J' (J J' + C)^-1}.
  */
-@Tag("published")
+@Tag("analytic")
 class PosteriorTest {
     private static final int UNKNOWNS = 7;
     private final Random random = new Random(4);

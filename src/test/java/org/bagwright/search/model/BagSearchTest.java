@@ -28,7 +28,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@Tag("analytic")
 class BagSearchTest {
     private static final SearchLimits LIMITS = new SearchLimits(1, 60);
     private static final Comparator<BagScore> BY_SCORE =
@@ -51,6 +50,7 @@ class BagSearchTest {
         return LongStream.range(0, count).mapToObj(TestBags::small).toList();
     }
 
+    @Tag("analytic")
     @Test
     void plan_isTheBestOfAllChoicesOnTwoHundredBags() {
         List<BagOptions> bags = smallBags(200);
@@ -70,6 +70,7 @@ class BagSearchTest {
     }
 
     /** Guards the test above: its bags must hold what could go wrong. */
+    @Tag("analytic")
     @Test
     void smallBags_holdEverySortOfLimit() {
         List<BagOptions> bags = smallBags(200);
@@ -94,6 +95,7 @@ class BagSearchTest {
                 () -> assertTrue(closedToday >= 10, "today closed in " + closedToday));
     }
 
+    @Tag("analytic")
     @ParameterizedTest
     @ValueSource(ints = {-1, 0, 1, 4, 20})
     void plan_ofAFullBagIsProven(int mostChanges) {
@@ -110,6 +112,7 @@ class BagSearchTest {
     }
 
     /** More changes can only help; a bag with as many as the free plan takes gets the free plan. */
+    @Tag("analytic")
     @Test
     void plan_getsNoWorseWithMoreChangesAllowed() {
         BagPlan free = plan(TestBags.full(4, 60, OptionalInt.empty()));
@@ -125,6 +128,7 @@ class BagSearchTest {
         assertEquals(free, plans.get(taken));
     }
 
+    @Tag("regression")
     @Test
     void plan_isTheSameTwiceAndInAnyCompany() {
         List<BagOptions> bags = List.of(TestBags.full(5, 40, OptionalInt.of(6)), TestBags.small(8));
@@ -135,6 +139,7 @@ class BagSearchTest {
     }
 
     /** Even where today's bag breaks a must that a change would meet. */
+    @Tag("analytic")
     @Test
     void plan_withNoChangesAllowedIsTodaysBag() {
         BagOptions bag = TestBags.bag(
@@ -150,6 +155,7 @@ class BagSearchTest {
         assertTrue(plan.score().hardBreaks() > 0);
     }
 
+    @Tag("analytic")
     @Test
     void plan_leavesAClosedSettingOfToday() {
         BagOptions bag = TestBags.bag(
@@ -164,6 +170,7 @@ class BagSearchTest {
         assertEquals(new BagPlan(List.of(2), new BagScore(1000, 5.05)), proven(bag));
     }
 
+    @Tag("analytic")
     @Test
     void plan_breaksAsLittleAsItCanWhereItMustBreak() {
         BagOptions bag = TestBags.bag(TestBags.iron(
@@ -174,6 +181,7 @@ class BagSearchTest {
         assertEquals(new BagPlan(List.of(2), new BagScore(200, 7)), proven(bag));
     }
 
+    @Tag("analytic")
     @Test
     void plan_prefersFewerChangesThenTheEarlierOption() {
         BagOptions bag = TestBags.bag(TestBags.iron(
@@ -185,6 +193,7 @@ class BagSearchTest {
         assertEquals(List.of(2), plan(bag).chosen());
     }
 
+    @Tag("analytic")
     @Test
     void plan_ofPuttersOnlyHasNoGaps() {
         BagOptions bag = TestBags.bag(TestBags.club(
@@ -196,6 +205,7 @@ class BagSearchTest {
         assertEquals(new BagPlan(List.of(1), new BagScore(0, 0)), proven(bag));
     }
 
+    @Tag("analytic")
     @Test
     void plan_ofNoBagsIsEmpty() {
         assertEquals(
@@ -203,6 +213,7 @@ class BagSearchTest {
                 TestBags.plan(new BagSearch(LIMITS), List.of()));
     }
 
+    @Tag("analytic")
     @Test
     void plan_withoutACarryIsRefused() {
         BagOptions bag = TestBags.bag(TestBags.iron(
@@ -212,6 +223,7 @@ class BagSearchTest {
         assertThrows(IllegalArgumentException.class, () -> plan(bag));
     }
 
+    @Tag("analytic")
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void limits_needTime(double mostS) {

@@ -54,8 +54,8 @@ class TeamSolverTest {
         return new BookOptions(List.of(bags), List.of());
     }
 
-    @Test
     @Tag("analytic")
+    @Test
     void plan_ofSmallBooksFindsTheBestOfAllChoices() {
         List<BookOptions> books = smallBooks(30);
         for (int place = 0; place < books.size(); place++) {
@@ -65,8 +65,8 @@ class TeamSolverTest {
         }
     }
 
-    @Test
     @Tag("analytic")
+    @Test
     void plan_checkedAtEveryStepRunsClean() {
         List<BookOptions> books = new ArrayList<>(smallBooks(10));
         books.add(TestBooks.full(1, 2, 10));
@@ -79,8 +79,8 @@ class TeamSolverTest {
         }
     }
 
-    @ParameterizedTest
     @Tag("analytic")
+    @ParameterizedTest
     @ValueSource(ints = {0, 3})
     void plan_keepsItsChangesAndItsBound(int mostChanges) {
         BagOptions bag = TestBags.full(6, 25, OptionalInt.of(mostChanges));
@@ -93,8 +93,8 @@ class TeamSolverTest {
     }
 
     /** Our own output: how near the search comes to the exact best of a bag of 14 clubs with 50 options each. */
-    @Test
     @Tag("regression")
+    @Test
     void plan_ofAFullBagComesNearTheBest() {
         BookOptions book = book(TestBags.full(7, 50, OptionalInt.empty()));
         Cost found = cost(book, searching(1, 10).plan(book));
@@ -103,8 +103,8 @@ class TeamSolverTest {
         assertTrue(found.micropoints() <= 1.005 * exact.micropoints());
     }
 
+    @Tag("regression")
     @Test
-    @Tag("analytic")
     void plan_isTheSameForTheSameSeedOnly() {
         BookOptions book = TestBooks.full(8, 2, 20);
         BookPlan plan = searching(1, 0.02).plan(book);
@@ -112,8 +112,8 @@ class TeamSolverTest {
         assertNotEquals(plan, searching(2, 0.02).plan(book));
     }
 
-    @Test
     @Tag("analytic")
+    @Test
     void plan_ofABagThatSharesNothingDependsOnNoOther() {
         BagOptions alone = TestBooks.small(1).bags().get(0);
         BookOptions apart =
@@ -123,8 +123,8 @@ class TeamSolverTest {
         assertEquals(searching(1, 10).plan(book(apart.bags().get(1))).bags().get(0), plans.get(1));
     }
 
-    @Test
     @Tag("analytic")
+    @Test
     void cappedByTime_tellsWhichEndDecided() {
         BookOptions book = TestBooks.full(11, 2, 60);
         BagSearch hurried = new BagSearch(new SearchLimits(1, 0.001).counting(1, ENDLESS, 0));
@@ -137,8 +137,8 @@ class TeamSolverTest {
                 () -> assertFalse(counted.cappedByTime()));
     }
 
-    @Test
     @Tag("analytic")
+    @Test
     void stop_endsASearchWithoutEnd() {
         BagSearch endless = searching(1, ENDLESS);
         endless.stop();

@@ -51,7 +51,7 @@ class TemplateFileTest {
     }
 
     @Test
-    @Tag("analytic")
+    @Tag("regression")
     void writtenTwice_isTheSameBytes() throws IOException {
         Path again = folder.resolve("again.xlsx");
         BlankBook.write(again);

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Figures computed by others than this program. Marks: [own] by a separate program from the cited formulas. */
-@Tag("published")
-class PublishedPosesTest {
+@Tag("analytic")
+class CheckTablePosesTest {
     private static final double FOUR_DECIMALS = 0.5e-4 + 1e-9;
     private static final double THREE_DECIMALS = 0.5e-3 + 1e-9;
     private static final double TWO_DECIMALS = 0.5e-2 + 1e-9;
