@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,8 +41,8 @@ record ManualChapter(String name, String text) {
         List<ManualChapter> chapters = new ArrayList<>();
         try (Stream<Path> files = Files.list(FOLDER)) {
             List<Path> sorted = files.filter(
-                            file -> file.getFileName().toString().matches("\\d-.*\\.md"))
-                    .sorted()
+                            file -> file.getFileName().toString().matches("\\d+-.*\\.md"))
+                    .sorted(Comparator.comparingInt(ManualChapter::number))
                     .toList();
             for (Path file : sorted) {
                 String text = Files.readString(file).replace("\r\n", "\n");
@@ -49,6 +50,11 @@ record ManualChapter(String name, String text) {
             }
         }
         return chapters;
+    }
+
+    private static int number(Path file) {
+        String name = file.getFileName().toString();
+        return Integer.parseInt(name.substring(0, name.indexOf('-')));
     }
 
     List<ManualDeed> deeds() {

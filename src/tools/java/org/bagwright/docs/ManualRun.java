@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,9 +24,17 @@ final class ManualRun {
     private static final String LEFT_OUT = "...";
 
     private final Path folder;
+    private final Function<List<Object>, Terminal> program;
 
+    /** In this process. */
     ManualRun(Path folder) {
+        this(folder, arguments -> Terminal.run(arguments.toArray()));
+    }
+
+    /** @param program runs a command with its arguments */
+    ManualRun(Path folder, Function<List<Object>, Terminal> program) {
         this.folder = folder;
+        this.program = program;
     }
 
     /** Does one thing; for a command the lines to show, else nothing. */
@@ -50,7 +59,7 @@ final class ManualRun {
 
     private List<String> typed(ManualDeed.Typed typed) throws IOException {
         Set<String> before = files();
-        Terminal run = Terminal.run(arguments(typed.words()).toArray());
+        Terminal run = program.apply(arguments(typed.words()));
         String said = typed.words() + " ended with " + run.code() + "\n" + run.out() + run.err();
         if (run.code() != typed.code()) {
             throw new AssertionError(said);
