@@ -87,7 +87,7 @@ final class HuntBook implements AutoCloseable {
         Row headings = headings(sheet);
         for (Row row : book.getSheet(sheet)) {
             for (Cell cell : row) {
-                if (cell.getCellType() == CellType.NUMERIC && row.getRowNum() > headings.getRowNum() && !isExample(row)) {
+                if (row.getRowNum() > headings.getRowNum() && isNumber(cell) && !isExample(row)) {
                     places.add(new Place(sheet, heading(cell, headings), row.getRowNum(), cell.getColumnIndex()));
                 }
             }
@@ -118,6 +118,11 @@ final class HuntBook implements AutoCloseable {
 
     private static String text(Cell cell) {
         return cell != null && cell.getCellType() == CellType.STRING ? cell.getStringCellValue() : "";
+    }
+
+    /** A 0 multiplied is no other number. */
+    private static boolean isNumber(Cell cell) {
+        return cell.getCellType() == CellType.NUMERIC && cell.getNumericCellValue() != 0;
     }
 
     private static boolean isExample(Row row) {
