@@ -2,6 +2,7 @@ package org.bagwright.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.bagwright.domain.book.Book;
@@ -37,13 +38,18 @@ final class BagOrder {
         BagOrder order = new BagOrder(book);
         for (Golfer golfer : book.golfers()) {
             List<Club> clubs = book.bagOf(golfer).stream()
-                    .filter(club -> club.kind().carries())
+                    .filter(club -> club.kind().carries() && !isChipper(club))
                     .toList();
             for (Figure figure : Figure.values()) {
                 order.check(clubs, figure);
             }
         }
         return order.messages;
+    }
+
+    /** A chipper has the loft of a middle iron with the length and lie of a putter. */
+    private static boolean isChipper(Club club) {
+        return club.name().toLowerCase(Locale.ROOT).contains("chipper");
     }
 
     private enum Figure {

@@ -1,30 +1,37 @@
 package org.bagwright.planning;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.DemoBooks;
 import org.bagwright.domain.book.Message;
 
 /** A demo book with cells edited as a fitter would. */
 final class EditedDemo {
+    private static final Map<ShippedBook, byte[]> PLAIN = new ConcurrentHashMap<>();
+
     private final Path file;
     private final XSSFWorkbook workbook;
 
     EditedDemo(ShippedBook demo, Path folder) throws IOException {
         file = folder.resolve("edited.xlsx");
-        Files.deleteIfExists(file);
-        demo.create(file);
-        try (var input = Files.newInputStream(file)) {
-            workbook = new XSSFWorkbook(input);
+        byte[] plain = PLAIN.get(demo);
+        if (plain == null) {
+            plain = DemoBooks.plain(demo.label());
+            PLAIN.put(demo, plain);
         }
+        workbook = new XSSFWorkbook(new ByteArrayInputStream(plain));
     }
 
     /** Writes a value under a heading, in the first row that has this name; gives the cell as messages write it. */

@@ -11,10 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.DemoBooks;
@@ -27,10 +23,10 @@ final class FuzzBooks {
 
     /** @param folder where a result book may be made */
     FuzzBooks(Path folder) throws IOException {
-        add("trio", 20, plain(DemoBooks.kept("trio")));
+        add("trio", 20, DemoBooks.plain("trio"));
         add("everything", 72, bytes(everything()));
-        add("full", 1, plain(DemoBooks.kept("full")));
-        add("team", 1, plain(DemoBooks.kept("team")));
+        add("full", 1, DemoBooks.plain("full"));
+        add("team", 1, DemoBooks.plain("team"));
         add("result", 6, result(folder));
     }
 
@@ -172,31 +168,5 @@ final class FuzzBooks {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         workbook.write(bytes);
         return bytes.toByteArray();
-    }
-
-    /** The cells of a book and nothing else of it. */
-    private static byte[] plain(Path file) throws IOException {
-        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file));
-                XSSFWorkbook plain = new XSSFWorkbook()) {
-            for (Sheet sheet : book) {
-                if (!book.isSheetHidden(book.getSheetIndex(sheet))) {
-                    copy(sheet, plain.createSheet(sheet.getSheetName()));
-                }
-            }
-            return bytes(plain);
-        }
-    }
-
-    private static void copy(Sheet from, Sheet to) {
-        for (Row row : from) {
-            Row made = to.createRow(row.getRowNum());
-            for (Cell cell : row) {
-                if (cell.getCellType() == CellType.NUMERIC) {
-                    made.createCell(cell.getColumnIndex()).setCellValue(cell.getNumericCellValue());
-                } else if (cell.getCellType() == CellType.STRING) {
-                    made.createCell(cell.getColumnIndex()).setCellValue(cell.getStringCellValue());
-                }
-            }
-        }
     }
 }

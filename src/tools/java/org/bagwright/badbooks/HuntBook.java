@@ -14,9 +14,9 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.DemoBooks;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.planning.Charting;
-import org.bagwright.planning.ShippedBook;
 import org.bagwright.planning.WorkbookProblems;
 import org.bagwright.search.BagSearch;
 
@@ -40,11 +40,10 @@ final class HuntBook implements AutoCloseable {
     HuntBook(String name, Path folder, BagSearch search) throws IOException {
         this.file = folder.resolve("hunt.xlsx");
         this.search = search;
-        Files.deleteIfExists(file);
         if (name.equals("filled")) {
             HuntFilled.write(file);
         } else {
-            ShippedBook.demo(name).orElseThrow().create(file);
+            Files.write(file, DemoBooks.plain(name));
         }
         try (InputStream input = Files.newInputStream(file)) {
             this.book = new XSSFWorkbook(input);
@@ -87,7 +86,7 @@ final class HuntBook implements AutoCloseable {
         Row headings = headings(sheet);
         for (Row row : book.getSheet(sheet)) {
             for (Cell cell : row) {
-                if (cell.getCellType() == CellType.NUMERIC && row.getRowNum() > headings.getRowNum() && !isExample(row)) {
+                if (row.getRowNum() > headings.getRowNum() && isNumber(cell) && !isExample(row)) {
                     places.add(new Place(sheet, heading(cell, headings), row.getRowNum(), cell.getColumnIndex()));
                 }
             }
@@ -118,6 +117,11 @@ final class HuntBook implements AutoCloseable {
 
     private static String text(Cell cell) {
         return cell != null && cell.getCellType() == CellType.STRING ? cell.getStringCellValue() : "";
+    }
+
+    /** A 0 multiplied is no other number. */
+    private static boolean isNumber(Cell cell) {
+        return cell.getCellType() == CellType.NUMERIC && cell.getNumericCellValue() != 0;
     }
 
     private static boolean isExample(Row row) {

@@ -8,7 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Message;
+import org.bagwright.domain.club.Choice;
+import org.bagwright.domain.club.SleeveSetting;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.domain.option.Option;
@@ -37,7 +40,7 @@ record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, doubl
             String golfer = result.golfer().name() + " ";
             List<Option> planned = result.optionsOf(result.planned());
             for (int slot = 0; slot < planned.size(); slot++) {
-                choices.put(golfer + slot, choice(planned.get(slot)));
+                choices.put(golfer + slot, choice(charted.book(), planned.get(slot)));
             }
             addCarries("today " + golfer, result.optionsOf(result.today()), carriesM);
             addCarries("plan " + golfer, planned, carriesM);
@@ -52,8 +55,20 @@ record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, doubl
         return BagResult.of(bag, BagSearch.state(bag, bag.today()), BagSearch.state(bag, chosen));
     }
 
-    private static String choice(Option option) {
-        return option.isEmpty() ? "" : option.club().name() + " " + option.choice();
+    /** Settings count along the sleeve, so that another name for one is no other choice, and bends to a quarter of a degree. */
+    private static String choice(Book book, Option option) {
+        if (option.isEmpty()) {
+            return "";
+        }
+        Choice choice = option.choice();
+        int setting = book.sleeveOf(option.club())
+                .map(sleeve -> sleeve.settings().stream()
+                        .map(SleeveSetting::mark)
+                        .toList()
+                        .indexOf(choice.settingText()))
+                .orElse(-1);
+        return option.club().name() + " " + setting + " " + choice.weightingText() + " "
+                + Math.rint(4 * choice.bend().loftDeg()) + " " + Math.rint(4 * choice.bend().lieDeg());
     }
 
     private static void addCarries(String whose, List<Option> options, Map<String, Double> carriesM) {

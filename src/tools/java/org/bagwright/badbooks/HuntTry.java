@@ -79,7 +79,7 @@ record HuntTry(HuntBook.Place place, double number, HuntChange change, HuntPlan 
         return String.format(
                 Locale.ROOT,
                 "%s %s %s %s %s: carry %.1f yd, %+.1f points, %d choices, %s %s",
-                isSilent() ? "SILENT" : isLarge() ? "large " : "small ",
+                isSilent() ? "SILENT " + HuntReason.of(this) : isLarge() ? "large " : "small ",
                 place.address(),
                 number,
                 change.label(),

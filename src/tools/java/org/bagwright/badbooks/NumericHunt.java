@@ -13,20 +13,29 @@ final class NumericHunt {
 
     private NumericHunt() {}
 
-    /** Takes the most numbers of a column to try in each demo, and the folder to work in; prints each try. */
+    /**
+     * Takes the most numbers of a column to try in each book, the folder to work in, the page that takes the table or -, and the
+     * books: demos, or {@code filled}. Prints each try.
+     */
     public static void main(String[] arguments) throws IOException {
         int most = Integer.parseInt(arguments[0]);
         Path folder = Path.of(arguments[1]);
-        List<String> names = Stream.of(arguments).skip(2).toList();
+        List<String> names = Stream.of(arguments).skip(3).toList();
+        HuntTable table = new HuntTable();
         BagSearch search = new BagSearch(new SearchLimits(1, MOST_S));
         for (String name : names) {
             try (HuntBook book = new HuntBook(name, folder, search)) {
                 for (HuntBook.Place place : book.places(most)) {
                     for (HuntChange change : HuntChange.values()) {
-                        System.out.println(name + " " + book.run(place, change).line());
+                        HuntTry tried = book.run(place, change);
+                        table.add(tried);
+                        System.out.println(name + " " + tried.line());
                     }
                 }
             }
+        }
+        if (!arguments[2].equals("-")) {
+            table.write(Path.of(arguments[2]));
         }
     }
 }

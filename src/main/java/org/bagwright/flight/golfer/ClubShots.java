@@ -10,8 +10,10 @@ import org.bagwright.domain.book.Shot.Measured;
 
 /** The shots of one club. */
 record ClubShots(List<Shot> shots) {
+    private static final int FEWEST_OF_AVERAGE = 3;
+
     /**
-     * What two shots disagree on by more than 7 % in ball speed, 12 % in carry, 35 % in spin or 6 degrees in launch: with no
+     * What two shots disagree on by more than 8 % in head speed, 7 % in ball speed, 12 % in carry (7 % where each is the average of three or more), 35 % in spin or 6 degrees in launch: with no
      * third, neither can be called a stray. Empty for another number of shots.
      */
     Optional<String> disagreement() {
@@ -19,12 +21,17 @@ record ClubShots(List<Shot> shots) {
             return Optional.empty();
         }
         return Stream.of(
+                        differ("head speed", Measured::headSpeedMps, 0.08, 0),
                         differ("ball speed", Measured::ballSpeedMps, 0.07, 0),
-                        differ("carry", Measured::carryM, 0.12, 0),
+                        differ("carry", Measured::carryM, areAverages() ? 0.07 : 0.12, 0),
                         differ("spin", Measured::spinRpm, 0.35, 0),
                         differ("launch", Measured::launchDeg, 0, 6))
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    private boolean areAverages() {
+        return shots.stream().allMatch(shot -> shot.series().shots() >= FEWEST_OF_AVERAGE);
     }
 
     private Optional<String> differ(

@@ -50,6 +50,7 @@ final class FitMessages {
         messages.addAll(input.messages());
         groups.forEach(this::noteFarShots);
         noteSpeeds();
+        new StrayHeadSpeeds(words, input.clubs(), input.shots()).message().ifPresent(messages::add);
         messages.addAll(new StatedLofts(input).messages());
         input.clubs().forEach(this::noteUnusual);
         input.clubs().forEach(club -> messages.addAll(new AssumedParts(words, club, input.clubs()).messages()));

@@ -13,6 +13,7 @@ import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.ClubKind;
+import org.bagwright.domain.units.LengthUnit;
 import org.bagwright.domain.units.Limit;
 import org.bagwright.flight.learning.ClubToday;
 import org.bagwright.flight.learning.Delivery;
@@ -23,6 +24,14 @@ final class StatedSpeeds {
     private static final double MOST_RATIO = 1.15;
     private static final double LEAST_OF_ONE_RATIO = 0.75;
     private static final double MOST_OF_ONE_RATIO = 1.3;
+
+    /**
+     * How far head speeds measured with the very club may be from the stated one, over it. Sessions and monitors differ by a
+     * few percent: assumed.
+     */
+    private static final double MOST_OFF_RATIO = 0.07;
+
+    private static final double LIKE_LENGTH_M = LengthUnit.INCH.toM(1.1);
 
     private static final Set<ClubKind> LONG = Set.of(ClubKind.DRIVER, ClubKind.WOOD);
     private static final Set<ClubKind> SHORT = Set.of(ClubKind.IRON, ClubKind.WEDGE);
@@ -102,7 +111,11 @@ final class StatedSpeeds {
         double[] ratios = telling.stream()
                 .mapToDouble(index -> toldRatio(index).getAsDouble())
                 .toArray();
-        if (statedMps.isEmpty() || agrees(ratios)) {
+        if (statedMps.isEmpty()) {
+            return statedMps;
+        }
+        if (agrees(ratios)) {
+            checkOwn(column, statedMps.getAsDouble());
             return statedMps;
         }
         List<String> names =
@@ -110,6 +123,31 @@ final class StatedSpeeds {
         int nearest = nearest(telling, column.equals("Driver speed") ? HeadSpeeds.DRIVER_M : HeadSpeeds.SEVEN_IRON_M);
         doubt(column, statedMps.getAsDouble(), toldRatio(nearest).getAsDouble(), names);
         return OptionalDouble.empty();
+    }
+
+    /** A warning where shots with the driver, or with an iron of about the length of a 7 iron, have another head speed. */
+    private void checkOwn(String column, double statedMps) {
+        boolean driver = column.equals("Driver speed");
+        ClubKind kind = driver ? ClubKind.DRIVER : ClubKind.IRON;
+        double lengthM = driver ? HeadSpeeds.DRIVER_M : HeadSpeeds.SEVEN_IRON_M;
+        List<Integer> measured = IntStream.range(0, clubs.size())
+                .filter(index -> clubs.get(index).kind() == kind)
+                .filter(index -> ShotMedians.of(shots.get(index)).headSpeedMps().isPresent())
+                .filter(index -> Math.abs(clubs.get(index).lengthM() - lengthM) < LIKE_LENGTH_M)
+                .boxed()
+                .toList();
+        if (!measured.isEmpty()) {
+            int index = nearest(measured, lengthM);
+            double ratio = toldRatio(index).getAsDouble();
+            if (Math.abs(ratio - 1) > MOST_OFF_RATIO) {
+                warn(
+                        column,
+                        column + " far from the head speed of the golfer's shots: ",
+                        words.speed(statedMps) + ", about " + words.speed(statedMps * ratio) + " by the shots with "
+                                + clubs.get(index).club().name(),
+                        "it is mistyped, or of another day");
+            }
+        }
     }
 
     /** The club whose length is nearest to that of the club to which the stated speed belongs. */
@@ -146,14 +184,16 @@ final class StatedSpeeds {
         String maybe = words.otherUnit(statedMps, toldMps)
                 .map(unit -> "it is in " + unit)
                 .orElse("it is of another club, or mistyped");
-        messages.add(Message.warning(
-                        golfer.cell(),
-                        Wording.ofGolfer(
-                                column + " that none of the golfer's shots agrees with: ",
-                                golfer.name(),
-                                words.speed(statedMps) + ", about " + words.speed(toldMps) + " by the shots with "
-                                        + FitterUnits.list(names),
-                                ". Maybe " + maybe + "."))
-                .in(column));
+        warn(
+                column,
+                column + " that none of the golfer's shots agrees with: ",
+                words.speed(statedMps) + ", about " + words.speed(toldMps) + " by the shots with "
+                        + FitterUnits.list(names),
+                maybe);
+    }
+
+    private void warn(String column, String lead, String detail, String maybe) {
+        Wording wording = Wording.ofGolfer(lead, golfer.name(), detail, ". Maybe " + maybe + ".");
+        messages.add(Message.warning(golfer.cell(), wording).in(column));
     }
 }

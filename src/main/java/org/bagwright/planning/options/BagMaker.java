@@ -72,6 +72,7 @@ public final class BagMaker {
                 .toList();
         made.values().forEach(club -> messages.addAll(new RatedMessages(club, book.readingsOf(club.club())).all()));
         slots.forEach(this::warnIfClosed);
+        messages.addAll(new FarWishes(golfer, slots, book.settings().units().distance()).messages());
         GolferMessages about = new GolferMessages(golfer);
         about.soles(clubs).ifPresent(messages::add);
         messages.addAll(about.heads(clubs));

@@ -9,6 +9,8 @@ import org.bagwright.domain.book.GapWish;
 import org.bagwright.domain.book.Golfer;
 import org.bagwright.domain.book.Hand;
 import org.bagwright.domain.club.Limits;
+import org.bagwright.domain.text.Numbers;
+import org.bagwright.domain.units.Limit;
 import org.bagwright.workbook.cells.Findings;
 import org.bagwright.workbook.cells.InputRow;
 import org.bagwright.workbook.cells.InputTable;
@@ -27,6 +29,7 @@ final class GolferReader {
             "left", Hand.LEFT,
             "lh", Hand.LEFT,
             "left-handed", Hand.LEFT);
+    private static final Limit USUAL_LEAN_DEG = new Limit(0, 10, "degrees");
     private static final Map<String, GapWish> GAP_WORDS = Map.of("even", GapWish.EVEN, "today", GapWish.TODAY);
 
     private final InputTable table;
@@ -101,6 +104,7 @@ final class GolferReader {
         OptionalInt changes = row.whole(GolferColumn.MOST_CHANGES);
         if (!row.isSpoilt()) {
             String cell = row.cell(GolferColumn.GOLFER);
+            sayOddLean(row, address.leanDeg());
             Golfer golfer = new Golfer(name.orElseThrow(), hand, speeds, address, gapWish, limits, changes, cell);
             filled.add(new Filled(row, golfer));
         }
@@ -124,6 +128,17 @@ final class GolferReader {
         boolean squares = row.yesNo(GolferColumn.SQUARES_FACE).orElse(true);
         boolean aligned = !row.yesNo(GolferColumn.KEEP_SHAFT_TURNED).orElse(true);
         return new Golfer.Address(leanDeg, squares, aligned);
+    }
+
+    /** Hands behind the ball are as rare as hands far ahead of it, at address; common practice. */
+    private void sayOddLean(InputRow row, double leanDeg) {
+        if (!USUAL_LEAN_DEG.holds(leanDeg)) {
+            String maybe = USUAL_LEAN_DEG.holds(-leanDeg) ? Numbers.trimmed(-leanDeg) + "?" : "it is mistyped.";
+            findings.warning(
+                    row.cell(GolferColumn.SHAFT_LEAN),
+                    "Shaft lean that golfers hardly have at address (0 to 10 degrees, toward the target is positive), found "
+                            + Numbers.trimmed(leanDeg) + ". Maybe " + maybe);
+        }
     }
 
     private static GapWish gapWish(InputRow row) {
