@@ -3,7 +3,10 @@ package org.bagwright.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.bagwright.cli.text.AnsiStyle;
 import org.bagwright.cli.text.FaultText;
 import org.bagwright.cli.text.MessageText;
@@ -19,20 +22,6 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "bagwright",
         description = "Plans every setting and bend of a golf bag from a spreadsheet.",
-        subcommands = {
-            DemoCommand.class,
-            NewCommand.class,
-            CheckCommand.class,
-            ChartCommand.class,
-            GaugeCommand.class,
-            AddShotsCommand.class,
-            PlanCommand.class,
-            PageCommand.class,
-            WatchCommand.class,
-            CompareCommand.class,
-            CompletionCommand.class,
-            HelpCommand.class
-        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",
@@ -62,6 +51,27 @@ public final class Main implements Runnable {
     static final int WRONG_WORKBOOK = 3;
     static final int MUSTS_NOT_MET = 4;
 
+    /** The commands in the order in which the help lists them. */
+    private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
+
+    /** The commands that need all others. */
+    private static final Set<String> ABOUT_ALL = Set.of("completion", "help");
+
+    static {
+        COMMANDS.put("demo", DemoCommand.class);
+        COMMANDS.put("new", NewCommand.class);
+        COMMANDS.put("check", CheckCommand.class);
+        COMMANDS.put("chart", ChartCommand.class);
+        COMMANDS.put("gauge", GaugeCommand.class);
+        COMMANDS.put("add-shots", AddShotsCommand.class);
+        COMMANDS.put("plan", PlanCommand.class);
+        COMMANDS.put("page", PageCommand.class);
+        COMMANDS.put("watch", WatchCommand.class);
+        COMMANDS.put("compare", CompareCommand.class);
+        COMMANDS.put("completion", CompletionCommand.class);
+        COMMANDS.put("help", HelpCommand.class);
+    }
+
     @Spec
     private CommandSpec spec;
 
@@ -77,7 +87,7 @@ public final class Main implements Runnable {
 
     /** Runs one command and gives its exit code. */
     public static int run(PrintWriter out, PrintWriter err, AnsiStyle style, String... args) {
-        CommandLine line = commandLine();
+        CommandLine line = commandLine(needed(args));
         style.giveTo(line);
         line.setOut(out).setErr(err);
         line.setExecutionExceptionHandler((fault, command, parsed) -> report(fault, command));
@@ -103,8 +113,20 @@ public final class Main implements Runnable {
         }
     }
 
+    /** The one command that is typed, as looking at the others takes longer than some of them run. */
+    private static Set<String> needed(String... args) {
+        return args.length > 0 && COMMANDS.containsKey(args[0]) && !ABOUT_ALL.contains(args[0])
+                ? Set.of(args[0])
+                : COMMANDS.keySet();
+    }
+
     static CommandLine commandLine() {
+        return commandLine(COMMANDS.keySet());
+    }
+
+    private static CommandLine commandLine(Set<String> names) {
         CommandLine line = new CommandLine(new Main());
+        names.forEach(name -> line.addSubcommand(name, COMMANDS.get(name)));
         HelpOptions.addTo(line);
         line.registerConverter(double.class, new DecimalNumber());
         line.registerConverter(Path.class, new FileName());

@@ -89,7 +89,7 @@ final class PageCommand implements Callable<Integer> {
     }
 
     private Written written(SourceFile source, Planning planning, WorkProgress progress, Path page) throws Exception {
-        BookResult result = planning.plan(new Charting(source, progress).chart());
+        BookResult result = planning.plan(new Charting(source, progress).forPlan());
         new Target(page).requireWritable();
         progress.at(WorkProgress.Stage.WRITING, 0, 0);
         return new Written(result, Planning.writePage(source, result, page));

@@ -62,6 +62,7 @@ final class PlanCommand implements Callable<Integer> {
         search.check();
         Path copy = target.target(book.file(), NamedFile.PLAN);
         Planning planning = search.planning();
+        planning.rehearseWriting();
         Interrupt interrupt = new Interrupt(planning);
         try (ProgressLine progress =
                 ProgressLine.start(spec.commandLine().getErr()).follow(planning)) {
@@ -89,7 +90,7 @@ final class PlanCommand implements Callable<Integer> {
     /** The book as it is, or with its live choices in the place of today's set-up. */
     private Charting.FromLive start(SourceFile source, WorkProgress progress) throws Exception {
         if (!fromLive) {
-            return new Charting.FromLive(new Charting(source, progress).chart(), List.of());
+            return new Charting.FromLive(new Charting(source, progress).forPlan(), List.of());
         }
         return new Charting(source, progress)
                 .fromLive()

@@ -53,6 +53,11 @@ public record Charting(SourceFile file, WorkProgress work) {
      * @throws IOException if the file cannot be read
      */
     public ChartedBook chart() throws WorkbookProblems, IOException {
+        return forPlan().book();
+    }
+
+    /** As {@link #chart}, for a plan. */
+    public Charted forPlan() throws WorkbookProblems, IOException {
         return new Reading().charted();
     }
 
@@ -62,7 +67,7 @@ public record Charting(SourceFile file, WorkProgress work) {
      * @param charted the book with all its options, counted from there
      * @param changes what differs from its sheet Clubs
      */
-    public record FromLive(ChartedBook charted, List<TodayChange> changes) {
+    public record FromLive(Charted charted, List<TodayChange> changes) {
         public FromLive {
             changes = List.copyOf(changes);
         }
@@ -119,12 +124,12 @@ public record Charting(SourceFile file, WorkProgress work) {
             }
         }
 
-        private ChartedBook charted() throws WorkbookProblems {
+        private Charted charted() throws WorkbookProblems {
             return charted(book);
         }
 
         /** The options of this book, perhaps with other clubs than were read. */
-        private ChartedBook charted(Book started) throws WorkbookProblems {
+        private Charted charted(Book started) throws WorkbookProblems {
             BagMaker maker = new BagMaker(started, work);
             BookOptions options = maker.bags();
             add(maker.messages());
@@ -135,7 +140,7 @@ public record Charting(SourceFile file, WorkProgress work) {
             refuseProblems();
             add(GaugeMessages.of(started));
             add(BalanceMessages.of(started));
-            return new ChartedBook(started, options, new Messages(messages).inOrder());
+            return new Charted(new ChartedBook(started, options, new Messages(messages).inOrder()), maker);
         }
     }
 }

@@ -10,7 +10,6 @@ import java.util.Optional;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.compare.ComparedBook;
 import org.bagwright.domain.compare.Comparison;
-import org.bagwright.domain.option.ChartedBook;
 import org.bagwright.files.KeptFile;
 import org.bagwright.files.SourceFile;
 import org.bagwright.workbook.result.CompareBook;
@@ -31,11 +30,11 @@ public final class Comparing {
      * @throws IOException if a file cannot be read
      */
     public Comparison compare(Map<String, Path> books) throws SeveralProblems, IOException {
-        Map<String, ChartedBook> charted = new LinkedHashMap<>();
+        Map<String, Charted> charted = new LinkedHashMap<>();
         Map<String, List<Message>> wrong = new LinkedHashMap<>();
         for (Map.Entry<String, Path> book : books.entrySet()) {
             try {
-                charted.put(book.getKey(), new Charting(new SourceFile(book.getValue()), planning.work()).chart());
+                charted.put(book.getKey(), new Charting(new SourceFile(book.getValue()), planning.work()).forPlan());
             } catch (WorkbookProblems problems) {
                 wrong.put(book.getKey(), problems.messages());
             }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.CellChange;
@@ -28,6 +29,7 @@ import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.planning.reasons.PlanExplanation;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.model.SearchLimits;
+import org.bagwright.workbook.result.Rehearsal;
 import org.bagwright.workbook.result.ResultBook;
 import org.bagwright.workbook.result.WrittenCells;
 
@@ -49,6 +51,11 @@ public final class Planning {
         this.search = CompletableFuture.supplyAsync(() -> new BagSearch(limits));
     }
 
+    /** Makes the writing of a plan ready on a thread of its own, while a book is read. */
+    public void rehearseWriting() {
+        CompletableFuture.runAsync(new Rehearsal());
+    }
+
     /**
      * Chooses the best option for every club.
      *
@@ -61,43 +68,75 @@ public final class Planning {
 
     /** As {@link #plan(Path)} for a book into which the plan is written later. */
     public BookResult plan(SourceFile file) throws WorkbookProblems, IOException {
-        return plan(new Charting(file, work).chart());
+        return plan(new Charting(file, work).forPlan());
     }
 
     /** As {@link #plan(SourceFile)} for a book whose options are computed. */
-    public BookResult plan(ChartedBook charted) {
+    public BookResult plan(Charted charted) {
         long startNs = System.nanoTime();
         work.at(WorkProgress.Stage.SEARCH, 0, 0);
+        ChartedBook book = charted.book();
         BagSearch ready = search.join();
         ready.onProgress(progress::report);
-        BookPlan plan = ready.plan(charted.options());
+        BookPlan plan = ready.plan(book.options());
         double searchS = (System.nanoTime() - startNs) / 1e9;
-        BagMaker onceMore = new BagMaker(charted.book());
-        Outlooks outlooks = new Outlooks(charted.book(), onceMore, limits.seed());
-        List<BagResult> planned = IntStream.range(0, charted.bags().size())
-                .mapToObj(index -> bag(charted.bags().get(index), plan.bags().get(index)))
-                .toList();
-        PlanExplanation reasons =
-                new PlanExplanation(ready, charted.book(), charted.options().stock(), plan.proven(), work);
-        List<BagResult> bags = reasons.with(planned).parallelStream()
-                .map(outlooks::with)
-                .map(bag -> bag.withSessions(onceMore.flight(bag.golfer()).sessions()))
-                .toList();
         BookResult bare = new BookResult(
-                charted.book(),
-                bags,
-                charted.options().stock(),
+                book.book(),
+                IntStream.range(0, book.bags().size())
+                        .mapToObj(index -> bag(book.bags().get(index), plan.bags().get(index)))
+                        .toList(),
+                book.options().stock(),
                 plan.proof(),
-                charted.messages(),
+                book.messages(),
                 limits.seed(),
                 searchS);
-        PlanAudit.check(bare, onceMore);
-        List<Message> messages = new ArrayList<>(new PlanMessages(bare).messages());
-        PenaltyMessages.of(bare).ifPresent(messages::add);
+        return explained(bare, charted.maker(), ready);
+    }
+
+    /** Audits the plan and looks ahead while the search works out the reasons. */
+    private BookResult explained(BookResult bare, BagMaker maker, BagSearch ready) {
+        CompletableFuture<List<BagResult>> ahead = CompletableFuture.supplyAsync(() -> lookedAhead(bare, maker));
+        CompletableFuture<Void> audit =
+                CompletableFuture.runAsync(() -> PlanAudit.check(bare, new BagMaker(bare.book(), maker)));
+        PlanExplanation reasons =
+                new PlanExplanation(ready, bare.book(), bare.stock(), bare.proof().proven(), work);
+        List<BagResult> explained = reasons.with(bare.bags());
+        joined(audit);
+        List<BagResult> looked = joined(ahead);
+        List<BagResult> bags = IntStream.range(0, looked.size())
+                .mapToObj(index ->
+                        looked.get(index).withReasons(explained.get(index).reasons()))
+                .toList();
+        BookResult result = bare.withBags(bags);
+        List<Message> messages = new ArrayList<>(new PlanMessages(result).messages());
+        PenaltyMessages.of(result).ifPresent(messages::add);
         messages.addAll(reasons.messages());
-        messages.addAll(charted.messages());
+        messages.addAll(bare.messages());
         bags.forEach(bag -> messages.addAll(Outlooks.assumptions(bag)));
-        return bare.withMessages(new Messages(messages).inOrder());
+        return result.withMessages(new Messages(messages).inOrder());
+    }
+
+    private List<BagResult> lookedAhead(BookResult bare, BagMaker maker) {
+        Outlooks outlooks = new Outlooks(bare.book(), maker, limits.seed());
+        return bare.bags().parallelStream()
+                .map(outlooks::with)
+                .map(bag -> bag.withSessions(maker.flight(bag.golfer()).sessions()))
+                .toList();
+    }
+
+    /** What another thread worked out; a fault there is a fault here. */
+    private static <T> T joined(CompletableFuture<T> part) {
+        try {
+            return part.join();
+        } catch (CompletionException fault) {
+            if (fault.getCause() instanceof RuntimeException own) {
+                throw own;
+            }
+            if (fault.getCause() instanceof Error own) {
+                throw own;
+            }
+            throw fault;
+        }
     }
 
     private static BagResult bag(BagOptions options, BagPlan plan) {

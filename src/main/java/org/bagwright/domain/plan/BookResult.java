@@ -40,6 +40,10 @@ public record BookResult(
         messages = List.copyOf(messages);
     }
 
+    public BookResult withBags(List<BagResult> computed) {
+        return new BookResult(book, computed, stock, proof, messages, seed, searchS);
+    }
+
     public BookResult withMessages(List<Message> all) {
         return new BookResult(book, bags, stock, proof, all, seed, searchS);
     }

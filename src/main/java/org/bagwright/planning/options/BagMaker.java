@@ -33,6 +33,7 @@ public final class BagMaker {
     private final WorkProgress work;
     private final List<Message> messages = new ArrayList<>();
     private final Map<Golfer, Workshop> workshops = new ConcurrentHashMap<>();
+    private final Map<Golfer, GolferFlight> flights = new ConcurrentHashMap<>();
 
     public BagMaker(Book book) {
         this(book, WorkProgress.NONE);
@@ -42,6 +43,12 @@ public final class BagMaker {
         this.book = book;
         this.stock = StockLimit.of(book);
         this.work = work;
+    }
+
+    /** Computes the options of a book once more, with the golfers as another maker learned them. */
+    public BagMaker(Book book, BagMaker learned) {
+        this(book);
+        flights.putAll(learned.flights);
     }
 
     public List<Message> messages() {
@@ -100,7 +107,14 @@ public final class BagMaker {
         for (Club club : clubs) {
             made.put(club, slotClub(golfer, club));
         }
-        GolferFlight flight = GolferFlight.fit(
+        GolferFlight known = flights.get(golfer);
+        GolferFlight flight = known == null ? learned(golfer, clubs, made) : known;
+        flights.put(golfer, flight);
+        return new Workshop(made, flight, new OptionMaker(book, golfer, flight, stock));
+    }
+
+    private GolferFlight learned(Golfer golfer, List<Club> clubs, Map<Club, SlotClub> made) {
+        return GolferFlight.fit(
                 book.settings(),
                 golfer,
                 clubs,
@@ -108,7 +122,6 @@ public final class BagMaker {
                 book.shots().stream()
                         .filter(shot -> shot.golfer().equalsIgnoreCase(golfer.name()))
                         .toList());
-        return new Workshop(made, flight, new OptionMaker(book, golfer, flight, stock));
     }
 
     /** The flight of a golfer's clubs. */

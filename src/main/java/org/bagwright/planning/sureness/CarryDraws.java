@@ -14,36 +14,50 @@ final class CarryDraws {
     private final Chain chain;
     private final Normals normals;
     private final double[] certainM2;
+    private final Map<Club, Integer> clubs = new HashMap<>();
+    private final int[] clubOfOption;
+    private final int clubOfToday;
 
     CarryDraws(Chain chain, long seed) {
         this.chain = chain;
         this.normals = new Normals(seed);
         this.certainM2 = new double[chain.size()];
+        this.clubOfToday = chain.longestToday().map(this::club).orElse(0);
+        this.clubOfOption = new int[chain.size()];
+        Arrays.setAll(clubOfOption, number -> club(chain.option(number)));
+    }
+
+    /** A number for the club of an option; the same for each of its options. */
+    private int club(ChainOption option) {
+        return option.flies() ? clubs.computeIfAbsent(option.option().club(), any -> clubs.size()) : 0;
     }
 
     /** The next world, in which nothing is left unknown. */
     World next() {
         double[] shared = normals.next(CarryDoubt.SHARED);
-        Map<Club, double[]> own = new HashMap<>();
-        double todayM =
-                chain.longestToday().map(today -> carryM(today, shared, own)).orElse(Double.NaN);
+        double[][] own = new double[clubs.size()][];
+        double todayM = chain.longestToday()
+                .map(today -> carryM(today, shared, own, clubOfToday))
+                .orElse(Double.NaN);
         double[] carriesM = new double[chain.size()];
-        Arrays.setAll(carriesM, number -> carryM(chain.option(number), shared, own));
+        Arrays.setAll(carriesM, number -> carryM(chain.option(number), shared, own, clubOfOption[number]));
         return chain.world(carriesM, certainM2, todayM, World.GapDoubt.NONE);
     }
 
-    private double carryM(ChainOption option, double[] shared, Map<Club, double[]> own) {
+    private double carryM(ChainOption option, double[] shared, double[][] own, int club) {
         if (!option.flies()) {
             return Double.NaN;
         }
         CarryDoubt doubt = option.doubt();
-        double[] ofClub = own.computeIfAbsent(option.option().club(), club -> normals.next(doubt.ownCount()));
+        if (own[club] == null) {
+            own[club] = normals.next(doubt.ownCount());
+        }
         double carryM = option.carryM();
         for (int factor = 0; factor < shared.length; factor++) {
             carryM += doubt.sharedM(factor) * shared[factor];
         }
-        for (int factor = 0; factor < ofClub.length; factor++) {
-            carryM += doubt.ownM(factor) * ofClub[factor];
+        for (int factor = 0; factor < own[club].length; factor++) {
+            carryM += doubt.ownM(factor) * own[club][factor];
         }
         return carryM;
     }

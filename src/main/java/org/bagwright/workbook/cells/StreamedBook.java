@@ -10,11 +10,15 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.openxml4j.util.ZipFileZipEntrySource;
+import org.apache.poi.ss.usermodel.RichTextString;
 import org.apache.poi.xssf.model.SharedStringsTable;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.streaming.SheetDataWriter;
@@ -40,9 +44,28 @@ public final class StreamedBook extends SXSSFWorkbook {
     public void write(OutputStream target) throws IOException {
         flushSheets();
         ByteArrayOutputStream frame = new ByteArrayOutputStream();
-        getXSSFWorkbook().write(frame);
+        ZipArchiveOutputStream packing = new ZipArchiveOutputStream(frame);
+        packing.setLevel(Deflater.BEST_SPEED);
+        getXSSFWorkbook().write(packing);
         try (ZipFile parts = ZipFile.builder().setByteArray(frame.toByteArray()).get()) {
             injectData(new ZipFileZipEntrySource(parts), target);
+        }
+    }
+
+    /** The texts of a book, with the places of those that were written: the library's own look-up makes XML of each text. */
+    private static final class KnownTexts extends SharedStringsTable {
+        private final SharedStringsTable texts;
+        private final Map<String, Integer> places = new HashMap<>();
+
+        KnownTexts(SharedStringsTable texts) {
+            this.texts = texts;
+        }
+
+        @Override
+        public int addSharedStringItem(RichTextString text) {
+            return text.numFormattingRuns() > 0
+                    ? texts.addSharedStringItem(text)
+                    : places.computeIfAbsent(text.getString(), any -> texts.addSharedStringItem(text));
         }
     }
 
@@ -53,7 +76,7 @@ public final class StreamedBook extends SXSSFWorkbook {
         private ByteArrayOutputStream packed;
 
         PackedRows(SharedStringsTable texts) throws IOException {
-            super(texts);
+            super(new KnownTexts(texts));
         }
 
         @Override
