@@ -95,6 +95,7 @@ class ManualTest {
                 .map(found -> found.group(1) + ".png")
                 .collect(Collectors.toCollection(TreeSet::new));
         made.add("chances.svg"); // drawn by ChancesPicture
+        made.add("page.png"); // drawn by PagePictures
         assertFalse(shown.isEmpty());
         assertEquals(shown, made);
         try (Stream<Path> kept = Files.list(PICTURES)) {
