@@ -27,7 +27,16 @@ import org.junit.jupiter.api.io.TempDir;
 class JsonOfRandomBooksTest {
     private static final int BOOKS = 100;
     private static final Set<String> VARIED = Set.of(
-            "Loft", "Lie", "Length", "Driver speed", "Iron speed", "Head speed", "Ball speed", "Launch", "Spin", "Carry");
+            "Loft",
+            "Lie",
+            "Length",
+            "Driver speed",
+            "Iron speed",
+            "Head speed",
+            "Ball speed",
+            "Launch",
+            "Spin",
+            "Carry");
 
     private final Map<String, Integer> documents = new TreeMap<>();
 

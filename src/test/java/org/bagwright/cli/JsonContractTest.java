@@ -106,7 +106,8 @@ class JsonContractTest {
                 object.setAll(whole);
             }
         }
-        assertTrue(optional(JsonContract.FOLDER.resolve(command + ".schema.json")).containsAll(mayMiss), "" + mayMiss);
+        assertTrue(
+                optional(JsonContract.FOLDER.resolve(command + ".schema.json")).containsAll(mayMiss), "" + mayMiss);
         assertFalse(mayMiss.contains("format") || mayMiss.contains("units") || mayMiss.contains("penalty"));
     }
 
@@ -200,17 +201,17 @@ class JsonContractTest {
                 labels(MeasureNext.Worth.values(), MeasureNext.Worth::words),
                 words("plan", golfer + "measureNext/items", "words"));
         assertEquals(labels(Repeatability.Origin.values(), Enum::name), words("gauge", "", "repeatabilityFrom"));
-        Measure[] misses = Arrays.stream(Measure.values())
-                .filter(Measure::canBeWorstMiss)
-                .toArray(Measure[]::new);
-        assertEquals(
-                labels(misses, Measure::label),
-                words("compare", "/$defs/state/properties/worstMiss", "measure"));
+        Measure[] misses =
+                Arrays.stream(Measure.values()).filter(Measure::canBeWorstMiss).toArray(Measure[]::new);
+        assertEquals(labels(misses, Measure::label), words("compare", "/$defs/state/properties/worstMiss", "measure"));
     }
 
     private static <T> Set<String> labels(T[] values, Function<T, String> label) {
         Set<String> labels = new TreeSet<>();
-        Arrays.stream(values).map(label).map(text -> text.toLowerCase(Locale.ROOT)).forEach(labels::add);
+        Arrays.stream(values)
+                .map(label)
+                .map(text -> text.toLowerCase(Locale.ROOT))
+                .forEach(labels::add);
         return labels;
     }
 
@@ -231,7 +232,8 @@ class JsonContractTest {
         for (JsonNode choice : golfer.get("choices")) {
             points += choice.get("points").asDouble();
             if (choice.get("club").asText().equals("left out")) {
-                assertTrue(choice.get("gaugeLoftDeg").isNull() && choice.get("carry").isNull());
+                assertTrue(choice.get("gaugeLoftDeg").isNull()
+                        && choice.get("carry").isNull());
                 continue;
             }
             JsonNode option = option(chart, choice.get("option").asText());

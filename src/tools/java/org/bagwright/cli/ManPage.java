@@ -55,7 +55,10 @@ public final class ManPage {
     private void command(CommandLine line) {
         CommandSpec spec = line.getCommandSpec();
         macro(".SS " + quoted(spec.name()));
-        bold(new Help(spec, Help.defaultColorScheme(Help.Ansi.OFF)).synopsis(0).strip().replaceAll("\\s+", " "));
+        bold(new Help(spec, Help.defaultColorScheme(Help.Ansi.OFF))
+                .synopsis(0)
+                .strip()
+                .replaceAll("\\s+", " "));
         macro(".PP");
         body(formatted(spec.usageMessage().description()));
         for (PositionalParamSpec parameter : spec.positionalParameters()) {
@@ -108,7 +111,9 @@ public final class ManPage {
     }
 
     private static String formatted(String... lines) {
-        return Stream.of(lines).map(line -> String.format(line)).reduce("", (all, line) -> all.isEmpty() ? line : all + " " + line);
+        return Stream.of(lines)
+                .map(line -> String.format(line))
+                .reduce("", (all, line) -> all.isEmpty() ? line : all + " " + line);
     }
 
     private static String quoted(String words) {

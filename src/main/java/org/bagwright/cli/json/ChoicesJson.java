@@ -49,8 +49,7 @@ record ChoicesJson(Units units) {
         choice.put("weighting", setup.flatMap(made -> made.choice().weighting()).orElse(null));
         choice.put("loftBend", setup.map(made -> made.choice().bend().loftDeg()).orElse(null));
         choice.put("lieBend", setup.map(made -> made.choice().bend().lieDeg()).orElse(null));
-        choice.put(
-                "gaugeLoftDeg", setup.map(made -> made.pose().gaugeLoftDeg()).orElse(null));
+        choice.put("gaugeLoftDeg", setup.map(made -> made.pose().gaugeLoftDeg()).orElse(null));
         choice.put("gaugeLieDeg", setup.map(made -> made.pose().gaugeLieDeg()).orElse(null));
         choice.put(
                 "sitsClosedDeg", setup.map(made -> made.pose().sitsClosedDeg()).orElse(null));
@@ -63,8 +62,7 @@ record ChoicesJson(Units units) {
 
     /** What the club costs, in all and by measure, and the musts that it breaks by itself. */
     private static void putPenalty(ObjectNode choice, Option option, Terms terms) {
-        choice.put(
-                "points", OF_CLUBS.stream().mapToDouble(terms::points).sum());
+        choice.put("points", OF_CLUBS.stream().mapToDouble(terms::points).sum());
         ObjectNode penalty = choice.putObject("penalty");
         OF_CLUBS.forEach(measure -> penalty.put(measure.label(), terms.points(measure)));
         penalty.put("brokenMusts", option.terms().totalBreaks());

@@ -44,7 +44,8 @@ public record PrintedJson(ObjectNode document) {
     }
 
     private static JsonNode rounded(double value) {
-        return DoubleNode.valueOf(
-                BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).doubleValue());
+        return DoubleNode.valueOf(BigDecimal.valueOf(value)
+                .setScale(DECIMALS, RoundingMode.HALF_EVEN)
+                .doubleValue());
     }
 }

@@ -54,8 +54,8 @@ public final class JsonContract {
             JsonNode document = MAPPER.readTree(text);
             List<String> problems = problems(document);
             if (!problems.isEmpty()) {
-                throw new AssertionError(problems.size() + " problems, such as "
-                        + problems.subList(0, Math.min(5, problems.size())));
+                throw new AssertionError(
+                        problems.size() + " problems, such as " + problems.subList(0, Math.min(5, problems.size())));
             }
             return document;
         } catch (IOException unreadable) {
