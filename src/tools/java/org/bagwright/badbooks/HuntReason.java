@@ -39,10 +39,11 @@ enum HuntReason {
             "Setting",
             "Stated at",
             "Slot",
-            "Face");
+            "Face",
+            "Mass");
 
     /** Plausible where they are off by a tenth, but not where they are off by more. */
-    private static final Set<String> PLAUSIBLE_BY_A_TENTH = Set.of("Loft", "Shaft balance");
+    private static final Set<String> PLAUSIBLE_BY_A_TENTH = Set.of("Loft", "Shaft balance", "Spin", "Launch");
 
     private final String words;
 
