@@ -40,8 +40,14 @@ final class BagOrder {
             List<Club> clubs = book.bagOf(golfer).stream()
                     .filter(club -> club.kind().carries() && !isChipper(club))
                     .toList();
+            int told = order.messages.size();
             for (Figure figure : Figure.values()) {
                 order.check(clubs, figure);
+            }
+            if (order.messages.size() == told) {
+                new LoftSteps(clubs.stream().filter(Club::inBag).toList())
+                        .message()
+                        .ifPresent(order.messages::add);
             }
         }
         return order.messages;

@@ -48,7 +48,7 @@ class PlausibleBagsTest {
                 .row("G", 6, "Sand wedge", "wedge", 56, 64, 34.5, 292)
                 .sheet("Shots", SHOTS)
                 .row("G", "Driver", 68, 97, 14, 3000)
-                .row("G", "5 wood", 62, 86, 17, 4000)
+                .row("G", "5 wood", 62, 87, 15, 3700)
                 .row("G", "6 hybrid", 57, 77, 19.5, 4700)
                 .row("G", "7 iron", 55, 72, 21, 5000));
     }
@@ -75,11 +75,11 @@ class PlausibleBagsTest {
     @Test
     void longDrive() throws IOException {
         assertSilent(bag("R", 135, 105, 0)
-                .row("G", 1, "Driver", "driver", 6, 58, 48, 190, "D9")
+                .row("G", 1, "Driver", "driver", 7.5, 58, 48, 190, "D9")
                 .row("G", 2, "3 wood", "wood", 13, 57, 43.5)
                 .row("G", 3, "7 iron", "iron", 31, 62.5, 37.5)
                 .sheet("Shots", SHOTS)
-                .row("G", "Driver", 136, 200, 12, 2000)
+                .row("G", "Driver", 136, 198, 10, 2600)
                 .row("G", "7 iron", 104, 141, 16, 6800));
     }
 

@@ -7,7 +7,7 @@ enum HuntReason {
     WISH("a wish: it is the fitter's own"),
     BLANK("fewer figures: what is missing is computed, and the plan says so"),
     HUNDREDTH("within what monitors, scales and gauges repeat to"),
-    PLAUSIBLE("plausible: others have this figure"),
+    PLAUSIBLE("plausible: others have such a figure"),
     NONE("not known yet");
 
     private static final Set<String> WISHES = Set.of(
@@ -27,7 +27,23 @@ enum HuntReason {
             "Most changes",
             "Count");
     private static final Set<String> PLAUSIBLE_FIGURES = Set.of(
-            "Air temperature", "Altitude", "Humidity", "Head wind", "Shaft lean", "Loft bend", "Lie bend", "Shots", "Spread");
+            "Air temperature",
+            "Altitude",
+            "Humidity",
+            "Head wind",
+            "Shaft lean",
+            "Loft bend",
+            "Lie bend",
+            "Shots",
+            "Spread",
+            "Setting",
+            "Stated at",
+            "Slot",
+            "Face",
+            "Mass");
+
+    /** Plausible where they are off by a tenth, but not where they are off by more. */
+    private static final Set<String> PLAUSIBLE_BY_A_TENTH = Set.of("Loft", "Shaft balance", "Spin", "Launch");
 
     private final String words;
 
@@ -51,6 +67,7 @@ enum HuntReason {
         if (tried.change() == HuntChange.HUNDREDTH) {
             return HUNDREDTH;
         }
-        return PLAUSIBLE_FIGURES.contains(column) ? PLAUSIBLE : NONE;
+        boolean tenth = tried.change() == HuntChange.TENTH && PLAUSIBLE_BY_A_TENTH.contains(column);
+        return tenth || PLAUSIBLE_FIGURES.contains(column) ? PLAUSIBLE : NONE;
     }
 }

@@ -20,6 +20,11 @@ final class FitMessages {
     /** A shot of a smaller weight is named. */
     private static final double LITTLE = 0.25;
 
+    /** Carry over that of its launch, off that of the other clubs; of few clubs none can be told. Assumed. */
+    private static final double MOST_CARRY_OFF_RATIO = 0.065;
+
+    private static final int FEWEST_FLOWN = 3;
+
     private final FitterUnits words;
     private final BallModelKind model;
     private final GolferBall ball;
@@ -127,12 +132,24 @@ final class FitMessages {
                 1.6,
                 "Spin far from what its launch predicts: ");
         if (carryUnits.isEmpty()) {
-            noteRatio(
+            noteCarry(club);
+        }
+    }
+
+    private void noteCarry(ClubFit club) {
+        double ratio = carryRatio(club).orElse(1);
+        List<ClubFit> flown = input.clubs().stream()
+                .filter(other -> carryRatio(other).isPresent())
+                .toList();
+        boolean known = flown.contains(club) && flown.size() > FEWEST_FLOWN;
+        double offRatio = known
+                ? new OtherClubs(flown, other -> carryRatio(other).orElseThrow()).offRatio(club)
+                : 0;
+        if (ratio < 0.915 || ratio > 1.085 || Math.abs(offRatio) > MOST_CARRY_OFF_RATIO) {
+            warn(
                     club,
-                    carryRatio(club),
-                    0.915,
-                    1.085,
-                    "Carry far from what its launch and the golfer's other shots predict: ");
+                    "Carry far from what its launch and the golfer's other shots predict: ",
+                    percent(Math.abs(offRatio) > Math.abs(ratio - 1) ? 1 + offRatio : ratio) + " of it");
         }
     }
 

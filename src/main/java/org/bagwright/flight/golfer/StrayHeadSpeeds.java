@@ -2,8 +2,6 @@ package org.bagwright.flight.golfer;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Shot;
 import org.bagwright.domain.book.Wording;
@@ -17,8 +15,8 @@ import org.bagwright.domain.book.Wording;
  * @param shots the shots of each
  */
 record StrayHeadSpeeds(FitterUnits words, List<ClubFit> clubs, List<List<Shot>> shots) {
-    private static final double MOST_OFF_RATIO = 0.06;
-    private static final double MOST_SMASH_OFF_RATIO = 0.05;
+    private static final double MOST_OFF_RATIO = 0.07;
+    private static final double MOST_SMASH_OFF_RATIO = 0.06;
     private static final int FEWEST_OTHERS = 2;
 
     /** One message for the club that is farthest off; the others are judged with its figure in their midst. */
@@ -38,12 +36,12 @@ record StrayHeadSpeeds(FitterUnits words, List<ClubFit> clubs, List<List<Shot>> 
 
     private static boolean isStray(ClubFit club, List<ClubFit> measured) {
         double speed = speedOff(club, measured);
-        double smash = off(club, measured, StrayHeadSpeeds::smashRatio);
+        double smash = new OtherClubs(measured, StrayHeadSpeeds::smashRatio).offRatio(club);
         return speed * smash < 0 && Math.abs(speed) > MOST_OFF_RATIO && Math.abs(smash) > MOST_SMASH_OFF_RATIO;
     }
 
     private static double speedOff(ClubFit club, List<ClubFit> measured) {
-        return off(club, measured, StrayHeadSpeeds::speedRatio);
+        return new OtherClubs(measured, StrayHeadSpeeds::speedRatio).offRatio(club);
     }
 
     private static double speedRatio(ClubFit club) {
@@ -52,18 +50,6 @@ record StrayHeadSpeeds(FitterUnits words, List<ClubFit> clubs, List<List<Shot>> 
 
     private static double smashRatio(ClubFit club) {
         return club.delivery().efficiencyRatio() / club.plain().efficiencyRatio();
-    }
-
-    /** A club's ratio over that of the golfer's other clubs, less 1: over the median, or over those next to it where that is nearer. */
-    private static double off(ClubFit club, List<ClubFit> measured, ToDoubleFunction<ClubFit> ratio) {
-        List<ClubFit> others = measured.stream().filter(other -> other != club).toList();
-        OptionalDouble median =
-                ShotMedians.median(others.stream().mapToDouble(ratio).toArray());
-        ClubInterpolation nextToIt = new ClubInterpolation();
-        others.forEach(other -> nextToIt.add(other.today().placeM(), ratio.applyAsDouble(other)));
-        double byMedian = ratio.applyAsDouble(club) / median.orElseThrow() - 1;
-        double byNext = ratio.applyAsDouble(club) / nextToIt.at(club.today().placeM()) - 1;
-        return byMedian * byNext <= 0 ? 0 : Math.abs(byMedian) < Math.abs(byNext) ? byMedian : byNext;
     }
 
     private Message message(ClubFit club, List<ClubFit> measured) {
