@@ -62,7 +62,6 @@ final class PlanCommand implements Callable<Integer> {
         search.check();
         Path copy = target.target(book.file(), NamedFile.PLAN);
         Planning planning = search.planning();
-        planning.rehearseWriting();
         Interrupt interrupt = new Interrupt(planning);
         try (ProgressLine progress =
                 ProgressLine.start(spec.commandLine().getErr()).follow(planning)) {

@@ -29,7 +29,6 @@ import org.bagwright.planning.outlook.Outlooks;
 import org.bagwright.planning.reasons.PlanExplanation;
 import org.bagwright.search.BagSearch;
 import org.bagwright.search.model.SearchLimits;
-import org.bagwright.workbook.result.Rehearsal;
 import org.bagwright.workbook.result.ResultBook;
 import org.bagwright.workbook.result.WrittenCells;
 
@@ -49,11 +48,6 @@ public final class Planning {
     public Planning(long seed, double mostS) {
         this.limits = new SearchLimits(seed, mostS);
         this.search = CompletableFuture.supplyAsync(() -> new BagSearch(limits));
-    }
-
-    /** Makes the writing of a plan ready on a thread of its own, while a book is read. */
-    public void rehearseWriting() {
-        CompletableFuture.runAsync(new Rehearsal());
     }
 
     /**
