@@ -40,7 +40,7 @@ class ClubBalanceTest {
      */
     @Test
     void clubInertia_isTheHandCalculation() {
-        assertEquals(2872.4902 + 3.3673, DRIVER.build().clubInertiaKgCm2(), 2e-4);
+        assertEquals(2872.4902 + 3.3673, DRIVER.build().clubInertiaKgCm2(), 1e-4);
     }
 
     /** 40 mm toward the toe are 40 cos 58 = 21.197 mm further down the shaft, 20 mm toward the sole 20 sin 58 = 16.961 mm. */
@@ -50,8 +50,8 @@ class ClubBalanceTest {
         BuildNumbers toe = DRIVER.balance().build(pieces(piece(10, 0, -40, 0)));
         BuildNumbers sole = DRIVER.balance().build(pieces(piece(10, 0, 0, -20)));
         BuildNumbers front = DRIVER.balance().build(pieces(piece(10, 35, 0, 0)));
-        assertEquals(10 * (45 * 25.4 + 21.1968), addedGMm(bare, toe), 1e-3);
-        assertEquals(10 * (45 * 25.4 + 16.9610), addedGMm(bare, sole), 1e-3);
+        assertEquals(10 * (45 * 25.4 + 21.1968), addedGMm(bare, toe), 5e-4);
+        assertEquals(10 * (45 * 25.4 + 16.9610), addedGMm(bare, sole), 5e-4);
         assertEquals(10 * 45 * 25.4, addedGMm(bare, front), 1e-6);
     }
 

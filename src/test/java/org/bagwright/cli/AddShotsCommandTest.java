@@ -213,7 +213,7 @@ class AddShotsCommandTest {
             assertEquals(
                     221 + 147 + 222.5503 + 147.9659,
                     after.getSheet("Mine").getRow(2).getCell(0).getNumericCellValue(),
-                    1e-3);
+                    1e-9);
             assertTrue(DateUtil.isCellDateFormatted(shots.getRow(3).getCell(5)));
         }
     }

@@ -17,13 +17,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * The check table of the model through {@code chart --json}. The figures come from an independent program that evaluates
  * the same rotations [own]: design loft 9.5, design lie and golfer's lie 58, bend 1.7, no lean, sole radii 200 and 250
- * mm, centre of gravity 30 mm above the sole. The table prints four decimals of a degree; the seat is a minimum found
- * numerically and is held to 0.01 degrees, the contact shift is printed to 0.01 mm and held to 0.02.
+ * mm, centre of gravity 30 mm above the sole. Every figure is held to half a unit of its last printed digit.
  */
 @Tag("analytic")
 class CheckTableTest {
     private static final Map<String, String> HOURS =
             Map.of("a", "12", "b", "1:30", "c", "3", "d", "4:30", "e", "6", "f", "7:30", "g", "9", "h", "10:30");
+
+    private static final double HALF_OF_FOUR = 0.5e-4 + 1e-9;
+    private static final double HALF_OF_THREE = 0.5e-3 + 1e-9;
+    private static final double HALF_OF_TWO = 0.5e-2 + 1e-9;
 
     @TempDir
     Path folder;
@@ -76,13 +79,13 @@ class CheckTableTest {
             throws Exception {
         for (String hand : new String[] {"R", "L"}) {
             JsonNode option = option(hand, mark);
-            assertEquals(gaugeLoftDeg, option.get("gaugeLoftDeg").asDouble(), 1e-4);
-            assertEquals(gaugeLieDeg, option.get("gaugeLieDeg").asDouble(), 1e-4);
-            assertEquals(addressLoftDeg, option.get("addressLoftDeg").asDouble(), 1e-4);
-            assertEquals(faceHeadingDeg, option.get("faceHeadingDeg").asDouble(), 1e-4);
-            assertEquals(sitsDeg, option.get("sitsClosedDeg").asDouble(), 0.01);
-            assertEquals(loftAsItSitsDeg, option.get("loftAsItSitsDeg").asDouble(), 1e-3);
-            assertEquals(shiftMm, option.get("contactShiftMm").asDouble(), 0.02);
+            assertEquals(gaugeLoftDeg, option.get("gaugeLoftDeg").asDouble(), HALF_OF_FOUR);
+            assertEquals(gaugeLieDeg, option.get("gaugeLieDeg").asDouble(), HALF_OF_FOUR);
+            assertEquals(addressLoftDeg, option.get("addressLoftDeg").asDouble(), HALF_OF_FOUR);
+            assertEquals(faceHeadingDeg, option.get("faceHeadingDeg").asDouble(), HALF_OF_FOUR);
+            assertEquals(sitsDeg, option.get("sitsClosedDeg").asDouble(), HALF_OF_THREE);
+            assertEquals(loftAsItSitsDeg, option.get("loftAsItSitsDeg").asDouble(), HALF_OF_THREE);
+            assertEquals(shiftMm, option.get("contactShiftMm").asDouble(), HALF_OF_TWO);
             assertEquals(turnDeg, option.get("shaftTurnDeg").asDouble(), 1e-9);
         }
     }
@@ -99,8 +102,8 @@ class CheckTableTest {
         double shaftY = Math.cos(bend) * Math.cos(lie) - Math.sin(bend) * upright * Math.sin(lie);
         double flatSoleDeg = Math.toDegrees(Math.atan2(shaftX, shaftY));
         boolean lieMatches = Math.abs(upright) < 1e-9;
-        // At a matched lie the two agree closely; where the lie is off by up to the bend, the law is only a guide.
-        double toleranceDeg = lieMatches ? 0.01 : 0.25;
+        // The law is that of a flat sole; this one is round, which costs up to 0.025 degrees where the lie is off.
+        double toleranceDeg = lieMatches ? 0.002 : 0.03;
         assertEquals(flatSoleDeg, option("R", mark).get("sitsClosedDeg").asDouble(), toleranceDeg);
     }
 

@@ -83,6 +83,25 @@ class EdgesTest {
         }
     }
 
+    /** Both pinned with the heavy piece: only where one is missing does the plan say so, and how many there are. */
+    @Test
+    void pinnedPieces_areToldAsTooManyFromTheFirstThatIsMissing() throws Exception {
+        for (int heavy = 1; heavy <= 2; heavy++) {
+            plan(woods(heavy));
+            ChoiceBook.edited(result(), book -> {
+                for (int slot = 0; slot < 2; slot++) {
+                    ResultCells.set(book, slot, "Live weighting", "Heavy");
+                    ResultCells.set(book, slot, "Pin", "yes");
+                }
+            });
+            Terminal again = Terminal.run("plan", result(), "--json", "-o", folder.resolve("again.xlsx"));
+            assertEquals(heavy < 2 ? 4 : 0, again.code(), again.err());
+            String told = again.json().get("messages").toString();
+            assertEquals(heavy < 2, told.contains("the plan uses 2 of 12 g pieces of kit K, but there are only 1"), told);
+            assertEquals(heavy < 2, again.json().get("broken").toString().contains("2 of 12 g pieces of kit K taken, only 1 there"));
+        }
+    }
+
     /** A putter does not fly; the mean is from the longest to the shortest club that does. */
     @Test
     void evenGap_isTodaysCarriesFromFirstToLastSharedOut() throws Exception {

@@ -118,14 +118,14 @@ class GaugeCommandTest {
         double shownDeg = document.get("repeatabilityDeg").asDouble();
         assertEquals("estimated", document.get("repeatabilityFrom").asText());
         assertEquals(12, document.get("repeatabilitySpareNumbers").asInt());
-        assertEquals(Math.sqrt((6 * 0.0625 + 12 * 0.0025) / 18), shownDeg, 0.01);
+        assertEquals(Math.sqrt((6 * 0.0625 + 12 * 0.0025) / 18), shownDeg, 0.005);
         double given = fit(book, "--repeatability", "0.25")
                 .at("/designLoftDeg/standardError")
                 .asDouble();
         assertEquals(
                 shownDeg / 0.25,
                 document.at("/fits/0/designLoftDeg/standardError").asDouble() / given,
-                1e-3);
+                1e-9);
         String said = Terminal.run("gauge", book).out();
         assertTrue(said.contains("repeats to 0.15 degrees (estimated from these readings)"), said);
         assertTrue(Terminal.run("gauge", book, "--repeatability", "0.1")

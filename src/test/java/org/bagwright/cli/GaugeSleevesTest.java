@@ -49,8 +49,8 @@ class GaugeSleevesTest {
         }
         Path file = book.write(folder.resolve("rated.xlsx"));
         try (XSSFWorkbook copy = written(file)) {
-            assertEquals(9.9, GaugeBooks.number(copy, "Clubs!E2"), 0.02);
-            assertEquals(59.8, GaugeBooks.number(copy, "Clubs!F2"), 0.05);
+            assertEquals(9.9, GaugeBooks.number(copy, "Clubs!E2"), 1e-6);
+            assertEquals(59.8, GaugeBooks.number(copy, "Clubs!F2"), 1e-6);
             assertEquals(1.5, GaugeBooks.number(copy, "Sleeves!D2"));
             assertNull(GaugeBooks.cell(copy, "Sleeves!D2").getCellComment());
         }
@@ -70,7 +70,7 @@ class GaugeSleevesTest {
         Path file = book.write(folder.resolve("turned.xlsx"));
         try (XSSFWorkbook copy = written(file)) {
             assertNull(GaugeBooks.cell(copy, "Sleeves!D2").getCellComment());
-            assertEquals(58.3, GaugeBooks.number(copy, "Clubs!F2"), 0.01);
+            assertEquals(58.3, GaugeBooks.number(copy, "Clubs!F2"), 1e-6);
         }
         String said = Terminal.run("gauge", file).err();
         assertTrue(said.contains("leans the opposite way to the marks of sleeve S"), said);
@@ -104,6 +104,6 @@ class GaugeSleevesTest {
                 .json()
                 .at("/clubs/0/options/2/gaugeLoftDeg")
                 .asDouble();
-        assertEquals(HEAD.gaugeLoftDeg(shaft), loftDeg, 0.03);
+        assertEquals(HEAD.gaugeLoftDeg(shaft), loftDeg, 1e-6);
     }
 }

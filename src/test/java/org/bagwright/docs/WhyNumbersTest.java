@@ -43,6 +43,6 @@ class WhyNumbersTest {
     @Test
     void balance_point_moves_ahead_as_in_a_ball_leant_by_the_loft() {
         double leantRad = Math.toRadians(PageClubs.driver(3).address().loftDeg() - PageClubs.LOFT_DEG);
-        assertEquals(170 * Math.sin(leantRad), SolePicture.aheadMm(), 0.05);
+        assertEquals(170 * Math.sin(leantRad), SolePicture.aheadMm(), 0.02);
     }
 }

@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -131,6 +133,15 @@ class DiskOrderTest {
             assertTrue(savedAfter(call, "saved", false), "after call " + call);
             assertEquals("saved", Files.readString(file));
         }
+    }
+
+    /** A copy of what is being written may be half of it: it gets no name. */
+    @Test
+    void savedWhileTheBackupIsMade_isNoBackup() throws IOException {
+        disk.savedAfter = 1;
+        disk.save = () -> Files.writeString(file, "saved meanwhile");
+        assertThrows(OpenElsewhereException.class, () -> new Backups(file, disk).make(LocalDateTime.now(ZoneOffset.UTC)));
+        assertEquals(Set.of("saved meanwhile"), contents());
     }
 
     /** Whether the new file is refused when another program saves the old one after a call, in place or by a new file. */

@@ -15,6 +15,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.nio.file.attribute.UserDefinedFileAttributeView;
 import java.util.List;
@@ -174,6 +175,20 @@ class SafeFileFaultsTest {
         Files.delete(file);
         assertThrows(OpenElsewhereException.class, () -> before.requireSame(file));
         FileMark.of(file).requireSame(file);
+    }
+
+    /** Where a clock is coarse, the size or the file itself tells. */
+    @Test
+    void changedWithinATickOfTheClock_isRefused() throws IOException {
+        FileTime time = FileTime.fromMillis(0);
+        Files.setLastModifiedTime(file, time);
+        FileMark before = FileMark.of(file);
+        Files.setLastModifiedTime(Files.writeString(file, "longer than old"), time);
+        assertThrows(OpenElsewhereException.class, () -> before.requireSame(file));
+        Path other = Files.setLastModifiedTime(Files.writeString(folder.resolve("other"), "new"), time);
+        new DiskCalls().replace(other, file);
+        assertEquals(before.sizeBytes(), Files.size(file));
+        assertThrows(OpenElsewhereException.class, () -> before.requireSame(file));
     }
 
     /** A library may say of a full disk only that it failed; the disk's own fault counts. */

@@ -11,8 +11,8 @@ class BestLoftTest {
     @Test
     void topOfAParabola_isFound() {
         BestLoft best = BestLoft.around(loftDeg -> 200 - (loftDeg - 13.37) * (loftDeg - 13.37), 10);
-        assertEquals(13.37, best.loftDeg(), 0.01);
-        assertEquals(200, best.carryM(), 1e-4);
+        assertEquals(13.37, best.loftDeg(), 1e-6);
+        assertEquals(200, best.carryM(), 1e-9);
     }
 
     @Test

@@ -62,9 +62,9 @@ class CalibrationTest {
                 double loftDeg = club.head().loftDeg() + aboutDeg;
                 ShotPrediction before = plain.predict(club, loftDeg);
                 ShotPrediction after = flight.predict(club, loftDeg);
-                assertEquals(before.carryM() / M_PER_YD, after.carryM() / M_PER_YD, 0.05, club.name());
-                assertEquals(before.launchDeg(), after.launchDeg(), 0.01, club.name());
-                assertEquals(1, after.spinRpm() / before.spinRpm(), 1e-3, club.name());
+                assertEquals(before.carryM() / M_PER_YD, after.carryM() / M_PER_YD, 1e-5, club.name());
+                assertEquals(before.launchDeg(), after.launchDeg(), 1e-7, club.name());
+                assertEquals(1, after.spinRpm() / before.spinRpm(), 1e-8, club.name());
             }
         }
     }
@@ -215,7 +215,7 @@ class CalibrationTest {
         List<Shot> shots = irons(99, 102, 105, 108);
         GolferFlight flight = TestBags.fit(TestBags.golfer(95), BAG, shots);
         assertEquals(List.of(), TestBags.texts(flight, Message.Severity.WARNING));
-        assertEquals(103.5, today(flight, "7 iron").ballSpeedMps() / MPS_PER_MPH, 0.5);
+        assertEquals(103.5, today(flight, "7 iron").ballSpeedMps() / MPS_PER_MPH, 0.2);
     }
 
     /** A head speed tells of its club most, of the others in part, as the club's own share of the doubt is. */

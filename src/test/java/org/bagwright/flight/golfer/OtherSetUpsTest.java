@@ -66,7 +66,7 @@ class OtherSetUpsTest {
     void bentClub_isTheModelThere() {
         ShotPrediction strong = PLAIN.predict(IRON, 27);
         GolferFlight flight = fit(ten(with(shot(strong, 1), bent(-3), Optional.empty())));
-        assertEquals(PLAIN.predict(IRON, 30).carryM(), flight.predict(IRON, 30).carryM(), 0.05 * TestBags.M_PER_YD);
+        assertEquals(PLAIN.predict(IRON, 30).carryM(), flight.predict(IRON, 30).carryM(), 1e-6);
         assertEquals(CarryOrigin.OWN_ELSEWHERE, flight.origin(IRON, 30));
     }
 
@@ -91,7 +91,7 @@ class OtherSetUpsTest {
                 OptionalDouble.empty(),
                 OptionalDouble.of(38 * 0.0254));
         GolferFlight flight = fit(ten(with(shot(longer, 1), setup, Optional.empty())));
-        assertEquals(today.carryM(), flight.predict(IRON, 30).carryM(), 0.05 * TestBags.M_PER_YD);
+        assertEquals(today.carryM(), flight.predict(IRON, 30).carryM(), 1e-6);
     }
 
     /** Ten quick shots of one day may be a good day; five on each of two days tell more. */
