@@ -2,11 +2,11 @@ package org.bagwright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.bagwright.Needed;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +36,7 @@ class ManPageTest {
 
     @Test
     void page_isReadWithoutAWarning() throws Exception {
-        assumeTrue(Files.isExecutable(Path.of("/usr/bin/groff")), "groff is not installed");
+        Needed.here(Files.isExecutable(Path.of("/usr/bin/groff")), "groff");
         Path file = Files.writeString(folder.resolve("bagwright.1"), PAGE);
         Process groff = new ProcessBuilder("groff", "-man", "-ww", "-Tutf8", file.toString())
                 .redirectOutput(folder.resolve("page.txt").toFile())
