@@ -128,11 +128,26 @@ public record Charting(SourceFile file, WorkProgress work) {
             return charted(book);
         }
 
+        /** Whether a wish is far off because of another warning: one of the same club, or of shots for a carry. */
+        private boolean explains(Message told, Message wish) {
+            boolean isCarry = wish.text().startsWith("Carry") || wish.text().startsWith("Gap");
+            return told.severity() == Message.Severity.WARNING
+                    && told.cells().stream().anyMatch(cell -> row(cell).equals(row(wish.cell()))
+                            || (isCarry && cell.startsWith("Shots!")));
+        }
+
+        private String row(String cell) {
+            return cell.replaceAll("![A-Z]+", "!");
+        }
+
         /** The options of this book, perhaps with other clubs than were read. */
         private Charted charted(Book started) throws WorkbookProblems {
             BagMaker maker = new BagMaker(started, work);
             BookOptions options = maker.bags();
             add(maker.messages());
+            places.located(maker.farWishes()).stream()
+                    .filter(wish -> messages.stream().noneMatch(told -> explains(told, wish)))
+                    .forEach(messages::add);
             add(new LiveChecks(options, "the pinned choice")
                     .problems(started.liveChoices().stream()
                             .filter(LiveChoice::pinned)

@@ -20,10 +20,14 @@ record LoftSteps(List<Club> clubs) {
     private static final double IRON_OFF_DEG = 2.6;
     private static final double WEDGE_OFF_DEG = 3.2;
 
+    /** Farther apart, a club of the set is left out between them. */
+    private static final double MOST_OF_TWO_STEPS_DEG = 11.5;
+
     /** A message for the club that is farthest off the mean of the clubs next to it. */
     Optional<Message> message() {
         return IntStream.range(1, clubs.size() - 1)
                 .filter(index -> isOfASet(index - 1) && isOfASet(index) && isOfASet(index + 1))
+                .filter(index -> loftDeg(index + 1) - loftDeg(index - 1) < MOST_OF_TWO_STEPS_DEG)
                 .filter(index -> Math.abs(offDeg(index)) > mostDeg(index))
                 .boxed()
                 .max(Comparator.comparingDouble(index -> Math.abs(offDeg(index))))

@@ -187,6 +187,14 @@ final class BadCells {
                         "NaN",
                         "Clubs!E2: loft must be a number in degrees, found a damaged number."),
                 saved(
+                        "number as a program writes it",
+                        "10.5d",
+                        "Clubs!E2: loft must be a number in degrees, found a damaged number."),
+                saved(
+                        "number in the digits of a program",
+                        "0x1p3",
+                        "Clubs!E2: loft must be a number in degrees, found a damaged number."),
+                saved(
                         "number of letters",
                         "abc",
                         "Clubs!E2: loft must be a number in degrees, found a damaged number."),

@@ -32,6 +32,7 @@ public final class BagMaker {
     private final List<StockLimit> stock;
     private final WorkProgress work;
     private final List<Message> messages = new ArrayList<>();
+    private final List<Message> farWishes = new ArrayList<>();
     private final Map<Golfer, Workshop> workshops = new ConcurrentHashMap<>();
     private final Map<Golfer, GolferFlight> flights = new ConcurrentHashMap<>();
 
@@ -53,6 +54,11 @@ public final class BagMaker {
 
     public List<Message> messages() {
         return messages;
+    }
+
+    /** Wishes that nothing comes near; often what follows from a figure that another message names. */
+    public List<Message> farWishes() {
+        return farWishes;
     }
 
     /** One bag for each golfer who has clubs, in the order of the book, and what they share. */
@@ -79,7 +85,7 @@ public final class BagMaker {
                 .toList();
         made.values().forEach(club -> messages.addAll(new RatedMessages(club, book.readingsOf(club.club())).all()));
         slots.forEach(this::warnIfClosed);
-        messages.addAll(new FarWishes(golfer, slots, book.settings().units().distance()).messages());
+        farWishes.addAll(new FarWishes(golfer, slots, book.settings().units().distance()).messages());
         GolferMessages about = new GolferMessages(golfer);
         about.soles(clubs).ifPresent(messages::add);
         messages.addAll(about.heads(clubs));

@@ -1,5 +1,6 @@
 package org.bagwright.workbook.cells;
 
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
@@ -15,6 +16,9 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /** Reads cells; a formula that was saved without its value is calculated. */
 public final class CellContents {
+    /** What a number in a program may have but none in a book: 10.5d, 0x1p3. */
+    private static final Pattern OF_A_PROGRAM = Pattern.compile("[dDfFxXpP]");
+
     private static final int DAYS_TO_1904 = 1462;
 
     private final Calculator calculator;
@@ -97,6 +101,9 @@ public final class CellContents {
 
     /** A file that no spreadsheet program has written may hold anything where the number should be. */
     private static CellContent savedNumber(XSSFCell cell) {
+        if (OF_A_PROGRAM.matcher(cell.getRawValue() == null ? "" : cell.getRawValue()).find()) {
+            return new CellContent.Broken("a damaged number");
+        }
         try {
             return number(cell.getNumericCellValue(), cell);
         } catch (NumberFormatException | IllegalStateException none) {
