@@ -39,7 +39,7 @@ public final class FileWatch implements AutoCloseable {
      */
     public record Pace(long quietMs, long graceMs, long pollMs) {
         /** For people and their spreadsheet programs. */
-        public static final Pace USUAL = new Pace(300, 2000, 1000);
+        public static final Pace USUAL = new Pace(100, 2000, 1000);
     }
 
     /**

@@ -45,7 +45,7 @@ final class BearmanHarvey implements BallModel {
         double speedMps = reynolds * MPS_PER_REYNOLDS;
         double rpm = rpm(spinRatio, speedMps);
         double tableRpm = tableRpm(rpm);
-        double[] rows = rows(DRAG_BY_SPEED, rpm > MOST_RPM ? speedMps * tableRpm / rpm : speedMps);
+        double[] rows = MonotoneCubic.values(DRAG_BY_SPEED, rpm > MOST_RPM ? speedMps * tableRpm / rpm : speedMps);
         double[] slopes = MonotoneCubic.slopes(RPM, rows);
         if (rpm < LEAST_RPM) {
             double share = rpm / LEAST_RPM;
@@ -59,7 +59,7 @@ final class BearmanHarvey implements BallModel {
         double speedMps = reynolds * MPS_PER_REYNOLDS;
         double rpm = rpm(spinRatio, speedMps);
         double tableRpm = tableRpm(rpm);
-        double[] rows = rows(LIFT_BY_SPEED, rpm > MOST_RPM ? speedMps * tableRpm / rpm : speedMps);
+        double[] rows = MonotoneCubic.values(LIFT_BY_SPEED, rpm > MOST_RPM ? speedMps * tableRpm / rpm : speedMps);
         double[] slopes = MonotoneCubic.slopes(RPM, rows);
         if (rpm < LEAST_RPM) {
             return rows[0] * Math.pow(rpm / LEAST_RPM, slopes[0] * LEAST_RPM / rows[0]);
@@ -86,14 +86,6 @@ final class BearmanHarvey implements BallModel {
     private static double between(double[] rows, double[] slopes, double rpm) {
         int interval = rpm < RPM[1] ? 0 : rpm < RPM[2] ? 1 : 2;
         return MonotoneCubic.piece(RPM, rows, slopes, interval, rpm);
-    }
-
-    private static double[] rows(MonotoneCubic[] curves, double speedMps) {
-        double[] rows = new double[curves.length];
-        for (int i = 0; i < rows.length; i++) {
-            rows[i] = curves[i].value(speedMps);
-        }
-        return rows;
     }
 
     private static MonotoneCubic[] curves(double[][] rows) {

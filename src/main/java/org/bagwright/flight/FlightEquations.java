@@ -28,6 +28,12 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
     private final double gravityMps2;
     private final double pressurePerSpeed;
     private final Path path;
+    private final double windX;
+    private final double windY;
+    private final double windSide;
+    private final double axisX;
+    private final double axisY;
+    private final double axisSide;
 
     /**
      * What one flight adds to the equations.
@@ -45,6 +51,12 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
         this.radiusM = ball.radiusM();
         this.gravityMps2 = gravityMps2;
         this.path = path;
+        this.windX = path.windMps().getX();
+        this.windY = path.windMps().getY();
+        this.windSide = path.windMps().getZ();
+        this.axisX = path.spinAxis().getX();
+        this.axisY = path.spinAxis().getY();
+        this.axisSide = path.spinAxis().getZ();
         this.reynoldsPerMps = 2 * ball.radiusM() * air.densityKgPerM3() / air.viscosityPaS();
         double sectionM2 = Math.PI * ball.radiusM() * ball.radiusM();
         this.pressurePerSpeed = 0.5 * air.densityKgPerM3() * sectionM2 / ball.massKg();
@@ -57,45 +69,26 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
 
     @Override
     public void computeDerivatives(double t, double[] state, double[] rates) {
-        double airX = state[SPEED_X] - path.windMps().getX();
-        double airY = state[SPEED_Y] - path.windMps().getY();
-        double airSide = sideMps(state) - path.windMps().getZ();
-        double speedMps = Math.hypot(Math.hypot(airX, airY), airSide);
+        double airX = state[SPEED_X] - windX;
+        double airY = state[SPEED_Y] - windY;
+        double airSide = sideMps(state) - windSide;
+        double speedMps = Math.sqrt(airX * airX + airY * airY + airSide * airSide);
         double spin = state[SPIN];
         rates[X] = state[SPEED_X];
         rates[Y] = state[SPEED_Y];
         rates[SPIN] = -SPIN_DECAY * speedMps * spin / radiusM;
-        double drag = dragPerS(speedMps, spin);
-        double lift = liftPerS(speedMps, spin);
-        Vector3D axis = path.spinAxis();
-        rates[SPEED_X] = lift * (axis.getY() * airSide - axis.getZ() * airY) - drag * airX;
-        rates[SPEED_Y] = lift * (axis.getZ() * airX - axis.getX() * airSide) - drag * airY - gravityMps2;
+        boolean moves = speedMps > LEAST_SPEED_MPS;
+        double spinRatio = moves ? Math.max(0, spin) * radiusM / speedMps : 0;
+        double reynolds = reynoldsPerMps * speedMps;
+        double pressurePerS = pressurePerSpeed * speedMps;
+        double drag = moves ? pressurePerS * model.drag(spinRatio, reynolds) * path.dragRatio() : 0;
+        double lift = moves ? pressurePerS * model.lift(spinRatio, reynolds) * path.liftRatio() : 0;
+        rates[SPEED_X] = lift * (axisY * airSide - axisSide * airY) - drag * airX;
+        rates[SPEED_Y] = lift * (axisSide * airX - axisX * airSide) - drag * airY - gravityMps2;
         if (path.dimension() == SPACE) {
             rates[SIDE] = state[SPEED_SIDE];
-            rates[SPEED_SIDE] = lift * (axis.getX() * airY - axis.getY() * airX) - drag * airSide;
+            rates[SPEED_SIDE] = lift * (axisX * airY - axisY * airX) - drag * airSide;
         }
-    }
-
-    private double dragPerS(double speedMps, double spin) {
-        return speedMps > LEAST_SPEED_MPS
-                ? pressurePerSpeed
-                        * speedMps
-                        * model.drag(spinRatio(speedMps, spin), reynoldsPerMps * speedMps)
-                        * path.dragRatio()
-                : 0;
-    }
-
-    private double liftPerS(double speedMps, double spin) {
-        return speedMps > LEAST_SPEED_MPS
-                ? pressurePerSpeed
-                        * speedMps
-                        * model.lift(spinRatio(speedMps, spin), reynoldsPerMps * speedMps)
-                        * path.liftRatio()
-                : 0;
-    }
-
-    private double spinRatio(double speedMps, double spin) {
-        return Math.max(0, spin) * radiusM / speedMps;
     }
 
     private double sideMps(double[] state) {

@@ -1,5 +1,7 @@
 package org.bagwright.flight;
 
+import java.util.Arrays;
+
 /**
  * A curve through points that turns only where the points turn: cubic pieces with the slopes of Fritsch and Butland
  * 1984 (SIAM J. Sci. Stat. Comput. 5, 300-304), the chord's slope at the ends. Beyond the ends it goes on with that slope
@@ -40,6 +42,37 @@ final class MonotoneCubic {
         return piece(xs, ys, slopes, i, x);
     }
 
+    /**
+     * The values of curves through points at the same places.
+     *
+     * @param curves as many as values are wished
+     */
+    static double[] values(MonotoneCubic[] curves, double x) {
+        double[] values = new double[curves.length];
+        double[] xs = curves[0].xs;
+        if (x <= xs[0] || x >= xs[xs.length - 1]) {
+            Arrays.setAll(values, number -> curves[number].value(x));
+            return values;
+        }
+        int i = 0;
+        while (x > xs[i + 1]) {
+            i++;
+        }
+        double width = xs[i + 1] - xs[i];
+        double t = (x - xs[i]) / width;
+        double rest = 1 - t;
+        double before = rest * rest * (1 + 2 * t);
+        double after = t * t * (1 + 2 * rest);
+        double leaving = rest * rest * t * width;
+        double arriving = -t * t * rest * width;
+        for (int number = 0; number < values.length; number++) {
+            double[] ys = curves[number].ys;
+            double[] slopes = curves[number].slopes;
+            values[number] = before * ys[i] + leaving * slopes[i] + after * ys[i + 1] + arriving * slopes[i + 1];
+        }
+        return values;
+    }
+
     /** The cubic on interval {@code i} through its two points with the given slopes there. */
     static double piece(double[] xs, double[] ys, double[] slopes, int i, double x) {
         double width = xs[i + 1] - xs[i];
@@ -53,11 +86,14 @@ final class MonotoneCubic {
     static double[] slopes(double[] xs, double[] ys) {
         int last = xs.length - 1;
         double[] slopes = new double[xs.length];
-        slopes[0] = chord(xs, ys, 0);
-        slopes[last] = chord(xs, ys, last - 1);
+        double before = chord(xs, ys, 0);
+        slopes[0] = before;
         for (int i = 1; i < last; i++) {
-            slopes[i] = between(xs, i, chord(xs, ys, i - 1), chord(xs, ys, i));
+            double after = chord(xs, ys, i);
+            slopes[i] = between(xs, i, before, after);
+            before = after;
         }
+        slopes[last] = before;
         return slopes;
     }
 
