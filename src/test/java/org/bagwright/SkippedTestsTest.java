@@ -13,8 +13,9 @@ import org.opentest4j.TestAbortedException;
 /** No test is left out in CI without a word. */
 @Tag("regression")
 class SkippedTestsTest {
-    private static final String SKIPS = "org\\.junit\\.jupiter\\.api\\.(Assumptions|Disabled|condition\\.(En|Dis)abled.*)"
-            + "|org\\.opentest4j\\.TestAborted.*";
+    private static final String SKIPS =
+            "org\\.junit\\.jupiter\\.api\\.(Assumptions|Disabled|condition\\.(En|Dis)abled.*)"
+                    + "|org\\.opentest4j\\.TestAborted.*";
 
     @Test
     void whatIsMissing_failsInCiAndSkipsElsewhere() {

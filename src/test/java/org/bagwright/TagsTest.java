@@ -27,7 +27,9 @@ class TagsTest {
     private static final Pattern METHOD = Pattern.compile(
             "(?s)((?:    /\\*\\*(?:(?!\\*/).)*\\*/\\n)?)((?:    @[\\w.]+(?:\\((?:(?!\\n    [@\\w}]).)*?\\))?\\n(?:    \\}\\)\\n)?)+)"
                     + "    (?:static )?void (\\w+)\\(");
-    private static final Pattern IS_TEST = Pattern.compile("@(?:net\\.jqwik\\.api\\.)?(?:\\w*Test|Property|Example)\\b");
+
+    private static final Pattern IS_TEST =
+            Pattern.compile("@(?:net\\.jqwik\\.api\\.)?(?:\\w*Test|Property|Example)\\b");
     private static final Pattern SOURCE = Pattern.compile("\\[(read|quoted|memory)\\b|[Cc]ommon\\s+(\\*\\s+)?practice");
 
     private final List<String> wrong = new ArrayList<>();

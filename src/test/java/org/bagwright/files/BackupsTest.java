@@ -92,7 +92,8 @@ class BackupsTest {
             }
         }
         for (int minute = 0; minute < 15; minute++) {
-            Path made = new Backups(file, new DiskCalls()).make(FIRST_DAY.plusDays(1).plusMinutes(minute));
+            Path made = new Backups(file, new DiskCalls())
+                    .make(FIRST_DAY.plusDays(1).plusMinutes(minute));
             if (minute == 0 || minute >= 5) {
                 expected.add(made.getFileName().toString());
             }

@@ -30,8 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("analytic")
 class DiskOrderTest {
     /** A file that is replaced: the new content, a backup whole under its name, the new name. */
-    private static final List<String> REPLACED = List.of(
-            "flush new", "flush old", "name bag.backup", "flush folder", "new is bag.xlsx", "flush folder");
+    private static final List<String> REPLACED =
+            List.of("flush new", "flush old", "name bag.backup", "flush folder", "new is bag.xlsx", "flush folder");
 
     @TempDir
     Path folder;
@@ -140,7 +140,8 @@ class DiskOrderTest {
     void savedWhileTheBackupIsMade_isNoBackup() throws IOException {
         disk.savedAfter = 1;
         disk.save = () -> Files.writeString(file, "saved meanwhile");
-        assertThrows(OpenElsewhereException.class, () -> new Backups(file, disk).make(LocalDateTime.now(ZoneOffset.UTC)));
+        assertThrows(
+                OpenElsewhereException.class, () -> new Backups(file, disk).make(LocalDateTime.now(ZoneOffset.UTC)));
         assertEquals(Set.of("saved meanwhile"), contents());
     }
 

@@ -108,9 +108,9 @@ class GaugeFitTest {
         double expectedDeg = 0.25 / Math.sqrt(4 * (1 + 1 / (sinLie * sinLie)));
         GaugedNumber bend = found.sleeve().orElseThrow().bend();
         GaugedNumber clock = found.sleeve().orElseThrow().clockOffset();
-        assertEquals(expectedDeg, bend.standardErrorMeasureUnits().orElseThrow(), 0.02 * expectedDeg);
+        assertEquals(expectedDeg, bend.standardErrorMeasureUnits().orElseThrow(), 0.001 * expectedDeg);
         double expectedH = expectedDeg / 1.5 * 6 / Math.PI;
-        assertEquals(expectedH, clock.standardErrorMeasureUnits().orElseThrow(), 0.02 * expectedH);
+        assertEquals(expectedH, clock.standardErrorMeasureUnits().orElseThrow(), 0.001 * expectedH);
     }
 
     /** Four readings where the club is stated give their mean there, whatever the bend is held at. */
@@ -294,9 +294,9 @@ class GaugeFitTest {
                 })
                 .toList();
         GaugedClub found = fit(Bench.driver(9.5, 58).club(Optional.of(rated)), Optional.of(rated), readings);
-        assertEquals(9.9, found.design().loft().valueMeasureUnits(), 0.02);
-        assertEquals(58.2, found.design().lie().valueMeasureUnits(), 0.02);
-        assertEquals(0, found.sleeve().orElseThrow().clockOffset().valueMeasureUnits(), 0.05);
+        assertEquals(9.9, found.design().loft().valueMeasureUnits(), 1e-6);
+        assertEquals(58.2, found.design().lie().valueMeasureUnits(), 1e-3);
+        assertEquals(0, found.sleeve().orElseThrow().clockOffset().valueMeasureUnits(), 1e-6);
     }
 
     @Test

@@ -32,7 +32,7 @@ class HiddenGolferTest {
                 assertEquals(
                         program.fly(launch, 1.05).carryM(),
                         TrueFlight.published(ball, 1.05, 1).carryM(launch),
-                        0.01);
+                        1e-3);
             }
         }
     }
