@@ -132,8 +132,9 @@ public record Charting(SourceFile file, WorkProgress work) {
         private boolean explains(Message told, Message wish) {
             boolean isCarry = wish.text().startsWith("Carry") || wish.text().startsWith("Gap");
             return told.severity() == Message.Severity.WARNING
-                    && told.cells().stream().anyMatch(cell -> row(cell).equals(row(wish.cell()))
-                            || (isCarry && cell.startsWith("Shots!")));
+                    && told.cells().stream()
+                            .anyMatch(cell ->
+                                    row(cell).equals(row(wish.cell())) || (isCarry && cell.startsWith("Shots!")));
         }
 
         private String row(String cell) {

@@ -58,8 +58,9 @@ record LoftSteps(List<Club> clubs) {
 
     private Message message(int index) {
         Club club = clubs.get(index);
-        String detail = Numbers.trimmed(loftDeg(index), 2) + " degrees, about " + Numbers.trimmed(usualDeg(index), 1) + " between "
-                + clubs.get(index - 1).name() + " and " + clubs.get(index + 1).name();
+        String detail = Numbers.trimmed(loftDeg(index), 2) + " degrees, about " + Numbers.trimmed(usualDeg(index), 1)
+                + " between " + clubs.get(index - 1).name() + " and "
+                + clubs.get(index + 1).name();
         return Message.warning(
                         club.cell(),
                         Wording.ofClub(

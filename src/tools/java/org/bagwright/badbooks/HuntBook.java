@@ -97,7 +97,8 @@ final class HuntBook implements AutoCloseable {
     /** The row in which the first column is named; the first row of the sheet Start, which has no headings. */
     private Row headings(String sheet) {
         for (Row row : book.getSheet(sheet)) {
-            if (FIRST_HEADINGS.contains(text(row.getCell(0))) && !text(row.getCell(1)).isEmpty()) {
+            if (FIRST_HEADINGS.contains(text(row.getCell(0)))
+                    && !text(row.getCell(1)).isEmpty()) {
                 return row;
             }
         }

@@ -35,8 +35,8 @@ record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, doubl
         List<Message> messages = new ArrayList<>(charted.messages());
         double points = 0;
         for (int bag = 0; bag < charted.bags().size(); bag++) {
-            BagResult result = result(
-                    charted.bags().get(bag), plan.bags().get(bag).chosen());
+            BagResult result =
+                    result(charted.bags().get(bag), plan.bags().get(bag).chosen());
             String golfer = result.golfer().name() + " ";
             List<Option> planned = result.optionsOf(result.planned());
             for (int slot = 0; slot < planned.size(); slot++) {
@@ -68,14 +68,13 @@ record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, doubl
                         .indexOf(choice.settingText()))
                 .orElse(-1);
         return option.club().name() + " " + setting + " " + choice.weightingText() + " "
-                + Math.rint(4 * choice.bend().loftDeg()) + " " + Math.rint(4 * choice.bend().lieDeg());
+                + Math.rint(4 * choice.bend().loftDeg()) + " "
+                + Math.rint(4 * choice.bend().lieDeg());
     }
 
     private static void addCarries(String whose, List<Option> options, Map<String, Double> carriesM) {
         for (Option option : options) {
-            option.carryM()
-                    .ifPresent(
-                            carryM -> carriesM.put(whose + option.clubText(), carryM));
+            option.carryM().ifPresent(carryM -> carriesM.put(whose + option.clubText(), carryM));
         }
     }
 
@@ -105,8 +104,7 @@ record HuntPlan(Map<String, String> choices, Map<String, Double> carriesM, doubl
 
     /** What this plan says and another does not; first what asks for a look. */
     Stream<Message> fresh(HuntPlan other) {
-        Set<String> before =
-                other.messages.stream().map(Message::text).collect(Collectors.toSet());
+        Set<String> before = other.messages.stream().map(Message::text).collect(Collectors.toSet());
         return messages.stream()
                 .filter(message -> !before.contains(message.text()))
                 .sorted((one, two) -> one.severity().compareTo(two.severity()));

@@ -63,9 +63,8 @@ record HuntTry(HuntBook.Place place, double number, HuntChange change, HuntPlan 
     private Optional<Message> message(boolean atItsRow) {
         Message.Severity least = change == HuntChange.BLANK ? Message.Severity.ASSUMED : Message.Severity.WARNING;
         return atItsRow
-                ? after.told(before, place, least)
-                        .or(() -> after.told(before, place, Message.Severity.CHECK)
-                                .filter(message -> message.severity() == Message.Severity.CHECK))
+                ? after.told(before, place, least).or(() -> after.told(before, place, Message.Severity.CHECK)
+                        .filter(message -> message.severity() == Message.Severity.CHECK))
                 : after.fresh(before)
                         .filter(message -> message.severity().compareTo(least) <= 0)
                         .findFirst();

@@ -142,9 +142,8 @@ final class FitMessages {
                 .filter(other -> carryRatio(other).isPresent())
                 .toList();
         boolean known = flown.contains(club) && flown.size() > FEWEST_FLOWN;
-        double offRatio = known
-                ? new OtherClubs(flown, other -> carryRatio(other).orElseThrow()).offRatio(club)
-                : 0;
+        double offRatio =
+                known ? new OtherClubs(flown, other -> carryRatio(other).orElseThrow()).offRatio(club) : 0;
         if (ratio < 0.915 || ratio > 1.085 || Math.abs(offRatio) > MOST_CARRY_OFF_RATIO) {
             warn(
                     club,

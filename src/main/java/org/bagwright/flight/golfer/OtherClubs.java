@@ -17,8 +17,8 @@ record OtherClubs(List<ClubFit> clubs, ToDoubleFunction<ClubFit> ratio) {
      */
     double offRatio(ClubFit club) {
         List<ClubFit> others = clubs.stream().filter(other -> other != club).toList();
-        double median = ShotMedians.median(others.stream().mapToDouble(ratio).toArray())
-                .orElseThrow();
+        double median =
+                ShotMedians.median(others.stream().mapToDouble(ratio).toArray()).orElseThrow();
         ClubInterpolation nextToIt = new ClubInterpolation();
         others.forEach(other -> nextToIt.add(other.today().placeM(), ratio.applyAsDouble(other)));
         double byMedian = ratio.applyAsDouble(club) / median - 1;

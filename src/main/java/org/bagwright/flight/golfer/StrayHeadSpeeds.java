@@ -59,7 +59,8 @@ record StrayHeadSpeeds(FitterUnits words, List<ClubFit> clubs, List<List<Shot>> 
                 .filter(shot -> shot.measured().headSpeedMps().isPresent())
                 .map(Shot::cell)
                 .toList();
-        String detail = words.speed(headMps) + ", about " + words.speed(usualMps) + " by his other clubs and its ball speed";
+        String detail =
+                words.speed(headMps) + ", about " + words.speed(usualMps) + " by his other clubs and its ball speed";
         Wording wording = Wording.ofClub(
                 "Head speed that does not fit the golfer's other clubs: ",
                 club.today().club().golfer(),

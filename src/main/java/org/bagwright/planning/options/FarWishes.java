@@ -46,9 +46,8 @@ record FarWishes(Golfer golfer, List<SlotOptions> slots, LengthUnit distance) {
         for (SlotOptions made : slots) {
             for (Club club : made.clubs()) {
                 List<Option> options = made.optionsOf(club);
-                FAR_MEASURE_UNITS.keySet().stream()
-                        .sorted()
-                        .forEach(measure -> target(club, options, measure).ifPresent(messages::add));
+                FAR_MEASURE_UNITS.keySet().stream().sorted().forEach(measure -> target(club, options, measure)
+                        .ifPresent(messages::add));
                 golferLie(club).ifPresent(messages::add);
             }
         }
@@ -109,9 +108,7 @@ record FarWishes(Golfer golfer, List<SlotOptions> slots, LengthUnit distance) {
 
     private Optional<Message> golferLie(Club club) {
         double headDeg = club.head().lieDeg();
-        return club.targets()
-                .golferLieDeg()
-                .stream()
+        return club.targets().golferLieDeg().stream()
                 .filter(lieDeg -> Math.abs(lieDeg - headDeg) > FAR_GOLFER_LIE_DEG)
                 .mapToObj(lieDeg -> message(
                         club,
@@ -153,7 +150,8 @@ record FarWishes(Golfer golfer, List<SlotOptions> slots, LengthUnit distance) {
     private Message message(Club club, String lead, String detail, String column) {
         return Message.warning(
                         club.cell(),
-                        Wording.ofClub(lead, golfer.name(), club.name(), detail, ". Maybe a figure of the club is mistyped."))
+                        Wording.ofClub(
+                                lead, golfer.name(), club.name(), detail, ". Maybe a figure of the club is mistyped."))
                 .in(column);
     }
 }

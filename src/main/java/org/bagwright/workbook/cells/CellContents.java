@@ -101,7 +101,9 @@ public final class CellContents {
 
     /** A file that no spreadsheet program has written may hold anything where the number should be. */
     private static CellContent savedNumber(XSSFCell cell) {
-        if (OF_A_PROGRAM.matcher(cell.getRawValue() == null ? "" : cell.getRawValue()).find()) {
+        if (OF_A_PROGRAM
+                .matcher(cell.getRawValue() == null ? "" : cell.getRawValue())
+                .find()) {
             return new CellContent.Broken("a damaged number");
         }
         try {
