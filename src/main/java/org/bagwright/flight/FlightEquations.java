@@ -72,7 +72,8 @@ final class FlightEquations implements FirstOrderDifferentialEquations {
         double airX = state[SPEED_X] - windX;
         double airY = state[SPEED_Y] - windY;
         double airSide = sideMps(state) - windSide;
-        double speedMps = Math.sqrt(airX * airX + airY * airY + airSide * airSide);
+        double inPlaneMps = Math.hypot(airX, airY);
+        double speedMps = airSide == 0 ? inPlaneMps : Math.hypot(inPlaneMps, airSide);
         double spin = state[SPIN];
         rates[X] = state[SPEED_X];
         rates[Y] = state[SPEED_Y];

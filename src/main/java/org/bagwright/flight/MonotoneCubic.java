@@ -43,7 +43,8 @@ final class MonotoneCubic {
     }
 
     /**
-     * The values of curves through points at the same places.
+     * The values of curves through points at the same places, to the last bit those of {@link #value}: what is learned of a
+     * golfer rests on second differences of flights.
      *
      * @param curves as many as values are wished
      */
@@ -61,14 +62,15 @@ final class MonotoneCubic {
         double width = xs[i + 1] - xs[i];
         double t = (x - xs[i]) / width;
         double rest = 1 - t;
-        double before = rest * rest * (1 + 2 * t);
-        double after = t * t * (1 + 2 * rest);
-        double leaving = rest * rest * t * width;
-        double arriving = -t * t * rest * width;
+        double before = 1 + 2 * t;
+        double after = 1 + 2 * rest;
+        double leaving = t * width;
+        double arriving = rest * width;
         for (int number = 0; number < values.length; number++) {
             double[] ys = curves[number].ys;
             double[] slopes = curves[number].slopes;
-            values[number] = before * ys[i] + leaving * slopes[i] + after * ys[i + 1] + arriving * slopes[i + 1];
+            values[number] = rest * rest * (before * ys[i] + leaving * slopes[i])
+                    + t * t * (after * ys[i + 1] - arriving * slopes[i + 1]);
         }
         return values;
     }
