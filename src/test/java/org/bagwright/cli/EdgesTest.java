@@ -34,9 +34,8 @@ class EdgesTest {
 
     private static List<String> chosen(JsonNode plan, int part) {
         List<String> chosen = new ArrayList<>();
-        plan.at("/golfers/0/choices").forEach(choice -> chosen.add(choice.get("option")
-                .asText()
-                .split("\\|")[part]));
+        plan.at("/golfers/0/choices")
+                .forEach(choice -> chosen.add(choice.get("option").asText().split("\\|")[part]));
         return chosen;
     }
 
@@ -45,8 +44,10 @@ class EdgesTest {
         return new BookSketch()
                 .sheet("Golfers", "Golfer, Driver speed")
                 .row("Golfer A", 95)
-                .sheet("Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Length, Kit, Weighting, Swingweight,"
-                        + " Swingweight target")
+                .sheet(
+                        "Clubs",
+                        "Golfer, Slot, Club, Kind, Loft, Lie, Length, Kit, Weighting, Swingweight,"
+                                + " Swingweight target")
                 .row("Golfer A", 1, "3 wood", "wood", 15, 58, 43, "K", "Even", "D0", "D4")
                 .row("Golfer A", 2, "5 wood", "wood", 18, 58, 42, "K", "Even", "D0", "D4")
                 .weights()
@@ -97,8 +98,11 @@ class EdgesTest {
             Terminal again = Terminal.run("plan", result(), "--json", "-o", folder.resolve("again.xlsx"));
             assertEquals(heavy < 2 ? 4 : 0, again.code(), again.err());
             String told = again.json().get("messages").toString();
-            assertEquals(heavy < 2, told.contains("the plan uses 2 of 12 g pieces of kit K, but there are only 1"), told);
-            assertEquals(heavy < 2, again.json().get("broken").toString().contains("2 of 12 g pieces of kit K taken, only 1 there"));
+            assertEquals(
+                    heavy < 2, told.contains("the plan uses 2 of 12 g pieces of kit K, but there are only 1"), told);
+            assertEquals(
+                    heavy < 2,
+                    again.json().get("broken").toString().contains("2 of 12 g pieces of kit K taken, only 1 there"));
         }
     }
 
@@ -116,7 +120,9 @@ class EdgesTest {
                 .row("Golfer A", 5, "Putter", "putter", 3, 70, 34);
         JsonNode plan = plan(book).json();
         List<Double> carries = new ArrayList<>();
-        for (JsonNode club : Terminal.run("chart", folder.resolve("bag.xlsx"), "--json").json().get("clubs")) {
+        for (JsonNode club : Terminal.run("chart", folder.resolve("bag.xlsx"), "--json")
+                .json()
+                .get("clubs")) {
             club.get("options").forEach(option -> {
                 if (option.get("changes").asInt() == 0 && option.hasNonNull("carry")) {
                     carries.add(option.get("carry").asDouble());
@@ -141,8 +147,10 @@ class EdgesTest {
             Terminal run = plan(new BookSketch()
                     .sheet("Golfers", "Golfer, Iron speed")
                     .row("Golfer A", 80)
-                    .sheet("Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Length, Bend limit, Bend step, Loft target,"
-                            + " Lie target")
+                    .sheet(
+                            "Clubs",
+                            "Golfer, Slot, Club, Kind, Loft, Lie, Length, Bend limit, Bend step, Loft target,"
+                                    + " Lie target")
                     .row("Golfer A", 1, "7 iron", "iron", 31, 62, 37, 1, 0.5, 31 + side * wanted, 62 + side * wanted));
             assertEquals(0, run.code(), run.err());
             assertEquals(List.of(side < 0 ? "-1" : "1"), chosen(run.json(), 5));

@@ -88,10 +88,8 @@ class PicturesTest {
         graphics.drawImage(from, 0, 0, null);
         graphics.setColor(Color.WHITE);
         graphics.fillRect(
-                (int) (x * from.getWidth()),
-                (int) (y * from.getHeight()),
-                (int) (width * from.getWidth()),
-                (int) (height * from.getHeight()));
+                (int) (x * from.getWidth()), (int) (y * from.getHeight()), (int) (width * from.getWidth()), (int)
+                        (height * from.getHeight()));
         graphics.dispose();
         return new DrawnPicture(copy);
     }

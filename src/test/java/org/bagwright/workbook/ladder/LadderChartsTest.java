@@ -98,7 +98,8 @@ class LadderChartsTest {
             for (XSSFChart chart : ofGaps) {
                 var axis = chart.getCTChart().getPlotArea().getValAxArray(0);
                 LengthUnit unit = axis.getTitle().toString().contains("[m]") ? LengthUnit.METRE : LengthUnit.YARD;
-                double span = axis.getScaling().getMax().getVal() - axis.getScaling().getMin().getVal();
+                double span = axis.getScaling().getMax().getVal()
+                        - axis.getScaling().getMin().getVal();
                 double off = unit.fromM(LengthUnit.YARD.toM(3)) / span;
                 double pixels = 0.75 * off * heightPixels(book.getSheet(LadderSheet.NAME), chart);
                 assertTrue(pixels >= 20, chart.getTitleText() + ": " + pixels);
@@ -110,8 +111,8 @@ class LadderChartsTest {
         XSSFDrawing drawing = sheet.createDrawingPatriarch();
         String id = '"' + drawing.getRelationId(chart) + '"';
         CTTwoCellAnchor place = drawing.getCTDrawing().getTwoCellAnchorList().stream()
-                .filter(anchor ->
-                        anchor.isSetGraphicFrame() && anchor.getGraphicFrame().xmlText().contains(id))
+                .filter(anchor -> anchor.isSetGraphicFrame()
+                        && anchor.getGraphicFrame().xmlText().contains(id))
                 .findFirst()
                 .orElseThrow();
         return IntStream.range(place.getFrom().getRow(), place.getTo().getRow())

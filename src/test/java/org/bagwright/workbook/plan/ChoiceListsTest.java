@@ -106,7 +106,8 @@ class ChoiceListsTest {
             scratch.setCellFormula("INDEX(" + list + "," + place + ")");
             evaluator.notifySetFormula(scratch);
             CellValue value = evaluator.evaluate(scratch);
-            offered.add(value.getStringValue() == null ? String.valueOf(value.getNumberValue()) : value.getStringValue());
+            offered.add(
+                    value.getStringValue() == null ? String.valueOf(value.getNumberValue()) : value.getStringValue());
         }
         return offered;
     }
