@@ -77,7 +77,8 @@ public final class Planning {
         BookResult bare = new BookResult(
                 book.book(),
                 IntStream.range(0, book.bags().size())
-                        .mapToObj(index -> bag(book.bags().get(index), plan.bags().get(index)))
+                        .mapToObj(
+                                index -> bag(book.bags().get(index), plan.bags().get(index)))
                         .toList(),
                 book.options().stock(),
                 plan.proof(),
@@ -92,8 +93,8 @@ public final class Planning {
         CompletableFuture<List<BagResult>> ahead = CompletableFuture.supplyAsync(() -> lookedAhead(bare, maker));
         CompletableFuture<Void> audit =
                 CompletableFuture.runAsync(() -> PlanAudit.check(bare, new BagMaker(bare.book(), maker)));
-        PlanExplanation reasons =
-                new PlanExplanation(ready, bare.book(), bare.stock(), bare.proof().proven(), work);
+        PlanExplanation reasons = new PlanExplanation(
+                ready, bare.book(), bare.stock(), bare.proof().proven(), work);
         List<BagResult> explained = reasons.with(bare.bags());
         joined(audit);
         List<BagResult> looked = joined(ahead);

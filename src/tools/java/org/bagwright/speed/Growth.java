@@ -31,7 +31,9 @@ public final class Growth {
         try {
             for (String argument : arguments) {
                 String[] parts = argument.split("=", 2);
-                int[] sizes = Arrays.stream(parts[1].split(",")).mapToInt(Integer::parseInt).toArray();
+                int[] sizes = Arrays.stream(parts[1].split(","))
+                        .mapToInt(Integer::parseInt)
+                        .toArray();
                 new Growth(folder).table(parts[0], sizes);
             }
         } finally {
@@ -76,8 +78,7 @@ public final class Growth {
         Files.deleteIfExists(plan);
         Path said = folder.resolve("said.txt");
         long startNs = System.nanoTime();
-        Process process = new ProcessBuilder(
-                        List.of("./bagwright", "plan", book.toString(), "-o", plan.toString()))
+        Process process = new ProcessBuilder(List.of("./bagwright", "plan", book.toString(), "-o", plan.toString()))
                 .redirectErrorStream(true)
                 .redirectOutput(said.toFile())
                 .start();

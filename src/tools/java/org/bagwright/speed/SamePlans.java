@@ -93,14 +93,14 @@ public final class SamePlans {
         }
         Files.delete(book);
         Files.delete(folder);
-        System.out.println(books + " books, " + numbers + " numbers, " + different + " differences, furthest " + furthest);
+        System.out.println(
+                books + " books, " + numbers + " numbers, " + different + " differences, furthest " + furthest);
     }
 
     private void compare(String place, JsonNode one, JsonNode other) {
         if (one.isNumber() && other.isNumber()) {
             numbers++;
-            double apart = Math.abs(one.doubleValue() - other.doubleValue())
-                    / Math.max(1, Math.abs(one.doubleValue()));
+            double apart = Math.abs(one.doubleValue() - other.doubleValue()) / Math.max(1, Math.abs(one.doubleValue()));
             furthest = Math.max(furthest, apart);
             tell(apart <= NEAR, place, one, other);
         } else if (one.isObject() && other.isObject()) {
