@@ -12,7 +12,7 @@ set "lock=%home%\target\building"
 set "scratch=%TEMP%\bagwright-%RANDOM%-%RANDOM%"
 
 rem One compiler tier and an archive of loaded classes: most of a run is start-up.
-set "options=-XX:+UseSerialGC -XX:-UsePerfData -XX:TieredStopAtLevel=1 -XX:MaxRAMPercentage=50 -Dsun.reflect.inflationThreshold=1000000 -Xshare:auto -Xlog:disable"
+set "options=-XX:+UseSerialGC -XX:-UsePerfData -XX:TieredStopAtLevel=1 -XX:MaxRAMPercentage=50 -Xshare:auto -Xlog:disable"
 
 set "java=java"
 if not defined JAVA_HOME goto findjava
