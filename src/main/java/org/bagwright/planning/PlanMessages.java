@@ -45,10 +45,11 @@ final class PlanMessages {
             return;
         }
         Golfer golfer = bag.golfer();
+        String broken = String.join(", ", bag.broken(bag.planned()));
         messages.add(Message.warning(
                 golfer.cell(),
-                golfer.name() + ": " + verdict.inWords() + " (" + String.join(", ", bag.broken(bag.planned()))
-                        + "); the plan misses by the least "
+                golfer.name() + ": " + verdict.inWords() + (broken.isEmpty() ? "" : " (" + broken + ")")
+                        + "; the plan misses by the least "
                         + (verdict == Verdict.IMPOSSIBLE ? "there is" : "that was found")));
         List<Broken> inWords = bag.broken(bag.planned(), settings);
         Set<Broken> told = new LinkedHashSet<>();

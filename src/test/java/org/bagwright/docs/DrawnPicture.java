@@ -41,10 +41,10 @@ record DrawnPicture(BufferedImage image) {
         int[] pixels = new int[wide * high];
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
-                int field = y * high / image.getHeight() * wide + x * wide / image.getWidth();
+                int field = (y * high / image.getHeight()) * wide + x * wide / image.getWidth();
                 pixels[field]++;
                 for (int colour = 0; colour < 3; colour++) {
-                    sums[3 * field + colour] += image.getRGB(x, y) >> 8 * (2 - colour) & 255;
+                    sums[3 * field + colour] += (image.getRGB(x, y) >> (8 * (2 - colour))) & 255;
                 }
             }
         }

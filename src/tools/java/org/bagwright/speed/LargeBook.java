@@ -50,7 +50,11 @@ public final class LargeBook {
         this.bends = bends;
     }
 
-    /** @param arguments golfers, clubs, the file and, if wished, how many options a bag has */
+    /**
+     * Writes a book.
+     *
+     * @param arguments golfers, clubs, the file and, if wished, how many options a bag has
+     */
     public static void main(String[] arguments) throws IOException {
         int golfers = Integer.parseInt(arguments[0]);
         int clubs = Integer.parseInt(arguments[1]);
