@@ -45,10 +45,10 @@ final class PlanMessages {
             return;
         }
         Golfer golfer = bag.golfer();
-        String broken = String.join(", ", bag.broken(bag.planned()));
+        String names = String.join(", ", bag.broken(bag.planned()));
         messages.add(Message.warning(
                 golfer.cell(),
-                golfer.name() + ": " + verdict.inWords() + (broken.isEmpty() ? "" : " (" + broken + ")")
+                golfer.name() + ": " + verdict.inWords() + (names.isEmpty() ? "" : " (" + names + ")")
                         + "; the plan misses by the least "
                         + (verdict == Verdict.IMPOSSIBLE ? "there is" : "that was found")));
         List<Broken> inWords = bag.broken(bag.planned(), settings);
