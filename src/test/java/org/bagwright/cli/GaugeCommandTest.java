@@ -122,11 +122,10 @@ class GaugeCommandTest {
         double given = fit(book, "--repeatability", "0.25")
                 .at("/designLoftDeg/standardError")
                 .asDouble();
-        // A document has nine decimals, and these are tenths of a degree.
         assertEquals(
                 shownDeg / 0.25,
                 document.at("/fits/0/designLoftDeg/standardError").asDouble() / given,
-                1e-7);
+                1e-9);
         String said = Terminal.run("gauge", book).out();
         assertTrue(said.contains("repeats to 0.15 degrees (estimated from these readings)"), said);
         assertTrue(Terminal.run("gauge", book, "--repeatability", "0.1")

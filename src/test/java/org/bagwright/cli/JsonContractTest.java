@@ -175,8 +175,14 @@ class JsonContractTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2.5e-29, 0.0", "-1e-12, 0.0", "1.7000000002, 1.7", "3001.123456789123, 3001.123456789", "-0.5, -0.5"})
-    void numbers_haveNineDecimalsAtMost(double value, String printed) {
+    @CsvSource({
+        "2.5e-29, 0.0",
+        "-1e-13, 0.0",
+        "1.7000000000002, 1.7",
+        "3001.1234567891234, 3001.123456789123",
+        "-0.5, -0.5"
+    })
+    void numbers_haveTwelveDecimalsAtMost(double value, String printed) {
         ObjectNode document = JsonNodeFactory.instance.objectNode();
         document.putArray("values").addObject().put("value", value);
         String text = new PrintedJson(document).text();

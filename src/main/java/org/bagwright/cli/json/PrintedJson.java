@@ -9,7 +9,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
- * A document as other programs get it: the number of its format comes first, and no number has more than nine decimals, so
+ * A document as other programs get it: the number of its format comes first, and no number has more than twelve decimals, so
  * that the rounding errors of the arithmetic are gone.
  *
  * @param document the document of a command
@@ -18,7 +18,7 @@ public record PrintedJson(ObjectNode document) {
     /** The format of all documents. It rises when a field goes or changes its meaning, not when one is added. */
     static final int FORMAT = 1;
 
-    private static final int DECIMALS = 9;
+    private static final int DECIMALS = 12;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     /** The text to print. */
