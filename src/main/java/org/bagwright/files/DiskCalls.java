@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
-/** What is asked of the disk to make a file safe. Their order matters; a test records it. */
+/** The calls of the disk that make a file safe. Their order matters; a test records it. */
 class DiskCalls {
     /** Forces what was written to the disk. */
     void force(FileChannel written) throws IOException {

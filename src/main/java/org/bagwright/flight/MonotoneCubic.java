@@ -35,11 +35,16 @@ final class MonotoneCubic {
         if (x >= xs[last]) {
             return ys[last] + slopes[last] * reach * Math.tanh((x - xs[last]) / reach);
         }
+        return piece(xs, ys, slopes, interval(xs, x), x);
+    }
+
+    /** The interval of a number that is between the first and the last place. */
+    private static int interval(double[] xs, double x) {
         int i = 0;
         while (x > xs[i + 1]) {
             i++;
         }
-        return piece(xs, ys, slopes, i, x);
+        return i;
     }
 
     /**
@@ -55,10 +60,7 @@ final class MonotoneCubic {
             Arrays.setAll(values, number -> curves[number].value(x));
             return values;
         }
-        int i = 0;
-        while (x > xs[i + 1]) {
-            i++;
-        }
+        int i = interval(xs, x);
         double width = xs[i + 1] - xs[i];
         double t = (x - xs[i]) / width;
         double rest = 1 - t;

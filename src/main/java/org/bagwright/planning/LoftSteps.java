@@ -12,7 +12,7 @@ import org.bagwright.domain.text.Numbers;
 
 /**
  * Lofts of irons and wedges that rise but in uneven steps: common practice is 3 to 5 degrees between irons and 4 to 6 between
- * wedges. How far off is told is assumed.
+ * wedges. The limits are assumed.
  *
  * @param clubs the clubs of a bag that are in order, by slot
  */

@@ -59,7 +59,7 @@ record HuntTry(HuntBook.Place place, double number, HuntChange change, HuntPlan 
         return isLarge() && told() == Told.NOT;
     }
 
-    /** A blank cell is told where its value is said to be assumed; a number where a warning or a check is new. */
+    /** A blank cell counts as told where a new line says what is assumed; a number, where a warning or a check is new. */
     private Optional<Message> message(boolean atItsRow) {
         Message.Severity least = change == HuntChange.BLANK ? Message.Severity.ASSUMED : Message.Severity.WARNING;
         return atItsRow
