@@ -105,6 +105,24 @@ class FromLiveTest {
         assertEquals(first.get("today"), again.get("today"));
     }
 
+    /** The shots were hit with the clubs as they were; what they teach is the same before and after the book is written. */
+    @Test
+    void shots_teachTheSameAsTheBookThatIsWritten() throws Exception {
+        Path book = ChoiceBook.planned(
+                ChoiceBook.sketch()
+                        .sheet("Shots", "Golfer, Club, Carry")
+                        .row("Golfer A", "Driver", 205)
+                        .row(null, "7 iron", 150)
+                        .write(folder.resolve("shots.xlsx")),
+                folder.resolve("one.xlsx"),
+                FromLiveTest::choose);
+        JsonNode first = fromLive(book).json();
+        JsonNode again = Terminal.run("plan", folder.resolve("two.xlsx"), "--json", "-o", folder.resolve("three.xlsx"))
+                .json();
+        assertEquals(first.get("golfers"), again.get("golfers"));
+        assertEquals(first.get("today"), again.get("today"));
+    }
+
     @Test
     void whatIsWritten_isToldAndKeepsItsFormat() throws Exception {
         Path book = planned(workbook -> {

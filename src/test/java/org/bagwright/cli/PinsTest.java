@@ -208,6 +208,32 @@ class PinsTest {
     }
 
     @Test
+    void leftOutAgainstThePinOfTheSheetClubs_isAProblem() throws Exception {
+        Path book = planned(workbook -> {
+            ResultCells.set(workbook, 1, "Live club", "left out");
+            ResultCells.set(workbook, 1, "Pin", "yes");
+            workbook.getSheet("Clubs").getRow(0).createCell(20).setCellValue("Pinned");
+            workbook.getSheet("Clubs").getRow(2).createCell(20).setCellValue("yes");
+        });
+        Terminal wrong = again(book);
+        assertEquals(3, wrong.code());
+        assertTrue(wrong.err().contains(pin(1)) && wrong.err().contains("Clubs!C3"), wrong.err());
+    }
+
+    @Test
+    void secondRowOfASlot_isAProblemAtThatRowOnly() throws Exception {
+        Path book = planned(workbook -> {
+            pinAll(workbook);
+            ResultCells.set(workbook, 2, "Slot", 1);
+        });
+        Terminal wrong = again(book);
+        assertEquals(3, wrong.code());
+        assertTrue(wrong.err().contains(pin(2) + ": the pinned choice of Golfer A, slot 1,"), wrong.err());
+        assertTrue(wrong.err().contains("second row for the same slot"), wrong.err());
+        assertFalse(wrong.err().contains(pin(0)), wrong.err());
+    }
+
+    @Test
     void pin_mustBeYesOrNo() throws Exception {
         Path book = planned(workbook -> ResultCells.set(workbook, 0, "Pin", "perhaps"));
         Terminal wrong = again(book);

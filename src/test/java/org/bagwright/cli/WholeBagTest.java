@@ -108,6 +108,25 @@ class WholeBagTest {
         assertGain(held, "one more of 12 g", penalty(held) - penalty(oneMore));
         assertGain(held, "more than 1 change", penalty(held) - penalty(anyChanges));
         assertTrue(penalty(held) - penalty(anyChanges) > 0.1);
+        assertMostFirst(held.get("relaxations"));
+    }
+
+    /** First what keeps more musts, then what gains more points. */
+    private static void assertMostFirst(JsonNode relaxations) {
+        assertTrue(relaxations.size() > 1, relaxations.toString());
+        for (int index = 1; index < relaxations.size(); index++) {
+            JsonNode more = relaxations.get(index - 1);
+            JsonNode less = relaxations.get(index);
+            int breaks = Long.compare(
+                    more.get("fewerBrokenMusts").asLong(),
+                    less.get("fewerBrokenMusts").asLong());
+            assertTrue(
+                    breaks > 0
+                            || (breaks == 0
+                                    && more.get("gain").asDouble()
+                                            >= less.get("gain").asDouble()),
+                    relaxations.toString());
+        }
     }
 
     private static void assertGain(JsonNode plan, String what, double expectedPoints) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,7 +19,17 @@ class FaultsTest {
     private static final int MOST_TRIES = 5;
 
     @TempDir
+    static Path program;
+
+    private static Launched launched;
+
+    @TempDir
     Path folder;
+
+    @BeforeAll
+    static void pack() throws Exception {
+        launched = new Launched(program);
+    }
 
     @Test
     void places_loseNothing() throws Exception {
@@ -38,7 +49,7 @@ class FaultsTest {
     @ParameterizedTest
     @EnumSource
     void killedRuns_loseNothing(KilledCommand command) throws Exception {
-        KilledRuns runs = new KilledRuns(folder, new Launched(folder), command, Duration.ofMinutes(5));
+        KilledRuns runs = new KilledRuns(folder, launched, command, Duration.ofMinutes(5));
         runs.measure();
         int hits = 0;
         for (int tries = 0; tries < MOST_TRIES && hits < 2; tries++) {
@@ -51,7 +62,7 @@ class FaultsTest {
 
     @Test
     void threeRunsAtOnce_loseNothing() throws Exception {
-        FaultRow row = new PlaceFaults(folder).atOnce(new Launched(folder), 3, 1);
+        FaultRow row = new PlaceFaults(folder).atOnce(launched, 3, 1);
         assertEquals(List.of(), row.losses(), row.line());
     }
 }

@@ -37,13 +37,8 @@ class PrivateCopyTest {
 
     @Test
     void folderOfAProcessThatIsGone_isRemoved_othersStay() throws Exception {
-        Process gone = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version")
-                .redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        assertEquals(0, gone.waitFor());
-        Path abandoned = shelf("bagwright-copy-" + gone.pid() + "-123");
+        long gone = goneProcess();
+        Path abandoned = shelf("bagwright-copy-" + gone + "-123");
         Path ours = shelf("bagwright-copy-" + ProcessHandle.current().pid() + "-123");
         Path other = shelf("bagwright-copy-of-my-bag");
         PrivateCopy.removeAbandoned(folder);
@@ -52,9 +47,31 @@ class PrivateCopyTest {
         assertTrue(Files.exists(other.resolve("bag.xlsx")));
     }
 
+    /** The number of a process that has ended. */
+    private static long goneProcess() throws Exception {
+        Process gone = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version")
+                .redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        assertEquals(0, gone.waitFor());
+        return gone.pid();
+    }
+
     private Path shelf(String name) throws IOException {
         Path shelf = Files.createDirectory(folder.resolve(name));
         Files.write(shelf.resolve("bag.xlsx"), BYTES);
         return shelf;
+    }
+
+    @Test
+    void nextCopy_removesTheFolderOfAProcessThatIsGone() throws Exception {
+        try (PrivateCopy first = PrivateCopy.open()) {
+            Path among = first.put(Path.of("bag.xlsx"), BYTES).getParent().getParent();
+            long gone = goneProcess();
+            Path abandoned = Files.createDirectory(among.resolve("bagwright-copy-" + gone + "-1"));
+            PrivateCopy.open().close();
+            assertFalse(Files.exists(abandoned));
+        }
     }
 }

@@ -108,4 +108,23 @@ class SafeFileTest {
             return files.map(path -> path.getFileName().toString()).sorted().toList();
         }
     }
+
+    @Test
+    void replace_emptyFile_isKeptAsABackupToo() throws IOException {
+        Path file = Files.createFile(folder.resolve("bag.xlsx"));
+        Path backup = new SafeFile(file)
+                .replace(out -> out.write(bytes("new")))
+                .orElseThrow()
+                .backup();
+        assertEquals(0, Files.size(backup));
+        assertEquals("new", Files.readString(file));
+    }
+
+    @Test
+    void requireWritable_bookOpenElsewhere_isRefusedBeforeAnyWork() throws IOException {
+        Path file = Files.writeString(folder.resolve("bag.xlsx"), "old");
+        new SafeFile(file).requireWritable();
+        Files.writeString(folder.resolve(".~lock.bag.xlsx#"), "Golfer A");
+        assertThrows(OpenElsewhereException.class, () -> new SafeFile(file).requireWritable());
+    }
 }

@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
@@ -122,5 +125,19 @@ class TemporaryFileTest {
 
     private static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** So that another run does not take it for one that a killed run left. */
+    @Test
+    void temporaryFile_isLockedWhileItIsWritten() throws IOException {
+        new SafeFile(folder.resolve("bag.xlsx")).replace(out -> {
+            Path temporary;
+            try (Stream<Path> files = Files.list(folder)) {
+                temporary = files.findFirst().orElseThrow();
+            }
+            try (FileChannel other = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
+                assertThrows(OverlappingFileLockException.class, other::tryLock);
+            }
+        });
     }
 }

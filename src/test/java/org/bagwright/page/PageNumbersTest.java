@@ -19,10 +19,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
-/** The page adds up what the program adds up: 300 set-ups of each demo book, chosen by hand in a browser. */
+/**
+ * The page adds up what the program adds up: many set-ups of each demo book, chosen by hand in a browser. {@code -Dset.ups=300}
+ * chooses more of them.
+ */
 @Tag("regression")
 class PageNumbersTest {
-    private static final int SET_UPS = 300;
+    private static final int SET_UPS = Integer.getInteger("set.ups", 120);
 
     /** As many taps from one set-up of the address to the next. */
     private static final int TAPS = 3;
@@ -52,8 +55,9 @@ class PageNumbersTest {
         ShownNumbers.of(browser, page.result()).agree();
         for (int setUp = 0; setUp < SET_UPS; setUp++) {
             if (setUp % TAPS == 0) {
-                browser.run("location.hash = arguments[0]", anyAddress(page));
-                browser.run("dispatchEvent(new HashChangeEvent('hashchange'))");
+                browser.run(
+                        "location.hash = arguments[0]; dispatchEvent(new HashChangeEvent('hashchange'))",
+                        anyAddress(page));
             } else {
                 tapAnything();
             }
@@ -82,11 +86,14 @@ class PageNumbersTest {
 
     /** A tap on a mark or a step, or a key on a dial or a list. */
     private void tapAnything() {
-        @SuppressWarnings("unchecked")
-        List<WebElement> controls = (List<WebElement>)
-                browser.run("return [...document.querySelectorAll('.club .mark, .club .step:enabled, .club select')]");
-        WebElement control = controls.get(random.nextInt(controls.size()));
-        browser.run("arguments[0].scrollIntoView({block: 'center'})", control);
+        WebElement control = (WebElement) browser.run(
+                """
+                const all = [...document.querySelectorAll(".club .mark, .club .step:enabled, .club select")];
+                const control = all[Math.floor(all.length * arguments[0])];
+                control.scrollIntoView({block: "center"});
+                return control;
+                """,
+                random.nextDouble());
         if (control.getTagName().equals("select")) {
             control.sendKeys(random.nextBoolean() ? Keys.ARROW_DOWN : Keys.ARROW_UP);
         } else if (random.nextInt(3) == 0 && control.getAttribute("class").contains("mark")) {

@@ -8,7 +8,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import org.bagwright.domain.book.Measure;
@@ -19,13 +21,8 @@ import org.bagwright.domain.plan.BookResult;
 import org.bagwright.domain.plan.Broken;
 import org.bagwright.search.BagSearch;
 
-/**
- * What a page shows of the set-up that it has now, and the same from the program's own evaluator.
- *
- * @param said the numbers of the page
- * @param result the planned book
- */
-record ShownNumbers(JsonNode said, BookResult result) {
+/** What a page shows of the set-up that it has now, and the same from the program's own evaluator. */
+final class ShownNumbers {
     private static final double RELATIVE = 1e-9;
     private static final double HIDDEN_POINTS = 0.005;
     private static final String SCRIPT =
@@ -46,6 +43,15 @@ record ShownNumbers(JsonNode said, BookResult result) {
               taken: all(".stock td.taken").map(cell => Number(cell.textContent)),
             });
             """;
+
+    private final JsonNode said;
+    private final BookResult result;
+    private final Map<BagResult, BagState> states = new IdentityHashMap<>();
+
+    private ShownNumbers(JsonNode said, BookResult result) {
+        this.said = said;
+        this.result = result;
+    }
 
     /** What the page shows now. */
     static ShownNumbers of(Browser browser, BookResult result) throws IOException {
@@ -79,14 +85,10 @@ record ShownNumbers(JsonNode said, BookResult result) {
         return said.get("points").asDouble();
     }
 
-    private BagState state(int golfer) {
-        return BagSearch.state(result.bags().get(golfer).options(), chosen(golfer));
-    }
-
     /** Asserts that everything shown is what the program says of this set-up. */
     void agree() {
         BagResult bag = result.bags().get(golfer());
-        BagState state = state(golfer());
+        BagState state = stateOf(bag);
         same(state.score().penaltyPoints(), points(), "points");
         same(bag.today().score().penaltyPoints(), said.get("today").asDouble(), "today");
         same(bag.planned().score().penaltyPoints(), said.get("plan").asDouble(), "plan");
@@ -103,7 +105,9 @@ record ShownNumbers(JsonNode said, BookResult result) {
     }
 
     private BagState stateOf(BagResult bag) {
-        return state(result.bags().indexOf(bag));
+        return states.computeIfAbsent(
+                bag,
+                each -> BagSearch.state(each.options(), chosen(result.bags().indexOf(each))));
     }
 
     private void measures(Terms terms) {

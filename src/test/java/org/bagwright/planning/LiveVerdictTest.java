@@ -64,7 +64,7 @@ class LiveVerdictTest {
             ruled.write(output);
         }
         planned = folder.resolve("ruled-plan.xlsx");
-        result = new Planning(1, 20).plan(book);
+        result = new Planning(1, 3).plan(book);
         Planning.write(new SourceFile(book), result, List.of(), planned);
     }
 

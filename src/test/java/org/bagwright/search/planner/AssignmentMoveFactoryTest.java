@@ -49,10 +49,30 @@ class AssignmentMoveFactoryTest {
         }
     }
 
+    /** Whether one of these amounts has just come up to the most that is allowed. */
+    private static boolean reachesTheMost(List<Integer> before, List<Integer> after, List<Integer> most) {
+        return IntStream.range(0, most.size())
+                .anyMatch(place ->
+                        before.get(place) < most.get(place) && after.get(place).equals(most.get(place)));
+    }
+
+    /** Whether one of these amounts is more than is allowed and stays as it is. */
+    private static boolean staysBeyond(List<Integer> before, List<Integer> after, List<Integer> most) {
+        return IntStream.range(0, most.size()).anyMatch(place -> staysBeyond(place, before, after, most));
+    }
+
+    private static boolean staysBeyond(int place, List<Integer> before, List<Integer> after, List<Integer> most) {
+        return before.get(place) > most.get(place) && after.get(place).equals(before.get(place));
+    }
+
     /** Two thousand random moves in a row on each of twenty problems, half of them with an excess from the start. */
     @Test
     void moves_takeNoMoreThanThereIsOrAlreadyWas() {
         int acrossBags = 0;
+        int lastPieces = 0;
+        int lastChanges = 0;
+        int beyondStock = 0;
+        int beyondChanges = 0;
         for (int seed = 0; seed < 20; seed++) {
             BookOptions book = seed < 16 ? TestBooks.small(seed) : TestBooks.full(seed, 3, 10);
             PlanningProblem problem = TestBooks.start(book, seed % 2 == 0);
@@ -80,11 +100,24 @@ class AssignmentMoveFactoryTest {
                     moves.next().doMoveOnly(director);
                     assertNoMore(takenBefore, taken(problem), available);
                     assertNoMore(changesBefore, changes(problem, bags), afforded);
+                    lastPieces += reachesTheMost(takenBefore, taken(problem), available) ? 1 : 0;
+                    lastChanges += reachesTheMost(changesBefore, changes(problem, bags), afforded) ? 1 : 0;
+                    beyondStock += staysBeyond(takenBefore, taken(problem), available) ? 1 : 0;
+                    List<List<Integer>> now = problem.chosen();
+                    List<Integer> changesNow = changes(problem, bags);
+                    beyondChanges += (int) IntStream.range(0, bags.size())
+                            .filter(bag -> !before.get(bag).equals(now.get(bag)))
+                            .filter(bag -> staysBeyond(bag, changesBefore, changesNow, afforded))
+                            .count();
                     acrossBags += bagsThatDiffer(before, problem.chosen()) > 1 ? 1 : 0;
                 }
             }
         }
         assertTrue(acrossBags > 500, "moves of two bags: " + acrossBags);
+        assertTrue(lastPieces > 100, "moves that take the last piece: " + lastPieces);
+        assertTrue(lastChanges > 100, "moves that use the last change: " + lastChanges);
+        assertTrue(beyondStock > 100, "moves that leave an excess of the stock as it is: " + beyondStock);
+        assertTrue(beyondChanges > 0, "moves that leave an excess of changes as it is: " + beyondChanges);
     }
 
     private static long bagsThatDiffer(List<List<Integer>> before, List<List<Integer>> after) {
