@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
 import org.bagwright.domain.book.Measure;
@@ -46,7 +45,7 @@ final class ShownNumbers {
 
     private final JsonNode said;
     private final BookResult result;
-    private final Map<BagResult, BagState> states = new IdentityHashMap<>();
+    private final IdentityHashMap<BagResult, BagState> states = new IdentityHashMap<>();
 
     private ShownNumbers(JsonNode said, BookResult result) {
         this.said = said;
