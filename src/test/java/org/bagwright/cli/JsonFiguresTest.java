@@ -78,6 +78,66 @@ class JsonFiguresTest {
     }
 
     @Test
+    void penaltiesOfTheBook_areTheSumsOverItsGolfers() throws Exception {
+        Path book = new BookSketch()
+                .sheet("Golfers", "Golfer, Driver speed")
+                .row("Golfer A", 95)
+                .row("Golfer B", 90)
+                .sheet("Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Bend limit, Gap wish")
+                .row("Golfer A", 1, "7 iron", "iron", 31, 62, 2, 25)
+                .row("Golfer A", 2, "9 iron", "iron", 40, 63, 2)
+                .row("Golfer B", 1, "7 iron", "iron", 31, 62, 2, 15)
+                .row("Golfer B", 2, "9 iron", "iron", 41, 63, 2)
+                .write(folder.resolve("two.xlsx"));
+        JsonNode plan = plan(book);
+        for (String part : List.of("penalty", "penaltyMiss", "penaltyDoubt")) {
+            assertSum(plan, "/" + part);
+            assertSum(plan, "/today/" + part);
+        }
+        assertTrue(plan.at("/today/penaltyDoubt").asDouble()
+                != plan.get("penaltyDoubt").asDouble());
+    }
+
+    private static void assertSum(JsonNode plan, String place) {
+        double sumPoints = each(plan.get("golfers")).stream()
+                .mapToDouble(golfer -> golfer.at(place).asDouble())
+                .sum();
+        assertTrue(sumPoints > 0, place);
+        assertEquals(sumPoints, plan.at(place).asDouble(), 1e-9 * sumPoints, place);
+    }
+
+    /** An iron that is too strong today and is bent back, in one bag of two. */
+    @Test
+    void brokenMusts_areTodaysWhereTodayIsMeantAndTheSumOverTheGolfers() throws Exception {
+        Path book = new BookSketch()
+                .sheet("Golfers", "Golfer, Driver speed")
+                .row("Golfer A", 95)
+                .row("Golfer B", 90)
+                .sheet("Clubs", "Golfer, Slot, Club, Kind, Loft, Lie, Loft bend, Bend limit, Loft target")
+                .row("Golfer A", 1, "7 iron", "iron", 31, 62, 0, 2, 33)
+                .row("Golfer B", 1, "7 iron", "iron", 31, 62, 0, 1, 34)
+                .sheet("Aims", "Measure, Must, Tolerance")
+                .row("loft", "yes", 0.5)
+                .write(folder.resolve("musts.xlsx"));
+        Terminal run = Terminal.run("plan", book, "--json", "-o", folder.resolve("plan.xlsx"));
+        JsonNode plan = run.json();
+        JsonNode met = plan.at("/golfers/0");
+        JsonNode broken = plan.at("/golfers/1");
+        assertEquals(0, met.get("brokenMusts").asLong());
+        assertTrue(met.at("/today/brokenMusts").asLong() > 0, met.toString());
+        assertTrue(broken.get("brokenMusts").asLong() > 0, broken.toString());
+        assertTrue(
+                broken.at("/today/brokenMusts").asLong()
+                        > broken.get("brokenMusts").asLong(),
+                broken.toString());
+        assertEquals(broken.get("brokenMusts").asLong(), plan.get("brokenMusts").asLong());
+        assertEquals(
+                met.at("/today/brokenMusts").asLong()
+                        + broken.at("/today/brokenMusts").asLong(),
+                plan.at("/today/brokenMusts").asLong());
+    }
+
+    @Test
     void changes_areWhatDiffersFromToday() throws Exception {
         JsonNode json = plan(DemoBooks.kept("full"));
         List<JsonNode> others = each(json.get("others"));
