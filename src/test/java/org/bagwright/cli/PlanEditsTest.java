@@ -287,6 +287,78 @@ class PlanEditsTest {
     }
 
     @Test
+    void mustTakenOut_isANo() throws Exception {
+        Path book = ChoiceBook.planned(
+                sketch().put("Aims", 1, "Must", "yes").write(folder.resolve("bag.xlsx")),
+                folder.resolve("one.xlsx"),
+                workbook -> aim(workbook, "BW_loft_must", ""));
+        Terminal run = again(book);
+        assertTrue(run.out().contains("Aims!D2 \"Must\": yes -> no"), run.out() + run.err());
+        assertEquals("no", input("Aims!D2"));
+    }
+
+    /** The sheet Aims already says what the sheet Plan says now. */
+    @Test
+    void mustChangedInBothPlaces_isNoChange() throws Exception {
+        Path book = planned(workbook -> {
+            aim(workbook, "BW_loft_must", "yes");
+            workbook.getSheet("Aims").getRow(1).getCell(3).setCellValue("yes");
+        });
+        Terminal run = again(book);
+        assertFalse(run.out().contains("Aims!D2"), run.out());
+        assertEquals("yes", input("Aims!D2"));
+    }
+
+    @Test
+    void clubWithoutAGolfer_isOfTheOnlyGolfer() throws Exception {
+        ChoiceBook.planned(
+                sketch().put("Clubs", 1, "Golfer", "").write(folder.resolve("bag.xlsx")),
+                folder.resolve("one.xlsx"),
+                workbook -> ResultCells.set(workbook, 0, "Loft target [deg]", 12));
+        again(folder.resolve("one.xlsx"));
+        assertEquals("12.0", input("Clubs!K2"));
+    }
+
+    @Test
+    void sameSlotOfTwoGolfers_takesTheRowOfTheRightOne() throws Exception {
+        BookSketch both = sketch();
+        Row golfer = both.workbook().getSheet("Golfers").createRow(2);
+        golfer.createCell(0).setCellValue("Golfer B");
+        golfer.createCell(1).setCellValue(90);
+        Row club = both.workbook().getSheet("Clubs").createRow(4);
+        club.createCell(0).setCellValue("Golfer B");
+        both.put("Clubs", 4, "Slot", 1)
+                .put("Clubs", 4, "Club", "Driver")
+                .put("Clubs", 4, "Kind", "driver")
+                .put("Clubs", 4, "Loft", 10.5)
+                .put("Clubs", 4, "Lie", 58)
+                .put("Clubs", 4, "Loft target", 10.5);
+        ChoiceBook.planned(
+                both.write(folder.resolve("bag.xlsx")),
+                folder.resolve("one.xlsx"),
+                workbook -> ResultCells.set(workbook, 3, "Loft target [deg]", 10));
+        Terminal run = again(folder.resolve("one.xlsx"));
+        assertEquals("10.0", input("Clubs!K5"), run.out() + run.err());
+        assertEquals("11.0", input("Clubs!K2"));
+    }
+
+    /** A wish on the sheet Plan cannot say for which of two clubs it is. */
+    @Test
+    void slotWithTwoClubs_takesNothingOnTheSheetClubs() throws Exception {
+        Path book = ChoiceBook.planned(
+                sketch().put("Clubs", 3, "Slot", 2)
+                        .put("Clubs", 3, "In bag", "no")
+                        .put("Clubs", 3, "Kind", "iron")
+                        .put("Clubs", 3, "Loft", 32)
+                        .write(folder.resolve("bag.xlsx")),
+                folder.resolve("one.xlsx"),
+                workbook -> ResultCells.set(workbook, 1, "Carry target [yd]", 155.5));
+        Terminal run = again(book);
+        assertEquals("150.0", input("Clubs!M3"), run.out());
+        assertEquals("", input("Clubs!M4"), run.out());
+    }
+
+    @Test
     void wrongValue_isAProblemAtItsCellOnPlan() throws Exception {
         Path book = planned(workbook -> ResultCells.set(workbook, 0, "Loft target [deg]", 200));
         Terminal run = again(book);
