@@ -190,7 +190,11 @@ class ImplausibleTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Bend, 2.5, is 2.5 degrees", "Clock, 3.4, hours apart", "Clock, 1.5, has the hour and bend of setting 2"
+    @CsvSource({
+        "Bend, 2.5, is 2.5 degrees",
+        "Clock, 3.4, hours apart",
+        "Clock, 1.5, has the hour and bend of setting 2",
+        "Clock, 11.99, has the hour and bend of setting 1"
     })
     void oddMarkOfASleeve_isSaidAtItsCell(String column, double typed, String words) throws IOException {
         EditedDemo book = full();
