@@ -45,6 +45,11 @@ class PinsTest {
         ResultCells.set(book, 0, "Pin", "yes");
     }
 
+    private static void pinOnClubs(XSSFWorkbook book, int row) {
+        book.getSheet("Clubs").getRow(0).createCell(20).setCellValue("Pinned");
+        book.getSheet("Clubs").getRow(row).createCell(20).setCellValue("yes");
+    }
+
     private static void pinAll(XSSFWorkbook book) {
         pinDriver(book);
         ResultCells.set(book, 1, "Live club", "7 wood");
@@ -199,8 +204,7 @@ class PinsTest {
     void pinAgainstThePinOfTheSheetClubs_isAProblem() throws Exception {
         Path book = planned(workbook -> {
             pinDriver(workbook);
-            workbook.getSheet("Clubs").getRow(0).createCell(20).setCellValue("Pinned");
-            workbook.getSheet("Clubs").getRow(1).createCell(20).setCellValue("yes");
+            pinOnClubs(workbook, 1);
         });
         Terminal wrong = again(book);
         assertEquals(3, wrong.code());
@@ -212,8 +216,7 @@ class PinsTest {
         Path book = planned(workbook -> {
             ResultCells.set(workbook, 1, "Live club", "left out");
             ResultCells.set(workbook, 1, "Pin", "yes");
-            workbook.getSheet("Clubs").getRow(0).createCell(20).setCellValue("Pinned");
-            workbook.getSheet("Clubs").getRow(2).createCell(20).setCellValue("yes");
+            pinOnClubs(workbook, 2);
         });
         Terminal wrong = again(book);
         assertEquals(3, wrong.code());

@@ -95,18 +95,15 @@ class MinimalViolationsTest {
         Aim gap = new Aim(Measure.GAP, 1, 1, false);
         ExactBag bag = new ExactBag(List.of(List.of(without, with)), OptionalInt.empty(), gap, gap);
         ExactProblem problem = new ExactProblem(List.of(bag, bag), List.of(1));
+        BagLimits one = new BagLimits(0, 14, problem.available());
         MinimalViolations.RaisedLimits limits =
-                new MinimalViolations.RaisedLimits(List.of(limits(1), limits(1)), together(without, without));
+                new MinimalViolations.RaisedLimits(List.of(one, one), together(without, without));
         assertEquals(
                 together(with, without),
                 limits.startingFrom(problem, together(with, without)).witness());
         assertEquals(
                 together(without, without),
                 limits.startingFrom(problem, together(with, with)).witness());
-    }
-
-    private static BagLimits limits(int pieces) {
-        return new BagLimits(0, 14, List.of(pieces));
     }
 
     private static List<List<ExactOption>> together(ExactOption one, ExactOption other) {
