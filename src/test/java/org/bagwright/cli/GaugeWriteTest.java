@@ -53,6 +53,7 @@ class GaugeWriteTest {
         Path book = exact(null);
         byte[] before = Files.readAllBytes(book);
         try (XSSFWorkbook copy = GaugeBooks.open(written(book))) {
+            // Two decimals are written.
             assertEquals(10.1, GaugeBooks.number(copy, "Clubs!E2"), 0.0051);
             assertEquals(57.2, GaugeBooks.number(copy, "Clubs!F2"), 0.0051);
             assertEquals(1.23, GaugeBooks.number(copy, "Sleeves!D2"), 0.0051);

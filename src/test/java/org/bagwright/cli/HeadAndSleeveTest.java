@@ -204,6 +204,7 @@ class HeadAndSleeveTest {
                 if (row.getRowNum() > 3
                         && row.getCell(3) != null
                         && row.getCell(3).toString().startsWith("3")) {
+                    // Three decimals of the number worked out by hand.
                     assertEquals(3.205, row.getCell(column).getNumericCellValue(), 5e-4);
                     return;
                 }

@@ -235,7 +235,7 @@ class OutlookTest {
             XSSFSheet ladder = book.getSheet("Ladder");
             double chance =
                     golfer.get("sureness").get("gaps").get(0).get("chance").asDouble();
-            assertEquals(chance, ladder.getRow(5).getCell(9).getNumericCellValue(), 0.5);
+            assertEquals(Math.rint(chance), ladder.getRow(5).getCell(9).getNumericCellValue(), 0, "whole per cent");
             int first = 5;
             int club = CellReference.convertColStringToIndex("T");
             int low = CellReference.convertColStringToIndex("Z");

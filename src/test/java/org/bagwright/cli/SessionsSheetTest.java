@@ -235,7 +235,8 @@ class SessionsSheetTest {
         JsonNode first = session(sessions, "7 iron", "null");
         assertEquals("nothing to predict from", first.get("cameOut").asText());
         JsonNode may = session(sessions, "7 iron", MAY);
-        assertEquals(150.5, may.get("predicted").asDouble(), 1.5);
+        // The mean of the eight carries, from which what is assumed of the club draws it a little.
+        assertEquals(150.5, may.get("predicted").asDouble(), 0.5);
         JsonNode driver = session(sessions, "Driver", MAY);
         assertTrue(driver.get("range95").asDouble() > 1.5 * may.get("range95").asDouble(), "" + driver);
     }

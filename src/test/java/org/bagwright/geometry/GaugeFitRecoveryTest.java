@@ -68,6 +68,7 @@ class GaugeFitRecoveryTest {
 
         void assertHonest(String what) {
             assertTrue(determined > 0.98 * CASES, what + " determined in " + determined);
+            // Nearly three standard errors of a share of so many cases.
             assertEquals(0.95, (double) inside / determined, 0.02, what);
         }
     }

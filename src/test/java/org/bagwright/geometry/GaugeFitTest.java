@@ -178,6 +178,7 @@ class GaugeFitTest {
         assertTrue(
                 found.held().get(0).contains("no reading has one"), found.held().toString());
         assertFalse(found.sleeve().orElseThrow().bend().held());
+        // The lie is held 0.8 degrees off the true one, and a bend counts by the sine of the lie.
         assertEquals(1.23, found.sleeve().orElseThrow().bend().valueMeasureUnits(), 0.02);
         assertTrue(found.readings().get(0).lieResidualDeg().isEmpty());
     }
@@ -295,7 +296,8 @@ class GaugeFitTest {
                 .toList();
         GaugedClub found = fit(Bench.driver(9.5, 58).club(Optional.of(rated)), Optional.of(rated), readings);
         assertEquals(9.9, found.design().loft().valueMeasureUnits(), 1e-6);
-        assertEquals(58.2, found.design().lie().valueMeasureUnits(), 1e-3);
+        // The fit ends once the sum of the squares is next to nothing.
+        assertEquals(58.2, found.design().lie().valueMeasureUnits(), 1e-4);
         assertEquals(0, found.sleeve().orElseThrow().clockOffset().valueMeasureUnits(), 1e-6);
     }
 

@@ -65,6 +65,7 @@ class PosePropertiesTest {
         assertEquals(expected.address().loftDeg(), told.address().loftDeg(), 1e-9);
         assertEquals(expected.address().faceHeadingDeg(), told.address().faceHeadingDeg(), 1e-9);
         assertEquals(expected.address().soleTiltDeg(), told.address().soleTiltDeg(), 1e-9);
+        // Found where a slope is zero, where the height is the same to the last digit over a millionth of a degree.
         assertEquals(expected.sitsClosedDeg(), told.sitsClosedDeg(), 2e-6);
         assertEquals(expected.resting().loftDeg(), told.resting().loftDeg(), 2e-6);
         assertEquals(expected.address().contactShiftMm(), told.address().contactShiftMm(), 1e-9);
@@ -139,6 +140,7 @@ class PosePropertiesTest {
         Bench bench = Bench.driver(9.5, 58, faceDeg);
         PoseNumbers straight = bench.ring(clockH, 0);
         PoseNumbers bent = bench.ring(clockH, 1e-6);
+        // Twice or three times the bend is the most that anything changes.
         assertEquals(straight.gaugeLoftDeg(), bent.gaugeLoftDeg(), 2e-6);
         assertEquals(straight.gaugeLieDeg(), bent.gaugeLieDeg(), 2e-6);
         assertEquals(straight.sitsClosedDeg(), bent.sitsClosedDeg(), 3e-6);

@@ -85,6 +85,7 @@ class RatedSleeveTest {
         PoseNumbers unbent = iron.pose(Bench.at("up"));
         PoseNumbers bent = iron.pose(new Choice(Optional.of("up"), new Bend(1, 0)));
         assertEquals(unbent.gaugeLoftDeg() + 1, bent.gaugeLoftDeg(), 1e-10);
+        // The tangent of the lie is the slope for small bends; this one is a degree.
         assertEquals(Math.tan(Math.toRadians(62)), bent.sitsClosedDeg() - unbent.sitsClosedDeg(), 0.03);
     }
 

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.function.LongFunction;
 import java.util.function.Predicate;
 import java.util.stream.LongStream;
+import org.bagwright.Tries;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.StockItem;
 import org.bagwright.domain.club.LimitKind;
@@ -42,6 +43,7 @@ class BookSearchTest {
     private static final SearchLimits LIMITS = new SearchLimits(1, 600);
     private static final int BOOKS = 500;
     private static final int RICH_BOOKS = 50;
+    /** The search counts in millionths of a point, each term rounded by itself. */
     private static final double ROUNDING_POINTS = 2e-5;
 
     private static List<List<Integer>> chosen(BookPlan plan) {
@@ -62,21 +64,21 @@ class BookSearchTest {
 
     @Test
     void plan_ofFiveHundredBooksIsTheBestOfAllChoicesAndProven() {
-        for (long seed = 0; seed < BOOKS; seed++) {
+        for (long seed = 0; seed < Tries.of(BOOKS); seed++) {
             assertProvenBest("book " + seed, TestBooks.small(seed));
         }
     }
 
     @Test
     void plan_ofBooksWithCandidatesAnEmptySlotAndStockIsTheBestOfAllChoicesAndProven() {
-        for (long seed = 0; seed < RICH_BOOKS; seed++) {
+        for (long seed = 0; seed < Tries.of(RICH_BOOKS); seed++) {
             assertProvenBest("book " + seed, TestBooks.rich(seed));
         }
     }
 
     @Test
     void plan_ofFiftyBooksWithLimitsIsTheBestOfAllChoicesAndProven() {
-        for (long seed = 0; seed < RICH_BOOKS; seed++) {
+        for (long seed = 0; seed < Tries.of(RICH_BOOKS); seed++) {
             assertProvenBest("book " + seed, LimitedBooks.draw(seed));
         }
     }
@@ -231,7 +233,7 @@ class BookSearchTest {
     void everyStepEqualsEnumerationForItsNumberOfChanges() {
         BagSearch search = new BagSearch(LIMITS);
         int compared = 0;
-        for (long seed = 0; seed < 200; seed++) {
+        for (long seed = 0; seed < Tries.of(200); seed++) {
             BookOptions book = TestBooks.small(seed);
             BagOptions bag = book.bags().get(0);
             List<Integer> ample = book.stock().stream().map(limit -> 1000).toList();
@@ -250,14 +252,14 @@ class BookSearchTest {
                 }
             }
         }
-        assertTrue(compared > 300, compared + " steps");
+        assertTrue(compared > Tries.of(300), compared + " steps");
     }
 
     @Test
     void brokenRulesOfTheScoreAddUpToWhatThePlanBreaks() {
         Set<String> rules = new TreeSet<>();
         BagSearch search = new BagSearch(LIMITS);
-        for (long seed = 0; seed < 300; seed++) {
+        for (long seed = 0; seed < Tries.of(300); seed++) {
             BookOptions book = TestBooks.small(seed);
             BookPlan plan = search.plan(book);
             Cost cost = HandScore.cost(

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalInt;
+import org.bagwright.Tries;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.option.BagOptions;
@@ -27,7 +28,9 @@ import org.junit.jupiter.api.Test;
 @Tag("analytic")
 class DoubtfulSearchTest {
     private static final SearchLimits LIMITS = new SearchLimits(1, 600);
+    /** The search counts in millionths of a point, each term rounded by itself. */
     private static final double ROUNDING_POINTS = 2e-5;
+
     private static final int BOOKS = 300;
     private static final int RICH_BOOKS = 50;
 
@@ -49,21 +52,21 @@ class DoubtfulSearchTest {
 
     @Test
     void plan_ofBooksWithDoubtIsTheBestOfAllChoicesAndProven() {
-        for (long seed = 0; seed < BOOKS; seed++) {
+        for (long seed = 0; seed < Tries.of(BOOKS); seed++) {
             assertProvenBest("book " + seed, DoubtfulBooks.with(TestBooks.small(seed), seed));
         }
     }
 
     @Test
     void plan_ofBooksWithDoubtCandidatesEmptySlotsAndStockIsTheBestOfAllChoicesAndProven() {
-        for (long seed = 0; seed < RICH_BOOKS; seed++) {
+        for (long seed = 0; seed < Tries.of(RICH_BOOKS); seed++) {
             assertProvenBest("book " + seed, DoubtfulBooks.with(TestBooks.rich(seed), seed));
         }
     }
 
     @Test
     void plan_ofBooksWithDoubtAndLimitsIsTheBestOfAllChoicesAndProven() {
-        for (long seed = 0; seed < RICH_BOOKS; seed++) {
+        for (long seed = 0; seed < Tries.of(RICH_BOOKS); seed++) {
             assertProvenBest("book " + seed, DoubtfulBooks.with(LimitedBooks.draw(seed), seed));
         }
     }
@@ -71,7 +74,7 @@ class DoubtfulSearchTest {
     @Test
     void plan_byTheBestGuessIsThatOfTheBookWithoutDoubt() {
         int differs = 0;
-        for (long seed = 0; seed < 100; seed++) {
+        for (long seed = 0; seed < Tries.of(100); seed++) {
             BookOptions bare = TestBooks.small(seed);
             BookOptions doubtful = DoubtfulBooks.with(bare, seed);
             BookPlan byBestGuess = new BagSearch(LIMITS).plan(DoubtfulBooks.byBestGuess(doubtful));
@@ -80,13 +83,13 @@ class DoubtfulSearchTest {
             assertEquals(without.bounds(), byBestGuess.bounds(), "book " + seed);
             differs += chosen(new BagSearch(LIMITS).plan(doubtful)).equals(chosen(without)) ? 0 : 1;
         }
-        assertTrue(differs > 10, "books whose plan the doubt changes: " + differs);
+        assertTrue(differs > Tries.of(10), "books whose plan the doubt changes: " + differs);
     }
 
     @Test
     void steps_withDoubtEqualEnumerationForTheirNumberOfChanges() {
         BagSearch search = new BagSearch(LIMITS);
-        for (long seed = 0; seed < 100; seed++) {
+        for (long seed = 0; seed < Tries.of(100); seed++) {
             BookOptions book = DoubtfulBooks.with(TestBooks.small(seed), seed);
             BagOptions bag = book.bags().get(0);
             List<Integer> ample = book.stock().stream().map(limit -> 1000).toList();

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.bagwright.Tries;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.club.ClubKind;
@@ -37,7 +38,7 @@ import org.junit.jupiter.api.Test;
 @Tag("analytic")
 class ExtremeAimsTest {
     private static final SearchLimits LIMITS = new SearchLimits(1, 600);
-    private static final int BOOKS = 2000;
+    private static final int BOOKS = Tries.of(2000);
     private static final double RELATIVE = 1e-9;
 
     @Test

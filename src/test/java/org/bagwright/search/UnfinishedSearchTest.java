@@ -21,7 +21,9 @@ import org.junit.jupiter.api.Test;
 @Tag("analytic")
 class UnfinishedSearchTest {
     private static final double LONG_S = 600;
+    /** The search counts in millionths of a point, each term rounded by itself. */
     private static final double ROUNDING_POINTS = 2e-5;
+
     private static final int BOOKS = 80;
 
     private int unproven;

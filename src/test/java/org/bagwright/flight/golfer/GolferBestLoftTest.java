@@ -54,9 +54,11 @@ class GolferBestLoftTest {
     void quickerHead_isTheGolferWithThatSpeed() {
         GolferFlight flight = measured();
         double ratio = 1.1;
-        double gain = ballMps(45 * ratio) / ballMps(45);
+        double headMps = flight.headSpeedMps(DRIVER);
+        double gain = ballMps(headMps * ratio) / ballMps(headMps);
         double slowMps = flight.predict(DRIVER, 10.5).ballSpeedMps();
-        assertEquals(gain, flight.predictAtSpeed(DRIVER, 10.5, ratio).ballSpeedMps() / slowMps, 2e-4);
+        // The loft found is not quite the 12 degrees of the blow.
+        assertEquals(gain, flight.predictAtSpeed(DRIVER, 10.5, ratio).ballSpeedMps() / slowMps, 1e-4);
         assertEquals(flight.predict(DRIVER, 10.5), flight.predictAtSpeed(DRIVER, 10.5, 1));
     }
 

@@ -160,6 +160,7 @@ class PlainGolferTest {
 
     private static void assertNear(
             ShotPrediction shot, double ballMph, double launchDeg, double spinRpm, double carryYd) {
+        // What a degree or so of loft does: the lofts and lengths of those players are not told.
         assertEquals(1, shot.ballSpeedMps() / MPS_PER_MPH / ballMph, 0.05, "ball speed");
         assertEquals(launchDeg, shot.launchDeg(), 1.5, "launch");
         assertEquals(1, shot.spinRpm() / spinRpm, 0.10, "spin");

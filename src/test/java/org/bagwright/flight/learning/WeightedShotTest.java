@@ -94,6 +94,7 @@ class WeightedShotTest {
                     FLIGHT.predict(club, club.head().loftDeg(), 0, head(club, 1e-9, new Shift(1e-9, -1e-9, 1e-9)));
             assertEquals(plain.ballSpeedMps(), hair.ballSpeedMps(), 1e-6);
             assertEquals(plain.launchDeg(), hair.launchDeg(), 1e-6);
+            // A nanometre of the centre of mass, times what a millimetre does; the carry as that of a hair of a face.
             assertEquals(plain.spinRpm(), hair.spinRpm(), 1e-3);
             assertEquals(plain.carryM(), hair.carryM(), 0.005);
             assertEquals(0, hair.sidewaysClosedM(), 1e-4);

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.LongStream;
+import org.bagwright.Tries;
 import org.bagwright.domain.book.Aim;
 import org.bagwright.domain.book.Aims;
 import org.bagwright.domain.book.Measure;
@@ -138,6 +139,7 @@ class PlainScoreTest {
                 List.of(TestBags.iron(1, TestBags.carrying(150)), TestBags.iron(2, TestBags.carrying(20))));
         BagScore score = new PlainScore(bag, List.of(0, 0)).score();
         assertEquals(10_000_000_000_000L, score.hardBreaks());
+        // The last digits of so large a number.
         assertEquals(1.44e22, score.penaltyPoints(), 1e12);
     }
 
@@ -160,7 +162,7 @@ class PlainScoreTest {
         books.addAll(List.of(TestBooks.full(1, 2, 20), TestBooks.crowded(2), TestBooks.crowded(3)));
         int excess = 0;
         int broken = 0;
-        for (int draw = 0; draw < 20_000; draw++) {
+        for (int draw = 0; draw < Tries.of(20_000); draw++) {
             BookOptions book = books.get(draw % books.size());
             List<List<Integer>> chosen = TestBooks.anyChoice(book, random);
             PlanningProblem problem = TestBags.problem(book, chosen);

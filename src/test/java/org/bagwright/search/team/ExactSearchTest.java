@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.bagwright.Tries;
 import org.bagwright.search.exact.ExactBag;
 import org.bagwright.search.exact.ExactEnding;
 import org.bagwright.search.exact.ExactInstances;
@@ -36,7 +37,7 @@ class ExactSearchTest {
 
     @Test
     void small_problems_equal_enumeration_and_are_proven() {
-        for (long seed = 0; seed < 700; seed++) {
+        for (long seed = 0; seed < Tries.of(700); seed++) {
             assertProvenBest("small " + seed, ExactInstances.small(seed));
         }
     }
@@ -51,13 +52,13 @@ class ExactSearchTest {
     @Test
     void bags_with_a_must_on_spread_scarce_stock_and_few_changes_equal_enumeration() {
         int broken = 0;
-        for (long seed = 0; seed < 400; seed++) {
+        for (long seed = 0; seed < Tries.of(400); seed++) {
             ExactProblem problem = HardInstances.small(seed);
             assertProvenBest("must on spread " + seed, problem);
             broken += ExactEnumeration.best(problem).breaks() > 0 ? 1 : 0;
         }
-        assertTrue(broken > 100, "only " + broken + " musts that cannot be met");
-        assertTrue(broken < 390, "only " + (400 - broken) + " musts that can be met");
+        assertTrue(broken > Tries.of(100), "only " + broken + " musts that cannot be met");
+        assertTrue(broken < Tries.of(390), "only " + (Tries.of(400) - broken) + " musts that can be met");
     }
 
     private static void assertProvenBest(String name, ExactProblem problem) {
@@ -73,7 +74,7 @@ class ExactSearchTest {
     void a_search_stopped_early_never_claims_more_than_is_true() {
         Random random = new Random(7);
         int unproven = 0;
-        for (long seed = 0; seed < 2000; seed++) {
+        for (long seed = 0; seed < Tries.of(2000); seed++) {
             ExactProblem problem = seed % 4 == 0 ? HardInstances.small(seed) : ExactInstances.small(seed);
             Cost best = ExactEnumeration.best(problem);
             long whole = best(problem).steps();
@@ -85,7 +86,7 @@ class ExactSearchTest {
             assertTrue(!result.proven() || result.cost().equals(best), "wrongly proven, seed " + seed);
             unproven += result.proven() ? 0 : 1;
         }
-        assertTrue(unproven > 200, "only " + unproven + " were stopped before the proof");
+        assertTrue(unproven > Tries.of(200), "only " + unproven + " were stopped before the proof");
     }
 
     /** Any choice, or none. */
@@ -148,7 +149,7 @@ class ExactSearchTest {
 
     @Test
     void another_run_and_another_number_of_threads_find_the_same() {
-        for (long seed = 0; seed < 150; seed++) {
+        for (long seed = 0; seed < Tries.of(150); seed++) {
             ExactProblem problem = ExactInstances.small(seed);
             ExactResult one = best(problem);
             ExactResult again = best(problem);

@@ -1,0 +1,18 @@
+package org.bagwright;
+
+/** How often a test tries: fewer times where tests are run once for each of many mutants, {@code -Dtries.percent=10}. */
+public final class Tries {
+    private static final int PERCENT = Integer.getInteger("tries.percent", 100);
+
+    private Tries() {}
+
+    /** So many of so many tries, at least one. */
+    public static int of(int whole) {
+        return Math.max(1, whole * PERCENT / 100);
+    }
+
+    /** Whether every try is made, so that what the tries hold among them can be counted. */
+    public static boolean all() {
+        return PERCENT >= 100;
+    }
+}
