@@ -15,12 +15,12 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.bagwright.Needed;
-import org.bagwright.cli.text.Terminal;
+import org.bagwright.PlannedDemos;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The script that draws the manual's pictures draws what is kept, on a book planned now. */
+/** The script that draws the manual's pictures draws what is kept, on books planned now. */
 @Tag("regression")
 class PicturesTest {
     private static final List<String> NEEDED = List.of("bash", "soffice", "pdftoppm", "pdftotext", "convert");
@@ -32,16 +32,18 @@ class PicturesTest {
     Path folder;
 
     @Test
-    void picturesOfTrio_areDrawnAsTheyAreKept() throws IOException, InterruptedException {
+    void pictures_areDrawnAsTheyAreKept() throws IOException, InterruptedException {
         needPrograms();
-        Terminal demo = Terminal.run("demo", "trio", "-o", folder.resolve("books"));
-        assertEquals(0, demo.code(), demo.err());
+        Path books = Files.createDirectory(folder.resolve("books"));
+        for (String demo : List.of("trio", "full", "team")) {
+            PlannedDemos.file(demo, books);
+        }
         Path made = folder.resolve("made");
         Path said = folder.resolve("said.txt");
         Process script = new ProcessBuilder(
                         "bash",
                         ManualChapter.FOLDER.resolve("pictures.sh").toString(),
-                        folder.resolve("books").toString(),
+                        books.toString(),
                         made.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(said.toFile())
@@ -53,7 +55,17 @@ class PicturesTest {
             drawn = files.map(file -> file.getFileName().toString()).sorted().toList();
         }
         assertEquals(
-                List.of("clubs-1.png", "ladder-1.png", "others.png", "plan-1.png", "start.png", "steps.png"), drawn);
+                List.of(
+                        "bench-card.png",
+                        "clubs-1.png",
+                        "golfer-card.png",
+                        "ladder-1.png",
+                        "others.png",
+                        "plan-1.png",
+                        "start.png",
+                        "steps.png",
+                        "team.png"),
+                drawn);
         for (String name : drawn) {
             DrawnPicture kept = kept(name);
             double differenceRatio = kept.differenceRatio(DrawnPicture.of(made.resolve(name)));
