@@ -166,6 +166,41 @@ class WholeBagTest {
         assertEquals(penalty(plan(rigid)), others.get(0).get("penalty").asDouble(), 1e-9);
     }
 
+    /** Another head in the same setting is set otherwise than the planned one: that costs less here than turning the sleeve. */
+    @Test
+    void anotherDriverSetting_mayBeThatOfAnotherHead() throws Exception {
+        JsonNode others = plan(new BookSketch()
+                        .sheet("Golfers", "Golfer, Driver speed")
+                        .row("Golfer A", 95)
+                        .sheet(
+                                "Clubs",
+                                "Golfer, Slot, Club, Kind, Loft, Lie, Length, Sleeve, Setting, In bag, Loft target")
+                        .row("Golfer A", 1, "Driver", "driver", 10.5, 58, 45, "S", "1", "yes", 10.5)
+                        .row("Golfer A", 1, "Other driver", "driver", 10.6, 58, 45, "S", "1", "no", 10.5)
+                        .sheet("Sleeves", "Sleeve, Setting, Clock, Bend")
+                        .row("S", "1", 3, 0)
+                        .row("S", "2", 3, 2))
+                .get("others");
+        JsonNode other = named(others, "difference", "another driver setting").get(0);
+        assertEquals("Other driver", other.at("/choices/0/club").asText(), other.toString());
+        assertEquals("1", other.at("/choices/0/setting").asText(), other.toString());
+    }
+
+    /** A club that is bent today stays so where nothing is bent: straightening it is a bend too. */
+    @Test
+    void nothingBent_leavesTheBendsOfToday() throws Exception {
+        JsonNode others = plan(new BookSketch()
+                        .sheet("Golfers", "Golfer, Iron speed")
+                        .row("Golfer A", 80)
+                        .sheet(
+                                "Clubs",
+                                "Golfer, Slot, Club, Kind, Loft, Lie, Length, Loft bend, Loft target, Bend limit, Bend step")
+                        .row("Golfer A", 1, "7 iron", "iron", 31, 62, 37, 1, 31, 2, 1))
+                .get("others");
+        JsonNode other = named(others, "difference", "nothing bent").get(0);
+        assertEquals(1, other.at("/choices/0/loftBend").asDouble(), other.toString());
+    }
+
     private static BookSketch musts(Object sixIronLoftDeg, String gapMust, String loftMust) {
         return new BookSketch()
                 .sheet("Golfers", "Golfer, Driver speed, Gap wish")
