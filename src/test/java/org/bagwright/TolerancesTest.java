@@ -82,7 +82,7 @@ class TolerancesTest {
             method = node.getName().toString();
             methodStart = start(node);
             methodSaid = trees.getDocComment(getCurrentPath()) != null;
-            return super.visitMethod(node, none);
+            return super.visitMethod(node, null);
         }
 
         /** A number with a name of its own has its reason at its name. */
@@ -91,7 +91,7 @@ class TolerancesTest {
             if (node.getInitializer() instanceof LiteralTree number && isLoose(number)) {
                 constantsSaid.put(node.getName().toString(), trees.getDocComment(getCurrentPath()) != null);
             }
-            return super.visitVariable(node, none);
+            return super.visitVariable(node, null);
         }
 
         @Override
@@ -101,7 +101,7 @@ class TolerancesTest {
                     && arguments.size() > 2) {
                 check(node, arguments.get(2));
             }
-            return super.visitMethodInvocation(node, none);
+            return super.visitMethodInvocation(node, null);
         }
 
         private void check(Tree call, ExpressionTree tolerance) {
