@@ -10,9 +10,4 @@ public final class Tries {
     public static int of(int whole) {
         return Math.max(1, whole * PERCENT / 100);
     }
-
-    /** Whether every try is made, so that what the tries hold among them can be counted. */
-    public static boolean all() {
-        return PERCENT >= 100;
-    }
 }

@@ -14,7 +14,7 @@ import org.bagwright.cli.text.Terminal;
  */
 public final class KeptResult {
     /** The committed one. */
-    static final Path KEPT = Path.of("src", "test", "books", "result.xlsx");
+    public static final Path KEPT = Path.of("src", "test", "books", "result.xlsx");
 
     private KeptResult() {}
 
@@ -25,7 +25,7 @@ public final class KeptResult {
     }
 
     /** Plans it in a folder. */
-    static Path planned(Path folder) throws IOException {
+    public static Path planned(Path folder) throws IOException {
         Path book = folder.resolve("book.xlsx");
         try (XSSFWorkbook made = book();
                 OutputStream output = Files.newOutputStream(book)) {

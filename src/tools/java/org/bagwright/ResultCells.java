@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
@@ -61,6 +62,11 @@ public final class ResultCells {
     /** The cell of the sheet Plan under a heading in the row of a slot, counted from 0 through all golfers. */
     public static Cell plan(XSSFWorkbook book, int slot, String heading) {
         return slot(book.getSheet("Plan"), slot).getCell(column(book.getSheet("Plan"), heading));
+    }
+
+    /** What a formula of the sheet Plan gives now, whatever the file remembers of it. */
+    public static CellValue live(XSSFWorkbook book, int slot, String heading) {
+        return book.getCreationHelper().createFormulaEvaluator().evaluate(plan(book, slot, heading));
     }
 
     /** The column of a sheet Plan with a heading. */

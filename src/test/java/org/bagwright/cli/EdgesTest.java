@@ -75,10 +75,7 @@ class EdgesTest {
             try (XSSFWorkbook book = ResultCells.open(result())) {
                 ResultCells.set(book, 0, "Live weighting", "Heavy");
                 ResultCells.set(book, 1, "Live weighting", "Heavy");
-                String fit = book.getCreationHelper()
-                        .createFormulaEvaluator()
-                        .evaluate(ResultCells.plan(book, 0, "Live fit"))
-                        .getStringValue();
+                String fit = ResultCells.live(book, 0, "Live fit").getStringValue();
                 assertEquals(heavy < 2, fit.equals("not in stock"), fit + " with " + heavy);
             }
         }

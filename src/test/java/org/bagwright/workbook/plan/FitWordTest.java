@@ -64,9 +64,6 @@ class FitWordTest {
             ResultCells.plan(book, row, heading).setBlank();
             ResultCells.set(book, row, heading, miss);
         }
-        return book.getCreationHelper()
-                .createFormulaEvaluator()
-                .evaluate(ResultCells.plan(book, row, "Live fit"))
-                .getStringValue();
+        return ResultCells.live(book, row, "Live fit").getStringValue();
     }
 }

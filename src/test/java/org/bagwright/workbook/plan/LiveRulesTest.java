@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.ResultCells;
@@ -35,12 +34,8 @@ class LiveRulesTest {
         return ResultCells.open(result);
     }
 
-    private static CellValue value(XSSFWorkbook plan, String heading) {
-        return plan.getCreationHelper().createFormulaEvaluator().evaluate(ResultCells.plan(plan, 0, heading));
-    }
-
     private static double number(XSSFWorkbook plan, String heading) {
-        return value(plan, heading).getNumberValue();
+        return ResultCells.live(plan, 0, heading).getNumberValue();
     }
 
     private static void assertLimits(XSSFWorkbook plan, String figure, String least, String most) {
@@ -57,7 +52,7 @@ class LiveRulesTest {
         ResultCells.set(plan, 0, most, now - 2);
         assertEquals(2, number(plan, beyond), 1e-9, most + " below it");
         assertEquals(1, number(plan, "Live limits broken"));
-        assertTrue(value(plan, "Live fit").getStringValue().startsWith("limit: "));
+        assertTrue(ResultCells.live(plan, 0, "Live fit").getStringValue().startsWith("limit: "));
         ResultCells.set(plan, 0, most, now + 1);
     }
 
@@ -76,7 +71,7 @@ class LiveRulesTest {
             assertEquals(0, number(plan, "Live musts missed"));
             ResultCells.set(plan, 0, "Loft target [deg]", 31.51);
             assertEquals(1, number(plan, "Live musts missed"));
-            assertEquals("loft", value(plan, "Live must missed").getStringValue());
+            assertEquals("loft", ResultCells.live(plan, 0, "Live must missed").getStringValue());
         }
     }
 }

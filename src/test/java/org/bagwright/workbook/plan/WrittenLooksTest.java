@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.BookSketch;
 import org.bagwright.ResultCells;
@@ -51,8 +50,6 @@ class WrittenLooksTest {
         } else {
             cell.setCellValue(written.toString());
         }
-        CellValue value =
-                plan.getCreationHelper().createFormulaEvaluator().evaluate(ResultCells.plan(plan, 0, limit.heading()));
-        return value.getNumberValue();
+        return ResultCells.live(plan, 0, limit.heading()).getNumberValue();
     }
 }

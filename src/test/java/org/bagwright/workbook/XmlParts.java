@@ -1,7 +1,7 @@
-package org.bagwright;
+package org.bagwright.workbook;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,8 +11,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -35,14 +33,9 @@ final class XmlParts {
 
     static XmlParts of(Path file) throws IOException {
         XmlParts parts = new XmlParts();
-        try (ZipFile zip = new ZipFile(file.toFile())) {
-            for (ZipEntry entry : zip.stream().toList()) {
-                try (InputStream input = zip.getInputStream(entry)) {
-                    parts.lines.put(entry.getName(), isXml(entry.getName()) ? lines(input) : new TreeMap<>());
-                } catch (XMLStreamException notXml) {
-                    throw new IOException(entry.getName(), notXml);
-                }
-            }
+        BookPackage book = BookPackage.of(file);
+        for (String part : book.entries()) {
+            parts.lines.put(part, book.isXml(part) ? lines(part, book.parts().get(part)) : new TreeMap<>());
         }
         parts.putTextsIntoCells();
         return parts;
@@ -69,13 +62,16 @@ final class XmlParts {
         }
     }
 
-    private static boolean isXml(String part) {
-        return part.endsWith(".xml") || part.endsWith(".rels") || part.endsWith(".vml");
+    private static Map<String, String> lines(String part, byte[] content) {
+        try {
+            return lines(XML.createXMLStreamReader(new ByteArrayInputStream(content)));
+        } catch (XMLStreamException broken) {
+            throw new AssertionError(part + " is no XML: " + broken.getMessage(), broken);
+        }
     }
 
-    private static Map<String, String> lines(InputStream input) throws XMLStreamException {
+    private static Map<String, String> lines(XMLStreamReader reader) throws XMLStreamException {
         Map<String, String> lines = new LinkedHashMap<>();
-        XMLStreamReader reader = XML.createXMLStreamReader(input);
         List<String> path = new ArrayList<>(List.of(""));
         List<Map<String, Integer>> counts = new ArrayList<>(List.of(new TreeMap<>()));
         while (reader.hasNext()) {

@@ -1,10 +1,11 @@
-package org.bagwright;
+package org.bagwright.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.bagwright.KeptResult;
 import org.bagwright.workbook.template.BlankBook;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
