@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.condition.OS;
@@ -32,6 +33,18 @@ public final class Needed {
     /** Goes on only where files may have attributes of their own. */
     public static void labels(Path folder) throws IOException {
         here(Files.getFileStore(folder).supportsFileAttributeView("user"), "extended attributes of files");
+    }
+
+    /** Goes on only where what is set in Arial is printed with its widths: with another font there are more pages. */
+    public static void arial() throws IOException {
+        String font = "none";
+        try {
+            Process match = new ProcessBuilder("fc-match", "--format=%{family}", "Arial").start();
+            font = new String(match.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException missing) {
+            here(false, "fontconfig");
+        }
+        here(font.matches("(Arial|Arimo|Liberation Sans).*"), "Arial or Liberation Sans; there is " + font);
     }
 
     /** Goes on only on Linux. */

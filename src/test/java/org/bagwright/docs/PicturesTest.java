@@ -34,6 +34,7 @@ class PicturesTest {
     @Test
     void pictures_areDrawnAsTheyAreKept() throws IOException, InterruptedException {
         needPrograms();
+        Needed.arial();
         Path books = Files.createDirectory(folder.resolve("books"));
         for (String demo : List.of("trio", "full", "team")) {
             PlannedDemos.file(demo, books);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.bagwright.Needed;
 import org.bagwright.PlannedDemos;
 import org.bagwright.Spreadsheet;
 import org.junit.jupiter.api.Tag;
@@ -24,6 +25,7 @@ class PrintedBookTest {
     @ParameterizedTest
     @CsvSource({"trio, 10", "full, 18", "team, 60"})
     void book_hasFewPagesAndLettersThatCanBeRead(String demo, int mostPages) throws Exception {
+        Needed.arial();
         Path result = PlannedDemos.file(demo, folder);
         PrintedPdf pdf =
                 new PrintedPdf(Files.readAllBytes(Spreadsheet.converted(result, folder.resolve("print"), "pdf")));
