@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -199,6 +201,46 @@ class CompareCommandTest {
                             .count(),
                     "what stood there is kept");
         }
+    }
+
+    /** The sheet has what the books say of the golfer and of each club, also where nothing differs. */
+    @Test
+    void sideBySide_hasWishesSetUpsAndPointsOfBothStates() throws Exception {
+        Path out = folder.resolve("all.xlsx");
+        assertEquals(0, Terminal.run("compare", may(), june(), "-o", out).code());
+        JsonNode golfer =
+                Terminal.run("compare", may(), june(), "--json").json().at("/golfers/0");
+        Set<String> states = new TreeSet<>();
+        int inAll = 0;
+        try (XSSFWorkbook book = ResultCells.open(out)) {
+            XSSFSheet sheet = book.getSheet("Side by side");
+            for (int index = 4; index <= sheet.getLastRowNum(); index++) {
+                Row row = sheet.getRow(index);
+                String state = row.getCell(2).getStringCellValue();
+                boolean ofClub = !row.getCell(1).getStringCellValue().isEmpty();
+                states.add((ofClub ? "club: " : "") + state);
+                if (row.getCell(3).getStringCellValue().equals("in all")) {
+                    inAll++;
+                    for (int compared = 0; compared < 2; compared++) {
+                        double points = golfer.at(
+                                        "/books/" + compared + "/" + state.replace("points ", "") + "/penalty")
+                                .asDouble();
+                        assertEquals(points, row.getCell(6 + compared).getNumericCellValue(), 0.005 + 1e-9, state);
+                    }
+                }
+            }
+        }
+        assertEquals(2, inAll);
+        assertEquals(
+                Set.of(
+                        "wishes",
+                        "golfer",
+                        "points today",
+                        "points planned",
+                        "club: set-up",
+                        "club: today",
+                        "club: planned"),
+                states);
     }
 
     private static int column(XSSFSheet sheet, String heading) {

@@ -137,6 +137,25 @@ class JsonFiguresTest {
                 plan.at("/today/brokenMusts").asLong());
     }
 
+    /** How well a carry is known is told twice: with the choice, and with the bands of the clubs that fly. */
+    @Test
+    void choices_tellOfTheirCarriesWhatTheSurenessTells() throws Exception {
+        JsonNode golfer = plan(DemoBooks.kept("full")).at("/golfers/0");
+        List<JsonNode> flying = each(golfer.get("choices")).stream()
+                .filter(choice -> choice.hasNonNull("carry"))
+                .toList();
+        List<JsonNode> clubs = each(golfer.at("/sureness/clubs"));
+        assertEquals(clubs.size(), flying.size());
+        for (int club = 0; club < clubs.size(); club++) {
+            assertEquals(clubs.get(club).get("club"), flying.get(club).get("club"));
+            assertEquals(clubs.get(club).get("carrySd"), flying.get(club).get("carrySd"));
+            assertEquals(clubs.get(club).get("changeSd"), flying.get(club).get("changeSd"));
+            assertEquals(clubs.get(club).get("origin"), flying.get(club).get("carryFrom"));
+            assertEquals(clubs.get(club).get("extended"), flying.get(club).get("extended"));
+        }
+        assertTrue(clubs.stream().map(club -> club.get("origin")).distinct().count() > 1, "several origins");
+    }
+
     @Test
     void changes_areWhatDiffersFromToday() throws Exception {
         JsonNode json = plan(DemoBooks.kept("full"));

@@ -47,14 +47,16 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
                 .toList();
     }
 
-    /** The variance of the change of carry from today's set-up of an option's club to the option, m2; empty where it does not fly. */
+    /** The variance of the change of carry from what is in the slot today to an option, m2; empty where one does not fly. */
     public OptionalDouble changeVarianceM2(Option option) {
-        if (option.carryM().isEmpty()) {
+        if (option.carryM().isEmpty() || today().carryM().isEmpty()) {
             return OptionalDouble.empty();
         }
-        return todayOf(option.club()).stream()
-                .mapToDouble(today -> option.doubt().changeVarianceM2(today.doubt()))
-                .findFirst();
+        CarryDoubt today = today().doubt();
+        return OptionalDouble.of(
+                option.club().equals(today().club())
+                        ? option.doubt().changeVarianceM2(today)
+                        : option.doubt().gapVarianceM2(today));
     }
 
     /** The option that is today's set-up of one of its clubs, in the bag or not. */

@@ -8,10 +8,10 @@ import org.bagwright.domain.book.Measure;
 import org.bagwright.domain.book.Message;
 import org.bagwright.domain.book.Wording;
 import org.bagwright.domain.club.Club;
-import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.CarryOrigin;
 import org.bagwright.domain.option.ExpectedShot;
 import org.bagwright.domain.option.Option;
+import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.CarryBand;
@@ -90,21 +90,15 @@ public final class Outlooks {
                 expected.origin() == CarryOrigin.ASSUMED,
                 new CarryBand.Average(
                         Math.sqrt(option.doubt().varianceM2()),
-                        changeSdM(bag.optionsOf(bag.today()).get(index), option),
+                        changeSdM(bag.options().slots().get(index), option),
                         expected.origin(),
                         expected.extended()));
     }
 
-    /** How far the change of carry from today's option may be off, m; empty where that does not fly. */
-    private static OptionalDouble changeSdM(Option today, Option planned) {
-        if (today.carryM().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        CarryDoubt doubt = planned.doubt();
-        return OptionalDouble.of(Math.sqrt(
-                today.club().equals(planned.club())
-                        ? doubt.changeVarianceM2(today.doubt())
-                        : doubt.gapVarianceM2(today.doubt())));
+    /** How far the change of carry from what is in the slot today may be off, m; empty where that does not fly. */
+    private static OptionalDouble changeSdM(SlotOptions slot, Option planned) {
+        OptionalDouble varianceM2 = slot.changeVarianceM2(planned);
+        return varianceM2.isPresent() ? OptionalDouble.of(Math.sqrt(varianceM2.getAsDouble())) : varianceM2;
     }
 
     private List<GapOutlook> gaps(BagResult bag, List<Option> planned) {

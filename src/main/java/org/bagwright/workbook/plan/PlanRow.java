@@ -106,7 +106,7 @@ public final class PlanRow {
         return bag.options().longestTodayM();
     }
 
-    /** Half of the range that holds the change of carry from today's set-up of the live club in 80 of 100 cases, metres. */
+    /** Half of the range that holds the change of carry from what is in the slot today in 80 of 100 cases, metres. */
     OptionalDouble changeSpreadM() {
         OptionalDouble varianceM2 = slot().changeVarianceM2(option(PlanState.LIVE));
         return varianceM2.isPresent()

@@ -5,11 +5,9 @@ import static org.bagwright.workbook.pen.BookStyles.Role;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.bagwright.domain.book.Matching;
-import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.CarryDoubt;
 import org.bagwright.domain.option.ClosedReason;
@@ -41,8 +39,6 @@ public final class SettingsSheet {
     private final SettingsLists lists;
     private final Map<String, Integer> rows = new HashMap<>();
     /** The options of today of the clubs of the slot that is written. */
-    private final Map<Club, Option> todays = new HashMap<>();
-
     private int nextRow = FIRST_ROW;
 
     private SettingsSheet(SheetPen pen, BookResult result) {
@@ -59,8 +55,6 @@ public final class SettingsSheet {
         result.bags().forEach(bag -> bag.options().slots().forEach(settings.lists::add));
         for (BagResult bag : result.bags()) {
             for (SlotOptions slot : bag.options().slots()) {
-                settings.todays.clear();
-                slot.clubs().forEach(club -> slot.todayOf(club).ifPresent(today -> settings.todays.put(club, today)));
                 slot.options().forEach(option -> settings.option(bag.options(), slot, option));
             }
         }
@@ -142,9 +136,7 @@ public final class SettingsSheet {
                 pen.number(row, column.index(), Role.NUMBER, column.format, number.getAsDouble());
             }
         }
-        Optional<Option> today = option.setup().map(ClubSetup::club).map(todays::get);
-        today.filter(any -> option.carryM().isPresent())
-                .ifPresent(known -> change(row, option.doubt().changeVarianceM2(known.doubt())));
+        slot.changeVarianceM2(option).ifPresent(varianceM2 -> change(row, varianceM2));
         text(row, SettingsColumn.OPEN, option.open() ? "yes" : "no");
         closed(row, option);
         for (int item = 0; item < stock.size(); item++) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +16,10 @@ import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.SampleBags;
+import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.PlanReasons;
+import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.text.Numbers;
 import org.bagwright.workbook.Cells;
 import org.bagwright.workbook.pen.BookStyles;
@@ -144,6 +148,23 @@ class NewSheetsTest {
         String plan = "plan " + Numbers.fixed(PLANNED_POINTS, 2);
         assertEquals(List.of("", "", "", plan), column(sheet, first, StepsSheet.PLAN, 4));
         assertTrue(Cells.shown(sheet).contains(List.of("No steps are settled in the time.")), "golfer B");
+    }
+
+    /** Two steps after the plan change nothing more: they share a line, which does not take in the plan's. */
+    @Test
+    void steps_thatBringNothing_shareALine() {
+        BagResult bag = SampleBags.golferA();
+        List<Step> more = new ArrayList<>(bag.steps());
+        more.add(new Step(6, bag.planned()));
+        more.add(new Step(7, bag.planned()));
+        BagResult longer = bag.withReasons(new PlanReasons(more, List.of(), List.of(), List.of()));
+        XSSFSheet sheet = workbook.createSheet(StepsSheet.NAME);
+        new StepsSheet(new SheetPen(sheet, styles), SampleBags.book(List.of(longer))).write();
+        int first = Cells.row(sheet, "Golfer A") + 1;
+        assertEquals(List.of("0", "1", "2", "5", "7"), column(sheet, first, StepsSheet.CHANGES, 5));
+        assertEquals(0, number(sheet, first + 4, StepsSheet.GAIN), 1e-12);
+        assertEquals(
+                "6 to 7 changes bring less than 0.01 each: nothing", Cells.text(sheet, first + 4, StepsSheet.FRESH));
     }
 
     private static List<String> column(XSSFSheet sheet, int first, int column, int rows) {
