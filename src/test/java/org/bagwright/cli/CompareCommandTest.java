@@ -19,6 +19,7 @@ import org.bagwright.BookSketch;
 import org.bagwright.DemoBooks;
 import org.bagwright.ResultCells;
 import org.bagwright.cli.text.Terminal;
+import org.bagwright.workbook.Cells;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -191,6 +192,10 @@ class CompareCommandTest {
                         figures.get("gapUnevenness").asDouble(),
                         cells.getCell(uneven).getNumericCellValue(),
                         1e-9);
+            }
+            String text = Cells.shown(sheet).toString();
+            for (JsonNode choice : json.at("/golfers/0/differences/0/choices")) {
+                assertTrue(text.contains(choice.asText()), choice + " in " + text);
             }
         }
         assertEquals(0, Terminal.run("compare", may(), june(), "-o", out).code());

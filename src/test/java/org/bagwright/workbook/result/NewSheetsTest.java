@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiConsumer;
@@ -16,11 +17,14 @@ import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.bagwright.SampleBags;
+import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.BookResult;
+import org.bagwright.domain.plan.OtherPlan;
 import org.bagwright.domain.plan.PlanReasons;
 import org.bagwright.domain.plan.Step;
 import org.bagwright.domain.text.Numbers;
+import org.bagwright.search.BagSearch;
 import org.bagwright.workbook.Cells;
 import org.bagwright.workbook.pen.BookStyles;
 import org.bagwright.workbook.pen.SheetPen;
@@ -193,6 +197,18 @@ class NewSheetsTest {
     }
 
     @Test
+    void others_areAllShown() {
+        BagResult bag = SampleBags.golferA();
+        List<OtherPlan> five = Collections.nCopies(5, bag.others().get(0));
+        BagResult more = bag.withReasons(new PlanReasons(List.of(), five, List.of(), List.of()));
+        XSSFSheet sheet = workbook.createSheet(OthersSheet.NAME);
+        new OthersSheet(new SheetPen(sheet, styles), SampleBags.book(List.of(more))).write();
+        assertTrue(Cells.shown(sheet)
+                .contains(List.of("The plan", "Other 1", "Other 2", "Other 3", "Other 4", "Other 5")));
+        assertEquals("* setting B, weighting even", Cells.text(sheet, Cells.row(sheet, "1  Driver"), 6));
+    }
+
+    @Test
     void others_haveTheirFigures() {
         XSSFSheet sheet = others();
         int penalty = Cells.row(sheet, "Penalty [points]");
@@ -289,6 +305,26 @@ class NewSheetsTest {
             assertFalse(text.contains(word), word);
         }
         assertEquals(2, sheet.getDrawingPatriarch().getCharts().size());
+    }
+
+    /** A club that goes out or comes in is on the card; a slot that was empty and stays so is not. */
+    @Test
+    void golferCard_listsClubsThatGoOutOrComeIn() {
+        List<Integer> all = List.of(0, 1, 0, 0);
+        List<Integer> fewer = List.of(0, 2, 0, 0);
+        assertTrue(golferCard(all, fewer).contains(List.of("7 wood", "185.0", "35.0", "no longer in the bag")));
+        assertTrue(golferCard(fewer, all).contains(List.of("7 wood", "185.0", "35.0", "new in the bag")));
+        List<List<String>> without = golferCard(fewer, fewer);
+        assertTrue(without.toString().contains("Driver") && without.toString().contains("7 iron"), without.toString());
+        assertFalse(without.toString().contains("wood"), without.toString());
+    }
+
+    private List<List<String>> golferCard(List<Integer> today, List<Integer> planned) {
+        BagOptions options = SampleBags.golferA().options();
+        BagResult bag = BagResult.of(options, BagSearch.state(options, today), BagSearch.state(options, planned));
+        XSSFSheet sheet = workbook.createSheet();
+        new GolferCardSheet(new SheetPen(sheet, styles), SampleBags.book(List.of(bag))).write();
+        return Cells.shown(sheet);
     }
 
     @Test
