@@ -25,7 +25,7 @@ import org.openqa.selenium.WebElement;
  */
 @Tag("regression")
 class PageNumbersTest {
-    private static final int SET_UPS = Integer.getInteger("set.ups", 120);
+    private static final int SET_UPS = Integer.getInteger("set.ups", 90);
 
     /** As many taps from one set-up of the address to the next. */
     private static final int TAPS = 3;
