@@ -16,16 +16,13 @@ record ExpectedJson(Units units) {
     /** Puts it into the node of an option; nothing where no club flies. */
     void put(ObjectNode node, SlotOptions slot, Option option) {
         option.setup().flatMap(setup -> setup.expected()).ifPresent(expected -> put(node, expected));
-        slot.changeVarianceM2(option).ifPresent(varianceM2 -> node.put("changeSd", sd(varianceM2)));
+        slot.changeSdM(option)
+                .ifPresent(sdM -> node.put("changeSd", units.distance().fromM(sdM)));
     }
 
     private void put(ObjectNode node, ExpectedShot expected) {
-        node.put("carrySd", sd(expected.doubt().varianceM2()));
+        node.put("carrySd", units.distance().fromM(Math.sqrt(expected.doubt().varianceM2())));
         node.put("carryFrom", expected.origin().words());
         node.put("extended", expected.extended());
-    }
-
-    private double sd(double varianceM2) {
-        return units.distance().fromM(Math.sqrt(varianceM2));
     }
 }

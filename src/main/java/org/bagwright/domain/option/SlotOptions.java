@@ -47,16 +47,16 @@ public record SlotOptions(int slot, List<Club> clubs, List<Option> options, int 
                 .toList();
     }
 
-    /** The variance of the change of carry from what is in the slot today to an option, m2; empty where one does not fly. */
-    public OptionalDouble changeVarianceM2(Option option) {
+    /** The standard deviation of the change of carry from what is in the slot today to an option, m; empty where one does not fly. */
+    public OptionalDouble changeSdM(Option option) {
         if (option.carryM().isEmpty() || today().carryM().isEmpty()) {
             return OptionalDouble.empty();
         }
         CarryDoubt today = today().doubt();
-        return OptionalDouble.of(
+        return OptionalDouble.of(Math.sqrt(
                 option.club().equals(today().club())
                         ? option.doubt().changeVarianceM2(today)
-                        : option.doubt().gapVarianceM2(today));
+                        : option.doubt().gapVarianceM2(today)));
     }
 
     /** The option that is today's set-up of one of its clubs, in the bag or not. */

@@ -1,7 +1,6 @@
 package org.bagwright.planning.outlook;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.bagwright.domain.book.Book;
 import org.bagwright.domain.book.Measure;
@@ -11,7 +10,6 @@ import org.bagwright.domain.club.Club;
 import org.bagwright.domain.option.CarryOrigin;
 import org.bagwright.domain.option.ExpectedShot;
 import org.bagwright.domain.option.Option;
-import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagOutlook;
 import org.bagwright.domain.plan.BagResult;
 import org.bagwright.domain.plan.CarryBand;
@@ -90,15 +88,9 @@ public final class Outlooks {
                 expected.origin() == CarryOrigin.ASSUMED,
                 new CarryBand.Average(
                         Math.sqrt(option.doubt().varianceM2()),
-                        changeSdM(bag.options().slots().get(index), option),
+                        bag.options().slots().get(index).changeSdM(option),
                         expected.origin(),
                         expected.extended()));
-    }
-
-    /** How far the change of carry from what is in the slot today may be off, m; empty where that does not fly. */
-    private static OptionalDouble changeSdM(SlotOptions slot, Option planned) {
-        OptionalDouble varianceM2 = slot.changeVarianceM2(planned);
-        return varianceM2.isPresent() ? OptionalDouble.of(Math.sqrt(varianceM2.getAsDouble())) : varianceM2;
     }
 
     private List<GapOutlook> gaps(BagResult bag, List<Option> planned) {

@@ -108,10 +108,8 @@ public final class PlanRow {
 
     /** Half of the range that holds the change of carry from what is in the slot today in 80 of 100 cases, metres. */
     OptionalDouble changeSpreadM() {
-        OptionalDouble varianceM2 = slot().changeVarianceM2(option(PlanState.LIVE));
-        return varianceM2.isPresent()
-                ? OptionalDouble.of(CarryDoubt.HALF_80_SDS * Math.sqrt(varianceM2.getAsDouble()))
-                : varianceM2;
+        OptionalDouble sdM = slot().changeSdM(option(PlanState.LIVE));
+        return sdM.isPresent() ? OptionalDouble.of(CarryDoubt.HALF_80_SDS * sdM.getAsDouble()) : sdM;
     }
 
     Aim aim(Measure measure) {

@@ -136,7 +136,7 @@ public final class SettingsSheet {
                 pen.number(row, column.index(), Role.NUMBER, column.format, number.getAsDouble());
             }
         }
-        slot.changeVarianceM2(option).ifPresent(varianceM2 -> change(row, varianceM2));
+        slot.changeSdM(option).ifPresent(sdM -> change(row, sdM));
         text(row, SettingsColumn.OPEN, option.open() ? "yes" : "no");
         closed(row, option);
         for (int item = 0; item < stock.size(); item++) {
@@ -147,8 +147,8 @@ public final class SettingsSheet {
         lists.write(row);
     }
 
-    private void change(int row, double varianceM2) {
-        double halfM = CarryDoubt.HALF_80_SDS * Math.sqrt(varianceM2);
+    private void change(int row, double sdM) {
+        double halfM = CarryDoubt.HALF_80_SDS * sdM;
         SettingsColumn column = SettingsColumn.CHANGE_SPREAD;
         pen.number(
                 row,
