@@ -79,6 +79,34 @@ class ExtremeAimsTest {
         }
     }
 
+    /** Within a penalty of a hundred million million points, three points of another golfer count no less. */
+    @Test
+    void bagThatCostsLittle_isPlannedToThePointInATeamThatCostsHugely() {
+        BagOptions little = bag(5, 3, 4);
+        assertEquals(List.of(List.of(0), List.of(1)), teamPlan(bag(1e14, 2e14), little));
+        assertEquals(
+                List.of(List.of(1), List.of(0)), teamPlan(bag(2e14, 1e14), little), "the dear bag has the one piece");
+    }
+
+    /** The plan of two bags between which one piece of the stock could run short. */
+    private static List<List<Integer>> teamPlan(BagOptions... bags) {
+        BookOptions book = new BookOptions(List.of(bags), List.of(TestBooks.limit(0, 1)));
+        BookPlan plan = new BagSearch(LIMITS).plan(book);
+        assertTrue(plan.proven());
+        return plan.bags().stream().map(BagPlan::chosen).toList();
+    }
+
+    /** A bag of one iron whose options cost so many points; all but the first, today's, take a piece of the stock. */
+    private static BagOptions bag(double... points) {
+        List<Option> options = new ArrayList<>();
+        for (int option = 0; option < points.length; option++) {
+            int taken = Math.min(option, 1);
+            Option bare = TestBags.option(150, taken, TestBags.loft(points[option], 0), true);
+            options.add(TestBooks.with(bare, Optional.empty(), List.of(taken)));
+        }
+        return TestBags.bag(TestBags.iron(1, options.toArray(Option[]::new)));
+    }
+
     /** The least breaks and the least penalty with as few. */
     private record Best(long breaks, BigDecimal points) {}
 
