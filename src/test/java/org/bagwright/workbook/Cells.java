@@ -2,6 +2,7 @@ package org.bagwright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
@@ -9,8 +10,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** What a sheet shows, as a person reads it. */
 public final class Cells {
-    private static final DataFormatter FORMATTER = new DataFormatter(java.util.Locale.ROOT);
-
     private Cells() {}
 
     /** Every row that shows something: its texts from the left, cells without a text left out. */
@@ -19,7 +18,7 @@ public final class Cells {
         for (Row row : sheet) {
             List<String> texts = new ArrayList<>();
             for (Cell cell : row) {
-                String text = FORMATTER.formatCellValue(cell);
+                String text = text(cell);
                 if (!text.isBlank()) {
                     texts.add(text);
                 }
@@ -34,8 +33,7 @@ public final class Cells {
     /** The first row, from 0, whose first text is this one. */
     public static int row(XSSFSheet sheet, String first) {
         for (Row row : sheet) {
-            if (row.getCell(0) != null
-                    && FORMATTER.formatCellValue(row.getCell(0)).equals(first)) {
+            if (row.getCell(0) != null && text(row.getCell(0)).equals(first)) {
                 return row.getRowNum();
             }
         }
@@ -44,6 +42,10 @@ public final class Cells {
 
     public static String text(XSSFSheet sheet, int row, int column) {
         Cell cell = sheet.getRow(row).getCell(column);
-        return cell == null ? "" : FORMATTER.formatCellValue(cell);
+        return cell == null ? "" : text(cell);
+    }
+
+    private static String text(Cell cell) {
+        return new DataFormatter(Locale.ROOT).formatCellValue(cell);
     }
 }

@@ -27,7 +27,6 @@ final class XmlParts {
     private static final Pattern TIMES = Pattern.compile("\\d{4}-\\d\\d-\\d\\dT[0-9:.]+Z|\\b[0-9.]+ s\\b");
 
     private static final String TEXTS = "xl/sharedStrings.xml";
-    private static final XMLInputFactory XML = XMLInputFactory.newInstance();
 
     private final Map<String, Map<String, String>> lines = new TreeMap<>();
 
@@ -64,7 +63,7 @@ final class XmlParts {
 
     private static Map<String, String> lines(String part, byte[] content) {
         try {
-            return lines(XML.createXMLStreamReader(new ByteArrayInputStream(content)));
+            return lines(XMLInputFactory.newInstance().createXMLStreamReader(new ByteArrayInputStream(content)));
         } catch (XMLStreamException broken) {
             throw new AssertionError(part + " is no XML: " + broken.getMessage(), broken);
         }
