@@ -27,6 +27,14 @@ public final class Spreadsheet {
         return converted(books, folder, "xlsx");
     }
 
+    /**
+     * Opens books, calculates all of them and saves the texts of each sheet, which is quicker than to save the books: {@code
+     * <book>-<sheet>.csv}.
+     */
+    public static void texts(List<Path> books, Path folder) throws IOException, InterruptedException {
+        run(books, folder, "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true,false,false,false,-1");
+    }
+
     /** As {@link #recalculated}, saved in another format, such as {@code pdf} for what is printed. */
     public static Path converted(Path book, Path folder, String format) throws IOException, InterruptedException {
         return converted(List.of(book), folder, format).get(0);
@@ -34,15 +42,19 @@ public final class Spreadsheet {
 
     private static List<Path> converted(List<Path> books, Path folder, String format)
             throws IOException, InterruptedException {
+        run(books, folder, format);
+        return books.stream()
+                .map(book -> book.getFileName().toString())
+                .map(name -> folder.resolve(name.substring(0, name.lastIndexOf('.') + 1) + format))
+                .toList();
+    }
+
+    private static void run(List<Path> books, Path folder, String format) throws IOException, InterruptedException {
         Files.createDirectories(folder);
         Process process = start(books, folder, format);
         assertTrue(process.waitFor(MOST_WAIT_S, TimeUnit.SECONDS), "LibreOffice did not end");
         assertEquals(
                 0, process.exitValue(), new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
-        return books.stream()
-                .map(book -> book.getFileName().toString())
-                .map(name -> folder.resolve(name.substring(0, name.lastIndexOf('.') + 1) + format))
-                .toList();
     }
 
     private static Process start(List<Path> books, Path folder, String format) {

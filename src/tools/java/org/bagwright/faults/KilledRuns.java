@@ -40,7 +40,7 @@ final class KilledRuns {
     }
 
     private static final long MOST_RUN_S = 120;
-    /** Steps of this part of the whole fall evenly however many of them are taken. */
+    /** Steps of this part of the whole fall evenly however many runs are killed. */
     private static final double GOLDEN = 0.618033988749895;
 
     /** How the next moment moves after a kill that fell in time, and after one that came too late. */
@@ -60,7 +60,7 @@ final class KilledRuns {
     private long writingNs;
     private long firstByteNs;
     private Aftermath.Whole whole;
-    private int folders;
+    private int killed;
     private int hits;
     private int temporaryThere;
     private int cleaned;
@@ -116,7 +116,7 @@ final class KilledRuns {
             if (System.nanoTime() - endNs > 0) {
                 break;
             }
-            double part = (offset + index * GOLDEN) % 1;
+            double part = (offset + killed * GOLDEN) % 1;
             one(row, from, part);
             System.out.println(command + " " + from + " " + (index + 1) + "/" + kills + " "
                     + row.outcomes().get(index) + " lost " + row.losses().size());
@@ -126,7 +126,7 @@ final class KilledRuns {
     }
 
     private void one(FaultRow row, From from, double part) throws IOException, InterruptedException {
-        Path book = fresh(from.name() + folders++);
+        Path book = fresh(from.name() + killed++);
         Process run = launched.command(command.words(book)).start();
         await(run, book, from);
         waitNs(run, (long) (part * spanNs(from)));
