@@ -1,16 +1,20 @@
 package org.bagwright.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.concurrent.locks.LockSupport;
+import org.bagwright.domain.option.BagOptions;
 import org.bagwright.domain.option.BookOptions;
 import org.bagwright.domain.plan.BagPlan;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.domain.plan.PlanBounds;
 import org.bagwright.search.model.SearchLimits;
+import org.bagwright.search.model.TestBags;
 import org.bagwright.search.model.TestBooks;
 import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.HandScore;
@@ -113,6 +117,22 @@ class UnfinishedSearchTest {
             stopping.join();
         }
         assertUnfinished();
+    }
+
+    /** A bag that pays 50 points to break nothing counts with these in the bound, though another bag is not settled. */
+    @Test
+    void bound_countsWhatKeepsTheMustsOfABagThatIsSettled() {
+        BagOptions dear = TestBags.bag(TestBags.iron(
+                1,
+                TestBags.option(150, 0, TestBags.loft(0, 500), true),
+                TestBags.option(150, 1, TestBags.loft(50, 0), true)));
+        BagOptions large = TestBags.full(3, 100, OptionalInt.empty());
+        BookPlan plan = new BagSearch(new SearchLimits(1, LONG_S).counting(1, 0.5, 100))
+                .plan(new BookOptions(List.of(dear, large), List.of()));
+        assertEquals(List.of(1), plan.bags().get(0).chosen());
+        assertFalse(plan.proven());
+        assertFalse(plan.bounds().breakSomething());
+        assertTrue(plan.bounds().penaltyPoints() >= 50, "bound " + plan.bounds().penaltyPoints());
     }
 
     /** Searches that all end before they are cut short say nothing of those that do not; counted limits alone leave 16 open. */
