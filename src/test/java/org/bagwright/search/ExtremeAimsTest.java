@@ -21,6 +21,7 @@ import org.bagwright.domain.option.MatchValue;
 import org.bagwright.domain.option.Option;
 import org.bagwright.domain.option.SlotOptions;
 import org.bagwright.domain.plan.BagPlan;
+import org.bagwright.domain.plan.BagScore;
 import org.bagwright.domain.plan.BagState;
 import org.bagwright.domain.plan.BookPlan;
 import org.bagwright.domain.plan.GapTerm;
@@ -69,6 +70,13 @@ class ExtremeAimsTest {
                     search.plan(new BookOptions(List.of(bag), List.of())).bags().get(0);
             List<BagPlan> steps = search.steps(bag, List.of(), plan, true).plans();
             assertFalse(steps.isEmpty(), "book " + seed);
+            BagScore last = steps.get(steps.size() - 1).score();
+            assertEquals(plan.score().hardBreaks(), last.hardBreaks(), "book " + seed);
+            assertEquals(
+                    plan.score().penaltyPoints(),
+                    last.penaltyPoints(),
+                    RELATIVE * Math.max(1e-3, last.penaltyPoints()),
+                    "book " + seed);
             for (int changes = 0; changes < steps.size(); changes++) {
                 Best best = best(bag, changes);
                 double points = steps.get(changes).score().penaltyPoints();

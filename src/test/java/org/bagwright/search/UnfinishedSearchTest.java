@@ -20,6 +20,8 @@ import org.bagwright.search.score.Cost;
 import org.bagwright.search.score.HandScore;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tries to make a plan claim too much by ending searches at any moment. */
 @Tag("analytic")
@@ -119,20 +121,23 @@ class UnfinishedSearchTest {
         assertUnfinished();
     }
 
-    /** A bag that pays 50 points to break nothing counts with these in the bound, though another bag is not settled. */
-    @Test
-    void bound_countsWhatKeepsTheMustsOfABagThatIsSettled() {
+    /** A bag that pays so much to break nothing counts with that in the bound, though another bag is not settled. */
+    @ParameterizedTest
+    @ValueSource(doubles = {50, 1e14})
+    void bound_countsWhatKeepsTheMustsOfABagThatIsSettled(double points) {
         BagOptions dear = TestBags.bag(TestBags.iron(
                 1,
                 TestBags.option(150, 0, TestBags.loft(0, 500), true),
-                TestBags.option(150, 1, TestBags.loft(50, 0), true)));
+                TestBags.option(150, 1, TestBags.loft(points, 0), true)));
         BagOptions large = TestBags.full(3, 100, OptionalInt.empty());
         BookPlan plan = new BagSearch(new SearchLimits(1, LONG_S).counting(1, 0.5, 100))
                 .plan(new BookOptions(List.of(dear, large), List.of()));
         assertEquals(List.of(1), plan.bags().get(0).chosen());
         assertFalse(plan.proven());
         assertFalse(plan.bounds().breakSomething());
-        assertTrue(plan.bounds().penaltyPoints() >= 50, "bound " + plan.bounds().penaltyPoints());
+        assertTrue(
+                plan.bounds().penaltyPoints() >= points,
+                "bound " + plan.bounds().penaltyPoints());
     }
 
     /** Searches that all end before they are cut short say nothing of those that do not; counted limits alone leave 16 open. */
