@@ -3,7 +3,6 @@ package org.bagwright.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -13,10 +12,10 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Collectors;
+import org.bagwright.ChildJava;
 import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -45,16 +44,10 @@ class PrivacyTest {
     }
 
     private static int run(Path temporary, Object... main) throws IOException, InterruptedException {
-        ProcessBuilder line = new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-Djava.io.tmpdir=" + temporary,
-                "-cp",
-                Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
-                        .map(part -> new File(part).getAbsolutePath())
-                        .collect(Collectors.joining(File.pathSeparator)));
-        List.of(main).forEach(part -> line.command().add(part.toString()));
-        return line.redirectErrorStream(true)
+        List<Object> words = new ArrayList<>(List.of("-Djava.io.tmpdir=" + temporary));
+        words.addAll(List.of(main));
+        return ChildJava.of(words.toArray())
+                .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start()
                 .waitFor();

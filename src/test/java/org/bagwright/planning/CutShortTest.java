@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.StreamSupport;
+import org.bagwright.ChildJava;
 import org.bagwright.Needed;
 import org.bagwright.cli.text.Terminal;
 import org.junit.jupiter.api.BeforeEach;
@@ -78,21 +79,8 @@ class CutShortTest {
                 .toList();
     }
 
-    /** The program with one compiler, as the launcher starts it. */
     private Process started() throws IOException {
-        return new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1",
-                        "-XX:+UseSerialGC",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "org.bagwright.cli.Main",
-                        "plan",
-                        book.toString(),
-                        "-o",
-                        out.toString(),
-                        "--seconds",
-                        "600")
+        return ChildJava.of("org.bagwright.cli.Main", "plan", book, "-o", out, "--seconds", 600)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
     }

@@ -10,6 +10,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** What a sheet shows, as a person reads it. */
 public final class Cells {
+    private static final DataFormatter FORMATTER = new DataFormatter(Locale.ROOT);
+
     private Cells() {}
 
     /** Every row that shows something: its texts from the left, cells without a text left out. */
@@ -45,7 +47,8 @@ public final class Cells {
         return cell == null ? "" : text(cell);
     }
 
-    private static String text(Cell cell) {
-        return new DataFormatter(Locale.ROOT).formatCellValue(cell);
+    /** One at a time, since the formats of the library are not for two threads. */
+    private static synchronized String text(Cell cell) {
+        return FORMATTER.formatCellValue(cell);
     }
 }

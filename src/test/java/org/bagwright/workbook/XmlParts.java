@@ -63,7 +63,7 @@ final class XmlParts {
 
     private static Map<String, String> lines(String part, byte[] content) {
         try {
-            return lines(XMLInputFactory.newInstance().createXMLStreamReader(new ByteArrayInputStream(content)));
+            return lines(XMLInputFactory.newDefaultFactory().createXMLStreamReader(new ByteArrayInputStream(content)));
         } catch (XMLStreamException broken) {
             throw new AssertionError(part + " is no XML: " + broken.getMessage(), broken);
         }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.bagwright.ChildJava;
 import org.bagwright.ResultCells;
 
 /**
@@ -62,14 +63,7 @@ public final class WatchSaves {
     }
 
     private Process start() throws IOException {
-        return new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "org.bagwright.cli.Main",
-                        "watch",
-                        book.toString())
+        return ChildJava.of("org.bagwright.cli.Main", "watch", book)
                 .redirectErrorStream(true)
                 .redirectOutput(said.toFile())
                 .start();

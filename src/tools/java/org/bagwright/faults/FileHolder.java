@@ -5,6 +5,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import org.bagwright.ChildJava;
 
 /** Another program: locks a file, says so, and holds it until it is told to end. */
 public final class FileHolder {
@@ -22,14 +23,7 @@ public final class FileHolder {
 
     /** Starts it and waits until it holds the file. */
     public static Process hold(Path file) throws IOException {
-        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-        Process process = new ProcessBuilder(
-                        java.toString(),
-                        "-Xshare:auto",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        FileHolder.class.getName(),
-                        file.toString())
+        Process process = ChildJava.of(FileHolder.class.getName(), file)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
         String said = process.inputReader().readLine();
